@@ -1,0 +1,73 @@
+import type { BallFriction, BedSlope } from '../engine/model/kit';
+import type { Shot } from '../engine/aim/shot';
+import type { AimMark, CutUnit, DistanceUnit, LengthUnit, SpeedUnit } from '../units/unit-names';
+
+/** Shared by everything a player can choose, copy, edit and delete. */
+export interface Named {
+  readonly id: string;
+  readonly name: string;
+  /** Where its numbers come from: our own invented examples, or typed in by hand. */
+  readonly origin: 'invented' | 'by-hand';
+}
+
+export interface Cue extends Named {
+  readonly massRatio: number;
+  readonly tipDiameterM: number;
+  readonly tipRadiusM: number;
+}
+
+export interface Cloth extends Named {
+  readonly slideFriction: number;
+  readonly rollFriction: number;
+  readonly spinDecayRadS2: number;
+  readonly bedRestitution: number;
+}
+
+export interface BallSet extends Named {
+  readonly ballRadiusM: number;
+  readonly ballRestitution: number;
+  readonly ballFriction: BallFriction;
+  readonly cueBallMassRatio: number;
+}
+
+export interface Table extends Named {
+  /** Nose to nose. */
+  readonly lengthM: number;
+  readonly widthM: number;
+  readonly bedSlope: BedSlope;
+}
+
+/** The four shelves a player keeps, by the name of their store. */
+export interface Shelves {
+  readonly cues: Cue;
+  readonly cloths: Cloth;
+  readonly balls: BallSet;
+  readonly tables: Table;
+}
+export type ShelfName = keyof Shelves;
+
+/** Which of each is in play: the id of a record on that shelf. */
+export type Choice = { readonly [S in ShelfName]: string };
+
+export interface Preferences {
+  /** Sideways figures: the aim offset. */
+  readonly lengthUnit: LengthUnit;
+  readonly distanceUnit: DistanceUnit;
+  /** Whether distance is given centre to ghost ball, or ball surface to ball surface. */
+  readonly distanceFrom: 'ghost-ball' | 'ball-to-ball';
+  readonly speedUnit: SpeedUnit;
+  readonly cutUnit: CutUnit;
+  /** What the answer leads with. */
+  readonly lead: AimMark;
+  readonly hand: 'right' | 'left';
+  readonly theme: 'dark' | 'light' | 'system';
+}
+
+/** What the app opens with: the one record of the `desk` store. */
+export interface Desk {
+  readonly shot: Shot;
+  /** A shot set aside to compare with, or null. */
+  readonly heldShot: Shot | null;
+  readonly choice: Choice;
+  readonly preferences: Preferences;
+}

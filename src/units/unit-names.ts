@@ -1,0 +1,9 @@
+/** The units a player may ask for; SI and radians everywhere else. */
+export type LengthUnit = 'mm' | 'cm' | 'in';
+/** Diamonds and table lengths are those of the chosen table. */
+export type DistanceUnit = 'm' | 'cm' | 'in' | 'diamonds' | 'table-lengths';
+export type SpeedUnit = 'mps' | 'kmh' | 'mph';
+/** `ball-hit`: the share of the object ball that the cue ball covers, 1 full to 0 a graze. */
+export type CutUnit = 'degrees' | 'ball-hit';
+/** What a sideways figure is told from. */
+export type AimMark = 'object-ball' | 'ghost-ball';
