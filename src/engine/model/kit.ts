@@ -20,7 +20,7 @@ export interface BedSlope {
 }
 
 export interface Kit {
-  /** Ball mass over the effective end mass of the cue, m/m_e. Larger means less squirt. */
+  /** Cue-ball mass over the effective end mass of the cue, m/m_e. Larger means less squirt. */
   readonly massRatio: number;
   /** Cloth friction while the ball slides, μ_s. */
   readonly slideFriction: number;

@@ -1,0 +1,51 @@
+/**
+ * A ball at an instant, SI units. x is right, y along the straight line away from the shooter, z
+ * up; spin is a right-handed vector, so ω_z is + for right side and topspin going +y is −ω_x.
+ */
+export interface BallState {
+  readonly xM: number;
+  readonly yM: number;
+  /** Height of the lowest point of the ball above the cloth. */
+  readonly zM: number;
+  readonly vx: number;
+  readonly vy: number;
+  readonly vz: number;
+  readonly wx: number;
+  readonly wy: number;
+  readonly wz: number;
+}
+
+/** A ball at rest on the bed. */
+export function restingAt(xM: number, yM: number): BallState {
+  return { xM, yM, zM: 0, vx: 0, vy: 0, vz: 0, wx: 0, wy: 0, wz: 0 };
+}
+
+/** x of the velocity with which the ball's lowest point slips over the cloth, m/s. */
+export function slipX(ball: BallState, radiusM: number): number {
+  return ball.vx - radiusM * ball.wy;
+}
+
+/** y of the same. */
+export function slipY(ball: BallState, radiusM: number): number {
+  return ball.vy + radiusM * ball.wx;
+}
+
+/**
+ * The same ball with its plan coordinates, velocity and spin turned by an angle about the origin,
+ * rad, clockwise seen from above (right +).
+ */
+export function turned(ball: BallState, angleRad: number): BallState {
+  const c = Math.cos(angleRad);
+  const s = Math.sin(angleRad);
+  return {
+    xM: c * ball.xM + s * ball.yM,
+    yM: c * ball.yM - s * ball.xM,
+    zM: ball.zM,
+    vx: c * ball.vx + s * ball.vy,
+    vy: c * ball.vy - s * ball.vx,
+    vz: ball.vz,
+    wx: c * ball.wx + s * ball.wy,
+    wy: c * ball.wy - s * ball.wx,
+    wz: ball.wz,
+  };
+}

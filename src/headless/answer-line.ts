@@ -1,0 +1,90 @@
+import { playAim } from '../engine/aim/play-aim';
+import type { AimAnswer, Heading, Refusal, RefusalField } from '../engine/aim/shot';
+import { solveAim } from '../engine/aim/solve-aim';
+import { parseRequest } from './parse-request';
+
+/**
+ * Answers one line of input with one line of output, both JSON: metres, seconds and degrees, right
+ * +. A line that is not a JSON object is told by its number, counted from 1.
+ */
+export function answerLine(line: string, lineNumber: number): string {
+  const request = parseRequest(parseJson(line));
+  if (request === null) return JSON.stringify(malformed(lineNumber));
+  const { id, shot, kit, aimRad } = request;
+  const result = aimRad === undefined ? solveAim(shot, kit) : playAim(shot, kit, aimRad);
+  return JSON.stringify({ id, ...(result.ok ? told(result) : refused(result)) });
+}
+
+function parseJson(line: string): unknown {
+  try {
+    return JSON.parse(line);
+  } catch {
+    return null;
+  }
+}
+
+function malformed(line: number) {
+  return {
+    id: null,
+    ok: false,
+    reason: 'malformed',
+    line,
+    message: `Line ${line} is not a JSON object.`,
+    remedy: 'Write one JSON object on each line.',
+  };
+}
+
+const DEGREES = 180 / Math.PI;
+
+function told(answer: AimAnswer) {
+  const { parts, arrival } = answer;
+  return {
+    ok: true,
+    aimAngleDeg: answer.aimRad * DEGREES,
+    aimOffsetM: answer.aimOffsetM,
+    stickOffsetM: answer.stickOffsetM,
+    aimOnObjectBallM: answer.aimOnObjectBallM,
+    stickOnObjectBallM: answer.stickOnObjectBallM,
+    parts: {
+      squirtDeg: parts.squirtRad * DEGREES,
+      swerveDeg: parts.swerveRad * DEGREES,
+      throwDeg: parts.throwRad * DEGREES,
+    },
+    pivotBridgeM: answer.pivotBridgeM,
+    arrival: {
+      speedMps: arrival.speedMps,
+      directionDeg: arrival.directionRad * DEGREES,
+      cutDeg: arrival.cutRad * DEGREES,
+      sideSpinRadS: arrival.sideSpinRadS,
+      phase: arrival.motion,
+      heightM: arrival.heightM,
+      timeS: arrival.timeS,
+    },
+    objectBall: heading(answer.objectBall),
+    cueBall: {
+      ...heading(answer.cueBall),
+      rollingDirectionDeg: degrees(answer.cueBall.rollingDirectionRad),
+    },
+    otherAimsDeg: answer.otherAimsRad.map((aim) => aim * DEGREES),
+  };
+}
+
+function heading({ speedMps, directionRad }: Heading) {
+  return { speedMps, directionDeg: degrees(directionRad) };
+}
+
+function degrees(angleRad: number | null): number | null {
+  return angleRad === null ? null : angleRad * DEGREES;
+}
+
+/** The request's own names for what the engine counts in radians. */
+const REQUEST_NAMES: Partial<Record<RefusalField, string>> = {
+  cutRad: 'cutDeg',
+  elevationRad: 'elevationDeg',
+  aimRad: 'aimAngleDeg',
+  objectDistanceM: 'target.distanceM',
+};
+
+function refused({ field, ...refusal }: Refusal) {
+  return field === undefined ? refusal : { ...refusal, field: REQUEST_NAMES[field] ?? field };
+}
