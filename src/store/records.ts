@@ -1,5 +1,5 @@
-import type { BallFriction, BedSlope } from '../engine/model/kit';
 import type { Shot } from '../engine/aim/shot';
+import type { BallFriction, BedSlope } from '../engine/model/kit';
 import type { AimMark, CutUnit, DistanceUnit, LengthUnit, SpeedUnit } from '../units/unit-names';
 
 /** Shared by everything a player can choose, copy, edit and delete. */
@@ -11,6 +11,7 @@ export interface Named {
 }
 
 export interface Cue extends Named {
+  /** An ordinary ball's mass over the effective end mass of this cue. */
   readonly massRatio: number;
   readonly tipDiameterM: number;
   readonly tipRadiusM: number;

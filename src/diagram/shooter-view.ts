@@ -1,0 +1,207 @@
+import type { AimMark } from '../units/unit-names';
+import { layOutRuler, type Ruler } from './ball-ruler';
+import type { Canvas, Circle, Label } from './canvas';
+import { textWidthPx } from './canvas';
+
+/** What the shooter's-eye drawing shows. Lengths in m, angles in rad, right +. */
+export interface ShooterScene {
+  readonly ballRadiusM: number;
+  readonly distanceM: number;
+  readonly cutRad: number;
+  /** The ruler's zero: the centre of this ball. */
+  readonly lead: AimMark;
+  /** Where the aim line and the stick's axis pass; null while there is no answer. */
+  readonly marks: {
+    readonly aimOffsetM: number;
+    readonly aimOnObjectBallM: number;
+    readonly stickOffsetM: number;
+    readonly stickOnObjectBallM: number;
+  } | null;
+}
+
+/** A vertical line through the view, and where its name stands. */
+export interface Mark {
+  readonly x: number;
+  readonly label: Label;
+}
+
+export interface ShooterView {
+  readonly objectBall: Circle;
+  readonly ghostBall: Circle;
+  /** Null where a mark or the edge leaves the name no room. */
+  readonly objectLabel: Label | null;
+  readonly ghostLabel: Label | null;
+  readonly aim: Mark | null;
+  /** Null where the stick's axis passes as good as on the aim line. */
+  readonly stick: Mark | null;
+  readonly ruler: Ruler;
+  /** How many ball widths the view spans. */
+  readonly ballsAcross: number;
+  /** Where to tell that; null while the view spans no more than it mostly does. */
+  readonly scaleNote: Label | null;
+}
+
+/** Ball widths on either side of the pair's middle that are always in view. */
+const USUAL_HALF_SPAN_BALLS = 1.2;
+/** A view of more ball widths than this is told, for the balls in it look small. */
+const TOLD_SPAN_BALLS = 3;
+/** Clear ball widths kept beyond a mark, so that its surroundings show. */
+const BEYOND_MARK_BALLS = 0.35;
+/** Nearer than this the ghost ball would dwarf the object ball, so it stops growing. */
+const MAX_GHOST_GROWTH = 1.3;
+/** The stick's mark closer to the aim's than this is not told apart, px. */
+const SAME_MARK_PX = 3;
+
+/**
+ * Lays out the object ball and the ghost ball as seen from the cue ball: a central projection from
+ * the cue ball's centre onto the plane through the object ball's centre, square to the straight
+ * line. Every line through the cue ball's centre is upright in it, so one mark reads true against
+ * both balls. Within about 0.2 m the ghost ball is drawn smaller than so seen, and the mark is
+ * true to the leading ball only.
+ */
+export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterView {
+  const { ballRadiusM: radiusM, cutRad, lead } = scene;
+  const growth = ghostGrowth(scene);
+  const objectM = 2 * radiusM * Math.sin(cutRad);
+  const marksM = placeMarks(scene, objectM, growth);
+  const spanM = spanOf(radiusM, objectM, marksM);
+  const bands = bandsOf(canvas);
+  const room = Math.max(20, bands.bottom - bands.top);
+  const pxPerM = Math.min(
+    canvas.widthPx / (spanM.right - spanM.left),
+    room / (2 * radiusM * growth),
+  );
+  const middleM = (spanM.left + spanM.right) / 2;
+  const toX = (xM: number) => canvas.widthPx / 2 + (xM - middleM) * pxPerM;
+  const cy = (bands.top + bands.bottom) / 2;
+  const objectBall = { cx: toX(objectM), cy, r: radiusM * pxPerM };
+  const ghostBall = { cx: toX(0), cy, r: radiusM * growth * pxPerM };
+  const leadBall = lead === 'object-ball' ? objectBall : ghostBall;
+  const aimX = marksM && toX(marksM.aimM);
+  const stickX = marksM && toX(marksM.stickM);
+  const ballsAcross = canvas.widthPx / (2 * radiusM * pxPerM);
+  return {
+    objectBall,
+    ghostBall,
+    ...ballLabels(objectBall, ghostBall, cutRad, [aimX, stickX], canvas),
+    ...markLabels(aimX, stickX, cy - ghostBall.r, canvas),
+    ruler: layOutRuler(leadBall, aimX, cy + ghostBall.r, canvas),
+    ballsAcross,
+    scaleNote: spanM.widened ? scaleNote(aimX, canvas) : null,
+  };
+}
+
+function ghostGrowth(scene: ShooterScene): number {
+  const behindM = 2 * scene.ballRadiusM * Math.cos(scene.cutRad);
+  return Math.min(MAX_GHOST_GROWTH, (scene.distanceM + behindM) / scene.distanceM);
+}
+
+interface MarksM {
+  readonly aimM: number;
+  readonly stickM: number;
+}
+
+function placeMarks(scene: ShooterScene, objectM: number, growth: number): MarksM | null {
+  if (!scene.marks) return null;
+  const { aimOffsetM, aimOnObjectBallM, stickOffsetM, stickOnObjectBallM } = scene.marks;
+  return scene.lead === 'object-ball'
+    ? { aimM: objectM + aimOnObjectBallM, stickM: objectM + stickOnObjectBallM }
+    : { aimM: aimOffsetM * growth, stickM: stickOffsetM * growth };
+}
+
+function spanOf(radiusM: number, objectM: number, marks: MarksM | null) {
+  const usualM = USUAL_HALF_SPAN_BALLS * 2 * radiusM;
+  const beyondM = BEYOND_MARK_BALLS * 2 * radiusM;
+  const usual = { left: objectM / 2 - usualM, right: objectM / 2 + usualM };
+  if (!marks) return { ...usual, widened: false };
+  const toldM = TOLD_SPAN_BALLS * 2 * radiusM;
+  const left = Math.min(usual.left, Math.min(marks.aimM, marks.stickM) - beyondM);
+  const right = Math.max(usual.right, Math.max(marks.aimM, marks.stickM) + beyondM);
+  return { left, right, widened: right - left > toldM };
+}
+
+/** The names of the marks stand above the balls, the ruler and its figures below. */
+function bandsOf({ heightPx, textPx }: Canvas) {
+  return { top: textPx * 1.7, bottom: heightPx - textPx * 2.1 };
+}
+
+type X = number | null;
+
+/** In the top corner away from the marks. */
+function scaleNote(aimX: X, { widthPx, textPx }: Canvas): Label {
+  const onLeft = aimX !== null && aimX > widthPx / 2;
+  return { x: onLeft ? 0 : widthPx, y: textPx, anchor: onLeft ? 'start' : 'end' };
+}
+
+/** Each ball's name stands low beside it, on the side away from the other ball. */
+function ballLabels(
+  objectBall: Circle,
+  ghostBall: Circle,
+  cutRad: number,
+  marksX: readonly X[],
+  canvas: Canvas,
+) {
+  const side = cutRad >= 0 ? 1 : -1;
+  const floorY = objectBall.cy + objectBall.r;
+  return {
+    objectLabel: beside(objectBall, side, 6, floorY, marksX, canvas),
+    ghostLabel: beside(ghostBall, -side, 5, floorY, marksX, canvas),
+  };
+}
+
+/** Lines of a ball's name, each a text's height and a little. */
+const NAME_LINES = 2;
+const LINE_HEIGHT = 1.05;
+
+function beside(
+  ball: Circle,
+  side: number,
+  letters: number,
+  floorY: number,
+  marksX: readonly X[],
+  { widthPx, textPx }: Canvas,
+): Label | null {
+  const y = floorY - textPx * (0.35 + LINE_HEIGHT * (NAME_LINES - 1));
+  const belowCentre = Math.max(0, y - textPx * 0.8 - ball.cy);
+  const reach = Math.sqrt(Math.max(0, ball.r ** 2 - belowCentre ** 2));
+  const gap = textPx * 0.5;
+  const width = textWidthPx(letters, textPx);
+  let out = reach + gap;
+  const marksOut = marksX.flatMap((x) => (x === null ? [] : [(x - ball.cx) * side]));
+  for (const markOut of marksOut.sort((a, b) => a - b)) {
+    if (markOut > out - gap && markOut < out + width + gap) out = markOut + gap;
+  }
+  const x = ball.cx + side * out;
+  const end = x + side * width;
+  return end < 0 || end > widthPx ? null : { x, y, anchor: side > 0 ? 'start' : 'end' };
+}
+
+/**
+ * The marks' names stand just above the balls, each on the far side from the other mark. Where the
+ * edge leaves no room there, a name turns to the other side and the stick's goes a line lower.
+ */
+function markLabels(aimX: X, stickX: X, ballTopY: number, canvas: Canvas) {
+  if (aimX === null || stickX === null) return { aim: null, stick: null };
+  const y = Math.max(canvas.textPx, ballTopY - canvas.textPx * 0.8);
+  const same = Math.abs(stickX - aimX) < SAME_MARK_PX;
+  const wanted = stickX > aimX ? -1 : 1;
+  const aimSide = sideWithRoom(aimX, wanted, same ? 15 : 9, canvas);
+  const stickSide = sideWithRoom(stickX, -wanted, 5, canvas);
+  const lower = aimSide === stickSide ? canvas.textPx * 1.4 : 0;
+  return {
+    aim: { x: aimX, label: nextTo(aimX, aimSide, y, canvas) },
+    stick: same ? null : { x: stickX, label: nextTo(stickX, stickSide, y + lower, canvas) },
+  };
+}
+
+/** Clear space between a mark and its name, in heights of text. */
+const NAME_GAP = 0.65;
+
+function sideWithRoom(x: number, side: number, letters: number, { widthPx, textPx }: Canvas) {
+  const end = x + side * (textPx * NAME_GAP + textWidthPx(letters, textPx));
+  return end < 0 || end > widthPx ? -side : side;
+}
+
+function nextTo(x: number, side: number, y: number, { textPx }: Canvas): Label {
+  return { x: x + side * textPx * NAME_GAP, y, anchor: side > 0 ? 'start' : 'end' };
+}

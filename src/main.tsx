@@ -1,0 +1,64 @@
+import { computed, signal } from '@preact/signals';
+import { render } from 'preact';
+import { playAim } from './engine/aim/play-aim';
+import { solveAim } from './engine/aim/solve-aim';
+import { traceCueBall } from './engine/aim/trace-cue-ball';
+import { registerServiceWorker } from './offline/register-service-worker';
+import { createDeskModel } from './state/desk-model';
+import { kitEffects } from './state/kit-effects';
+import { createKitModel } from './state/kit-model';
+import { createShotModel } from './state/shot-model';
+import { createStore } from './store/create-store';
+import { onPageHide } from './store/on-page-hide';
+import { App } from './ui/App';
+import { createRouter } from './ui/route';
+
+const store = createStore();
+const { desk: loadedDesk, shelves } = await store.loadAll();
+const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
+const kit = createKitModel({ store, desk, shelves });
+const shot = createShotModel({
+  solve: solveAim,
+  play: playAim,
+  trace: traceCueBall,
+  kit: kit.kit,
+  tableLengthM: computed(() => kit.current.tables.value.lengthM),
+  desk,
+});
+
+const storageLines = signal<readonly string[]>([]);
+store.onNotice(({ message }) => {
+  if (!storageLines.peek().includes(message)) {
+    storageLines.value = [...storageLines.peek(), message];
+  }
+});
+
+const applyUpdate = signal<(() => void) | null>(null);
+const isReadyOffline = signal(false);
+void registerServiceWorker(
+  {
+    onUpdateReady(apply) {
+      applyUpdate.value = apply;
+    },
+    onOfflineReady() {
+      isReadyOffline.value = true;
+    },
+  },
+  () => Promise.all([desk.flush(), kit.flush()]),
+);
+
+const holder = document.getElementById('app');
+if (!holder) throw new Error('The page has no element #app');
+render(
+  <App
+    app={{
+      shot,
+      kit,
+      effects: computed(() => kitEffects(kit.kit.value, solveAim)),
+      desk,
+      router: createRouter(window),
+      news: { applyUpdate, isReadyOffline, storageLines },
+    }}
+  />,
+  holder,
+);

@@ -1,0 +1,73 @@
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { INPUT_RANGES } from '../engine/aim/input-ranges';
+import type { Shot } from '../engine/aim/shot';
+import type { Choice, Desk, Preferences, ShelfName } from '../store/records';
+import type { StorePort } from '../store/store-port';
+import { createDeskSaver, type SaveState } from './desk-saver';
+
+/** What the app opens with: the shot, the kit chosen, and how the person likes to read it. */
+export interface DeskModel {
+  readonly shot: ReadonlySignal<Shot>;
+  readonly heldShot: ReadonlySignal<Shot | null>;
+  readonly choice: ReadonlySignal<Choice>;
+  readonly preferences: ReadonlySignal<Preferences>;
+  /** Whether what is on screen is also in the store. */
+  readonly saving: ReadonlySignal<SaveState>;
+  setShot(shot: Shot): void;
+  /** Sets the present shot aside to compare with. */
+  holdShot(): void;
+  dropHeldShot(): void;
+  setPreference<P extends keyof Preferences>(name: P, value: Preferences[P]): void;
+  /** Puts a record in play; the kit model checks that it is on the shelf. */
+  choose(shelf: ShelfName, id: string): void;
+  /** Saves at once whatever is not saved yet; resolves when the store has answered. */
+  flush(): Promise<void>;
+}
+
+export interface DeskModelPorts {
+  readonly store: Pick<StorePort, 'saveDesk' | 'draftDesk'>;
+  /** As loaded. */
+  readonly desk: Desk;
+  /** Calls back whenever the page may be about to go away. */
+  readonly onPageHide?: (listener: () => void) => () => void;
+}
+
+/** The desk starts as loaded, and every change is saved within a third of a second. */
+export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPorts): DeskModel {
+  const desk = signal(loaded);
+  const saver = createDeskSaver(store, () => desk.peek());
+  onPageHide?.(saver.saveBeforeHiding);
+
+  const change = (part: Partial<Desk>) => {
+    desk.value = { ...desk.peek(), ...part };
+    saver.noteChange();
+  };
+
+  return {
+    shot: computed(() => desk.value.shot),
+    heldShot: computed(() => desk.value.heldShot),
+    choice: computed(() => desk.value.choice),
+    preferences: computed(() => desk.value.preferences),
+    saving: saver.state,
+    setShot(shot) {
+      const before = desk.peek().shot;
+      if (shot !== before) change({ shot: { ...unknownFieldsOf(before), ...shot } });
+    },
+    holdShot: () => change({ heldShot: desk.peek().shot }),
+    dropHeldShot: () => change({ heldShot: null }),
+    setPreference(name, value) {
+      const { preferences } = desk.peek();
+      if (preferences[name] !== value) change({ preferences: { ...preferences, [name]: value } });
+    },
+    choose(shelf, id) {
+      const { choice } = desk.peek();
+      if (choice[shelf] !== id) change({ choice: { ...choice, [shelf]: id } });
+    },
+    flush: saver.flush,
+  };
+}
+
+/** What a newer version of the app may have stored with the shot, which this one must not drop. */
+function unknownFieldsOf(shot: Shot): Record<string, unknown> {
+  return Object.fromEntries(Object.entries(shot).filter(([name]) => !(name in INPUT_RANGES)));
+}

@@ -1,0 +1,46 @@
+import { type KitField, kitFields } from '../store/kit-fields';
+import { withNumberAt } from '../store/number-at';
+import { LONGEST_NAME } from '../store/parse-named';
+import type { ShelfName, Shelves } from '../store/records';
+import { checkRange } from '../units/check-range';
+import { figureAt, shownRange, siOf } from './kit-figure';
+
+/** A record with a change made, or why it was not made. */
+export type Edited<S extends ShelfName> =
+  | { readonly ok: true; readonly record: Shelves[S] }
+  | {
+      readonly ok: false;
+      /** One kind line, ready to show. */
+      readonly problem: string;
+    };
+
+/** A field of a shelf by its dotted path. */
+export function findField(shelf: ShelfName, path: string): KitField | null {
+  return kitFields(shelf).find((field) => field.path === path) ?? null;
+}
+
+/**
+ * Changes one number, given in the unit shown. The record then counts as the person's own.
+ * A figure out of range is refused with a line in that unit.
+ */
+export function withFigure<S extends ShelfName>(
+  record: Shelves[S],
+  field: KitField,
+  figure: number,
+): Edited<S> {
+  const checked = checkRange(figure, shownRange(field), field.facts);
+  if (!checked.ok) return { ok: false, problem: `${field.label}: ${checked.message}` };
+  if (figure === figureAt(record, field)) return { ok: true, record };
+  const changed = withNumberAt(record, field.path, siOf(figure, field));
+  return { ok: true, record: { ...changed, origin: 'by-hand' } };
+}
+
+/** Gives a record another name; where its numbers come from stays as it was. */
+export function withName<S extends ShelfName>(record: Shelves[S], typed: string): Edited<S> {
+  const name = typed.trim();
+  if (name === '') return { ok: false, problem: 'Give it a name.' };
+  if (name.length > LONGEST_NAME) {
+    return { ok: false, problem: `A name has ${LONGEST_NAME} characters at most.` };
+  }
+  return { ok: true, record: { ...record, name } };
+}

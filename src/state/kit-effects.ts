@@ -1,0 +1,45 @@
+import type { Shot, SolveAim } from '../engine/aim/shot';
+import type { Kit } from '../engine/model/kit';
+import { squirtAngle } from '../engine/model/strike';
+
+/** What a kit does, in angles a player can picture; null where the example shot has no answer. */
+export interface KitEffects {
+  /** How far the cue ball squirts at half a radius of side, rad, unsigned. */
+  readonly squirtRad: number;
+  /** How far a soft metre with side and the cue slightly raised swerves, rad, unsigned. */
+  readonly swerveRad: number | null;
+  /** How far a soft half-ball hit without side is thrown, rad, unsigned. */
+  readonly throwRad: number | null;
+}
+
+const DEG = Math.PI / 180;
+const HALF_BALL_RAD = 30 * DEG;
+
+const SWERVE_EXAMPLE: Shot = {
+  distanceM: 1,
+  cutRad: 0,
+  side: 0.4,
+  height: 0,
+  elevationRad: 5 * DEG,
+  speedMps: 1,
+};
+
+const THROW_EXAMPLE: Shot = {
+  distanceM: 0.3,
+  cutRad: HALF_BALL_RAD,
+  side: 0,
+  height: 0,
+  elevationRad: 0,
+  speedMps: 1,
+};
+
+/** Works the example shots out with a kit. */
+export function kitEffects(kit: Kit, solve: SolveAim): KitEffects {
+  const swerve = solve(SWERVE_EXAMPLE, kit);
+  const thrown = solve(THROW_EXAMPLE, kit);
+  return {
+    squirtRad: squirtAngle(0.5, kit.massRatio),
+    swerveRad: swerve.ok ? Math.abs(swerve.parts.swerveRad) : null,
+    throwRad: thrown.ok ? Math.abs(thrown.parts.throwRad) : null,
+  };
+}

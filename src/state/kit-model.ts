@@ -1,0 +1,123 @@
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { Kit } from '../engine/model/kit';
+import { freshId } from '../store/fresh-id';
+import { kitOf } from '../store/kit-of';
+import { LAST_ON_SHELF } from '../store/last-on-shelf';
+import type { ShelfName, Shelves } from '../store/records';
+import type { ShelfContents, StorePort } from '../store/store-port';
+import type { DeskModel } from './desk-model';
+import { createKitEdits, type EditResult, type KitEdits, NOT_THERE } from './kit-edits';
+import { type KitFigure, kitFigures } from './kit-figure';
+import { createKitShelves } from './kit-shelves';
+
+/** A record taken off a shelf that can still be put back. */
+export interface Deleted<S extends ShelfName = ShelfName> {
+  readonly shelf: S;
+  readonly record: Shelves[S];
+  readonly wasInPlay: boolean;
+}
+
+/** The cues, cloths, ball sets and tables a person keeps, and which of each is in play. */
+export interface KitModel extends KitEdits {
+  readonly shelves: { readonly [S in ShelfName]: ReadonlySignal<readonly Shelves[S][]> };
+  /** The record of each shelf in play. */
+  readonly current: { readonly [S in ShelfName]: ReadonlySignal<Shelves[S]> };
+  /** What the engine takes, of the records in play. */
+  readonly kit: ReadonlySignal<Kit>;
+  /** True while nothing in play is the person's own. */
+  readonly isDefault: ReadonlySignal<boolean>;
+  /** The last record deleted, while {@link restore} can bring it back. */
+  readonly lastDeleted: ReadonlySignal<Deleted | null>;
+  /** Why the last change could not be saved, or null. */
+  readonly saveProblem: ReadonlySignal<string | null>;
+  /** The numbers of a record as a person reads them; empty where there is no such record. */
+  figures(shelf: ShelfName, id: string): readonly KitFigure[];
+  choose(shelf: ShelfName, id: string): EditResult;
+  /** Takes a record off its shelf; the next one comes into play if it was. Refuses the last one. */
+  remove(shelf: ShelfName, id: string): EditResult;
+  /** Puts the last deleted record back, into play if it was. */
+  restore(): EditResult;
+  /** Resolves when every change so far has reached the store or failed. */
+  flush(): Promise<void>;
+}
+
+export interface KitModelPorts {
+  readonly store: Pick<StorePort, 'putRecord' | 'deleteRecord'>;
+  readonly desk: Pick<DeskModel, 'choice' | 'choose'>;
+  /** As loaded; no shelf is empty. */
+  readonly shelves: ShelfContents;
+  readonly newId?: () => string;
+}
+
+const OK = { ok: true } as const;
+const NOTHING_DELETED = { ok: false, problem: 'There is nothing to put back.' } as const;
+
+export function createKitModel({
+  store,
+  desk,
+  shelves: loaded,
+  newId = freshId,
+}: KitModelPorts): KitModel {
+  const kept = createKitShelves(store, loaded);
+  const { shelves, find } = kept;
+  const lastDeleted = signal<Deleted | null>(null);
+  const inPlay = <S extends ShelfName>(shelf: S): ReadonlySignal<Shelves[S]> =>
+    computed(() => find(shelf, desk.choice.value[shelf]) ?? firstOf(shelves[shelf].value));
+  const current = {
+    cues: inPlay('cues'),
+    cloths: inPlay('cloths'),
+    balls: inPlay('balls'),
+    tables: inPlay('tables'),
+  };
+
+  return {
+    ...createKitEdits(kept, newId),
+    shelves,
+    current,
+    kit: computed(() =>
+      kitOf(current.cues.value, current.cloths.value, current.balls.value, current.tables.value),
+    ),
+    isDefault: computed(() =>
+      Object.values(current).every((record) => record.value.origin === 'invented'),
+    ),
+    lastDeleted,
+    saveProblem: kept.saveProblem,
+    figures(shelf, id) {
+      const record = find(shelf, id);
+      return record ? kitFigures(shelf, record) : [];
+    },
+    choose(shelf, id) {
+      if (!find(shelf, id)) return NOT_THERE;
+      desk.choose(shelf, id);
+      return OK;
+    },
+    remove(shelf, id) {
+      if (!find(shelf, id)) return NOT_THERE;
+      const wasInPlay = current[shelf].peek().id === id;
+      return batch(() => {
+        const takenOff = kept.takeOff(shelf, id);
+        if (!takenOff) return { ok: false, problem: LAST_ON_SHELF.message };
+        if (wasInPlay) desk.choose(shelf, takenOff.successorId);
+        lastDeleted.value = { shelf, record: takenOff.taken, wasInPlay };
+        return OK;
+      });
+    },
+    restore() {
+      const deleted = lastDeleted.peek();
+      if (!deleted) return NOTHING_DELETED;
+      batch(() => {
+        kept.put(deleted.shelf, deleted.record);
+        if (deleted.wasInPlay) desk.choose(deleted.shelf, deleted.record.id);
+        lastDeleted.value = null;
+      });
+      return OK;
+    },
+    flush: kept.flush,
+  };
+}
+
+function firstOf<T>(records: readonly T[]): T {
+  const [first] = records;
+  if (first === undefined) throw new RangeError('A shelf must hold at least one record');
+  return first;
+}

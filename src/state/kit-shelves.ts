@@ -1,0 +1,71 @@
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { orderShelf } from '../store/order-shelf';
+import type { ShelfName, Shelves } from '../store/records';
+import type { DeleteResult, ShelfContents, StorePort } from '../store/store-port';
+import { type TakenOff, takeOffShelf } from '../store/take-off-shelf';
+
+/** What stands on the shelves, on screen first and in the store soon after. */
+export interface KitShelves {
+  readonly shelves: { readonly [S in ShelfName]: ReadonlySignal<readonly Shelves[S][]> };
+  /** Why the last change could not be saved, or null. */
+  readonly saveProblem: ReadonlySignal<string | null>;
+  /** A record by its id; null where it is not there. */
+  find<S extends ShelfName>(shelf: S, id: string): Shelves[S] | null;
+  /** Adds a record or takes the place of the one with its id. */
+  put<S extends ShelfName>(shelf: S, record: Shelves[S]): void;
+  /** Null where the record is not there or is the last. */
+  takeOff<S extends ShelfName>(shelf: S, id: string): TakenOff<S> | null;
+  /** Resolves when the store has answered to every change so far. */
+  flush(): Promise<void>;
+}
+
+export function createKitShelves(
+  store: Pick<StorePort, 'putRecord' | 'deleteRecord'>,
+  loaded: ShelfContents,
+): KitShelves {
+  const contents = signal(loaded);
+  const saveProblem = signal<string | null>(null);
+  let answered: Promise<unknown> = Promise.resolve();
+
+  const show = <S extends ShelfName>(shelf: S, records: readonly Shelves[S][]) => {
+    contents.value = { ...contents.peek(), [shelf]: orderShelf(shelf, records) };
+  };
+  const showRecord = <S extends ShelfName>(shelf: S, record: Shelves[S]) => {
+    const others = contents.peek()[shelf].filter(({ id }) => id !== record.id);
+    show(shelf, [...others, record]);
+  };
+  const follow = async (asked: Promise<DeleteResult>, whenRefused?: () => void) => {
+    const result = await asked;
+    saveProblem.value = result.ok ? null : result.message;
+    if (!result.ok && result.reason === 'last-on-shelf') whenRefused?.();
+  };
+  const track = (following: Promise<void>) => {
+    answered = Promise.all([answered, following]);
+  };
+
+  return {
+    shelves: {
+      cues: computed(() => contents.value.cues),
+      cloths: computed(() => contents.value.cloths),
+      balls: computed(() => contents.value.balls),
+      tables: computed(() => contents.value.tables),
+    },
+    saveProblem,
+    find: (shelf, id) => contents.value[shelf].find((record) => record.id === id) ?? null,
+    put(shelf, record) {
+      showRecord(shelf, record);
+      track(follow(store.putRecord(shelf, record)));
+    },
+    takeOff(shelf, id) {
+      const takenOff = takeOffShelf(contents.peek()[shelf], id);
+      if (!takenOff) return null;
+      show(shelf, takenOff.rest);
+      // Another tab may have emptied the stored shelf meanwhile: then the record comes back.
+      track(follow(store.deleteRecord(shelf, id), () => showRecord(shelf, takenOff.taken)));
+      return takenOff;
+    },
+    async flush() {
+      await answered;
+    },
+  };
+}

@@ -1,0 +1,32 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { PlayAim, Shot, SolveAim } from '../engine/aim/shot';
+import type { Kit } from '../engine/model/kit';
+import type { DeskModel } from './desk-model';
+
+/** A point of the cue ball's path: x right of the straight line, y along it, m. */
+export interface PathPoint {
+  readonly xM: number;
+  readonly yM: number;
+}
+
+/** The cue ball's centre from its rest to the object ball, at an aim. */
+export type TraceCueBall = (
+  shot: Shot,
+  kit: Kit,
+  aimRad: number,
+  samples: number,
+) => readonly PathPoint[];
+
+/** What the place Shot needs from the rest of the app. */
+export interface ShotPorts {
+  readonly solve: SolveAim;
+  readonly play: PlayAim;
+  readonly trace: TraceCueBall;
+  readonly kit: ReadonlySignal<Kit>;
+  /** Nose to nose, of the table in play. */
+  readonly tableLengthM: ReadonlySignal<number>;
+  readonly desk: Pick<
+    DeskModel,
+    'shot' | 'heldShot' | 'preferences' | 'setShot' | 'holdShot' | 'dropHeldShot'
+  >;
+}

@@ -1,0 +1,72 @@
+import type { AimAnswer, Shot, SolveAim } from '../engine/aim/shot';
+import type { Kit } from '../engine/model/kit';
+import { MISCUE_LIMIT } from '../engine/model/miscue-limit';
+
+/** Something to know before playing the shot, most pressing first. */
+export type ShotWarning =
+  | { readonly kind: 'near-miscue'; readonly contact: number }
+  | { readonly kind: 'raised-cue' }
+  | {
+      readonly kind: 'speed-sensitive';
+      /** Largest change of the aim, either way. */
+      readonly changeRad: number;
+      readonly changeM: number;
+    }
+  /** A little softer or firmer and no aim does it. */
+  | { readonly kind: 'speed-edge'; readonly towards: 'softer' | 'firmer' }
+  | { readonly kind: 'swerve-leads' };
+
+/** Share of the miscue limit beyond which a contact is near it. */
+const NEAR_LIMIT = 0.9;
+/** From here a cue can dig into the cloth or send a ball off the table (practice, no source). */
+const RAISED_CUE_RAD = (10 * Math.PI) / 180;
+/** How well a good stroke repeats its speed. */
+const SPEED_SHARE = 0.05;
+const SENSITIVE_M = 0.004;
+const SENSITIVE_RAD = (0.2 * Math.PI) / 180;
+/** Smaller curving than this cannot be seen, so it leads nothing. */
+const LEAST_SWERVE_RAD = (0.1 * Math.PI) / 180;
+/** A bound typed in degrees must not be missed by what conversion leaves. Relative. */
+const ROUNDING = 1e-9;
+
+/** What to warn of about a shot that has an answer. */
+export function shotWarnings(
+  shot: Shot,
+  kit: Kit,
+  answer: AimAnswer,
+  solve: SolveAim,
+): readonly ShotWarning[] {
+  const warnings: ShotWarning[] = [];
+  const contact = Math.hypot(shot.side, shot.height);
+  if (contact > NEAR_LIMIT * MISCUE_LIMIT * (1 + ROUNDING)) {
+    warnings.push({ kind: 'near-miscue', contact });
+  }
+  if (shot.elevationRad >= RAISED_CUE_RAD * (1 - ROUNDING)) warnings.push({ kind: 'raised-cue' });
+  const speed = speedWarning(shot, kit, answer, solve);
+  if (speed) warnings.push(speed);
+  const { squirtRad, swerveRad } = answer.parts;
+  const swerve = Math.abs(swerveRad);
+  if (swerve > Math.abs(squirtRad) && swerve > LEAST_SWERVE_RAD) {
+    warnings.push({ kind: 'swerve-leads' });
+  }
+  return warnings;
+}
+
+function speedWarning(
+  shot: Shot,
+  kit: Kit,
+  answer: AimAnswer,
+  solve: SolveAim,
+): ShotWarning | null {
+  let changeRad = 0;
+  let changeM = 0;
+  for (const towards of ['softer', 'firmer'] as const) {
+    const factor = towards === 'softer' ? 1 - SPEED_SHARE : 1 + SPEED_SHARE;
+    const other = solve({ ...shot, speedMps: shot.speedMps * factor }, kit);
+    if (!other.ok) return { kind: 'speed-edge', towards };
+    changeRad = Math.max(changeRad, Math.abs(other.aimRad - answer.aimRad));
+    changeM = Math.max(changeM, Math.abs(other.aimOffsetM - answer.aimOffsetM));
+  }
+  const sensitive = changeM > SENSITIVE_M || changeRad > SENSITIVE_RAD;
+  return sensitive ? { kind: 'speed-sensitive', changeRad, changeM } : null;
+}

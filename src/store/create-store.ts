@@ -1,0 +1,54 @@
+import { createDatabaseDoor } from './database-door';
+import { errorName } from './database-errors';
+import { createDeskDraft, type DraftStorage } from './desk-draft';
+import { createIndexedDbStore } from './indexed-db-store';
+import { createMemoryStore } from './memory-store';
+import { createNoticeBoard } from './notice-board';
+import type { Loaded, StorePort } from './store-port';
+import { withinTime } from './within-time';
+
+export interface StoreOptions {
+  readonly databaseName?: string;
+  /** How long to wait for the first load before going on without storage, ms. */
+  readonly patienceMs?: number;
+  readonly findDraftStorage?: () => DraftStorage | null;
+}
+
+/**
+ * The app's store. It falls back on memory, with a notice, where the first load shows that
+ * IndexedDB is missing, refuses, or does not answer; it then stays there, so that defaults shown
+ * for want of an answer never overwrite what is kept.
+ */
+export function createStore({
+  databaseName = 'leeway',
+  patienceMs = 4000,
+  findDraftStorage = () => globalThis.localStorage ?? null,
+}: StoreOptions = {}): StorePort {
+  const board = createNoticeBoard();
+  const door = createDatabaseDoor(databaseName, (event) => board.raise(event));
+  const kept = createIndexedDbStore(door, board, createDeskDraft(findDraftStorage));
+  let active: StorePort = kept;
+
+  const loadAll = async (): Promise<Loaded> => {
+    try {
+      return await withinTime(active.loadAll(), patienceMs);
+    } catch (error) {
+      if (errorName(error) === 'VersionError') board.raise('outdated');
+      board.raise('not-kept');
+      active = createMemoryStore(board);
+      return await active.loadAll();
+    }
+  };
+
+  return {
+    get keeps() {
+      return active.keeps;
+    },
+    loadAll,
+    putRecord: (shelf, record) => active.putRecord(shelf, record),
+    deleteRecord: (shelf, id) => active.deleteRecord(shelf, id),
+    saveDesk: (desk) => active.saveDesk(desk),
+    draftDesk: (desk) => active.draftDesk(desk),
+    onNotice: (listener) => board.onNotice(listener),
+  };
+}

@@ -1,0 +1,90 @@
+import { type IDBPDatabase, openDB } from 'idb';
+import { isConnectionLost } from './database-errors';
+import type { DatabaseSchema } from './database-schema';
+import { latestVersion, MIGRATIONS, type Migration, migrate } from './migrations';
+
+export type Database = IDBPDatabase<DatabaseSchema>;
+
+/** What can happen to a connection without anyone asking. */
+export type DatabaseEvent = 'blocked' | 'outdated' | 'closed';
+
+/** The page's one connection to its database. */
+export interface DatabaseDoor {
+  /**
+   * Runs work on the open database, opening it where needed. When the connection turns out to be
+   * dead, the work runs once more on a new one, so it must be safe to run twice: put rows under
+   * keys of their own, all in one transaction.
+   */
+  withDatabase<T>(work: (database: Database) => Promise<T>): Promise<T>;
+}
+
+/** Nothing is opened until it is needed. */
+export function createDatabaseDoor(
+  name: string,
+  onEvent: (event: DatabaseEvent) => void,
+  migrations: readonly Migration[] = MIGRATIONS,
+): DatabaseDoor {
+  let connection: Promise<Database> | null = null;
+
+  const forget = (lost: Promise<Database>) => {
+    if (connection === lost) connection = null;
+  };
+
+  const connect = (): Promise<Database> => {
+    if (connection) return connection;
+    const opening = open(name, migrations, onEvent, () => forget(opening));
+    // Set before anything is awaited, so that callers at once share one connection; a failed
+    // opening is forgotten, so that the next caller tries again.
+    connection = opening;
+    opening.catch(() => forget(opening));
+    return opening;
+  };
+
+  return {
+    async withDatabase(work) {
+      const mine = connect();
+      try {
+        return await work(await mine);
+      } catch (error) {
+        if (!isConnectionLost(error) && (await isAlive(mine))) throw error;
+        forget(mine);
+        return await work(await connect());
+      }
+    },
+  };
+}
+
+/**
+ * Whether a connection still takes work. A transaction running when the connection died only says
+ * that it was aborted, and does so before the browser says anything else.
+ */
+async function isAlive(connection: Promise<Database>): Promise<boolean> {
+  try {
+    (await connection).transaction('desk', 'readonly');
+    return true;
+  } catch (error) {
+    return !isConnectionLost(error);
+  }
+}
+
+function open(
+  name: string,
+  migrations: readonly Migration[],
+  onEvent: (event: DatabaseEvent) => void,
+  onLost: () => void,
+): Promise<Database> {
+  return openDB<DatabaseSchema>(name, latestVersion(migrations), {
+    upgrade: (database, fromVersion) => migrate(database, fromVersion, migrations),
+    blocked: () => onEvent('blocked'),
+    blocking(_current, _blocked, event) {
+      // Stepping aside lets the newer tab upgrade; it waits for what is being written here.
+      (event.target as IDBDatabase).close();
+      onLost();
+      onEvent('outdated');
+    },
+    terminated() {
+      onLost();
+      onEvent('closed');
+    },
+  });
+}

@@ -1,0 +1,38 @@
+import type { WriteResult } from './store-port';
+
+/** The name of anything thrown, or an empty one. */
+export function errorName(error: unknown): string {
+  return textOf(error, 'name');
+}
+
+/**
+ * Whether a connection is gone for good, rather than one request failing. A closed connection
+ * says InvalidStateError; iOS, when it stops the database's process, says UnknownError.
+ */
+export function isConnectionLost(error: unknown): boolean {
+  const name = errorName(error);
+  if (name === 'InvalidStateError') return true;
+  return name === 'UnknownError' && /connection|server/i.test(textOf(error, 'message'));
+}
+
+/** Why a write failed, in words a person can act on. */
+export function writeFailure(error: unknown): Extract<WriteResult, { ok: false }> {
+  switch (errorName(error)) {
+    case 'QuotaExceededError':
+      return { ok: false, reason: 'full', message: 'No room left: this change is not kept.' };
+    case 'VersionError':
+      return {
+        ok: false,
+        reason: 'outdated',
+        message: 'A newer version is open: reload to go on saving.',
+      };
+    default:
+      return { ok: false, reason: 'unavailable', message: 'This change could not be saved.' };
+  }
+}
+
+function textOf(error: unknown, key: 'name' | 'message'): string {
+  if (typeof error !== 'object' || error === null) return '';
+  const text: unknown = Reflect.get(error, key);
+  return typeof text === 'string' ? text : '';
+}

@@ -1,0 +1,40 @@
+import type { Shot } from '../engine/aim/shot';
+import { radOf } from '../units/angle-degrees';
+import type { Choice, Desk, Preferences } from './records';
+
+/** A worked example: a medium cut to the right with outside side. */
+export const DEFAULT_SHOT: Shot = {
+  distanceM: 1.15,
+  cutRad: radOf(24),
+  side: -0.4,
+  height: 0,
+  elevationRad: radOf(3),
+  speedMps: 1.8,
+};
+
+/** Ids of the demo catalogue. */
+export const DEFAULT_CHOICE: Choice = {
+  cues: 'demo-cue-house',
+  cloths: 'demo-cloth-club',
+  balls: 'demo-balls-clean',
+  tables: 'demo-table-9ft',
+};
+
+export const DEFAULT_PREFERENCES: Preferences = {
+  lengthUnit: 'mm',
+  distanceUnit: 'm',
+  distanceFrom: 'ghost-ball',
+  speedUnit: 'mps',
+  cutUnit: 'degrees',
+  lead: 'ghost-ball',
+  hand: 'right',
+  theme: 'dark',
+};
+
+/** What the very first visit opens with. */
+export const DEFAULT_DESK: Desk = {
+  shot: DEFAULT_SHOT,
+  heldShot: null,
+  choice: DEFAULT_CHOICE,
+  preferences: DEFAULT_PREFERENCES,
+};

@@ -1,0 +1,28 @@
+import { INPUT_RANGES } from '../engine/aim/input-ranges';
+import type { Shot } from '../engine/aim/shot';
+import { DEFAULT_SHOT } from './default-desk';
+import { type Mend, mendNumber, mendObject } from './mend';
+
+const mendInputs = mendObject<Omit<Shot, 'objectDistanceM'>>({
+  distanceM: mendNumber(INPUT_RANGES.distanceM, DEFAULT_SHOT.distanceM),
+  cutRad: mendNumber(INPUT_RANGES.cutRad, DEFAULT_SHOT.cutRad),
+  side: mendNumber(INPUT_RANGES.side, DEFAULT_SHOT.side),
+  height: mendNumber(INPUT_RANGES.height, DEFAULT_SHOT.height),
+  elevationRad: mendNumber(INPUT_RANGES.elevationRad, DEFAULT_SHOT.elevationRad),
+  speedMps: mendNumber(INPUT_RANGES.speedMps, DEFAULT_SHOT.speedMps),
+});
+
+/** Mends a shot. An unreadable object-ball distance is left out: any distance will do. */
+export const mendShot: Mend<Shot> = (was, field, note) => {
+  const { objectDistanceM, ...shot }: Record<string, unknown> & Omit<Shot, 'objectDistanceM'> = {
+    ...mendInputs(was, field, note),
+  };
+  if (objectDistanceM === undefined) return shot;
+  const path = field === '' ? 'objectDistanceM' : `${field}.objectDistanceM`;
+  if (typeof objectDistanceM !== 'number' || !Number.isFinite(objectDistanceM)) {
+    note(path, objectDistanceM, undefined);
+    return shot;
+  }
+  const mended = mendNumber(INPUT_RANGES.objectDistanceM, objectDistanceM);
+  return { ...shot, objectDistanceM: mended(objectDistanceM, path, note) };
+};

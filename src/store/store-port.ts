@@ -1,0 +1,88 @@
+import type { Desk, ShelfName, Shelves } from './records';
+
+/** Everything on each shelf, in the order to show it. */
+export type ShelfContents = { readonly [S in ShelfName]: readonly Shelves[S][] };
+
+/** Where data is kept: a shelf or the desk. */
+export type StoreName = ShelfName | 'desk';
+
+/** One field that was unreadable or out of range, and what stands there now. */
+export interface Repair {
+  readonly store: StoreName;
+  readonly id: string;
+  /** Dotted where nested: `ballFriction.a`. */
+  readonly field: string;
+  readonly was: unknown;
+  readonly now: unknown;
+}
+
+/** Something beyond repair. It is kept as it was, off the shelf. */
+export interface Quarantined {
+  readonly store: StoreName;
+  readonly raw: unknown;
+  readonly reason: 'not-a-record' | 'no-id' | 'nothing-readable';
+}
+
+/** A row set aside: beyond repair, or as it stood before a repair. */
+export interface SetAside {
+  readonly store: StoreName;
+  readonly raw: unknown;
+  readonly reason: Quarantined['reason'] | 'repaired';
+}
+
+export interface Loaded {
+  readonly desk: Desk;
+  readonly shelves: ShelfContents;
+  readonly repairs: readonly Repair[];
+  /** What this load set aside; nothing set aside earlier. */
+  readonly quarantined: readonly Quarantined[];
+}
+
+/**
+ * Something the person should know about the storage.
+ * - `blocked`: another tab holds an older database open; close it.
+ * - `outdated`: a newer version of the app has the database; reload.
+ * - `closed`: the browser closed the database; it is reopened by itself.
+ * - `not-kept`: no storage here, so nothing outlives this visit.
+ * - `write-failed`: the last change is on screen but could not be saved.
+ */
+export type StoreNoticeKind = 'blocked' | 'outdated' | 'closed' | 'not-kept' | 'write-failed';
+
+export interface StoreNotice {
+  readonly kind: StoreNoticeKind;
+  /** One kind line, ready to show. */
+  readonly message: string;
+}
+
+export type WriteResult =
+  | { readonly ok: true }
+  | {
+      readonly ok: false;
+      readonly reason: 'full' | 'outdated' | 'unavailable';
+      readonly message: string;
+    };
+
+export type DeleteResult =
+  | WriteResult
+  | { readonly ok: false; readonly reason: 'last-on-shelf'; readonly message: string };
+
+/**
+ * The one way in and out of what the app keeps. Load once before anything is written: the load
+ * finds out whether there is storage at all. The promises never reject.
+ */
+export interface StorePort {
+  /** False where nothing outlives this visit. */
+  readonly keeps: boolean;
+  loadAll(): Promise<Loaded>;
+  putRecord<S extends ShelfName>(shelf: S, record: Shelves[S]): Promise<WriteResult>;
+  /** Refuses the last record of a shelf; deleting one that is not there succeeds. */
+  deleteRecord(shelf: ShelfName, id: string): Promise<DeleteResult>;
+  saveDesk(desk: Desk): Promise<WriteResult>;
+  /**
+   * Notes the desk at once, without waiting, for when the page is going away and a save may not
+   * finish. The next load prefers it to what was saved before.
+   */
+  draftDesk(desk: Desk): void;
+  /** Notices raised so far and from now on; returns how to stop listening. */
+  onNotice(listener: (notice: StoreNotice) => void): () => void;
+}

@@ -1,0 +1,26 @@
+import { useSignalEffect } from '@preact/signals';
+import type { AppModels } from './app-models';
+import { KitPlace } from './kit/KitPlace';
+import { NavBar } from './NavBar';
+import { NewsBar } from './NewsBar';
+import { ShotPlace } from './shot/ShotPlace';
+import './theme.css';
+import './base.css';
+import './App.css';
+
+/** The whole app: news, the place one is in, and the way to the others. */
+export function App({ app }: { app: AppModels }) {
+  useSignalEffect(() => {
+    const { theme, hand } = app.desk.preferences.value;
+    document.documentElement.dataset.theme = theme;
+    document.documentElement.dataset.hand = hand;
+  });
+  const { place } = app.router.route.value;
+  return (
+    <div class="app">
+      <NewsBar news={app.news} />
+      {place === 'shot' ? <ShotPlace app={app} /> : <KitPlace app={app} />}
+      <NavBar router={app.router} />
+    </div>
+  );
+}

@@ -1,0 +1,25 @@
+import type { ComponentChildren } from 'preact';
+import type { ShotModel } from '../../state/shot-model';
+import { useHoldRepeat } from './use-hold-repeat';
+import './HoldButton.css';
+
+interface Props {
+  readonly model: Pick<ShotModel, 'beginGesture' | 'endGesture'>;
+  readonly label: string;
+  step(coarse: boolean): void;
+  readonly children: ComponentChildren;
+}
+
+/** A big button that steps when pressed and keeps stepping while held. */
+export function HoldButton({ model, label, step, children }: Props) {
+  const handlers = useHoldRepeat({
+    begin: model.beginGesture,
+    step,
+    end: (cancelled) => model.endGesture(cancelled),
+  });
+  return (
+    <button type="button" class="button hold-button" aria-label={label} {...handlers}>
+      {children}
+    </button>
+  );
+}

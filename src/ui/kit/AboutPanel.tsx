@@ -1,0 +1,29 @@
+import type { AppModels } from '../app-models';
+import { PanelHeader } from './PanelHeader';
+
+/** What the app is and is not, and what to mind in a hall. */
+export function AboutPanel({ app }: { app: AppModels }) {
+  return (
+    <>
+      <PanelHeader router={app.router} title="About Leeway" />
+      <div class="about-text">
+        <p>
+          Leeway works out where to point the cue when a shot carries side: how far the cue ball
+          squirts, how far it swerves, and how far the object ball is thrown.
+        </p>
+        <p>
+          Many leagues forbid a phone during a match. Look things up in practice, and ask before you
+          play.
+        </p>
+        <p>
+          A raised cue can tear the cloth or send a ball off the table: ask the room’s owner first.
+        </p>
+        <p>
+          An answer is as good as its numbers. Defaults are invented examples; yours may differ by
+          more than a shot allows.
+        </p>
+        <p>Everything stays on this device. Nothing is sent anywhere.</p>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,50 @@
+import type { ShelfName } from '../../store/records';
+import type { AppModels } from '../app-models';
+import { effectWords, originWords, SHELF_LABELS, SHELVES } from './shelf-words';
+
+/** The cue, cloth, balls and table in play, and the ways to change them. */
+export function KitOverview({ app }: { app: AppModels }) {
+  const { kit, router, news } = app;
+  return (
+    <>
+      <h1 class="place-title">Kit</h1>
+      {kit.isDefault.value && (
+        <p class="place-note">
+          All of this is a default: invented examples, not your cue yet. Copy one and put your own
+          numbers in.
+        </p>
+      )}
+      <ul class="shelf-list">
+        {SHELVES.map((shelf) => (
+          <ShelfRow key={shelf} app={app} shelf={shelf} />
+        ))}
+      </ul>
+      <div class="kit-more">
+        <button type="button" class="button" onClick={() => router.open('preferences')}>
+          Units and layout
+        </button>
+        <button type="button" class="button" onClick={() => router.open('about')}>
+          About
+        </button>
+      </div>
+      {news.isReadyOffline.value && <p class="offline-note">Ready offline.</p>}
+    </>
+  );
+}
+
+function ShelfRow({ app, shelf }: { app: AppModels; shelf: ShelfName }) {
+  const record = app.kit.current[shelf].value;
+  return (
+    <li>
+      <button type="button" class="shelf-row" onClick={() => app.router.open(shelf)}>
+        <span class="shelf-label">{SHELF_LABELS[shelf]}</span>
+        <b>{record.name}</b>
+        <span class="shelf-origin">{originWords(record)}</span>
+        <span class="shelf-effect">{effectWords(shelf, app.effects.value)}</span>
+        <span class="shelf-arrow" aria-hidden="true">
+          ›
+        </span>
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,36 @@
+import type { ShelfName } from '../../store/records';
+import type { AppModels } from '../app-models';
+import { AboutPanel } from './AboutPanel';
+import { KitOverview } from './KitOverview';
+import { PreferencesPanel } from './PreferencesPanel';
+import { RecordPanel } from './RecordPanel';
+import { ShelfPanel } from './ShelfPanel';
+import { SHELVES } from './shelf-words';
+import './KitPlace.css';
+
+/** What do I play with? And how do I like to read it. */
+export function KitPlace({ app }: { app: AppModels }) {
+  return (
+    <main
+      class="kit-place"
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') app.router.close();
+      }}
+    >
+      <KitPage app={app} />
+    </main>
+  );
+}
+
+function KitPage({ app }: { app: AppModels }) {
+  const [head = '', id = ''] = app.router.route.value.panel.split('/');
+  const shelf: ShelfName | undefined = SHELVES.find((name) => name === head);
+  if (head === 'preferences') return <PreferencesPanel app={app} />;
+  if (head === 'about') return <AboutPanel app={app} />;
+  if (!shelf) return <KitOverview app={app} />;
+  return id === '' ? (
+    <ShelfPanel key={shelf} app={app} shelf={shelf} />
+  ) : (
+    <RecordPanel key={id} app={app} shelf={shelf} id={id} />
+  );
+}

@@ -1,0 +1,80 @@
+import { useSignal } from '@preact/signals';
+import { useId } from 'preact/hooks';
+import type { EditResult } from '../../state/kit-edits';
+import type { KitFigure } from '../../state/kit-figure';
+import type { ShelfName } from '../../store/records';
+import { formatNumber, formatQuantity } from '../../units/format-number';
+import type { AppModels } from '../app-models';
+import { HoldButton } from '../controls/HoldButton';
+
+interface Props {
+  readonly app: AppModels;
+  readonly shelf: ShelfName;
+  readonly id: string;
+  readonly figure: KitFigure;
+}
+
+/** Changes here are kept one by one, so a gesture has nothing to gather. */
+const NO_GESTURE = { beginGesture: () => undefined, endGesture: () => undefined };
+
+/** One number of a record: what it does, its sane range, and the ways to change it. */
+export function RecordNumber({ app: { kit }, shelf, id, figure }: Props) {
+  const draft = useSignal<string | null>(null);
+  const problem = useSignal('');
+  const inputId = useId();
+  const hintId = useId();
+  const { path, label, hint, range, facts } = figure;
+  const shown = formatNumber(figure.figure, facts);
+
+  function note(edited: EditResult): void {
+    problem.value = edited.ok ? '' : edited.problem;
+  }
+  function step(towards: 1 | -1, coarse: boolean): void {
+    draft.value = null;
+    note(kit.nudge(shelf, id, path, towards, coarse));
+  }
+
+  return (
+    <li class="record-number">
+      <label for={inputId}>
+        {label}
+        {facts.symbol && `, ${facts.symbol}`}
+      </label>
+      <div class="record-number-row">
+        <HoldButton model={NO_GESTURE} label={`${label}: less`} step={(coarse) => step(-1, coarse)}>
+          −
+        </HoldButton>
+        <span class="number-field">
+          <input
+            id={inputId}
+            type="text"
+            inputMode={range.min < 0 ? 'text' : 'decimal'}
+            autocomplete="off"
+            value={draft.value ?? shown}
+            aria-invalid={problem.value !== ''}
+            aria-describedby={hintId}
+            onFocus={(event) => event.currentTarget.select()}
+            onInput={(event) => {
+              draft.value = event.currentTarget.value;
+              note(kit.enter(shelf, id, path, event.currentTarget.value));
+            }}
+            onBlur={() => {
+              if (problem.value === '') draft.value = null;
+            }}
+          />
+        </span>
+        <HoldButton model={NO_GESTURE} label={`${label}: more`} step={(coarse) => step(1, coarse)}>
+          +
+        </HoldButton>
+      </div>
+      <p id={hintId} class="record-hint">
+        {problem.value !== '' && (
+          <span class="field-problem">
+            <span aria-hidden="true">⚠</span> {problem.value}{' '}
+          </span>
+        )}
+        {hint} {formatNumber(range.min, facts)} to {formatQuantity(range.max, facts)}.
+      </p>
+    </li>
+  );
+}

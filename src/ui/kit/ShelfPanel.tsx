@@ -1,0 +1,99 @@
+import { useSignal } from '@preact/signals';
+import type { ShelfName, Shelves } from '../../store/records';
+import type { AppModels } from '../app-models';
+import { PanelHeader } from './PanelHeader';
+import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
+import { UndoDelete } from './UndoDelete';
+
+/** All there is of one kind: the one in play, others to choose, copy, change or delete. */
+export function ShelfPanel({ app, shelf }: { app: AppModels; shelf: ShelfName }) {
+  const problem = useSignal('');
+  const { kit } = app;
+  const records: readonly Shelves[ShelfName][] = kit.shelves[shelf].value;
+  return (
+    <>
+      <PanelHeader router={app.router} title={SHELF_LABELS[shelf]} />
+      <p class="place-note">{effectWords(shelf, app.effects.value)}</p>
+      <UndoDelete app={app} shelf={shelf} />
+      <output class="place-problem">{problem.value}</output>
+      <ul class="record-list">
+        {records.map((record) => (
+          <RecordRow
+            key={record.id}
+            app={app}
+            shelf={shelf}
+            record={record}
+            onProblem={(line) => {
+              problem.value = line;
+            }}
+          />
+        ))}
+      </ul>
+      <p>{kit.saveProblem.value}</p>
+    </>
+  );
+}
+
+interface RowProps {
+  readonly app: AppModels;
+  readonly shelf: ShelfName;
+  readonly record: Shelves[ShelfName];
+  onProblem(line: string): void;
+}
+
+function RecordRow({ app: { kit, router }, shelf, record, onProblem }: RowProps) {
+  const { id, name } = record;
+  const isInPlay = kit.current[shelf].value.id === id;
+  return (
+    <li>
+      <button
+        type="button"
+        class="button record-choose"
+        aria-pressed={isInPlay}
+        onClick={() => kit.choose(shelf, id)}
+      >
+        <span class="record-mark" aria-hidden="true">
+          {isInPlay ? '●' : '○'}
+        </span>
+        <b>{name}</b>
+        <span class="record-origin">
+          {originWords(record)}
+          {isInPlay && ', in play'}
+        </span>
+      </button>
+      <div class="record-actions">
+        <button
+          type="button"
+          class="button"
+          aria-label={`Numbers of ${name}`}
+          onClick={() => router.open(`${shelf}/${id}`)}
+        >
+          Numbers
+        </button>
+        <button
+          type="button"
+          class="button"
+          aria-label={`Copy ${name}`}
+          onClick={() => {
+            const copied = kit.copy(shelf, id);
+            onProblem(copied.ok ? '' : copied.problem);
+            if (copied.ok) router.open(`${shelf}/${copied.id}`);
+          }}
+        >
+          Copy
+        </button>
+        <button
+          type="button"
+          class="button"
+          aria-label={`Delete ${name}`}
+          onClick={() => {
+            const removed = kit.remove(shelf, id);
+            onProblem(removed.ok ? '' : removed.problem);
+          }}
+        >
+          Delete
+        </button>
+      </div>
+    </li>
+  );
+}

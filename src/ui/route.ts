@@ -1,0 +1,79 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+
+export type Place = 'shot' | 'kit';
+
+/** Where the person is: `#shot`, or `#shot/cut` with a panel of that place open. */
+export interface Route {
+  readonly place: Place;
+  /** The rest of the address, or empty. */
+  readonly panel: string;
+}
+
+export interface Router {
+  readonly route: ReadonlySignal<Route>;
+  /** Goes to a place with no panel open. */
+  goTo(place: Place): void;
+  /**
+   * Opens a panel of the present place; the back button closes it. Another panel takes the open
+   * one's place, unless it lies within it: `cues/x` within `cues`.
+   */
+  open(panel: string): void;
+  /** Closes the open panel, as the back button does. */
+  close(): void;
+}
+
+const PLACES: readonly Place[] = ['shot', 'kit'];
+
+/** Reads an address such as `#kit/cues`; anything unknown is Shot. */
+export function parseHash(hash: string): Route {
+  const [head, ...rest] = hash.replace(/^#\/?/, '').split('/');
+  const place = PLACES.find((name) => name === head);
+  return place ? { place, panel: rest.join('/') } : { place: 'shot', panel: '' };
+}
+
+function toHash({ place, panel }: Route): string {
+  return panel === '' ? `#${place}` : `#${place}/${panel}`;
+}
+
+/** Keeps the route in the address's hash, so that reload, back and links work without a network. */
+export function createRouter(page: Window): Router {
+  const route = signal(parseHash(page.location.hash));
+  let goingBack = false;
+
+  function read(): void {
+    goingBack = false;
+    route.value = parseHash(page.location.hash);
+  }
+  function write(next: Route, how: 'push' | 'replace'): void {
+    const state = { opened: how === 'push' || isOpenedHere(page.history.state) };
+    if (how === 'push') page.history.pushState(state, '', toHash(next));
+    else page.history.replaceState(state, '', toHash(next));
+    read();
+  }
+
+  page.addEventListener('popstate', read);
+  page.addEventListener('hashchange', read);
+  return {
+    route,
+    goTo(place) {
+      if (route.peek().place === place && route.peek().panel === '') return;
+      write({ place, panel: '' }, 'push');
+    },
+    open(panel) {
+      const { place, panel: open } = route.peek();
+      const deeper = open === '' || panel.startsWith(`${open}/`);
+      write({ place, panel }, deeper ? 'push' : 'replace');
+    },
+    close() {
+      if (goingBack || route.peek().panel === '') return;
+      goingBack = isOpenedHere(page.history.state);
+      if (goingBack) page.history.back();
+      else write({ place: route.peek().place, panel: '' }, 'replace');
+    },
+  };
+}
+
+/** Whether going back stays within the app. */
+function isOpenedHere(state: unknown): boolean {
+  return typeof state === 'object' && state !== null && 'opened' in state && state.opened === true;
+}

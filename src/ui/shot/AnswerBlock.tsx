@@ -1,0 +1,84 @@
+import { useComputed } from '@preact/signals';
+import type { Refusal } from '../../engine/aim/shot';
+import type { AppModels } from '../app-models';
+import { SideWord } from '../SideWord';
+import { useSettled } from '../use-settled';
+import { type AnswerReadings, answerInWords, answerReadings, type Reading } from './answer-words';
+import { ReadingLine } from './ReadingLine';
+import './AnswerBlock.css';
+
+/** Where to point the cue; or why nowhere will do, over the last answer there was. */
+export function AnswerBlock({ app }: { app: AppModels }) {
+  const model = app.shot;
+  const last = model.lastAnswer.value;
+  const result = model.result.value;
+  const preferences = app.desk.preferences.value;
+  const readings = last && answerReadings(last.answer, last.kit.ballRadiusM, preferences);
+  return (
+    <section class="answer" aria-label="Where to aim">
+      {!result.ok && <RefusalLines refusal={result} />}
+      {readings && (
+        <div class={model.stale.value ? 'answer-figures is-stale' : 'answer-figures'}>
+          {model.stale.value && <p class="stale-note">Last answer, not for these numbers:</p>}
+          <Lead reading={readings.lead} />
+          {result.ok && <Details readings={readings} />}
+        </div>
+      )}
+      <SpokenAnswer app={app} />
+    </section>
+  );
+}
+
+function Lead({ reading }: { reading: Reading }) {
+  const { nearness, figure, noun, side, rest } = reading;
+  return (
+    <p class="answer-lead">
+      <span class={figure.length > 4 ? 'answer-figure is-word' : 'answer-figure'}>{figure}</span>{' '}
+      <span class="answer-noun">
+        {nearness && <span class="answer-nearness">{nearness} </span>}
+        {noun}
+      </span>{' '}
+      <span class="answer-where">
+        <SideWord side={side} class="answer-side" />{' '}
+        {side !== 'none' && <span class="answer-rest">{rest}</span>}
+      </span>
+    </p>
+  );
+}
+
+function Details({ readings }: { readings: AnswerReadings }) {
+  const { aims, angle, stick } = readings;
+  return (
+    <ul class="answer-others">
+      {[...aims, angle, stick].map(({ label, reading }) => (
+        <li key={label} class={label === 'object ball' ? 'is-long' : undefined}>
+          <span class="answer-label">{label}</span> <ReadingLine reading={reading} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function RefusalLines({ refusal }: { refusal: Refusal }) {
+  return (
+    <div class="refusal">
+      <p class="refusal-message">
+        <span aria-hidden="true">⊘</span> {refusal.message}
+      </p>
+      <p class="refusal-remedy">{refusal.remedy}</p>
+    </div>
+  );
+}
+
+/** Says the answer once it has stood still, so that holding a button does not flood the ear. */
+function SpokenAnswer({ app: { shot, kit, desk } }: { app: AppModels }) {
+  const words = useComputed(() => {
+    const result = shot.result.value;
+    if (!result.ok) return `${result.message} ${result.remedy}`;
+    if (shot.stale.value) return '';
+    const { ballRadiusM } = kit.kit.value;
+    return answerInWords(answerReadings(result, ballRadiusM, desk.preferences.value));
+  });
+  const settled = useSettled(words);
+  return <output class="visually-hidden">{settled.value}</output>;
+}

@@ -1,0 +1,59 @@
+import type { Comparison } from '../../state/shot-model';
+import type { Preferences } from '../../store/records';
+import type { AppModels } from '../app-models';
+import { lengthReading } from './answer-words';
+import { ReadingLine } from './ReadingLine';
+import './ComparisonLine.css';
+
+/** The shot set aside, beside the present one; a tap exchanges the two. */
+export function ComparisonLine({ app }: { app: AppModels }) {
+  const comparison = app.shot.comparison.value;
+  if (!comparison) return null;
+  const preferences = app.desk.preferences.value;
+  return (
+    <div class="comparison-line">
+      <button
+        type="button"
+        class="button comparison-swap"
+        title="Exchange the two"
+        onClick={() => app.shot.swap()}
+      >
+        <span aria-hidden="true">⇄</span>
+        <HeldWords comparison={comparison} preferences={preferences} />
+      </button>
+      <button
+        type="button"
+        class="button"
+        aria-label="Let the held shot go"
+        onClick={() => app.shot.release()}
+      >
+        <span aria-hidden="true">✕</span>
+      </button>
+    </div>
+  );
+}
+
+interface WordsProps {
+  readonly comparison: Comparison;
+  readonly preferences: Preferences;
+}
+
+function HeldWords({ comparison, preferences }: WordsProps) {
+  const { result, change } = comparison;
+  if (!result.ok) return <span>Held: {result.message}</span>;
+  const { lengthUnit, lead } = preferences;
+  const onFace = lead === 'object-ball';
+  const heldM = onFace ? result.aimOnObjectBallM : result.aimOffsetM;
+  const changeM = onFace ? change?.onObjectBallM : change?.offsetM;
+  return (
+    <span>
+      Held <ReadingLine reading={lengthReading(heldM, lengthUnit, '')} />
+      {changeM !== undefined && (
+        <>
+          {'; now '}
+          <ReadingLine reading={lengthReading(changeM, lengthUnit, 'of it')} />
+        </>
+      )}
+    </span>
+  );
+}

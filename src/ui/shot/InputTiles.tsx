@@ -1,0 +1,59 @@
+import type { AppModels } from '../app-models';
+import { ElevationGlyph, TipGlyph } from './TileGlyph';
+import { INPUT_LABELS, type InputName, tileWords } from './tile-words';
+import './InputTiles.css';
+
+/** In the order they are shown. */
+export const INPUT_NAMES: readonly InputName[] = ['distance', 'cut', 'speed', 'tip', 'raised'];
+
+interface Props {
+  readonly app: AppModels;
+  /** The input whose control is open, if any; the tiles then shrink to one row. */
+  readonly open: InputName | null;
+}
+
+/** What is asked of the shot; a tile opens its control. */
+export function InputTiles({ app, open }: Props) {
+  return (
+    <div class={open ? 'input-tiles is-compact' : 'input-tiles'}>
+      {INPUT_NAMES.map((name) => (
+        <Tile key={name} app={app} name={name} isOpen={name === open} />
+      ))}
+      {open && (
+        <button
+          type="button"
+          class="input-tile input-close"
+          aria-label="Close"
+          onClick={() => app.router.close()}
+        >
+          <span aria-hidden="true">✓</span>
+          <span class="tile-label">Done</span>
+        </button>
+      )}
+    </div>
+  );
+}
+
+function Tile({ app, name, isOpen }: { app: AppModels; name: InputName; isOpen: boolean }) {
+  const { shot, desk, router } = app;
+  const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value.distanceFrom);
+  return (
+    <button
+      type="button"
+      class={`input-tile is-${name}`}
+      data-input={name}
+      aria-expanded={isOpen}
+      aria-controls={isOpen ? 'input-control' : undefined}
+      onClick={() => (isOpen ? router.close() : router.open(name))}
+    >
+      <span class="tile-label">{INPUT_LABELS[name]}</span>
+      <span class="tile-value">
+        <b>{figure}</b>
+        {symbol && <span class={symbol === '°' ? 'tile-degree' : 'tile-symbol'}>{symbol}</span>}
+      </span>
+      <span class="tile-word">{word}</span>
+      {name === 'tip' && <TipGlyph side={shot.shot.value.side} height={shot.shot.value.height} />}
+      {name === 'raised' && <ElevationGlyph elevationRad={shot.shot.value.elevationRad} />}
+    </button>
+  );
+}

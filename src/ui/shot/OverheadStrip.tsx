@@ -1,0 +1,61 @@
+import { useComputed } from '@preact/signals';
+import type { Circle, Point } from '../../diagram/canvas';
+import { layOutOverheadView, type Segment } from '../../diagram/overhead-view';
+import type { AppModels } from '../app-models';
+import { useCanvas } from '../use-canvas';
+import './OverheadStrip.css';
+
+/** The shot from above: the cue ball's true path, the aim line and the straight line. */
+export function OverheadStrip({ app }: { app: AppModels }) {
+  const model = app.shot;
+  const [holder, canvas] = useCanvas();
+  const view = useComputed(() => {
+    const last = model.lastAnswer.value;
+    const { distanceM, cutRad } = last?.shot ?? model.shot.value;
+    const { ballRadiusM } = last?.kit ?? app.kit.kit.value;
+    const aimOffsetM = last?.answer.aimOffsetM ?? null;
+    const scene = { ballRadiusM, distanceM, cutRad, aimOffsetM, path: model.path.value };
+    return layOutOverheadView(scene, canvas.value);
+  });
+  const { widthPx, heightPx } = canvas.value;
+  const { sideways, aim, target } = view.value;
+  const scale = sideways === 1 ? 'sideways true' : `sideways ×${sideways}`;
+  return (
+    <div class="overhead-strip">
+      <div class="overhead-drawing" ref={holder}>
+        <svg
+          role="img"
+          aria-label={`The cue ball's path from above, ${scale}`}
+          width={widthPx}
+          height={heightPx}
+          viewBox={`0 0 ${widthPx} ${heightPx}`}
+          class={model.stale.value ? 'is-stale' : undefined}
+        >
+          <Line segment={view.value.straight} class="straight-line" />
+          {aim && <Line segment={aim} class="aim-line" />}
+          <polyline class="ball-path" points={view.value.path.map(pair).join(' ')} />
+          <Ball ball={view.value.cueBall} class="cue-ball" />
+          <Ball ball={view.value.ghostBall} class="ghost-ball" />
+          <Ball ball={view.value.objectBall} class="object-ball" />
+          <Line segment={target} class="target-line" />
+        </svg>
+      </div>
+      <p class="overhead-caption">
+        <span>from above, {scale}</span>
+      </p>
+    </div>
+  );
+}
+
+function pair({ x, y }: Point): string {
+  return `${x.toFixed(1)},${y.toFixed(1)}`;
+}
+
+function Line({ segment, class: className }: { segment: Segment; class: string }) {
+  const { from, to } = segment;
+  return <line class={className} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />;
+}
+
+function Ball({ ball, class: className }: { ball: Circle; class: string }) {
+  return <circle class={className} cx={ball.cx} cy={ball.cy} r={ball.r} />;
+}

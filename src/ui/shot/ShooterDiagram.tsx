@@ -1,0 +1,105 @@
+import { useComputed } from '@preact/signals';
+import type { Circle, Label } from '../../diagram/canvas';
+import type { Mark, ShooterView } from '../../diagram/shooter-view';
+import { layOutShooterView } from '../../diagram/shooter-view';
+import type { AppModels } from '../app-models';
+import { useCanvas } from '../use-canvas';
+import { BallRuler } from './BallRuler';
+import './ShooterDiagram.css';
+
+/** The object ball as the shooter sees it, the ghost ball on it, and where aim and stick pass. */
+export function ShooterDiagram({ app }: { app: AppModels }) {
+  const model = app.shot;
+  const [holder, canvas] = useCanvas();
+  const view = useComputed(() => {
+    const last = model.lastAnswer.value;
+    const { distanceM, cutRad } = last?.shot ?? model.shot.value;
+    const marks = last?.answer ?? null;
+    const { ballRadiusM } = last?.kit ?? app.kit.kit.value;
+    const { lead } = app.desk.preferences.value;
+    return layOutShooterView({ ballRadiusM, distanceM, cutRad, lead, marks }, canvas.value);
+  });
+  const { widthPx, heightPx } = canvas.value;
+  return (
+    <div class="shooter-diagram" ref={holder}>
+      <svg
+        role="img"
+        aria-label="The object ball as you see it, and where the aim line passes"
+        width={widthPx}
+        height={heightPx}
+        viewBox={`0 0 ${widthPx} ${heightPx}`}
+        class={model.stale.value ? 'is-stale' : undefined}
+      >
+        <Drawing view={view.value} />
+      </svg>
+    </div>
+  );
+}
+
+function Drawing({ view }: { view: ShooterView }) {
+  const { aim, stick, ruler } = view;
+  const topY = (aim?.label.y ?? 0) - 10;
+  return (
+    <>
+      <Ball ball={view.objectBall} class="object-ball" />
+      <Ball ball={view.ghostBall} class="ghost-ball" />
+      {view.objectLabel && <Name label={view.objectLabel} text="object ball" />}
+      {view.ghostLabel && <Name label={view.ghostLabel} text="ghost ball" />}
+      <BallRuler ruler={ruler} />
+      {stick && (
+        <UprightMark mark={stick} topY={topY} toY={ruler.y} class="stick-mark" name="stick" />
+      )}
+      {aim && (
+        <UprightMark
+          mark={aim}
+          topY={topY}
+          toY={ruler.y}
+          class="aim-mark"
+          name={stick ? 'aim here' : 'aim and stick'}
+        />
+      )}
+      {view.scaleNote && (
+        <Name
+          label={view.scaleNote}
+          text={`view ${view.ballsAcross.toFixed(1)} balls wide`}
+          class="scale-note"
+        />
+      )}
+    </>
+  );
+}
+
+function Ball({ ball, class: className }: { ball: Circle; class: string }) {
+  return <circle class={className} cx={ball.cx} cy={ball.cy} r={ball.r} />;
+}
+
+function Name({ label, text, class: className }: { label: Label; text: string; class?: string }) {
+  const [first, second] = className ? [text] : text.split(' ');
+  return (
+    <text class={className ?? 'ball-name'} x={label.x} y={label.y} text-anchor={label.anchor}>
+      {first}
+      {second && (
+        <tspan x={label.x} dy="1.05em">
+          {second}
+        </tspan>
+      )}
+    </text>
+  );
+}
+
+interface UprightProps {
+  readonly mark: Mark;
+  readonly topY: number;
+  readonly toY: number;
+  readonly class: string;
+  readonly name: string;
+}
+
+function UprightMark({ mark, topY, toY, class: className, name }: UprightProps) {
+  return (
+    <g class={className}>
+      <line x1={mark.x} x2={mark.x} y1={topY} y2={toY} />
+      <Name label={mark.label} text={name} class="mark-name" />
+    </g>
+  );
+}

@@ -1,0 +1,61 @@
+import { cutOfBallHit } from '../../units/ball-hit';
+import { cutSizeInUnit } from '../../units/cut-unit';
+import { speedInUnit } from '../../units/speed-unit';
+import type { CutUnit, DistanceUnit, SpeedUnit } from '../../units/unit-names';
+
+/** A figure often wanted, in the shown unit, and what it is called. */
+export interface QuickPick {
+  readonly label: string;
+  readonly figure: number;
+}
+
+const DISTANCES: Readonly<Record<DistanceUnit, readonly number[]>> = {
+  m: [0.25, 0.5, 1, 1.5, 2],
+  cm: [25, 50, 100, 150, 200],
+  in: [10, 20, 40, 60, 80],
+  diamonds: [1, 2, 3, 4, 6],
+  'table-lengths': [0.125, 0.25, 0.5, 0.75, 1],
+};
+
+const HITS: readonly (readonly [string, number])[] = [
+  ['full', 1],
+  ['¾', 0.75],
+  ['½', 0.5],
+  ['¼', 0.25],
+  ['⅛ ball', 0.125],
+];
+
+/** One speed from the middle of each word's span, m/s. */
+const SPEEDS: readonly (readonly [string, number])[] = [
+  ['touch', 0.4],
+  ['soft', 0.75],
+  ['medium', 1.5],
+  ['firm', 2.5],
+  ['power', 3.5],
+];
+
+const ELEVATIONS_DEG = [0, 3, 8, 15, 30] as const;
+
+export function distancePicks(unit: DistanceUnit, write: (figure: number) => string): QuickPick[] {
+  return DISTANCES[unit].map((figure) => ({ label: write(figure), figure }));
+}
+
+export function cutPicks(unit: CutUnit): QuickPick[] {
+  return HITS.flatMap(([label, hit]) => {
+    const cut = cutOfBallHit(hit);
+    return cut.ok ? [{ label, figure: cutSizeInUnit(cut.value, unit) }] : [];
+  });
+}
+
+export function speedPicks(unit: SpeedUnit): QuickPick[] {
+  return SPEEDS.map(([label, speedMps]) => ({ label, figure: speedInUnit(speedMps, unit) }));
+}
+
+export function elevationPicks(): QuickPick[] {
+  return ELEVATIONS_DEG.map((figure) => ({ label: `${figure}°`, figure }));
+}
+
+/** Whether a figure is that pick, but for what conversion leaves. Relative. */
+export function isPicked(figure: number, pick: number): boolean {
+  return Math.abs(figure - pick) <= 1e-9 * Math.max(1, Math.abs(pick));
+}

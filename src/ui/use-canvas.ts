@@ -1,0 +1,30 @@
+import { type ReadonlySignal, useSignal } from '@preact/signals';
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Canvas } from '../diagram/canvas';
+
+/** Share of the page's text size that drawings use. */
+const SMALL_TEXT = 0.8125;
+const UNMEASURED: Canvas = { widthPx: 360, heightPx: 180, textPx: 13 };
+
+/** The size of an element, followed as it changes, so that drawings are laid out in real pixels. */
+export function useCanvas(): [RefObject<HTMLDivElement | null>, ReadonlySignal<Canvas>] {
+  const holder = useRef<HTMLDivElement>(null);
+  const canvas = useSignal<Canvas>(UNMEASURED);
+  useEffect(() => {
+    const element = holder.current;
+    if (!element) return;
+    const measure = () => {
+      const { clientWidth: widthPx, clientHeight: heightPx } = element;
+      const rootPx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      if (widthPx > 0 && heightPx > 0) {
+        canvas.value = { widthPx, heightPx, textPx: (rootPx || 16) * SMALL_TEXT };
+      }
+    };
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, [canvas]);
+  return [holder, canvas];
+}

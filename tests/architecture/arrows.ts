@@ -1,0 +1,91 @@
+import { posix } from 'node:path';
+import type { Import, SourceFile } from './source-tree';
+
+interface Place {
+  /** Folders whose values it may import; its own is always allowed. */
+  readonly from: readonly string[];
+  /** Folders of which it may import types and nothing that runs. */
+  readonly typesFrom?: readonly string[];
+  /** Packages it may import. */
+  readonly packages: readonly string[];
+}
+
+const MIDDLE = ['diagram', 'worker', 'store', 'units', 'sensors', 'offline'];
+
+/** Who may import whom. What is not here is refused. */
+const PLACES: Readonly<Record<string, Place>> = {
+  engine: { from: [], packages: [] },
+  units: { from: ['engine'], packages: [] },
+  diagram: { from: ['engine', 'units'], packages: [] },
+  worker: { from: ['engine'], packages: [] },
+  store: { from: ['engine', 'units'], packages: ['idb', 'valibot'] },
+  sensors: { from: ['engine'], packages: [] },
+  offline: { from: ['engine'], packages: ['workbox-window'] },
+  state: { from: ['engine', ...MIDDLE], packages: ['@preact/signals'] },
+  // It shows physics and storage and does neither: it may know their shapes only.
+  ui: {
+    from: ['state', 'diagram', 'units'],
+    typesFrom: ['engine', 'store'],
+    packages: ['preact', 'preact/hooks', '@preact/signals'],
+  },
+  'main.tsx': {
+    from: ['engine', ...MIDDLE, 'state', 'ui'],
+    packages: ['preact', '@preact/signals'],
+  },
+  headless: { from: ['engine'], packages: ['node:*'] },
+};
+
+/** Folders of src and files directly in it. */
+export const KNOWN_PLACES: readonly string[] = [...Object.keys(PLACES), 'vite-env.d.ts'];
+
+/** The first step below src: a folder's name, or a file's. */
+export const placeOf = (path: string): string => path.split('/')[1] ?? '';
+
+/** Every import that goes against the arrows, in words. */
+export function brokenArrows(files: readonly SourceFile[]): string[] {
+  return files.flatMap((file) => {
+    const place = PLACES[placeOf(file.path)];
+    if (!place) return [];
+    return file.imports
+      .filter((wanted) => !isAllowed(file.path, place, wanted))
+      .map(({ specifier }) => `${file.path} must not import ${specifier}`);
+  });
+}
+
+function isAllowed(path: string, place: Place, { specifier, typesOnly }: Import): boolean {
+  if (!specifier.startsWith('.')) return place.packages.some((name) => names(name, specifier));
+  const target = posix.join(posix.dirname(path), specifier);
+  if (!target.startsWith('src/')) return false;
+  const to = placeOf(target);
+  return (
+    to === placeOf(path) ||
+    place.from.includes(to) ||
+    (typesOnly && (place.typesFrom ?? []).includes(to))
+  );
+}
+
+const names = (name: string, specifier: string) =>
+  name.endsWith(':*') ? specifier.startsWith(name.slice(0, -1)) : specifier === name;
+
+/** Rings of files that import one another, each as the path around it. */
+export function importCycles(files: readonly SourceFile[]): string[] {
+  const byStem = new Map(files.map((file) => [file.path.replace(/\.tsx?$/, ''), file]));
+  const done = new Set<string>();
+  const cycles: string[] = [];
+
+  const visit = (file: SourceFile, trail: readonly string[]) => {
+    const seenAt = trail.indexOf(file.path);
+    if (seenAt >= 0) {
+      cycles.push([...trail.slice(seenAt), file.path].join(' → '));
+      return;
+    }
+    if (done.has(file.path)) return;
+    for (const { specifier } of file.imports) {
+      const next = byStem.get(posix.join(posix.dirname(file.path), specifier));
+      if (next) visit(next, [...trail, file.path]);
+    }
+    done.add(file.path);
+  };
+  for (const file of files) visit(file, []);
+  return cycles;
+}

@@ -1,0 +1,98 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { brokenArrows, importCycles, KNOWN_PLACES, placeOf } from './arrows';
+import { listFiles, parseSource, readSources } from './source-tree';
+
+const sources = readSources('src');
+
+describe('the source tree', () => {
+  it('lies in known places only', () => {
+    const places = new Set(listFiles('src').map(placeOf));
+    expect([...places].filter((place) => !KNOWN_PLACES.includes(place))).toEqual([]);
+  });
+
+  it('imports along the arrows only', () => {
+    expect(sources.length).toBeGreaterThan(20);
+    expect(brokenArrows(sources)).toEqual([]);
+  });
+
+  it('imports files that exist', () => {
+    const missing = sources.flatMap(({ path, imports }) =>
+      imports
+        .filter(({ specifier }) => specifier.startsWith('.'))
+        .map(({ specifier }) => posix.join(posix.dirname(path), specifier))
+        .filter((stem) => !['.ts', '.tsx', ''].some((ending) => existsSync(stem + ending)))
+        .map((stem) => `${path} imports ${stem}`),
+    );
+    expect(missing).toEqual([]);
+  });
+
+  it('has no two files that import each other, however far round', () => {
+    expect(importCycles(sources)).toEqual([]);
+  });
+
+  it('gives each thing one door: no barrels', () => {
+    const barrels = sources.filter(
+      ({ path, reExports }) => /\/index\.tsx?$/.test(path) || reExports.length > 0,
+    );
+    expect(barrels.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('loads nothing late, so nothing can be missing offline', () => {
+    const late = sources.filter(({ code }) => /\bimport\s*\(/.test(code));
+    expect(late.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('keeps markup in ui and main.tsx', () => {
+    const markup = sources.filter(({ path }) => path.endsWith('.tsx'));
+    expect(markup.map(({ path }) => placeOf(path)).filter((p) => p !== 'ui')).toEqual(['main.tsx']);
+  });
+
+  it('has no file over 300 lines', () => {
+    const written = [...listFiles('src'), ...listFiles('tests')].filter((path) =>
+      /\.(tsx?|css)$/.test(path),
+    );
+    const long = written.filter((path) => readFileSync(path, 'utf8').split('\n').length > 301);
+    expect(long).toEqual([]);
+  });
+});
+
+describe('the arrow check', () => {
+  const broken = (path: string, text: string) => brokenArrows([parseSource(path, text)]);
+
+  it.each([
+    ['src/engine/aim/shot.ts', "import { a } from '../../units/a';"],
+    ['src/engine/aim/shot.ts', "import type { A } from '../../units/a';"],
+    ['src/engine/aim/shot.ts', "import { openDB } from 'idb';"],
+    ['src/units/a.ts', "import { a } from '../store/a';"],
+    ['src/diagram/a.ts', "import { h } from 'preact';"],
+    ['src/state/a.ts', "import { A } from '../ui/A';"],
+    ['src/ui/A.tsx', "import { solveAim } from '../engine/aim/solve-aim';"],
+    ['src/ui/A.tsx', "import { type Shot, solveAim } from '../engine/aim/solve-aim';"],
+    ['src/ui/A.tsx', "import '../store/open-store';"],
+    ['src/headless/lookup.ts', "import { lengthUnit } from '../units/length-unit';"],
+    ['src/store/a.ts', "import { fake } from '../../tests/fake';"],
+  ])('refuses %s: %s', (path, text) => {
+    expect(broken(path, text)).toHaveLength(1);
+  });
+
+  it.each([
+    ['src/engine/aim/shot.ts', "import { DEFAULT_KIT } from '../model/kit';"],
+    ['src/state/a.ts', "import { solveAim } from '../engine/aim/solve-aim';"],
+    ['src/ui/A.tsx', "import type { Shot } from '../engine/aim/shot';"],
+    ['src/ui/A.tsx', "import './A.css';"],
+    ['src/headless/lookup.ts', "import { createInterface } from 'node:readline';"],
+  ])('allows %s: %s', (path, text) => {
+    expect(broken(path, text)).toEqual([]);
+  });
+
+  it('tells the way around a ring', () => {
+    const ring = [
+      parseSource('src/units/a.ts', "import './b';"),
+      parseSource('src/units/b.ts', "import './c';"),
+      parseSource('src/units/c.ts', "import './b';"),
+    ];
+    expect(importCycles(ring)).toEqual(['src/units/b.ts → src/units/c.ts → src/units/b.ts']);
+  });
+});

@@ -1,0 +1,90 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { connect } from 'node:net';
+import { createInterface } from 'node:readline';
+import type { Readable } from 'node:stream';
+import { afterEach, describe, expect, it } from 'vitest';
+import { type StaticServer, startStaticServer } from '../harness/static-server';
+import { shipped } from './dist';
+
+describe('the static server', () => {
+  let server: StaticServer | undefined;
+  afterEach(() => server?.stop());
+
+  async function ask(path: string, basePath = '/some/where/') {
+    server = await startStaticServer({ folder: 'dist', basePath });
+    return fetch(server.origin + path, { redirect: 'manual' });
+  }
+
+  it('serves the app below its base path and nowhere else', async () => {
+    expect(await (await ask('/some/where/')).text()).toContain('<div id="app">');
+    await server?.stop();
+    expect((await ask('/')).status).toBe(404);
+  });
+
+  it('sends a folder named without its slash to the one with it', async () => {
+    const response = await ask('/some/where');
+    expect(response.status).toBe(301);
+    expect(response.headers.get('location')).toBe('/some/where/');
+  });
+
+  it('answers for a missing script with 404, not with the page', async () => {
+    expect((await ask('/some/where/assets/gone-12345678.js')).status).toBe(404);
+  });
+
+  it.each(['/../package.json', '/%2e%2e/package.json', '/..%2fpackage.json', '/%00', '/%zz'])(
+    'does not climb out of its folder for %s',
+    async (path) => {
+      server = await startStaticServer({ folder: 'dist' });
+      expect(await statusOfRawPath(server.port, path)).toBe(404);
+    },
+  );
+
+  it.each(['index.html', 'sw.js', 'manifest.webmanifest'])(
+    'has a browser ask again for %s each time',
+    async (file) => {
+      expect((await ask(`/some/where/${file}`)).headers.get('cache-control')).toBe('no-cache');
+    },
+  );
+
+  it('lets a browser keep a hashed file for good', async () => {
+    const script = shipped.find((file) => /^assets\/.*\.js$/.test(file));
+    const { headers } = await ask(`/some/where/${script}`);
+    expect(headers.get('cache-control')).toContain('immutable');
+    expect(headers.get('content-type')).toBe('text/javascript; charset=utf-8');
+  });
+
+  it('can be stopped in the middle of a kept-alive connection, and its port taken again', async () => {
+    await (await ask('/some/where/')).text();
+    const { port } = server as StaticServer;
+    await server?.stop();
+    server = await startStaticServer({ folder: 'dist', port });
+    expect((await fetch(server.url)).status).toBe(200);
+  });
+});
+
+describe('npm start', () => {
+  let child: ChildProcess | undefined;
+  afterEach(() => child?.kill());
+
+  it('says where the app is, and it is there, for this machine only', async () => {
+    child = spawn(process.execPath, ['--import', 'tsx', 'tests/harness/serve.ts', '--port', '0'], {
+      stdio: ['ignore', 'pipe', 'inherit'],
+    });
+    const lines = createInterface({ input: child.stdout as Readable });
+    const [line] = (await once(lines, 'line')) as [string];
+    const address = /^Leeway is at (http:\/\/localhost:\d+\/)$/.exec(line)?.[1] ?? '';
+    expect(await (await fetch(address)).text()).toContain('<div id="app">');
+    // Another address of this machine, as any other machine would see it.
+    await expect(fetch(address.replace('localhost', '127.0.0.2'))).rejects.toThrow();
+  });
+});
+
+/** `fetch` tidies a path up before sending it; this sends it as it is. */
+async function statusOfRawPath(port: number, path: string): Promise<number> {
+  const socket = connect(port, '127.0.0.1');
+  socket.write(`GET ${path} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`);
+  const [head] = (await once(socket, 'data')) as [Buffer];
+  socket.destroy();
+  return Number(head.toString().split(' ')[1]);
+}

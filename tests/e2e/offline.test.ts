@@ -1,0 +1,82 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { guardContext } from '../harness/guard-context';
+import { launchWithProfile } from '../harness/launch-browser';
+import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
+import { startStaticServer } from '../harness/static-server';
+
+describe.each(['/', '/some/where/'])('after one visit to %s, with the server gone', (basePath) => {
+  let app: OpenApp;
+  beforeAll(async () => {
+    app = await openApp({ basePath });
+    await untilOfflineReady(app.page);
+    await app.server.stop();
+    app.guard.expectServerGone();
+  });
+  afterAll(() => app.close());
+
+  it('reloads', async () => {
+    await app.page.reload();
+    await untilRendered(app.page);
+    expect(app.guard.problems).toEqual([]);
+  });
+
+  it.each(['', 'index.html', '?from=home-screen', '#kit', 'nowhere'])(
+    'opens a new page at "%s"',
+    async (rest) => {
+      const page = await app.context.newPage();
+      await page.goto(app.server.url + rest);
+      await untilRendered(page);
+      expect(await page.title()).toContain('Leeway');
+      expect(app.guard.problems).toEqual([]);
+    },
+  );
+});
+
+describe.each(['/', '/some/where/'])('a browser closed and started again', (basePath) => {
+  let profile: string;
+  beforeEach(async () => {
+    profile = await mkdtemp(join(tmpdir(), 'leeway-profile-'));
+  });
+  afterEach(() => rm(profile, { recursive: true, force: true, maxRetries: 5 }));
+
+  it(`opens ${basePath} with the server gone`, async () => {
+    const server = await startStaticServer({ folder: 'dist', basePath });
+    const before = await launchWithProfile(profile);
+    const firstPage = await before.newPage();
+    await firstPage.goto(server.url);
+    await untilOfflineReady(firstPage);
+    await before.close();
+    await server.stop();
+
+    const after = await launchWithProfile(profile);
+    try {
+      const guard = guardContext(after, server.origin);
+      guard.expectServerGone();
+      const page = await after.newPage();
+      await page.goto(server.url);
+      await untilRendered(page);
+      expect(guard.problems).toEqual([]);
+    } finally {
+      await after.close();
+    }
+  });
+});
+
+it('takes the very first page over without reloading it', async () => {
+  const app = await openApp();
+  try {
+    await untilOfflineReady(app.page);
+    // Long enough for a reload to show itself, were there one.
+    await app.page.waitForTimeout(1000);
+    const arrival = await app.page.evaluate(
+      () => (performance.getEntriesByType('navigation')[0] as PerformanceNavigationTiming).type,
+    );
+    expect(arrival).toBe('navigate');
+    expect(app.guard.problems).toEqual([]);
+  } finally {
+    await app.close();
+  }
+});

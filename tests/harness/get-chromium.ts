@@ -1,0 +1,88 @@
+import { execFile } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { promisify } from 'node:util';
+import { usualChromiumPlaces } from './usual-chromium-places';
+
+const run = promisify(execFile);
+const INSTALL_TIMEOUT_MS = 8 * 60_000;
+
+/**
+ * The path of a Chromium that starts. Takes the one named by LEEWAY_CHROMIUM, else one installed
+ * in a usual place, else installs one.
+ *
+ * @throws Error with one sentence saying what to do, if there is none and none can be installed.
+ */
+export async function getChromium(): Promise<string> {
+  const named = process.env.LEEWAY_CHROMIUM;
+  if (named) {
+    if (await starts(named)) return named;
+    throw new Error(`LEEWAY_CHROMIUM names ${named}, which does not start: please correct it.`);
+  }
+  const found = (await findInstalled()) ?? (await installOne());
+  if (found) return found;
+  throw new Error(
+    'The browser tests need a Chromium and none could be found or installed: please install ' +
+      'Chromium or Google Chrome, or set LEEWAY_CHROMIUM to the path of one, and run this again.',
+  );
+}
+
+async function findInstalled(): Promise<string | undefined> {
+  for (const path of usualChromiumPlaces()) {
+    if (await starts(path)) return path;
+  }
+  return undefined;
+}
+
+/** A path may hold a stub which only says where the real one could be had, so it is run. */
+async function starts(path: string): Promise<boolean> {
+  if (!existsSync(path)) return false;
+  // There, asking for the version opens a window.
+  if (process.platform === 'win32') return true;
+  try {
+    await run(path, ['--version'], { timeout: 30_000 });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+async function installOne(): Promise<string | undefined> {
+  for (const install of [installFromDistribution, downloadFromPlaywright]) {
+    try {
+      await install();
+      const path = await findInstalled();
+      if (path) return path;
+    } catch (error) {
+      console.warn(String(error));
+    }
+  }
+  return undefined;
+}
+
+const isRoot = () => process.getuid?.() === 0;
+
+async function installFromDistribution(): Promise<void> {
+  if (!isRoot() || !existsSync('/usr/bin/apt-get')) return;
+  console.warn('No Chromium here yet: installing the distribution’s own.');
+  const apt = (...args: string[]) =>
+    run('apt-get', ['-o', 'DPkg::Lock::Timeout=300', ...args], {
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+      timeout: INSTALL_TIMEOUT_MS,
+      maxBuffer: Number.POSITIVE_INFINITY,
+    });
+  await apt('update');
+  await apt('install', '-y', '--no-install-recommends', 'chromium', 'fonts-dejavu-core');
+}
+
+async function downloadFromPlaywright(): Promise<void> {
+  console.warn('No Chromium here yet: downloading one.');
+  const cli = join(dirname(createRequire(import.meta.url).resolve('playwright-core')), 'cli.js');
+  // Only root can add the libraries it needs.
+  const libraries = isRoot() && process.platform === 'linux' ? ['--with-deps'] : [];
+  await run(process.execPath, [cli, 'install', '--no-shell', ...libraries, 'chromium'], {
+    timeout: INSTALL_TIMEOUT_MS,
+    maxBuffer: Number.POSITIVE_INFINITY,
+  });
+}

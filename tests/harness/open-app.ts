@@ -1,0 +1,58 @@
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { type ContextGuard, guardContext } from './guard-context';
+import { launchBrowser, PHONE } from './launch-browser';
+import { type StaticServer, startStaticServer } from './static-server';
+
+export interface OpenAppOptions {
+  /** Where on the host the app lies; begins and ends with a slash. */
+  readonly basePath?: string;
+  /** What follows the base path, such as `#kit`. */
+  readonly hash?: string;
+  /** Laid over {@link PHONE}. */
+  readonly context?: BrowserContextOptions;
+}
+
+export interface OpenApp {
+  readonly server: StaticServer;
+  readonly browser: Browser;
+  readonly context: BrowserContext;
+  readonly page: Page;
+  readonly guard: ContextGuard;
+  close(): Promise<void>;
+}
+
+/** Serves the built app on a free port and opens it in a fresh phone, empty of any data. */
+export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
+  const { basePath = '/', hash = '', context: over = {} } = options;
+  const server = await startStaticServer({ folder: 'dist', basePath });
+  const browser = await launchBrowser();
+  const context = await browser.newContext({ ...PHONE, ...over });
+  const guard = guardContext(context, server.origin);
+  const page = await context.newPage();
+  await page.goto(server.url + hash);
+  await untilRendered(page);
+  return {
+    server,
+    browser,
+    context,
+    page,
+    guard,
+    close: async () => {
+      await browser.close();
+      await server.stop();
+    },
+  };
+}
+
+/** Waits until the app has put something to read on the page. */
+export async function untilRendered(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => (document.querySelector('#app')?.textContent ?? '').trim() !== '',
+  );
+}
+
+/** Waits until the page would open again without a network. */
+export async function untilOfflineReady(page: Page): Promise<void> {
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+}

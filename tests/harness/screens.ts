@@ -1,0 +1,29 @@
+/** Every place and panel of the app, by what follows its address. */
+export const SCREENS = [
+  'shot',
+  'shot/distance',
+  'shot/cut',
+  'shot/speed',
+  'shot/tip',
+  'shot/raised',
+  'shot/why',
+  'kit',
+  'kit/cues',
+  'kit/cues/demo-cue-house',
+  'kit/cloths/demo-cloth-club',
+  'kit/balls/demo-balls-clean',
+  'kit/tables/demo-table-9ft',
+  'kit/preferences',
+  'kit/about',
+] as const;
+
+/** Small and large phones, one of them lying down, and a tablet; CSS pixels. */
+export const SIZES = [
+  { width: 320, height: 640 },
+  { width: 360, height: 640 },
+  { width: 390, height: 844 },
+  { width: 844, height: 390 },
+  { width: 768, height: 1024 },
+] as const;
+
+export const THEMES = ['dark', 'light'] as const;

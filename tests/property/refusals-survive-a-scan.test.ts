@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest';
+import { solveAim } from '../../src/engine/aim/solve-aim';
+import { type Query, randomQuery } from '../harness/random-shots';
+import { scanForAim } from '../harness/scan-for-aim';
+import { seededRandom } from '../harness/seeded-random';
+
+/** The first so many random shots that the engine refuses. */
+function refused(count: number, seed: number, slopeM_per_M: number): Query[] {
+  const random = seededRandom(seed);
+  const queries: Query[] = [];
+  while (queries.length < count) {
+    const query = randomQuery(random, slopeM_per_M);
+    if (!solveAim(query.shot, query.kit).ok) queries.push(query);
+  }
+  return queries;
+}
+
+const SCAN_TIMEOUT_MS = 120_000;
+
+it.each([
+  [40, 0],
+  [15, 0.002],
+])(
+  'no scan of 12,000 aims finds one for %d refused shots, slope %d',
+  (count, slope) => {
+    const queries = refused(count, 12, slope);
+    const overlooked = queries.filter((query) => scanForAim(query, 60, 0.01) !== null);
+    expect(queries).toHaveLength(count);
+    expect(overlooked).toEqual([]);
+  },
+  SCAN_TIMEOUT_MS,
+);

@@ -1,0 +1,135 @@
+import { forceCloseDatabase } from 'fake-indexeddb';
+import { openDB, unwrap } from 'idb';
+import { beforeEach, describe, expect, it } from 'vitest';
+import {
+  createDatabaseDoor,
+  type Database,
+  type DatabaseEvent,
+} from '../../src/store/database-door';
+import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
+import { newDevice } from './new-device';
+
+beforeEach(() => {
+  newDevice();
+});
+
+function listen() {
+  const events: DatabaseEvent[] = [];
+  return { events, onEvent: (event: DatabaseEvent) => void events.push(event) };
+}
+
+/** What a browser does when it kills the database from under a page. */
+function kill(database: Database): void {
+  forceCloseDatabase(unwrap(database) as unknown as Parameters<typeof forceCloseDatabase>[0]);
+}
+
+const put = (database: Database) => database.put('desk', { saved: true }, 'current');
+const get = (database: Database) => database.get('desk', 'current');
+
+describe('the door to the database', () => {
+  it('gives callers at once the same connection', async () => {
+    const door = createDatabaseDoor('leeway', () => {});
+    const [one, other] = await Promise.all([
+      door.withDatabase(async (database) => database),
+      door.withDatabase(async (database) => database),
+    ]);
+    expect(unwrap(one)).toBe(unwrap(other));
+  });
+
+  it('writes again after the browser closed the connection, and says so', async () => {
+    const { events, onEvent } = listen();
+    const door = createDatabaseDoor('leeway', onEvent);
+    await door.withDatabase(async (database) => kill(database));
+    await new Promise((resolve) => setTimeout(resolve, 10));
+    await door.withDatabase(put);
+    expect(await door.withDatabase(get)).toEqual({ saved: true });
+    expect(events).toEqual(['closed']);
+  });
+
+  it('writes again on a connection that died without a word', async () => {
+    const door = createDatabaseDoor('leeway', () => {});
+    await door.withDatabase(async (database) => unwrap(database).close());
+    await door.withDatabase(put);
+    expect(await door.withDatabase(get)).toEqual({ saved: true });
+  });
+
+  it('writes again when the connection dies in the middle of the work', async () => {
+    const { events, onEvent } = listen();
+    const door = createDatabaseDoor('leeway', onEvent);
+    let runs = 0;
+    await door.withDatabase(async (database) => {
+      runs += 1;
+      const transaction = database.transaction('desk', 'readwrite');
+      const done = transaction.store.put({ run: runs }, 'current');
+      if (runs === 1) {
+        // A browser that kills a connection aborts what runs on it; the test's does not.
+        transaction.abort();
+        kill(database);
+      }
+      await Promise.all([done, transaction.done]);
+    });
+    expect(runs).toBe(2);
+    expect(await door.withDatabase(get)).toEqual({ run: 2 });
+    expect(events).toEqual(['closed']);
+  });
+
+  it('gives up after the second dead connection', async () => {
+    const door = createDatabaseDoor('leeway', () => {});
+    let runs = 0;
+    const work = door.withDatabase(async () => {
+      runs += 1;
+      throw new DOMException('Connection to Indexed Database server lost', 'UnknownError');
+    });
+    await expect(work).rejects.toMatchObject({ name: 'UnknownError' });
+    expect(runs).toBe(2);
+  });
+
+  it('does not repeat work that fails for a reason of its own', async () => {
+    const door = createDatabaseDoor('leeway', () => {});
+    let runs = 0;
+    const work = door.withDatabase(async () => {
+      runs += 1;
+      throw new DOMException('no room', 'QuotaExceededError');
+    });
+    await expect(work).rejects.toMatchObject({ name: 'QuotaExceededError' });
+    expect(runs).toBe(1);
+  });
+
+  it('opens anew after an opening that failed', async () => {
+    const door = createDatabaseDoor('leeway', () => {});
+    const working = globalThis.indexedDB;
+    globalThis.indexedDB = {
+      ...working,
+      open: () => {
+        throw new DOMException('denied', 'SecurityError');
+      },
+    };
+    await expect(door.withDatabase(put)).rejects.toMatchObject({ name: 'SecurityError' });
+    globalThis.indexedDB = working;
+    await door.withDatabase(put);
+    expect(await door.withDatabase(get)).toEqual({ saved: true });
+  });
+
+  it('says when an older tab blocks it, and opens once that tab is gone', async () => {
+    const older = await openDB('leeway', 1);
+    const { events, onEvent } = listen();
+    const next = { version: 2, run: () => {} };
+    const door = createDatabaseDoor('leeway', onEvent, [...MIGRATIONS, next]);
+    const writing = door.withDatabase(async (database) => database.version);
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(events).toEqual(['blocked']);
+    older.close();
+    expect(await writing).toBe(2);
+  });
+
+  it('steps aside for a newer tab, says so, and then refuses to go back', async () => {
+    const { events, onEvent } = listen();
+    const door = createDatabaseDoor('leeway', onEvent);
+    await door.withDatabase(put);
+    const newer = await openDB('leeway', latestVersion(MIGRATIONS) + 1);
+    expect(await newer.get('desk', 'current')).toEqual({ saved: true });
+    expect(events).toEqual(['outdated']);
+    await expect(door.withDatabase(put)).rejects.toMatchObject({ name: 'VersionError' });
+    newer.close();
+  });
+});

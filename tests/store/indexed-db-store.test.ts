@@ -1,0 +1,266 @@
+import { openDB } from 'idb';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { createStore } from '../../src/store/create-store';
+import { DEFAULT_DESK } from '../../src/store/default-desk';
+import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
+import type { DraftStorage } from '../../src/store/desk-draft';
+import type { Cue, Desk } from '../../src/store/records';
+import { SHELF_NAMES } from '../../src/store/shelf-names';
+import type { StoreNoticeKind } from '../../src/store/store-port';
+import { newDevice } from './new-device';
+
+let draftStorage: DraftStorage;
+beforeEach(() => {
+  draftStorage = newDevice();
+});
+
+/** The app opened, or opened again, on the device. */
+function openApp() {
+  const store = createStore({ findDraftStorage: () => draftStorage });
+  const notices: StoreNoticeKind[] = [];
+  store.onNotice(({ kind }) => notices.push(kind));
+  return { store, notices };
+}
+
+/** The database as another program would see it. */
+async function rawDatabase() {
+  return await openDB('leeway');
+}
+
+const MINE: Cue = {
+  id: 'mine',
+  name: 'My cue',
+  origin: 'by-hand',
+  massRatio: 27,
+  tipDiameterM: 0.0127,
+  tipRadiusM: 0.0097,
+};
+const deskWithSpeed = (speedMps: number): Desk => ({
+  ...DEFAULT_DESK,
+  shot: { ...DEFAULT_DESK.shot, speedMps },
+});
+
+describe('the store on a first visit', () => {
+  it('opens with the demo catalogue and the worked example, and says nothing', async () => {
+    const { store, notices } = openApp();
+    const loaded = await store.loadAll();
+    expect(loaded).toEqual({
+      desk: DEFAULT_DESK,
+      shelves: DEMO_CATALOGUE,
+      repairs: [],
+      quarantined: [],
+    });
+    expect(store.keeps).toBe(true);
+    expect(notices).toEqual([]);
+  });
+
+  it('writes the demo catalogue and the desk down', async () => {
+    await openApp().store.loadAll();
+    const raw = await rawDatabase();
+    for (const shelf of SHELF_NAMES) {
+      const ids = DEMO_CATALOGUE[shelf].map(({ id }) => id);
+      expect(await raw.getAllKeys(shelf)).toEqual([...ids].sort());
+    }
+    expect(await raw.get('desk', 'current')).toEqual(DEFAULT_DESK);
+    expect(await raw.count('set-aside')).toBe(0);
+  });
+});
+
+describe('the store on later visits', () => {
+  it('has what was put, after the demo catalogue', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    expect(await first.putRecord('cues', MINE)).toEqual({ ok: true });
+    const { shelves } = await openApp().store.loadAll();
+    expect(shelves.cues).toEqual([...DEMO_CATALOGUE.cues, MINE]);
+  });
+
+  it('has a changed record once, changed', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    await first.putRecord('cues', MINE);
+    await first.putRecord('cues', { ...MINE, massRatio: 31 });
+    const { shelves } = await openApp().store.loadAll();
+    expect(shelves.cues.filter(({ id }) => id === 'mine')).toEqual([{ ...MINE, massRatio: 31 }]);
+  });
+
+  it('does not bring a deleted demo record back', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    expect(await first.deleteRecord('cues', 'demo-cue-stiff')).toEqual({ ok: true });
+    const { shelves } = await openApp().store.loadAll();
+    expect(shelves.cues.map(({ id }) => id)).not.toContain('demo-cue-stiff');
+    expect(shelves.cues).toHaveLength(DEMO_CATALOGUE.cues.length - 1);
+  });
+
+  it('has the desk as it was saved', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    const desk = { ...deskWithSpeed(2.5), heldShot: DEFAULT_DESK.shot };
+    expect(await first.saveDesk(desk)).toEqual({ ok: true });
+    expect((await openApp().store.loadAll()).desk).toEqual(desk);
+  });
+
+  it('keeps fields that a newer version wrote', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    const newer = { ...MINE, ferrule: 'short' };
+    await first.putRecord('cues', newer);
+    const second = openApp().store;
+    const loaded = (await second.loadAll()).shelves.cues.find(({ id }) => id === 'mine');
+    if (!loaded) throw new Error('the cue is gone');
+    await second.putRecord('cues', { ...loaded, massRatio: 30 });
+    const raw = await rawDatabase();
+    expect(await raw.get('cues', 'mine')).toEqual({ ...newer, massRatio: 30 });
+  });
+});
+
+describe('deleting', () => {
+  it('refuses the last record of a shelf, also when another tab took the others', async () => {
+    const { store } = openApp();
+    await store.loadAll();
+    const [last, ...others] = DEMO_CATALOGUE.cloths;
+    if (!last) throw new Error('no demo cloth');
+    const otherTab = openApp().store;
+    for (const { id } of others) await otherTab.deleteRecord('cloths', id);
+    expect(await store.deleteRecord('cloths', last.id)).toMatchObject({
+      ok: false,
+      reason: 'last-on-shelf',
+    });
+    expect((await openApp().store.loadAll()).shelves.cloths).toEqual([last]);
+  });
+
+  it('is content when the record is gone already', async () => {
+    const { store } = openApp();
+    await store.loadAll();
+    expect(await store.deleteRecord('cues', 'never-was')).toEqual({ ok: true });
+  });
+});
+
+describe('rows gone bad', () => {
+  it('are mended, told of once, and kept as they were', async () => {
+    await openApp().store.loadAll();
+    const bad = { ...MINE, massRatio: -4, tipDiameterM: Number.NaN, chalk: 'green' };
+    const raw = await rawDatabase();
+    await raw.put('cues', bad);
+    const { shelves, repairs, quarantined } = await openApp().store.loadAll();
+    const mended = { ...bad, massRatio: 2, tipDiameterM: 0.013 };
+    expect(shelves.cues.find(({ id }) => id === 'mine')).toEqual(mended);
+    expect(repairs).toEqual([
+      { store: 'cues', id: 'mine', field: 'massRatio', was: -4, now: 2 },
+      { store: 'cues', id: 'mine', field: 'tipDiameterM', was: Number.NaN, now: 0.013 },
+    ]);
+    expect(quarantined).toEqual([]);
+    expect(await raw.get('cues', 'mine')).toEqual(mended);
+    expect(await raw.getAll('set-aside')).toEqual([
+      { store: 'cues', raw: bad, reason: 'repaired' },
+    ]);
+    expect((await openApp().store.loadAll()).repairs).toEqual([]);
+  });
+
+  it('are set aside when beyond repair, and not lost', async () => {
+    await openApp().store.loadAll();
+    const raw = await rawDatabase();
+    const ruins = [
+      { id: 7, massRatio: 20 },
+      { id: 'empty', name: 'Empty' },
+    ];
+    for (const ruin of ruins) await raw.put('cues', ruin);
+    const { shelves, quarantined } = await openApp().store.loadAll();
+    expect(shelves.cues).toEqual(DEMO_CATALOGUE.cues);
+    expect(quarantined).toEqual([
+      { store: 'cues', raw: ruins[0], reason: 'no-id' },
+      { store: 'cues', raw: ruins[1], reason: 'nothing-readable' },
+    ]);
+    expect(await raw.getAll('set-aside')).toEqual(quarantined);
+    expect(await raw.getAllKeys('cues')).toEqual(DEMO_CATALOGUE.cues.map(({ id }) => id).sort());
+    expect((await openApp().store.loadAll()).quarantined).toEqual([]);
+  });
+
+  it('bring the demo catalogue back when a shelf has nothing else left', async () => {
+    await openApp().store.loadAll();
+    const raw = await rawDatabase();
+    await raw.clear('tables');
+    await raw.put('tables', { id: 'ruin' });
+    const { shelves, quarantined } = await openApp().store.loadAll();
+    expect(shelves.tables).toEqual(DEMO_CATALOGUE.tables);
+    expect(quarantined).toHaveLength(1);
+  });
+
+  it('give a default desk for one that is no desk, which is set aside', async () => {
+    await openApp().store.loadAll();
+    const raw = await rawDatabase();
+    await raw.put('desk', 'scribble', 'current');
+    const { desk, quarantined } = await openApp().store.loadAll();
+    expect(desk).toEqual(DEFAULT_DESK);
+    expect(quarantined).toEqual([{ store: 'desk', raw: 'scribble', reason: 'not-a-record' }]);
+    expect(await raw.getAll('set-aside')).toEqual(quarantined);
+    expect(await raw.get('desk', 'current')).toEqual(DEFAULT_DESK);
+  });
+
+  it('choose another cue when the one in play was beyond repair', async () => {
+    await openApp().store.loadAll();
+    const raw = await rawDatabase();
+    await raw.put('cues', { id: 'demo-cue-house' });
+    const { desk, repairs } = await openApp().store.loadAll();
+    expect(desk.choice.cues).toBe('demo-cue-stiff');
+    expect(repairs).toEqual([
+      {
+        store: 'desk',
+        id: 'desk',
+        field: 'choice.cues',
+        was: 'demo-cue-house',
+        now: 'demo-cue-stiff',
+      },
+    ]);
+  });
+});
+
+describe('a desk noted as the page went away', () => {
+  it('is what the next visit opens with, though it was never saved', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    first.draftDesk(deskWithSpeed(3.3));
+    expect((await openApp().store.loadAll()).desk.shot.speedMps).toBe(3.3);
+    const raw = await rawDatabase();
+    expect(await raw.get('desk', 'current')).toEqual(deskWithSpeed(3.3));
+  });
+
+  it('gives way to a later save', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    first.draftDesk(deskWithSpeed(3.3));
+    await first.saveDesk(deskWithSpeed(4));
+    expect((await openApp().store.loadAll()).desk.shot.speedMps).toBe(4);
+  });
+
+  it('outlives a save that had begun before it', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    const earlier = first.saveDesk(deskWithSpeed(1));
+    first.draftDesk(deskWithSpeed(3.3));
+    await earlier;
+    expect((await openApp().store.loadAll()).desk.shot.speedMps).toBe(3.3);
+  });
+
+  it('is used once', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    first.draftDesk(deskWithSpeed(3.3));
+    const second = openApp().store;
+    await second.loadAll();
+    expect(draftStorage.getItem('leeway.desk-draft')).toBeNull();
+  });
+
+  it('is passed over when it is garbled', async () => {
+    const first = openApp().store;
+    await first.loadAll();
+    await first.saveDesk(deskWithSpeed(2.5));
+    for (const garbage of ['{"shot":', '17', 'null', '[]']) {
+      draftStorage.setItem('leeway.desk-draft', garbage);
+      const { desk, quarantined } = await openApp().store.loadAll();
+      expect(desk.shot.speedMps).toBe(2.5);
+      expect(quarantined).toEqual([]);
+    }
+  });
+});

@@ -1,0 +1,130 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { INPUT_RANGES } from '../../src/engine/aim/input-ranges';
+import { DEFAULT_DESK, DEFAULT_SHOT } from '../../src/store/default-desk';
+import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
+import { parseDesk } from '../../src/store/parse-desk';
+import { SHELF_NAMES } from '../../src/store/shelf-names';
+import { shotProblemsOf } from './engine-accepts';
+
+const anything = fc.oneof(
+  fc.jsonValue(),
+  fc.constantFrom(undefined, Number.NaN, Number.POSITIVE_INFINITY),
+  fc.date(),
+);
+
+const damage = (sound: object) =>
+  fc
+    .dictionary(fc.oneof(fc.constantFrom(...Object.keys(sound)), fc.string()), anything)
+    .map((fields): unknown => ({ ...sound, ...fields }));
+
+const corrupted = fc.oneof(
+  anything,
+  fc
+    .record({
+      shot: fc.oneof(anything, damage({ ...DEFAULT_SHOT, objectDistanceM: 1 })),
+      heldShot: fc.oneof(anything, damage(DEFAULT_SHOT)),
+      choice: fc.oneof(anything, damage(DEFAULT_DESK.choice)),
+      preferences: fc.oneof(anything, damage(DEFAULT_DESK.preferences)),
+    })
+    .map((desk): unknown => desk),
+  damage(DEFAULT_DESK),
+);
+
+const WORDS = {
+  lengthUnit: ['mm', 'cm', 'in'],
+  distanceUnit: ['m', 'cm', 'in', 'diamonds', 'table-lengths'],
+  distanceFrom: ['ghost-ball', 'ball-to-ball'],
+  speedUnit: ['mps', 'kmh', 'mph'],
+  cutUnit: ['degrees', 'ball-hit'],
+  lead: ['object-ball', 'ghost-ball'],
+  hand: ['right', 'left'],
+  theme: ['dark', 'light', 'system'],
+} as const;
+
+describe('parsing the desk', () => {
+  it('gives a desk the app can open with, for anything at all', () => {
+    fc.assert(
+      fc.property(corrupted, (raw) => {
+        const { desk } = parseDesk(raw, DEMO_CATALOGUE);
+        expect(shotProblemsOf(desk.shot)).toEqual([]);
+        if (desk.heldShot !== null) expect(shotProblemsOf(desk.heldShot)).toEqual([]);
+        for (const shelf of SHELF_NAMES) {
+          expect(DEMO_CATALOGUE[shelf].map(({ id }) => id)).toContain(desk.choice[shelf]);
+        }
+        for (const [name, words] of Object.entries(WORDS)) {
+          expect(words).toContain(Reflect.get(desk.preferences, name));
+        }
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('finds nothing to mend in what it has mended', () => {
+    fc.assert(
+      fc.property(corrupted, (raw) => {
+        const { desk } = parseDesk(raw, DEMO_CATALOGUE);
+        expect(parseDesk(desk, DEMO_CATALOGUE)).toEqual({ desk, repairs: [] });
+      }),
+    );
+  });
+
+  it.each([
+    ['distanceM', -1, INPUT_RANGES.distanceM.min],
+    ['cutRad', 9, INPUT_RANGES.cutRad.max],
+    ['side', -3, -1],
+    ['elevationRad', -0.1, 0],
+    ['speedMps', 99, INPUT_RANGES.speedMps.max],
+    ['height', Number.NaN, DEFAULT_SHOT.height],
+    ['distanceM', 'far', DEFAULT_SHOT.distanceM],
+  ])('mends a shot with %s of %s to %s and tells of it', (name, was, now) => {
+    const raw = { ...DEFAULT_DESK, shot: { ...DEFAULT_SHOT, [name]: was } };
+    const { desk, repairs } = parseDesk(raw, DEMO_CATALOGUE);
+    expect(Reflect.get(desk.shot, name)).toBe(now);
+    expect(repairs).toEqual([{ store: 'desk', id: 'desk', field: `shot.${name}`, was, now }]);
+  });
+
+  it('leaves out a distance for the object ball that cannot be read', () => {
+    const raw = { ...DEFAULT_DESK, shot: { ...DEFAULT_SHOT, objectDistanceM: 'far' } };
+    const { desk, repairs } = parseDesk(raw, DEMO_CATALOGUE);
+    expect(desk.shot).toEqual(DEFAULT_SHOT);
+    expect(repairs.map(({ field }) => field)).toEqual(['shot.objectDistanceM']);
+  });
+
+  it('keeps a good distance for the object ball, and takes a bad one to its bound', () => {
+    const withDistance = (objectDistanceM: number) =>
+      parseDesk({ ...DEFAULT_DESK, shot: { ...DEFAULT_SHOT, objectDistanceM } }, DEMO_CATALOGUE);
+    expect(withDistance(1.5).desk.shot.objectDistanceM).toBe(1.5);
+    expect(withDistance(99).desk.shot.objectDistanceM).toBe(INPUT_RANGES.objectDistanceM.max);
+  });
+
+  it('gives way to the default for a unit it does not know', () => {
+    const preferences = { ...DEFAULT_DESK.preferences, speedUnit: 'knots', lengthUnit: 'in' };
+    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, preferences }, DEMO_CATALOGUE);
+    expect(desk.preferences).toMatchObject({ speedUnit: 'mps', lengthUnit: 'in' });
+    expect(repairs).toEqual([
+      { store: 'desk', id: 'desk', field: 'preferences.speedUnit', was: 'knots', now: 'mps' },
+    ]);
+  });
+
+  it('chooses what is there for what is gone', () => {
+    const choice = { ...DEFAULT_DESK.choice, cues: 'sold' };
+    const gone = parseDesk({ ...DEFAULT_DESK, choice }, DEMO_CATALOGUE);
+    expect(gone.desk.choice.cues).toBe('demo-cue-house');
+    expect(gone.repairs.map(({ field }) => field)).toEqual(['choice.cues']);
+    const without = DEMO_CATALOGUE.cues.filter(({ id }) => id !== 'demo-cue-house');
+    const shelves = { ...DEMO_CATALOGUE, cues: without };
+    expect(parseDesk(DEFAULT_DESK, shelves).desk.choice.cues).toBe('demo-cue-stiff');
+  });
+
+  it('keeps fields it does not know, at every depth', () => {
+    const raw = {
+      ...DEFAULT_DESK,
+      place: 'choose',
+      shot: { ...DEFAULT_SHOT, cushions: 2 },
+      choice: { ...DEFAULT_DESK.choice, stroke: 'mine' },
+      preferences: { ...DEFAULT_DESK.preferences, sound: true },
+    };
+    expect(parseDesk(raw, DEMO_CATALOGUE)).toEqual({ desk: raw, repairs: [] });
+  });
+});

@@ -1,0 +1,100 @@
+import { createHash } from 'node:crypto';
+import { preact } from '@preact/preset-vite';
+import { defineConfig, type Plugin } from 'vite';
+import { type ManifestOptions, VitePWA } from 'vite-plugin-pwa';
+
+/** The slate behind everything; index.html paints the first frame in it too. */
+const SLATE = '#12161a';
+
+/**
+ * No `id`: left out, it is the start URL. A relative one would be resolved against the origin
+ * alone, so two copies in two folders of one host would pass for the same app.
+ */
+const manifest: Partial<ManifestOptions> = {
+  name: 'Leeway',
+  short_name: 'Leeway',
+  description:
+    'Where to point the cue when the shot carries sidespin, and how much room for error it leaves.',
+  lang: 'en',
+  dir: 'ltr',
+  start_url: './',
+  scope: './',
+  display: 'standalone',
+  theme_color: SLATE,
+  background_color: SLATE,
+  categories: ['sports', 'utilities'],
+  icons: [
+    { src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+    { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+    { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+  ],
+};
+
+/**
+ * Forbids the built page everything it does not need. There is no `connect-src`, so by
+ * `default-src` the page cannot send a byte anywhere, its own origin included; the service worker
+ * does the fetching.
+ */
+function contentSecurityPolicy(): Plugin {
+  return {
+    name: 'content-security-policy',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler: (html) => {
+        const styles = [...html.matchAll(/<style[^>]*>([\s\S]*?)<\/style>/g)];
+        const hashes = styles.map(([, css = '']) => {
+          return `'sha256-${createHash('sha256').update(css).digest('base64')}'`;
+        });
+        const content = [
+          "default-src 'none'",
+          "script-src 'self'",
+          ["style-src 'self'", ...hashes].join(' '),
+          "img-src 'self'",
+          "manifest-src 'self'",
+          "worker-src 'self'",
+          "base-uri 'none'",
+          "form-action 'none'",
+        ].join('; ');
+        return [
+          {
+            tag: 'meta',
+            attrs: { 'http-equiv': 'Content-Security-Policy', content },
+            injectTo: 'head-prepend',
+          },
+        ];
+      },
+    },
+  };
+}
+
+export default defineConfig({
+  // Every address is relative to the page, so dist works in any folder of any static host.
+  base: './',
+  build: {
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  plugins: [
+    preact(),
+    contentSecurityPolicy(),
+    VitePWA({
+      mode: 'production',
+      strategies: 'generateSW',
+      // An update waits until the player takes it; src/offline/ does the asking.
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest,
+      includeManifestIcons: false,
+      workbox: {
+        globPatterns: ['**/*'],
+        // The plugin adds this one itself.
+        globIgnores: ['manifest.webmanifest'],
+        navigateFallback: 'index.html',
+        clientsClaim: true,
+        cleanupOutdatedCaches: true,
+        inlineWorkboxRuntime: true,
+      },
+    }),
+  ],
+});
