@@ -1,3 +1,5 @@
+import './ui/theme.css';
+import './ui/base.css';
 import { computed, signal } from '@preact/signals';
 import { render } from 'preact';
 import { playAim } from './engine/aim/play-aim';

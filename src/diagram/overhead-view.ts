@@ -35,99 +35,99 @@ export interface OverheadView {
 }
 
 /** Few steps, so that the enlargement rarely changes under the thumb. */
-const SIDEWAYS_STEPS = [16, 8, 4, 2, 1] as const;
+const SIDEWAYS_STEPS = [16, 12, 8, 6, 4, 3, 2, 1.5, 1] as const;
 /** How far beyond the object ball its target line is drawn, radii. */
 const TARGET_RADII = 2.6;
 /** Clear radii behind the cue ball. */
 const BEHIND_RADII = 1.2;
 /** Balls smaller than this would vanish; they are then drawn larger than true, px. */
 const MIN_BALL_PX = 4.5;
+/** Kept clear above and below, px. */
+const MARGIN_PX = 2;
 
 /**
  * Lays the shot out from above, the shooter on the left and right of the straight line downwards.
- * The lines' sideways distances are enlarged, as told by `sideways`; the balls and the target line
- * stand about the contact in their true shape.
+ * The lines' sideways distances are enlarged as far as the height allows, and `sideways` tells how
+ * much; the balls and the target line stand about the contact in their true shape.
  */
 export function layOutOverheadView(scene: OverheadScene, canvas: Canvas): OverheadView {
-  const { ballRadiusM: radiusM, distanceM, cutRad } = scene;
-  const sideM = sideExtents(scene);
-  const scale = scaleOf(scene, canvas, sideM.max - sideM.min);
-  const { pxPerM, sideways } = scale;
-  const ballPx = Math.max(MIN_BALL_PX, radiusM * pxPerM);
+  const { distanceM, cutRad } = scene;
+  const scale = scaleOf(scene, canvas);
+  const { pxPerM, sideways, ballPx } = scale;
   const startX = BEHIND_RADII * ballPx;
-  const middle = ((sideM.min + sideM.max) / 2) * sideways * pxPerM;
-  const group = contactGroup(cutRad, ballPx);
-  const straightY = clamp(
-    canvas.heightPx / 2 - middle,
-    1 - group.top,
-    canvas.heightPx - 1 - group.bottom,
-  );
+  const straightY = canvas.heightPx / 2 - (scale.top + scale.bottom) / 2;
   const toPoint = ({ xM, yM }: TablePoint): Point => ({
     x: startX + yM * pxPerM,
     y: straightY + xM * pxPerM * sideways,
   });
   const start = toPoint({ xM: 0, yM: 0 });
   const ghost = toPoint({ xM: 0, yM: distanceM });
-  const along = { x: Math.cos(cutRad), y: Math.sin(cutRad) };
-  const fromGhost = (px: number): Point => ({
-    x: ghost.x + along.x * px,
-    y: ghost.y + along.y * px,
+  const fromGhost = (radii: number): Point => ({
+    x: ghost.x + Math.cos(cutRad) * radii * ballPx,
+    y: ghost.y + Math.sin(cutRad) * radii * ballPx,
   });
-  const object = fromGhost(2 * ballPx);
+  const { aimOffsetM } = scene;
   return {
     cueBall: { cx: start.x, cy: start.y, r: ballPx },
     ghostBall: { cx: ghost.x, cy: ghost.y, r: ballPx },
-    objectBall: { cx: object.x, cy: object.y, r: ballPx },
+    objectBall: { cx: fromGhost(2).x, cy: fromGhost(2).y, r: ballPx },
     straight: { from: start, to: ghost },
     aim:
-      scene.aimOffsetM === null
-        ? null
-        : { from: start, to: toPoint({ xM: scene.aimOffsetM, yM: distanceM }) },
+      aimOffsetM === null ? null : { from: start, to: toPoint({ xM: aimOffsetM, yM: distanceM }) },
     path: scene.path.map(toPoint),
-    target: { from: fromGhost(3 * ballPx), to: fromGhost((2 + TARGET_RADII) * ballPx) },
+    target: { from: fromGhost(3), to: fromGhost(2 + TARGET_RADII) },
     sideways,
   };
 }
 
-/** How far the balls and the target line reach above and below the straight line, px. */
-function contactGroup(cutRad: number, ballPx: number) {
-  const objectY = 2 * ballPx * Math.sin(cutRad);
-  const targetY = (2 + TARGET_RADII) * ballPx * Math.sin(cutRad);
-  return {
-    top: Math.min(-ballPx, objectY - ballPx, targetY),
-    bottom: Math.max(ballPx, objectY + ballPx, targetY),
-  };
-}
-
-function sideExtents({ aimOffsetM, path }: OverheadScene) {
-  let min = Math.min(0, aimOffsetM ?? 0);
-  let max = Math.max(0, aimOffsetM ?? 0);
-  for (const { xM } of path) {
-    min = Math.min(min, xM);
-    max = Math.max(max, xM);
-  }
-  return { min, max };
+/** A reach from the straight line: `top` to its left, not positive, `bottom` to its right. */
+interface Reach {
+  readonly top: number;
+  readonly bottom: number;
 }
 
 /** Fills the width, unless a short shot's balls or a far aim would outgrow the height. */
-function scaleOf(scene: OverheadScene, canvas: Canvas, sideM: number) {
-  const radii = BEHIND_RADII + 2 + TARGET_RADII;
-  const alongM = scene.distanceM + radii * scene.ballRadiusM;
-  const room = canvas.heightPx - 6;
-  const pxPerM = Math.min(
-    canvas.widthPx / alongM,
-    room / groupHeightM(scene),
-    room / Math.max(sideM, 1e-9),
-  );
-  const sideways = SIDEWAYS_STEPS.find((step) => sideM * pxPerM * step <= room) ?? 1;
-  return { pxPerM, sideways };
+function scaleOf(scene: OverheadScene, canvas: Canvas) {
+  const linesM = reachOfLines(scene);
+  const ballsInRadii = reachOfBalls(scene.cutRad);
+  const radiusM = scene.ballRadiusM;
+  const room = Math.max(1, canvas.heightPx - 2 * MARGIN_PX);
+  const trueHeightM = heightOf(together(linesM, 1, ballsInRadii, radiusM));
+  const alongM = scene.distanceM + (BEHIND_RADII + 2 + TARGET_RADII) * radiusM;
+  const pxPerM = Math.min(canvas.widthPx / alongM, room / trueHeightM);
+  const ballPx = Math.max(MIN_BALL_PX, radiusM * pxPerM);
+  const drawnAt = (step: number) => together(linesM, step * pxPerM, ballsInRadii, ballPx);
+  const sideways = SIDEWAYS_STEPS.find((step) => heightOf(drawnAt(step)) <= room) ?? 1;
+  return { pxPerM, ballPx, sideways, ...drawnAt(sideways) };
 }
 
-function groupHeightM({ cutRad, ballRadiusM }: OverheadScene): number {
-  const { top, bottom } = contactGroup(cutRad, ballRadiusM);
+function reachOfLines({ aimOffsetM, path }: OverheadScene): Reach {
+  let top = Math.min(0, aimOffsetM ?? 0);
+  let bottom = Math.max(0, aimOffsetM ?? 0);
+  for (const { xM } of path) {
+    top = Math.min(top, xM);
+    bottom = Math.max(bottom, xM);
+  }
+  return { top, bottom };
+}
+
+/** The balls and the target line, in radii. */
+function reachOfBalls(cutRad: number): Reach {
+  const objectY = 2 * Math.sin(cutRad);
+  const targetY = (2 + TARGET_RADII) * Math.sin(cutRad);
+  return {
+    top: Math.min(-1, objectY - 1, targetY),
+    bottom: Math.max(1, objectY + 1, targetY),
+  };
+}
+
+function together(lines: Reach, linesBy: number, balls: Reach, ballsBy: number): Reach {
+  return {
+    top: Math.min(lines.top * linesBy, balls.top * ballsBy),
+    bottom: Math.max(lines.bottom * linesBy, balls.bottom * ballsBy),
+  };
+}
+
+function heightOf({ top, bottom }: Reach): number {
   return bottom - top;
-}
-
-function clamp(value: number, min: number, max: number): number {
-  return Math.min(max, Math.max(min, value));
 }

@@ -1,6 +1,7 @@
 import type { Shot, SolveAim } from '../engine/aim/shot';
 import type { Kit } from '../engine/model/kit';
 import { squirtAngle } from '../engine/model/strike';
+import { thrownAngleRad } from './thrown-angle';
 
 /** What a kit does, in angles a player can picture; null where the example shot has no answer. */
 export interface KitEffects {
@@ -37,9 +38,10 @@ const THROW_EXAMPLE: Shot = {
 export function kitEffects(kit: Kit, solve: SolveAim): KitEffects {
   const swerve = solve(SWERVE_EXAMPLE, kit);
   const thrown = solve(THROW_EXAMPLE, kit);
+  const thrownRad = thrown.ok ? thrownAngleRad(thrown) : null;
   return {
     squirtRad: squirtAngle(0.5, kit.massRatio),
     swerveRad: swerve.ok ? Math.abs(swerve.parts.swerveRad) : null,
-    throwRad: thrown.ok ? Math.abs(thrown.parts.throwRad) : null,
+    throwRad: thrownRad === null ? null : Math.abs(thrownRad),
   };
 }

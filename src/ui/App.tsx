@@ -4,8 +4,6 @@ import { KitPlace } from './kit/KitPlace';
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
 import { ShotPlace } from './shot/ShotPlace';
-import './theme.css';
-import './base.css';
 import './App.css';
 
 /** The whole app: news, the place one is in, and the way to the others. */

@@ -1,6 +1,6 @@
 import { type Kick, kickOf, newKick } from '../model/ball-on-ball';
 import type { Kit } from '../model/kit';
-import { newPlace, type Phase, type Place, placeAt, stateAt } from '../model/phase';
+import { newPlace, type Phase, type Place, placeAt, stateFrom } from '../model/phase';
 import { bearing, wrapped } from '../numerics/angle';
 import type { Layout } from './layout';
 
@@ -81,10 +81,10 @@ export class ContactProber {
     return wrapped(this.probe.lineRad - this.cutRad);
   }
 
-  /** How far right of the target line the object ball of the last look would go, rad. */
+  /** How far right of the target line the object ball of the last look, at that time, goes, rad. */
   objectMiss(phase: Phase, timeS: number): number {
-    const { probe, kick } = this;
-    kickOf(stateAt(phase, timeS), probe.nx, probe.ny, probe.nz, this.kit, kick);
+    const { probe, place, kick } = this;
+    kickOf(stateFrom(phase, timeS, place), probe.nx, probe.ny, probe.nz, this.kit, kick);
     return wrapped(bearing(kick.x, kick.y) + probe.aimRad - this.cutRad);
   }
 

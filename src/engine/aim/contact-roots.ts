@@ -1,4 +1,4 @@
-import type { Phase } from '../model/phase';
+import { type Phase, placeAt } from '../model/phase';
 import { bracketedRoot } from '../numerics/bracketed-root';
 import type { ContactProber, Flank } from './contact-probe';
 import { touchingSpans } from './touching-spans';
@@ -17,45 +17,60 @@ const TIME_TOLERANCE = 1e-16;
 export function contactRoots(path: readonly Phase[], prober: ContactProber): number[] {
   const aims: number[] = [];
   for (const phase of path) {
-    for (const times of touchingSpans(phase, prober)) {
-      for (const flank of FLANKS) aims.push(...flankRoots(phase, times, flank, prober));
-    }
+    for (const times of touchingSpans(phase, prober)) searchSpan(phase, times, prober, aims);
   }
   return aims;
 }
 
-function flankRoots(
+/** The contact at a sample time, on one flank. */
+interface Look {
+  readonly timeS: number;
+  readonly miss: number;
+  readonly closing: boolean;
+}
+
+function searchSpan(
   phase: Phase,
   times: readonly number[],
-  flank: Flank,
   prober: ContactProber,
-): number[] {
-  const aims: number[] = [];
+  aims: number[],
+): void {
+  const before: (Look | undefined)[] = [];
+  for (const timeS of times) {
+    placeAt(phase, timeS, prober.place);
+    const looks = FLANKS.map((flank) => lookAt(phase, timeS, flank, prober));
+    FLANKS.forEach((flank, index) => {
+      const aim = rootBetween(phase, flank, before[index], looks[index], prober);
+      if (aim !== null) aims.push(aim);
+      before[index] = looks[index];
+    });
+  }
+}
+
+/** From the prober's place, which is already that of `timeS`. */
+function lookAt(phase: Phase, timeS: number, flank: Flank, prober: ContactProber): Look {
+  prober.lookFromPlace(flank);
+  const closing = prober.probe.closingMps > 0;
+  return { timeS, miss: signedMiss(phase, timeS, prober), closing };
+}
+
+function rootBetween(
+  phase: Phase,
+  flank: Flank,
+  a: Look | undefined,
+  b: Look | undefined,
+  prober: ContactProber,
+): number | null {
+  if (a === undefined || b === undefined) return null;
+  if (!(a.closing || b.closing) || !changesSign(a.miss, b.miss)) return null;
   const missAt = (timeS: number) => {
     prober.look(phase, timeS, flank);
     return prober.objectMiss(phase, timeS);
   };
-  let before = { timeS: 0, miss: Number.NaN, closing: false };
-  for (const timeS of times) {
-    prober.look(phase, timeS, flank);
-    const closing = prober.probe.closingMps > 0;
-    const now = { timeS, miss: signedMiss(phase, timeS, prober), closing };
-    if ((closing || before.closing) && changesSign(before.miss, now.miss)) {
-      const root = bracketedRoot(
-        missAt,
-        before.timeS,
-        before.miss,
-        timeS,
-        now.miss,
-        TIME_TOLERANCE,
-        MISS_TOLERANCE,
-      );
-      const { aimRad, closingMps } = prober.look(phase, root.x, flank);
-      if (closingMps > 0) aims.push(aimRad);
-    }
-    before = now;
-  }
-  return aims;
+  const [fromS, toS] = [a.timeS, b.timeS];
+  const root = bracketedRoot(missAt, fromS, a.miss, toS, b.miss, TIME_TOLERANCE, MISS_TOLERANCE);
+  const { aimRad, closingMps } = prober.look(phase, root.x, flank);
+  return closingMps > 0 ? aimRad : null;
 }
 
 /**

@@ -5,6 +5,7 @@ import type { BallState } from '../model/ball-state';
 import type { Kit } from '../model/kit';
 import type { Motion } from '../model/phase';
 import { strike } from '../model/strike';
+import { bearing, wrapped } from '../numerics/angle';
 import type { Layout } from './layout';
 import type { Shot } from './shot';
 
@@ -53,4 +54,11 @@ function contactOf(journey: Journey, layout: Layout, kit: Kit): Contact {
     nz,
     after: afterContact(cueBall, nx, ny, nz, kick, kit),
   };
+}
+
+/** How far right of the target line the object ball leaves, rad; NaN where it is not touched. */
+export function missOf({ contact }: Play, cutRad: number): number {
+  if (contact === null) return Number.NaN;
+  const { vx, vy } = contact.after.objectBall;
+  return wrapped(bearing(vx, vy) - cutRad);
 }

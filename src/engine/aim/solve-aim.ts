@@ -1,8 +1,7 @@
 import type { Kit } from '../model/kit';
-import { bearing, wrapped } from '../numerics/angle';
 import { candidateAims } from './candidate-aims';
 import { checkQuery } from './check-query';
-import { type Play, play } from './contact';
+import { missOf, type Play, play } from './contact';
 import { type Layout, layoutOf } from './layout';
 import { answerPlay } from './play-aim';
 import { refusal } from './refusal';
@@ -40,13 +39,7 @@ function thoseThatGo(candidates: readonly number[], shot: Shot, layout: Layout, 
   for (const aimRad of [...candidates].sort((a, b) => Math.abs(a) - Math.abs(b))) {
     if (going.some((other) => Math.abs(other.aimRad - aimRad) < SAME_AIM)) continue;
     const played = play(shot, layout, kit, aimRad);
-    if (goes(played, shot.cutRad)) going.push({ aimRad, played });
+    if (Math.abs(missOf(played, shot.cutRad)) <= MISS_TOLERANCE) going.push({ aimRad, played });
   }
   return going;
-}
-
-function goes({ contact }: Play, cutRad: number): boolean {
-  if (contact === null) return false;
-  const { vx, vy } = contact.after.objectBall;
-  return Math.abs(wrapped(bearing(vx, vy) - cutRad)) <= MISS_TOLERANCE;
 }

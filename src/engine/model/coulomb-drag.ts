@@ -21,6 +21,10 @@ export interface CoulombDrag {
   /** Unit vector of the push. */
   readonly pushX: number;
   readonly pushY: number;
+  /** m at the start; NaN where the velocity lies along the push and stays there. */
+  readonly m0: number;
+  /** ln(cosh m0 − (b/a) sinh m0). */
+  readonly logWeight0: number;
   /** Time to rest, s. */
   readonly durationS: number;
 }
@@ -33,9 +37,10 @@ export interface Dragged {
   readonly dy: number;
 }
 
-/** Newton on a nearly straight line: three rounds reach rounding, the cap is never met. */
+/** Newton on a nearly straight line: two or three rounds reach rounding, the cap is never met. */
 const MAX_ROUNDS = 40;
-const ROUND_TOLERANCE = 1e-15;
+/** A step this small leaves an error of its square, times b/a: below rounding. */
+const LAST_STEP = 1e-8;
 /** A direction this close to the push's line, rad, is taken as on it: the bend is beyond a double. */
 const ALIGNED = 1e-12;
 
@@ -53,8 +58,12 @@ export function coulombDrag(
   const pushY = push > 0 ? by / push : 1;
   const along0 = wx * pushX + wy * pushY;
   const across0 = wy * pushX - wx * pushY;
-  const durationS = (drag * Math.hypot(wx, wy) + push * along0) / ((drag - push) * (drag + push));
-  return { along0, across0, drag, push, pushX, pushY, durationS };
+  const size = Math.hypot(wx, wy);
+  const durationS = (drag * size + push * along0) / ((drag - push) * (drag + push));
+  const m0 =
+    Math.abs(across0) <= ALIGNED * size ? Number.NaN : -Math.asinh(along0 / Math.abs(across0));
+  const logWeight0 = logWeight(m0, push / drag);
+  return { along0, across0, drag, push, pushX, pushY, m0, logWeight0, durationS };
 }
 
 /** @param timeS from 0 to the drag's duration */
@@ -73,20 +82,17 @@ export function draggedAt(motion: CoulombDrag, timeS: number): Dragged {
 
 /** @param left share of a|w| + b·w that is still there, above 0 */
 function velocityWith(motion: CoulombDrag, left: number) {
-  const { along0, across0, drag, push } = motion;
-  const size0 = Math.hypot(along0, across0);
-  if (Math.abs(across0) <= ALIGNED * size0) return { along: along0 * left, across: 0 };
-  const ratio = push / drag;
-  const m0 = -Math.asinh(along0 / Math.abs(across0));
-  const logLeft = Math.log(left) + logWeight(m0, ratio);
-  let fall = Math.log(left);
+  const { along0, across0, m0, logWeight0 } = motion;
+  if (Number.isNaN(m0)) return { along: along0 * left, across: 0 };
+  const ratio = motion.push / motion.drag;
+  const logLeft = Math.log(left);
+  let fall = logLeft;
   for (let round = 0; round < MAX_ROUNDS; round++) {
     const m = m0 + ratio * fall;
-    const tanh = Math.tanh(m);
-    const excess = fall + logWeight(m, ratio) - logLeft;
-    const step = (excess * (1 - ratio * tanh)) / (1 - ratio * ratio);
+    const excess = fall + logWeight(m, ratio) - logLeft - logWeight0;
+    const step = (excess * (1 - ratio * Math.tanh(m))) / (1 - ratio * ratio);
     fall -= step;
-    if (Math.abs(step) <= ROUND_TOLERANCE * (1 + Math.abs(fall))) break;
+    if (Math.abs(step) <= LAST_STEP) break;
   }
   const across = across0 * Math.exp(fall);
   return { along: -Math.abs(across) * Math.sinh(m0 + ratio * fall), across };

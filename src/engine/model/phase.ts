@@ -71,6 +71,11 @@ export function placeAt(phase: Phase, timeS: number, place: Place): void {
 export function stateAt(phase: Phase, timeS: number): BallState {
   const place = newPlace();
   placeAt(phase, timeS, place);
+  return stateFrom(phase, timeS, place);
+}
+
+/** The whole state at a time (s) whose place is known already. */
+export function stateFrom(phase: Phase, timeS: number, place: Place): BallState {
   const { start, radiusM } = phase;
   const lost = Math.min(phase.spinDecay * timeS, Math.abs(start.wz));
   const wz = start.wz - Math.sign(start.wz) * lost;

@@ -7,7 +7,9 @@ export function KitOverview({ app }: { app: AppModels }) {
   const { kit, router, news } = app;
   return (
     <>
-      <h1 class="place-title">Kit</h1>
+      <h1 class="place-title" tabIndex={-1}>
+        Kit
+      </h1>
       {kit.isDefault.value && (
         <p class="place-note">
           All of this is a default: invented examples, not your cue yet. Copy one and put your own
@@ -20,10 +22,20 @@ export function KitOverview({ app }: { app: AppModels }) {
         ))}
       </ul>
       <div class="kit-more">
-        <button type="button" class="button" onClick={() => router.open('preferences')}>
+        <button
+          type="button"
+          class="button"
+          data-opens="preferences"
+          onClick={() => router.open('preferences')}
+        >
           Units and layout
         </button>
-        <button type="button" class="button" onClick={() => router.open('about')}>
+        <button
+          type="button"
+          class="button"
+          data-opens="about"
+          onClick={() => router.open('about')}
+        >
           About
         </button>
       </div>
@@ -36,7 +48,12 @@ function ShelfRow({ app, shelf }: { app: AppModels; shelf: ShelfName }) {
   const record = app.kit.current[shelf].value;
   return (
     <li>
-      <button type="button" class="shelf-row" onClick={() => app.router.open(shelf)}>
+      <button
+        type="button"
+        class="shelf-row"
+        data-opens={shelf}
+        onClick={() => app.router.open(shelf)}
+      >
         <span class="shelf-label">{SHELF_LABELS[shelf]}</span>
         <b>{record.name}</b>
         <span class="shelf-origin">{originWords(record)}</span>

@@ -1,5 +1,6 @@
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { useKeptFocus } from '../use-kept-focus';
 import { AboutPanel } from './AboutPanel';
 import { KitOverview } from './KitOverview';
 import { PreferencesPanel } from './PreferencesPanel';
@@ -10,8 +11,10 @@ import './KitPlace.css';
 
 /** What do I play with? And how do I like to read it. */
 export function KitPlace({ app }: { app: AppModels }) {
+  const place = useKeptFocus(app.router.route.value.panel);
   return (
     <main
+      ref={place}
       class="kit-place"
       onKeyDown={(event) => {
         if (event.key === 'Escape') app.router.close();

@@ -7,7 +7,7 @@ export function PanelHeader({ router, title }: { router: Router; title: string }
       <button type="button" class="button" onClick={() => router.close()}>
         <span aria-hidden="true">‹</span> Back
       </button>
-      <h1>{title}</h1>
+      <h1 tabIndex={-1}>{title}</h1>
     </header>
   );
 }

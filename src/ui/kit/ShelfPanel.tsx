@@ -66,6 +66,7 @@ function RecordRow({ app: { kit, router }, shelf, record, onProblem }: RowProps)
           type="button"
           class="button"
           aria-label={`Numbers of ${name}`}
+          data-opens={`${shelf}/${id}`}
           onClick={() => router.open(`${shelf}/${id}`)}
         >
           Numbers

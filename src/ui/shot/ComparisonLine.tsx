@@ -11,25 +11,10 @@ export function ComparisonLine({ app }: { app: AppModels }) {
   if (!comparison) return null;
   const preferences = app.desk.preferences.value;
   return (
-    <div class="comparison-line">
-      <button
-        type="button"
-        class="button comparison-swap"
-        title="Exchange the two"
-        onClick={() => app.shot.swap()}
-      >
-        <span aria-hidden="true">⇄</span>
-        <HeldWords comparison={comparison} preferences={preferences} />
-      </button>
-      <button
-        type="button"
-        class="button"
-        aria-label="Let the held shot go"
-        onClick={() => app.shot.release()}
-      >
-        <span aria-hidden="true">✕</span>
-      </button>
-    </div>
+    <button type="button" class="button comparison-line" onClick={() => app.shot.swap()}>
+      <span aria-hidden="true">⇄</span>
+      <HeldWords comparison={comparison} preferences={preferences} />
+    </button>
   );
 }
 

@@ -41,7 +41,7 @@ function Tile({ app, name, isOpen }: { app: AppModels; name: InputName; isOpen: 
     <button
       type="button"
       class={`input-tile is-${name}`}
-      data-input={name}
+      data-opens={name}
       aria-expanded={isOpen}
       aria-controls={isOpen ? 'input-control' : undefined}
       onClick={() => (isOpen ? router.close() : router.open(name))}

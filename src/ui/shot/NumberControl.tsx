@@ -31,8 +31,10 @@ export function NumberControl({ model, name, label, less, more, picks, unit, chi
         <HoldButton model={model} label={less} step={(coarse) => model.nudge(name, -1, coarse)}>
           −
         </HoldButton>
-        <NumberField model={model} name={name} label={label} />
-        {unit}
+        <div class="number-and-unit">
+          <NumberField model={model} name={name} label={label} />
+          {unit}
+        </div>
         <HoldButton model={model} label={more} step={(coarse) => model.nudge(name, 1, coarse)}>
           +
         </HoldButton>

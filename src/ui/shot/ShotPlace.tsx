@@ -1,4 +1,5 @@
 import type { AppModels } from '../app-models';
+import { useKeptFocus } from '../use-kept-focus';
 import { AnswerBlock } from './AnswerBlock';
 import { ComparisonLine } from './ComparisonLine';
 import { InputControl } from './InputControl';
@@ -16,8 +17,10 @@ export function ShotPlace({ app }: { app: AppModels }) {
   const { panel } = app.router.route.value;
   const open = INPUT_NAMES.find((name) => name === panel) ?? null;
   const isWhyOpen = panel === 'why';
+  const place = useKeptFocus(panel);
   return (
     <main
+      ref={place}
       class={open || isWhyOpen ? 'shot-place is-open' : 'shot-place'}
       onKeyDown={(event) => {
         if (event.key === 'Escape' && panel !== '') app.router.close();

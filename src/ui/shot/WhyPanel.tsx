@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { AimAnswer, AimResult } from '../../engine/aim/shot';
 import type { Answered } from '../../state/shot-model';
+import { thrownAngleRad } from '../../state/thrown-angle';
 import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatQuantity } from '../../units/format-number';
@@ -52,9 +53,7 @@ function Explanation({ app, last }: { app: AppModels; last: Answered }) {
         </Row>
         <Row term="Pivot bridge">{bridgeWords(answer.pivotBridgeM, preferences, tableLengthM)}</Row>
         <Arrival answer={answer} preferences={preferences} />
-        <Row term="Object ball leaves at">
-          {speedWords(answer.objectBall.speedMps, preferences)}
-        </Row>
+        <ObjectBallAfter answer={answer} preferences={preferences} />
         <CueBallAfter answer={answer} preferences={preferences} />
         <Row term="With the cue on the ghost ball">
           <Uncorrected result={app.shot.uncorrected.value} cutRad={last.shot.cutRad} />
@@ -80,6 +79,17 @@ function Arrival({ answer, preferences }: { answer: AimAnswer; preferences: Pref
     <Row term="Cue ball arrives">
       {motion} at {speedWords(speedMps, preferences)}, after {timeS.toFixed(2)} s; real cut{' '}
       <ReadingLine reading={angleReading(cutRad)} />
+    </Row>
+  );
+}
+
+function ObjectBallAfter({ answer, preferences }: { answer: AimAnswer; preferences: Preferences }) {
+  const thrownRad = thrownAngleRad(answer);
+  if (thrownRad === null) return <Row term="Object ball">does not move</Row>;
+  return (
+    <Row term="Object ball">
+      leaves at {speedWords(answer.objectBall.speedMps, preferences)}, thrown{' '}
+      <ReadingLine reading={angleReading(thrownRad)} />
     </Row>
   );
 }

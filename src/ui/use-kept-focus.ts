@@ -1,0 +1,23 @@
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+
+/**
+ * Keeps the keyboard where the eye is when panels open and close. What opens a panel carries its
+ * name in `data-opens`: focus that a closing panel took away goes back there. Where a panel takes
+ * the whole place, its heading gets the focus.
+ */
+export function useKeptFocus(panel: string): RefObject<HTMLElement | null> {
+  const place = useRef<HTMLElement>(null);
+  const before = useRef(panel);
+  useEffect(() => {
+    const closed = before.current;
+    before.current = panel;
+    if (closed === panel || document.activeElement !== document.body) return;
+    const opener = place.current?.querySelector<HTMLElement>(
+      `[data-opens="${CSS.escape(closed)}"]`,
+    );
+    const next = opener ?? place.current?.querySelector<HTMLElement>('h1[tabindex]');
+    next?.focus({ preventScroll: opener !== null });
+  }, [panel]);
+  return place;
+}

@@ -1,0 +1,10 @@
+/** Whether the whole campaigns are asked for (`npm run soak`) and not the sample of every test run. */
+const WHOLE = import.meta.env.MODE === 'soak';
+
+/** How many cases a seeded campaign takes: a sample by default, the whole under soak. */
+export function campaignSize(sample: number, whole: number): number {
+  return WHOLE ? whole : sample;
+}
+
+/** Time for a campaign, ms: the whole ones may take an hour. */
+export const CAMPAIGN_TIMEOUT_MS = WHOLE ? 3_600_000 : 120_000;

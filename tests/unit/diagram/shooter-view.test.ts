@@ -1,0 +1,152 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Canvas, Label } from '../../../src/diagram/canvas';
+import { textWidthPx } from '../../../src/diagram/canvas';
+import { layOutShooterView, type ShooterScene } from '../../../src/diagram/shooter-view';
+
+const RADIUS_M = 0.028575;
+const CANVAS: Canvas = { widthPx: 366, heightPx: 240, textPx: 13 };
+const DEG = Math.PI / 180;
+
+/** A scene with the readings that one aim line gives at both balls. */
+function sceneOf(
+  distanceM: number,
+  cutRad: number,
+  aimRad: number,
+  lead: ShooterScene['lead'],
+): ShooterScene {
+  const toObjectM = distanceM + 2 * RADIUS_M * Math.cos(cutRad);
+  const aimOffsetM = distanceM * Math.tan(aimRad);
+  const aimOnObjectBallM = toObjectM * Math.tan(aimRad) - 2 * RADIUS_M * Math.sin(cutRad);
+  return {
+    ballRadiusM: RADIUS_M,
+    distanceM,
+    cutRad,
+    lead,
+    marks: {
+      aimOffsetM,
+      aimOnObjectBallM,
+      stickOffsetM: aimOffsetM - 0.015,
+      stickOnObjectBallM: aimOnObjectBallM - 0.015,
+    },
+  };
+}
+
+const scenes = fc
+  .record({
+    distanceM: fc.double({ min: 0.2, max: 4, noNaN: true }),
+    cutRad: fc.double({ min: -80 * DEG, max: 80 * DEG, noNaN: true }),
+    offsetM: fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+    lead: fc.constantFrom('object-ball' as const, 'ghost-ball' as const),
+  })
+  .map(({ distanceM, cutRad, offsetM, lead }) =>
+    sceneOf(distanceM, cutRad, Math.atan(offsetM / distanceM), lead),
+  );
+
+describe('the shooter’s view', () => {
+  it('shows the aim line crossing the object ball where the answer says', () => {
+    const scene = sceneOf(1, 20 * DEG, -1 * DEG, 'object-ball');
+    const { aim, objectBall } = layOutShooterView(scene, CANVAS);
+    const ballsRight = ((aim?.x ?? Number.NaN) - objectBall.cx) / (2 * objectBall.r);
+    expect(ballsRight).toBeCloseTo((scene.marks?.aimOnObjectBallM ?? 0) / (2 * RADIUS_M), 9);
+  });
+
+  it('is true to the ghost ball with the same mark', () => {
+    fc.assert(
+      fc.property(scenes, (scene) => {
+        const { aim, ghostBall } = layOutShooterView(scene, CANVAS);
+        const ballsRight = ((aim?.x ?? Number.NaN) - ghostBall.cx) / (2 * ghostBall.r);
+        expect(ballsRight).toBeCloseTo((scene.marks?.aimOffsetM ?? 0) / (2 * RADIUS_M), 6);
+      }),
+    );
+  });
+
+  it('puts the object ball on the side it is cut to, half hidden at a half-ball hit', () => {
+    const right = layOutShooterView({ ...sceneOf(2, 30 * DEG, 0, 'object-ball') }, CANVAS);
+    expect(right.objectBall.cx - right.ghostBall.cx).toBeCloseTo(right.objectBall.r, 9);
+    const left = layOutShooterView({ ...sceneOf(2, -30 * DEG, 0, 'object-ball') }, CANVAS);
+    expect(left.ghostBall.cx - left.objectBall.cx).toBeCloseTo(left.objectBall.r, 9);
+  });
+
+  it('keeps balls and marks within the canvas however far off the aim is', () => {
+    fc.assert(
+      fc.property(scenes, (scene) => {
+        const { objectBall, ghostBall, aim, stick } = layOutShooterView(scene, CANVAS);
+        for (const { cx, cy, r } of [objectBall, ghostBall]) {
+          expect(cx - r).toBeGreaterThanOrEqual(-1e-6);
+          expect(cx + r).toBeLessThanOrEqual(CANVAS.widthPx + 1e-6);
+          expect(cy - r).toBeGreaterThanOrEqual(0);
+          expect(cy + r).toBeLessThanOrEqual(CANVAS.heightPx);
+        }
+        for (const mark of [aim, stick]) {
+          expect(mark?.x).toBeGreaterThan(0);
+          expect(mark?.x).toBeLessThan(CANVAS.widthPx);
+        }
+      }),
+    );
+  });
+
+  it('tells its scale once it has widened to hold an aim three balls off', () => {
+    const near = layOutShooterView(sceneOf(1.5, 20 * DEG, 0, 'object-ball'), CANVAS);
+    expect(near.scaleNote).toBeNull();
+    const far = layOutShooterView(
+      sceneOf(1.5, 20 * DEG, Math.atan(-0.171 / 1.5), 'object-ball'),
+      CANVAS,
+    );
+    expect(far.scaleNote).not.toBeNull();
+    expect(far.ballsAcross).toBeGreaterThan(4);
+    expect(far.ballsAcross).toBeCloseTo(CANVAS.widthPx / (2 * far.objectBall.r), 9);
+  });
+
+  it('writes no name across a mark or off the canvas', () => {
+    fc.assert(
+      fc.property(scenes, (scene) => {
+        const view = layOutShooterView(scene, CANVAS);
+        const { aim, stick } = view;
+        const names: readonly (readonly [Label | null | undefined, number])[] = [
+          [view.objectLabel, 6],
+          [view.ghostLabel, 5],
+          [aim?.label, 8],
+          [stick?.label, 5],
+        ];
+        for (const [label, letters] of names) {
+          if (!label) continue;
+          const width = textWidthPx(letters, CANVAS.textPx);
+          const from = label.anchor === 'start' ? label.x : label.x - width;
+          expect(from).toBeGreaterThanOrEqual(-1e-6);
+          expect(from + width).toBeLessThanOrEqual(CANVAS.widthPx + 1e-6);
+        }
+        for (const [label, letters] of names.slice(0, 2)) {
+          if (!label) continue;
+          const width = textWidthPx(letters, CANVAS.textPx);
+          const from = label.anchor === 'start' ? label.x : label.x - width;
+          for (const x of [aim?.x ?? 0, stick?.x ?? 0]) {
+            expect(x > from && x < from + width).toBe(false);
+          }
+        }
+      }),
+    );
+  });
+
+  it('tells aim and stick apart only where they can be seen apart', () => {
+    const scene = sceneOf(1, 0, 0, 'object-ball');
+    const marks = scene.marks && { ...scene.marks, stickOffsetM: 0, stickOnObjectBallM: 0 };
+    expect(layOutShooterView(scene, CANVAS).stick).not.toBeNull();
+    expect(layOutShooterView({ ...scene, marks }, CANVAS).stick).toBeNull();
+  });
+
+  it('draws the balls alone while there is no answer', () => {
+    const view = layOutShooterView({ ...sceneOf(1, 0, 0, 'ghost-ball'), marks: null }, CANVAS);
+    expect(view.aim).toBeNull();
+    expect(view.ruler.aimX).toBeNull();
+    expect(view.objectBall.r).toBeGreaterThan(20);
+  });
+
+  it('does not let a ghost ball close to the eye dwarf the object ball', () => {
+    const { ghostBall, objectBall } = layOutShooterView(
+      sceneOf(0.02, 0, 0, 'object-ball'),
+      CANVAS,
+    );
+    expect(ghostBall.r / objectBall.r).toBeCloseTo(1.3, 9);
+  });
+});
