@@ -1,7 +1,7 @@
 import { preact } from '@preact/preset-vite';
 import { defineConfig } from 'vitest/config';
 
-const FAST = ['unit', 'property', 'truth', 'store', 'architecture'];
+const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
 /** Components (`*.test.tsx`) get a DOM; everything else plain Node. */
 export default defineConfig({

@@ -1,7 +1,11 @@
 import { AIM_RANGE, INPUT_RANGES } from '../../src/engine/aim/input-ranges';
 import type { Shot } from '../../src/engine/aim/shot';
 import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
-import { BALL_FRICTION_RANGES, BED_SLOPE_RANGE, KIT_RANGES } from '../../src/engine/model/kit-ranges';
+import {
+  BALL_FRICTION_RANGES,
+  BED_SLOPE_RANGE,
+  KIT_RANGES,
+} from '../../src/engine/model/kit-ranges';
 import { MISCUE_LIMIT } from '../../src/engine/model/miscue-limit';
 import type { Range } from '../../src/engine/model/range';
 import { type HostileValues, hostileValues } from './hostile-values';
@@ -21,7 +25,10 @@ export interface HostileQuery extends Query {
  */
 export function hostileQuery(random: Random): HostileQuery {
   const values = hostileValues(random, random() < 0.5 ? 0 : 0.06);
-  const tip = random() < 0.85 ? tipWithin(random) : { side: values(INPUT_RANGES.side), height: values(INPUT_RANGES.height) };
+  const tip =
+    random() < 0.85
+      ? tipWithin(random)
+      : { side: values(INPUT_RANGES.side), height: values(INPUT_RANGES.height) };
   const shot = {
     distanceM: values(INPUT_RANGES.distanceM),
     cutRad: values(INPUT_RANGES.cutRad),

@@ -11,7 +11,7 @@ import type { AimAnswer, Arrival, Heading, Shot } from './shot';
 const STILL_MPS = 1e-9;
 
 /** Where a ball goes, in polar form. */
-export function headingOf(ball: BallState): Heading {
+function headingOf(ball: BallState): Heading {
   const speedMps = Math.hypot(ball.vx, ball.vy);
   return { speedMps, directionRad: speedMps > STILL_MPS ? bearing(ball.vx, ball.vy) : null };
 }

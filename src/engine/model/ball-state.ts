@@ -29,23 +29,3 @@ export function slipX(ball: BallState, radiusM: number): number {
 export function slipY(ball: BallState, radiusM: number): number {
   return ball.vy + radiusM * ball.wx;
 }
-
-/**
- * The same ball with its plan coordinates, velocity and spin turned by an angle about the origin,
- * rad, clockwise seen from above (right +).
- */
-export function turned(ball: BallState, angleRad: number): BallState {
-  const c = Math.cos(angleRad);
-  const s = Math.sin(angleRad);
-  return {
-    xM: c * ball.xM + s * ball.yM,
-    yM: c * ball.yM - s * ball.xM,
-    zM: ball.zM,
-    vx: c * ball.vx + s * ball.vy,
-    vy: c * ball.vy - s * ball.vx,
-    vz: ball.vz,
-    wx: c * ball.wx + s * ball.wy,
-    wy: c * ball.wy - s * ball.wx,
-    wz: ball.wz,
-  };
-}

@@ -143,10 +143,7 @@ describe('the shooter’s view', () => {
   });
 
   it('does not let a ghost ball close to the eye dwarf the object ball', () => {
-    const { ghostBall, objectBall } = layOutShooterView(
-      sceneOf(0.02, 0, 0, 'object-ball'),
-      CANVAS,
-    );
+    const { ghostBall, objectBall } = layOutShooterView(sceneOf(0.02, 0, 0, 'object-ball'), CANVAS);
     expect(ghostBall.r / objectBall.r).toBeCloseTo(1.3, 9);
   });
 });

@@ -1,0 +1,38 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { answerLine } from '../../src/headless/answer-line';
+
+const README = readFileSync('README.md', 'utf8');
+const COMMANDS = [...README.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, text = '']) => text.trim());
+
+/** The names in the first column of the table under a heading cell. */
+function namesUnder(heading: string): string[] {
+  const table = README.slice(README.indexOf(`| ${heading} |`)).split('\n\n')[0] ?? '';
+  const cells = table
+    .split('\n')
+    .slice(2)
+    .map((row) => row.split('|')[1] ?? '');
+  return cells.flatMap((cell) => [...cell.matchAll(/`(\w+)`/g)].map(([, name = '']) => name));
+}
+
+describe('the README', () => {
+  it('opens with one command that serves the app and one that passes every test', () => {
+    expect(COMMANDS.slice(0, 2)).toEqual(['npm ci && npm start', 'npm ci && npm test']);
+  });
+
+  it('shows a lookup that answers when run as it stands', () => {
+    const example = COMMANDS.find((command) => command.includes('lookup'));
+    const printed = execFileSync('sh', ['-c', example ?? 'false'], { encoding: 'utf8' });
+    expect(JSON.parse(printed)).toMatchObject({ id: 1, ok: true });
+  });
+
+  it('names every field of an answer, and no other', () => {
+    const example = COMMANDS.find((command) => command.includes('lookup')) ?? '';
+    const request = /'(.*)'/.exec(example)?.[1] ?? '';
+    const answer = Object.keys(JSON.parse(answerLine(request, 1))).filter((key) => key !== 'id');
+    expect(namesUnder('field of an answer').sort()).toEqual(answer.sort());
+    const asked = Object.keys(JSON.parse(request));
+    expect(namesUnder('field of a request')).toEqual(expect.arrayContaining(asked));
+  });
+});

@@ -1,0 +1,84 @@
+import { computed, signal } from '@preact/signals';
+import type { AimAnswer, AimResult, Shot } from '../../../src/engine/aim/shot';
+import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { createShotModel } from '../../../src/state/shot-model';
+import type { ShotPorts } from '../../../src/state/shot-ports';
+import { DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
+import type { Preferences } from '../../../src/store/records';
+
+/** An answer that is easy to foretell: a tenth of a radian for a whole radius of side. */
+export function answerTo(shot: Shot): AimAnswer {
+  const aimRad = shot.side / 10;
+  return {
+    ok: true,
+    aimRad,
+    aimOffsetM: aimRad * shot.distanceM,
+    stickOffsetM: aimRad * shot.distanceM + shot.side * 0.038,
+    aimOnObjectBallM: aimRad * shot.distanceM - 0.02,
+    stickOnObjectBallM: aimRad * shot.distanceM + shot.side * 0.038 - 0.02,
+    parts: { squirtRad: aimRad, swerveRad: 0, throwRad: 0 },
+    pivotBridgeM: 0.25,
+    arrival: {
+      speedMps: shot.speedMps * 0.8,
+      directionRad: 0,
+      cutRad: shot.cutRad,
+      sideSpinRadS: 0,
+      motion: 'rolling',
+      heightM: 0,
+      timeS: 1,
+    },
+    objectBall: { speedMps: shot.speedMps * 0.6, directionRad: shot.cutRad },
+    cueBall: { speedMps: 0.3, directionRad: -1, rollingDirectionRad: -0.8 },
+    otherAimsRad: [],
+  };
+}
+
+/** Answers every shot but those slower than a tenth of a metre a second. */
+export function fakeSolve(shot: Shot): AimResult {
+  if (shot.speedMps >= 0.1) return answerTo(shot);
+  return { ok: false, reason: 'stops-short', message: 'Stops short.', remedy: 'Play firmer.' };
+}
+
+/** A desk without a store. */
+export function fakeDesk(shot: Shot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
+  const held = signal<Shot | null>(null);
+  const current = signal(shot);
+  const preferences = signal<Preferences>({ ...DEFAULT_PREFERENCES, ...over });
+  return {
+    shot: computed(() => current.value),
+    heldShot: computed(() => held.value),
+    preferences,
+    setShot: (next: Shot) => {
+      current.value = next;
+    },
+    holdShot: () => {
+      held.value = current.peek();
+    },
+    dropHeldShot: () => {
+      held.value = null;
+    },
+  };
+}
+
+/** The place Shot over fakes. */
+export function openShot(
+  shot: Partial<Shot> = {},
+  preferences: Partial<Preferences> = {},
+  ports: Partial<ShotPorts> = {},
+) {
+  const desk = fakeDesk({ ...DEFAULT_SHOT, ...shot }, preferences);
+  const kit = signal(DEFAULT_KIT);
+  const model = createShotModel({
+    solve: fakeSolve,
+    play: fakeSolve,
+    trace: (asked) => [
+      { xM: 0, yM: 0 },
+      { xM: 0, yM: asked.distanceM },
+    ],
+    kit,
+    tableLengthM: signal(2.54),
+    desk,
+    ...ports,
+  });
+  return { model, desk, kit };
+}

@@ -1,0 +1,284 @@
+import { describe, expect, it, vi } from 'vitest';
+import type { SolveAim } from '../../../src/engine/aim/shot';
+import { ballToBallGapM } from '../../../src/units/ball-to-ball';
+import { answerTo, fakeSolve, openShot } from './shot-fakes';
+
+const DEG = Math.PI / 180;
+
+describe('the answer', () => {
+  it('is the engine’s to the shot and kit on the desk', () => {
+    const solve = vi.fn<SolveAim>(fakeSolve);
+    const { model, desk, kit } = openShot({}, {}, { solve });
+    expect(model.result.value).toEqual(answerTo(desk.shot.value));
+    expect(solve).toHaveBeenLastCalledWith(desk.shot.value, kit.value);
+  });
+
+  it('follows the kit', () => {
+    const solve: SolveAim = (shot, { massRatio }) => ({ ...answerTo(shot), aimRad: massRatio });
+    const { model, kit } = openShot({}, {}, { solve });
+    kit.value = { ...kit.value, massRatio: 40 };
+    expect(model.lastAnswer.value?.answer.aimRad).toBe(40);
+    expect(model.lastAnswer.value?.kit.massRatio).toBe(40);
+  });
+
+  it('stays, marked stale, when the next question is refused', () => {
+    const { model } = openShot({ speedMps: 1 });
+    const before = model.lastAnswer.value;
+    expect(model.stale.value).toBe(false);
+    model.setFigure('speed', 0.05);
+    expect(model.result.value).toMatchObject({ ok: false, reason: 'stops-short' });
+    expect(model.lastAnswer.value).toBe(before);
+    expect(model.stale.value).toBe(true);
+    model.setFigure('speed', 1);
+    expect(model.stale.value).toBe(false);
+  });
+
+  it('is none where the first question is refused', () => {
+    const { model } = openShot({ speedMps: 0.05 });
+    expect(model.lastAnswer.value).toBeNull();
+    expect(model.path.value).toEqual([]);
+    expect(model.warnings.value).toEqual([]);
+    expect(model.uncorrected.value).toBeNull();
+  });
+
+  it('brings the cue ball’s way to the object ball with it', () => {
+    const { model } = openShot({ distanceM: 1.5 });
+    expect(model.path.value.at(-1)).toEqual({ xM: 0, yM: 1.5 });
+  });
+
+  it('tells where the object ball would go with the cue on the straight line', () => {
+    const play = vi.fn((shot: Parameters<SolveAim>[0]) => answerTo(shot));
+    const { model } = openShot({}, {}, { play });
+    expect(model.uncorrected.value?.ok).toBe(true);
+    expect(play.mock.lastCall).toEqual([model.shot.value, expect.anything(), 0]);
+  });
+});
+
+describe('a figure', () => {
+  it('is shown and taken in the unit chosen', () => {
+    const { model, desk } = openShot({ distanceM: 0.635 }, { distanceUnit: 'diamonds' });
+    expect(model.fields.distance.value.figure).toBeCloseTo(2, 9);
+    desk.preferences.value = { ...desk.preferences.value, distanceUnit: 'in' };
+    expect(model.fields.distance.value.figure).toBeCloseTo(25, 9);
+    model.setFigure('distance', 50);
+    expect(model.shot.value.distanceM).toBeCloseTo(1.27, 9);
+  });
+
+  it('goes to the next step when nudged, and a long one when coarse', () => {
+    const { model } = openShot({ speedMps: 1.23 });
+    model.nudge('speed', 1);
+    expect(model.shot.value.speedMps).toBeCloseTo(1.3, 9);
+    model.nudge('speed', 1, true);
+    expect(model.shot.value.speedMps).toBeCloseTo(1.5, 9);
+    model.nudge('speed', -1, true);
+    expect(model.shot.value.speedMps).toBeCloseTo(1, 9);
+  });
+
+  it.each([
+    ['distance', 'distanceM', 0.005, 4.1],
+    ['speed', 'speedMps', 0.02, 13],
+    ['elevation', 'elevationRad', 0, 75 * DEG],
+  ] as const)('of %s is held to what the engine accepts', (field, key, least, most) => {
+    const { model } = openShot();
+    model.setFigure(field, -1e6);
+    expect(model.shot.value[key]).toBeCloseTo(least, 9);
+    model.setFigure(field, 1e6);
+    expect(model.shot.value[key]).toBeCloseTo(most, 9);
+  });
+
+  it('from ball to ball leaves the balls where they lie while the cut changes', () => {
+    const { model, kit } = openShot({ distanceM: 0.8 }, { distanceFrom: 'ball-to-ball' });
+    const gapM = () => {
+      const { distanceM, cutRad } = model.shot.value;
+      const gap = ballToBallGapM(distanceM, cutRad, kit.value.ballRadiusM);
+      return gap.ok ? gap.value : Number.NaN;
+    };
+    const before = gapM();
+    const shownBefore = model.fields.distance.value.figure;
+    model.setFigure('cut', 55);
+    expect(gapM()).toBeCloseTo(before, 12);
+    expect(model.fields.distance.value.figure).toBeCloseTo(shownBefore, 12);
+    expect(model.shot.value.distanceM).not.toBeCloseTo(0.8, 3);
+  });
+
+  it('from the ghost ball keeps its distance while the cut changes', () => {
+    const { model } = openShot({ distanceM: 0.8 });
+    model.setFigure('cut', 55);
+    expect(model.shot.value).toMatchObject({ distanceM: 0.8 });
+    expect(model.shot.value.cutRad).toBeCloseTo(55 * DEG, 12);
+  });
+});
+
+describe('the cut’s side', () => {
+  it('turns the cut over', () => {
+    const { model } = openShot({ cutRad: 20 * DEG });
+    model.setCutSign(-1);
+    expect(model.shot.value.cutRad).toBeCloseTo(-20 * DEG, 12);
+    expect(model.fields.cut.value.figure).toBeCloseTo(20, 12);
+  });
+
+  it('is remembered over a straight shot', () => {
+    const { model } = openShot({ cutRad: -20 * DEG });
+    model.setFigure('cut', 0);
+    expect(Object.is(model.shot.value.cutRad, 0)).toBe(true);
+    expect(model.cutSign.value).toBe(-1);
+    model.setFigure('cut', 10);
+    expect(model.shot.value.cutRad).toBeCloseTo(-10 * DEG, 12);
+  });
+
+  it('can be chosen before there is a cut', () => {
+    const { model } = openShot({ cutRad: 0 });
+    model.setCutSign(-1);
+    model.nudge('cut', 1);
+    expect(model.shot.value.cutRad).toBeCloseTo(-1 * DEG, 12);
+  });
+});
+
+describe('the tip', () => {
+  it('is held to the miscue limit when placed, in the direction asked for', () => {
+    const { model } = openShot();
+    model.setTip(0.6, -0.8);
+    expect(model.shot.value.side).toBeCloseTo(0.3, 12);
+    expect(model.shot.value.height).toBeCloseTo(-0.4, 12);
+  });
+
+  it('stops at the limit when nudged', () => {
+    const { model } = openShot({ side: 0.49 });
+    model.nudge('side', 1);
+    model.nudge('side', 1);
+    expect(model.shot.value.side).toBe(0.5);
+  });
+});
+
+describe('something typed', () => {
+  it('is taken with a comma, a fraction or the unit behind it', () => {
+    const { model } = openShot();
+    model.typeIn('distance', '1,25 m');
+    expect(model.shot.value.distanceM).toBeCloseTo(1.25, 12);
+    model.typeIn('side', '-1/4');
+    expect(model.shot.value.side).toBe(-0.25);
+  });
+
+  it('that is no number is told, and leaves the last good answer standing', () => {
+    const { model } = openShot({ distanceM: 1.1 });
+    const before = model.lastAnswer.value;
+    model.typeIn('distance', 'far');
+    expect(model.problems.distance.value).toEqual({
+      text: 'far',
+      message: expect.stringContaining('figures'),
+    });
+    expect(model.shot.value.distanceM).toBe(1.1);
+    expect(model.lastAnswer.value).toBe(before);
+    expect(model.stale.value).toBe(true);
+  });
+
+  it('out of range is told with the bound', () => {
+    const { model } = openShot();
+    model.typeIn('speed', '99');
+    expect(model.problems.speed.value?.message).toContain('13');
+    model.typeIn('cut', '-5');
+    expect(model.problems.cut.value?.message).toContain('0');
+  });
+
+  it('badly is forgotten once the number is set another way, or on request', () => {
+    const { model } = openShot();
+    model.typeIn('speed', 'x');
+    model.nudge('speed', 1);
+    expect(model.problems.speed.value).toBeNull();
+    model.typeIn('speed', 'x');
+    model.forgetProblem('speed');
+    expect(model.stale.value).toBe(false);
+  });
+
+  it('beyond the miscue limit goes to the engine, which knows why not', () => {
+    const { model } = openShot();
+    model.typeIn('side', '0.7');
+    expect(model.problems.side.value).toBeNull();
+    expect(model.shot.value.side).toBe(0.7);
+  });
+});
+
+describe('undo', () => {
+  it('takes changes back one by one, as far as there are any', () => {
+    const { model } = openShot({ speedMps: 1, distanceM: 1 });
+    expect(model.canUndo.value).toBe(false);
+    model.setFigure('speed', 2);
+    model.setFigure('distance', 2);
+    model.undo();
+    expect(model.shot.value).toMatchObject({ speedMps: 2, distanceM: 1 });
+    model.undo();
+    expect(model.shot.value).toMatchObject({ speedMps: 1, distanceM: 1 });
+    expect(model.canUndo.value).toBe(false);
+    model.undo();
+    expect(model.shot.value).toMatchObject({ speedMps: 1, distanceM: 1 });
+  });
+
+  it('takes a whole gesture back at once', () => {
+    const { model } = openShot({ speedMps: 1 });
+    model.beginGesture();
+    for (let i = 0; i < 5; i++) model.nudge('speed', 1);
+    model.endGesture();
+    model.nudge('speed', 1);
+    model.undo();
+    expect(model.shot.value.speedMps).toBeCloseTo(1.5, 9);
+    model.undo();
+    expect(model.shot.value.speedMps).toBe(1);
+  });
+
+  it('forgets a gesture that was taken away', () => {
+    const { model } = openShot({ speedMps: 1 });
+    model.beginGesture();
+    model.nudge('speed', 1);
+    model.endGesture(true);
+    expect(model.shot.value.speedMps).toBe(1);
+    expect(model.canUndo.value).toBe(false);
+  });
+
+  it('has nothing to take back after a gesture that changed nothing', () => {
+    const { model } = openShot();
+    model.beginGesture();
+    model.endGesture(true);
+    expect(model.canUndo.value).toBe(false);
+  });
+});
+
+describe('a held shot', () => {
+  it('is set beside the present one, with the difference', () => {
+    const { model } = openShot({ side: 0.1, distanceM: 1 });
+    expect(model.comparison.value).toBeNull();
+    model.hold();
+    model.setTip(0.3, 0);
+    const { result, change } = model.comparison.value ?? {};
+    expect(result).toMatchObject({ ok: true, aimRad: 0.01 });
+    expect(change?.offsetM).toBeCloseTo(0.02, 12);
+    expect(change?.onObjectBallM).toBeCloseTo(0.02, 12);
+  });
+
+  it('changes places with the present one, and back', () => {
+    const { model, desk } = openShot({ speedMps: 1 });
+    model.hold();
+    model.setFigure('speed', 2);
+    model.swap();
+    expect(model.shot.value.speedMps).toBe(1);
+    expect(desk.heldShot.value?.speedMps).toBe(2);
+    model.swap();
+    expect(model.shot.value.speedMps).toBe(2);
+  });
+
+  it('has no difference to tell while either has no answer', () => {
+    const { model } = openShot();
+    model.hold();
+    model.setFigure('speed', 0.05);
+    expect(model.comparison.value?.change).toBeNull();
+    expect(model.comparison.value?.result.ok).toBe(true);
+  });
+
+  it('can be let go', () => {
+    const { model } = openShot();
+    model.hold();
+    model.release();
+    expect(model.comparison.value).toBeNull();
+    model.swap();
+    expect(model.canUndo.value).toBe(false);
+  });
+});
