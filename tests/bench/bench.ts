@@ -1,8 +1,14 @@
-import { type BenchLine, engineBench } from './engine-bench';
+import { gzippedCodeBytes } from '../build/shipped-code';
+import type { BenchLine } from './bench-line';
+import { dragBench } from './drag-bench';
+import { engineBench } from './engine-bench';
 
+/** Everything that is measured, one figure a line. Needs a build in dist. */
 function show({ name, value, unit }: BenchLine): void {
   const figure = value >= 100 ? Math.round(value).toLocaleString('en') : value.toPrecision(3);
   console.log(`${name.padEnd(60)} ${figure.padStart(12)} ${unit}`);
 }
 
 for (const line of engineBench()) show(line);
+for (const line of await dragBench()) show(line);
+show({ name: 'scripts and styles, gzipped', value: gzippedCodeBytes(), unit: 'bytes' });

@@ -4,17 +4,12 @@ import { solveAim } from '../../src/engine/aim/solve-aim';
 import { strike } from '../../src/engine/model/strike';
 import { type Query, randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';
-import { steppedPath } from './stepped-path';
+import type { BenchLine } from './bench-line';
+import { steppedPath, steppedPath } from './stepped-path';
 import { ratePerSecond } from './stopwatch';
 
 const RAD = Math.PI / 180;
 const CALLS = 20_000;
-
-export interface BenchLine {
-  readonly name: string;
-  readonly value: number;
-  readonly unit: string;
-}
 
 function queries(elevationShare: number, slopeM_per_M: number): readonly Query[] {
   const random = seededRandom(1);

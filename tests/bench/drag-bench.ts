@@ -1,0 +1,93 @@
+import type { CDPSession, Page } from 'playwright-core';
+import { openApp } from '../harness/open-app';
+import type { BenchLine } from './bench-line';
+import { slowDown } from './slowdown';
+
+const MOVES = 120;
+const WANTED_SLOWDOWN = 4;
+
+declare global {
+  interface Window {
+    paintDelaysMs: number[];
+  }
+}
+
+/** From now on the page notes, for each move of a finger, how long until the next frame is out. */
+async function notePaints(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    window.paintDelaysMs = [];
+    addEventListener(
+      'pointermove',
+      ({ timeStamp }) => {
+        requestAnimationFrame(() => {
+          const painted = new MessageChannel();
+          painted.port1.onmessage = () => window.paintDelaysMs.push(performance.now() - timeStamp);
+          painted.port2.postMessage(null);
+        });
+      },
+      { capture: true },
+    );
+  });
+}
+
+/** Drags a finger to and fro along the middle of a box and returns the delays, sorted, ms. */
+async function drag(
+  page: Page,
+  cdp: CDPSession,
+  box: { x: number; y: number; width: number; height: number },
+): Promise<number[]> {
+  const at = (move: number) => ({
+    x: box.x + box.width * (0.5 + 0.4 * Math.sin(move / 9)),
+    y: box.y + box.height / 2,
+  });
+  const send = (type: 'touchStart' | 'touchMove', move: number) =>
+    cdp.send('Input.dispatchTouchEvent', { type, touchPoints: [at(move)] });
+  await send('touchStart', 0);
+  for (let move = 1; move <= MOVES; move++) {
+    await send('touchMove', move);
+    await page.waitForTimeout(4);
+  }
+  await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await page.waitForTimeout(200);
+  const delays = await page.evaluate(() => window.paintDelaysMs.splice(0));
+  if (delays.length < MOVES / 4) throw new Error(`only ${delays.length} moves were seen`);
+  return delays.sort((a, b) => a - b);
+}
+
+const quantile = (sorted: readonly number[], share: number) =>
+  sorted[Math.floor(share * (sorted.length - 1))] ?? Number.NaN;
+
+/**
+ * Input to paint while a slider is dragged in the built app on a processor slowed fourfold, beside
+ * the same drag on a bare page of the same run.
+ */
+export async function dragBench(): Promise<readonly BenchLine[]> {
+  const app = await openApp();
+  const { page } = app;
+  try {
+    const cdp = await page.context().newCDPSession(page);
+    await page.getByRole('button', { name: /^Distance/ }).tap();
+    const box = await page.getByRole('slider').first().boundingBox();
+    if (box === null) throw new Error('there is no slider to drag');
+    const slowdown = await slowDown(page, cdp, WANTED_SLOWDOWN);
+    await notePaints(page);
+    const dragged = await drag(page, cdp, box);
+    await page.goto('about:blank');
+    await page.setContent('<div style="height:100vh;touch-action:none"></div>');
+    await notePaints(page);
+    const bare = await drag(page, cdp, box);
+    return [
+      { name: 'slowdown of the processor, measured', value: slowdown, unit: '×' },
+      { name: 'input to paint while dragging, median', value: quantile(dragged, 0.5), unit: 'ms' },
+      { name: 'input to paint while dragging, p95', value: quantile(dragged, 0.95), unit: 'ms' },
+      { name: 'the same on a bare page, median', value: quantile(bare, 0.5), unit: 'ms' },
+      {
+        name: 'dragging over a bare page, median',
+        value: quantile(dragged, 0.5) / quantile(bare, 0.5),
+        unit: '×',
+      },
+    ];
+  } finally {
+    await app.close();
+  }
+}
