@@ -5,7 +5,7 @@ import { strike } from '../../src/engine/model/strike';
 import { type Query, randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';
 import type { BenchLine } from './bench-line';
-import { steppedPath, steppedPath } from './stepped-path';
+import { steppedPath } from './stepped-path';
 import { ratePerSecond } from './stopwatch';
 
 const RAD = Math.PI / 180;
