@@ -25,7 +25,7 @@ const QUARTERS_FROM_PX = 84;
 /** Figures at half balls need this much, px. */
 const HALF_FIGURES_FROM_PX = 70;
 /** Letters of the words at the two ends, with their arrows. */
-const END_WORD_LETTERS = 8;
+const END_WORD_LETTERS = 7;
 
 /** Lays the rule `y` px down the canvas under the leading ball. */
 export function layOutRuler(

@@ -1,7 +1,7 @@
 import type { AimMark } from '../units/unit-names';
 import { layOutRuler, type Ruler } from './ball-ruler';
 import type { Canvas, Circle, Label } from './canvas';
-import { textWidthPx } from './canvas';
+import { type Mark, placeBallNames, placeMarks, placeScaleNote } from './view-labels';
 
 /** What the shooter's-eye drawing shows. Lengths in m, angles in rad, right +. */
 export interface ShooterScene {
@@ -17,12 +17,6 @@ export interface ShooterScene {
     readonly stickOffsetM: number;
     readonly stickOnObjectBallM: number;
   } | null;
-}
-
-/** A vertical line through the view, and where its name stands. */
-export interface Mark {
-  readonly x: number;
-  readonly label: Label;
 }
 
 export interface ShooterView {
@@ -49,8 +43,6 @@ const TOLD_SPAN_BALLS = 3;
 const BEYOND_MARK_BALLS = 0.35;
 /** Nearer than this the ghost ball would dwarf the object ball, so it stops growing. */
 const MAX_GHOST_GROWTH = 1.3;
-/** The stick's mark closer to the aim's than this is not told apart, px. */
-const SAME_MARK_PX = 3;
 
 /**
  * Lays out the object ball and the ghost ball as seen from the cue ball: a central projection from
@@ -63,7 +55,7 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
   const { ballRadiusM: radiusM, cutRad, lead } = scene;
   const growth = ghostGrowth(scene);
   const objectM = 2 * radiusM * Math.sin(cutRad);
-  const marksM = placeMarks(scene, objectM, growth);
+  const marksM = marksOf(scene, objectM, growth);
   const spanM = spanOf(radiusM, objectM, marksM);
   const bands = bandsOf(canvas);
   const room = Math.max(20, bands.bottom - bands.top);
@@ -83,11 +75,11 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
   return {
     objectBall,
     ghostBall,
-    ...ballLabels(objectBall, ghostBall, cutRad, [aimX, stickX], canvas),
-    ...markLabels(aimX, stickX, cy - ghostBall.r, canvas),
+    ...placeBallNames(objectBall, ghostBall, cutRad, [aimX, stickX], canvas),
+    ...placeMarks(aimX, stickX, cy - ghostBall.r, canvas),
     ruler: layOutRuler(leadBall, aimX, cy + ghostBall.r, canvas),
     ballsAcross,
-    scaleNote: spanM.widened ? scaleNote(aimX, canvas) : null,
+    scaleNote: spanM.widened ? placeScaleNote(aimX, canvas) : null,
   };
 }
 
@@ -101,7 +93,7 @@ interface MarksM {
   readonly stickM: number;
 }
 
-function placeMarks(scene: ShooterScene, objectM: number, growth: number): MarksM | null {
+function marksOf(scene: ShooterScene, objectM: number, growth: number): MarksM | null {
   if (!scene.marks) return null;
   const { aimOffsetM, aimOnObjectBallM, stickOffsetM, stickOnObjectBallM } = scene.marks;
   return scene.lead === 'object-ball'
@@ -123,85 +115,4 @@ function spanOf(radiusM: number, objectM: number, marks: MarksM | null) {
 /** The names of the marks stand above the balls, the ruler and its figures below. */
 function bandsOf({ heightPx, textPx }: Canvas) {
   return { top: textPx * 1.7, bottom: heightPx - textPx * 2.1 };
-}
-
-type X = number | null;
-
-/** In the top corner away from the marks. */
-function scaleNote(aimX: X, { widthPx, textPx }: Canvas): Label {
-  const onLeft = aimX !== null && aimX > widthPx / 2;
-  return { x: onLeft ? 0 : widthPx, y: textPx, anchor: onLeft ? 'start' : 'end' };
-}
-
-/** Each ball's name stands low beside it, on the side away from the other ball. */
-function ballLabels(
-  objectBall: Circle,
-  ghostBall: Circle,
-  cutRad: number,
-  marksX: readonly X[],
-  canvas: Canvas,
-) {
-  const side = cutRad >= 0 ? 1 : -1;
-  const floorY = objectBall.cy + objectBall.r;
-  return {
-    objectLabel: beside(objectBall, side, 6, floorY, marksX, canvas),
-    ghostLabel: beside(ghostBall, -side, 5, floorY, marksX, canvas),
-  };
-}
-
-/** Lines of a ball's name, each a text's height and a little. */
-const NAME_LINES = 2;
-const LINE_HEIGHT = 1.05;
-
-function beside(
-  ball: Circle,
-  side: number,
-  letters: number,
-  floorY: number,
-  marksX: readonly X[],
-  { widthPx, textPx }: Canvas,
-): Label | null {
-  const y = floorY - textPx * (0.35 + LINE_HEIGHT * (NAME_LINES - 1));
-  const belowCentre = Math.max(0, y - textPx * 0.8 - ball.cy);
-  const reach = Math.sqrt(Math.max(0, ball.r ** 2 - belowCentre ** 2));
-  const gap = textPx * 0.5;
-  const width = textWidthPx(letters, textPx);
-  let out = reach + gap;
-  const marksOut = marksX.flatMap((x) => (x === null ? [] : [(x - ball.cx) * side]));
-  for (const markOut of marksOut.sort((a, b) => a - b)) {
-    if (markOut > out - gap && markOut < out + width + gap) out = markOut + gap;
-  }
-  const x = ball.cx + side * out;
-  const end = x + side * width;
-  return end < 0 || end > widthPx ? null : { x, y, anchor: side > 0 ? 'start' : 'end' };
-}
-
-/**
- * The marks' names stand just above the balls, each on the far side from the other mark. Where the
- * edge leaves no room there, a name turns to the other side and the stick's goes a line lower.
- */
-function markLabels(aimX: X, stickX: X, ballTopY: number, canvas: Canvas) {
-  if (aimX === null || stickX === null) return { aim: null, stick: null };
-  const y = Math.max(canvas.textPx, ballTopY - canvas.textPx * 0.8);
-  const same = Math.abs(stickX - aimX) < SAME_MARK_PX;
-  const wanted = stickX > aimX ? -1 : 1;
-  const aimSide = sideWithRoom(aimX, wanted, same ? 15 : 9, canvas);
-  const stickSide = sideWithRoom(stickX, -wanted, 5, canvas);
-  const lower = aimSide === stickSide ? canvas.textPx * 1.4 : 0;
-  return {
-    aim: { x: aimX, label: nextTo(aimX, aimSide, y, canvas) },
-    stick: same ? null : { x: stickX, label: nextTo(stickX, stickSide, y + lower, canvas) },
-  };
-}
-
-/** Clear space between a mark and its name, in heights of text. */
-const NAME_GAP = 0.65;
-
-function sideWithRoom(x: number, side: number, letters: number, { widthPx, textPx }: Canvas) {
-  const end = x + side * (textPx * NAME_GAP + textWidthPx(letters, textPx));
-  return end < 0 || end > widthPx ? -side : side;
-}
-
-function nextTo(x: number, side: number, y: number, { textPx }: Canvas): Label {
-  return { x: x + side * textPx * NAME_GAP, y, anchor: side > 0 ? 'start' : 'end' };
 }

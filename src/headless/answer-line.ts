@@ -1,7 +1,8 @@
 import { playAim } from '../engine/aim/play-aim';
 import type { AimAnswer, Heading, Refusal, RefusalField } from '../engine/aim/shot';
 import { solveAim } from '../engine/aim/solve-aim';
-import { parseRequest } from './parse-request';
+import { type LookupRequest, parseRequest } from './parse-request';
+import { isRefusal, roomOf } from './room-of';
 
 /**
  * Answers one line of input with one line of output, both JSON: metres, seconds and degrees, right
@@ -10,9 +11,15 @@ import { parseRequest } from './parse-request';
 export function answerLine(line: string, lineNumber: number): string {
   const request = parseRequest(parseJson(line));
   if (request === null) return JSON.stringify(malformed(lineNumber));
-  const { id, shot, kit, aimRad } = request;
+  return JSON.stringify({ id: request.id, ...answerOf(request) });
+}
+
+function answerOf(request: LookupRequest): object {
+  const { shot, kit, aimRad } = request;
   const result = aimRad === undefined ? solveAim(shot, kit) : playAim(shot, kit, aimRad);
-  return JSON.stringify({ id, ...(result.ok ? told(result) : refused(result)) });
+  if (!result.ok) return refused(result);
+  const room = roomOf(request, result);
+  return isRefusal(room) ? refused(room) : { ...told(result), ...room };
 }
 
 function parseJson(line: string): unknown {

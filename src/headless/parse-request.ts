@@ -1,5 +1,6 @@
 import type { Shot } from '../engine/aim/shot';
 import { DEFAULT_KIT, type Kit } from '../engine/model/kit';
+import { type Fields, fieldsOf, isFields, numberOf, overlaid } from './json-fields';
 
 /** One question as it came in. Whatever is not a number is NaN, which the engine refuses by name. */
 export interface LookupRequest {
@@ -8,9 +9,9 @@ export interface LookupRequest {
   readonly kit: Kit;
   /** Given: what happens at this aim. Left out: which aim to take. */
   readonly aimRad?: number;
+  /** The object the request came in, for what only some requests ask. */
+  readonly fields: Fields;
 }
-
-type Fields = Readonly<Record<string, unknown>>;
 
 const RAD = Math.PI / 180;
 
@@ -31,6 +32,7 @@ export function parseRequest(json: unknown): LookupRequest | null {
     },
     kit: kitFrom(json.kit),
     ...(json.aimAngleDeg === undefined ? {} : { aimRad: numberOf(json.aimAngleDeg) * RAD }),
+    fields: json,
   };
 }
 
@@ -43,25 +45,4 @@ function kitFrom(json: unknown): Kit {
     ballFriction: overlaid(ballFriction, fieldsOf(given.ballFriction)),
     bedSlope: overlaid(bedSlope, fieldsOf(given.bedSlope)),
   };
-}
-
-/** The defaults with what was given in their place; names the defaults do not hold are left out. */
-function overlaid<T extends object>(defaults: T, given: Fields): T {
-  const entries = Object.entries(defaults).map(([key, value]) => [
-    key,
-    given[key] === undefined ? value : numberOf(given[key]),
-  ]);
-  return Object.fromEntries(entries);
-}
-
-function numberOf(value: unknown): number {
-  return typeof value === 'number' ? value : Number.NaN;
-}
-
-function isFields(value: unknown): value is Fields {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function fieldsOf(value: unknown): Fields {
-  return isFields(value) ? value : {};
 }

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { INPUT_RANGES } from '../engine/aim/input-ranges';
 import type { Shot } from '../engine/aim/shot';
-import type { Choice, Desk, Preferences, ShelfName } from '../store/records';
+import type { Choice, Desk, PlayerName, Pocket, Preferences, ShelfName } from '../store/records';
 import type { StorePort } from '../store/store-port';
 import { createDeskSaver, type SaveState } from './desk-saver';
 
@@ -11,6 +11,8 @@ export interface DeskModel {
   readonly heldShot: ReadonlySignal<Shot | null>;
   readonly choice: ReadonlySignal<Choice>;
   readonly preferences: ReadonlySignal<Preferences>;
+  readonly pocket: ReadonlySignal<Pocket>;
+  readonly player: ReadonlySignal<PlayerName>;
   /** Whether what is on screen is also in the store. */
   readonly saving: ReadonlySignal<SaveState>;
   setShot(shot: Shot): void;
@@ -18,6 +20,8 @@ export interface DeskModel {
   holdShot(): void;
   dropHeldShot(): void;
   setPreference<P extends keyof Preferences>(name: P, value: Preferences[P]): void;
+  setPocket(pocket: Pocket): void;
+  setPlayer(player: PlayerName): void;
   /** Puts a record in play; the kit model checks that it is on the shelf. */
   choose(shelf: ShelfName, id: string): void;
   /** Saves at once whatever is not saved yet; resolves when the store has answered. */
@@ -48,6 +52,8 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     heldShot: computed(() => desk.value.heldShot),
     choice: computed(() => desk.value.choice),
     preferences: computed(() => desk.value.preferences),
+    pocket: computed(() => desk.value.pocket),
+    player: computed(() => desk.value.player),
     saving: saver.state,
     setShot(shot) {
       const before = desk.peek().shot;
@@ -58,6 +64,12 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     setPreference(name, value) {
       const { preferences } = desk.peek();
       if (preferences[name] !== value) change({ preferences: { ...preferences, [name]: value } });
+    },
+    setPocket(pocket) {
+      if (pocket !== desk.peek().pocket) change({ pocket });
+    },
+    setPlayer(player) {
+      if (player !== desk.peek().player) change({ player });
     },
     choose(shelf, id) {
       const { choice } = desk.peek();

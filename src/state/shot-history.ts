@@ -8,7 +8,7 @@ export interface ShotHistory {
   beginGesture(): void;
   /** @param revert also takes back what the gesture changed, as if it had never begun. */
   endGesture(revert?: boolean): void;
-  /** Replaces the shot. The same object again is no change. */
+  /** Replaces the shot. One that is the same in every number is no change. */
   change(shot: Shot): void;
   undo(): void;
 }
@@ -51,10 +51,15 @@ export function createShotHistory(
     },
     change(next) {
       const before = shot.peek();
-      if (next === before) return;
+      if (isSame(next, before)) return;
       log(before);
       setShot(next);
     },
     undo,
   };
+}
+
+function isSame(a: Shot, b: Shot): boolean {
+  const keys = Object.keys({ ...a, ...b }) as (keyof Shot)[];
+  return keys.every((key) => Object.is(a[key], b[key]));
 }

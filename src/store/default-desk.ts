@@ -1,6 +1,6 @@
 import type { Shot } from '../engine/aim/shot';
 import { radOf } from '../units/angle-degrees';
-import type { Choice, Desk, Preferences } from './records';
+import type { Choice, Desk, Pocket, Preferences } from './records';
 
 /** A worked example: a medium cut to the right with outside side. */
 export const DEFAULT_SHOT: Shot = {
@@ -26,10 +26,13 @@ export const DEFAULT_PREFERENCES: Preferences = {
   distanceFrom: 'ghost-ball',
   speedUnit: 'mps',
   cutUnit: 'degrees',
-  lead: 'ghost-ball',
+  lead: 'object-ball',
   hand: 'right',
   theme: 'dark',
 };
+
+/** A corner pocket's mouth lies within 114.3-117.5 mm (WPA equipment specification). */
+export const DEFAULT_POCKET: Pocket = { distanceM: 0.8, mouthM: 0.116 };
 
 /** What the very first visit opens with. */
 export const DEFAULT_DESK: Desk = {
@@ -37,4 +40,6 @@ export const DEFAULT_DESK: Desk = {
   heldShot: null,
   choice: DEFAULT_CHOICE,
   preferences: DEFAULT_PREFERENCES,
+  pocket: DEFAULT_POCKET,
+  player: 'club',
 };

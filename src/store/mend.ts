@@ -35,6 +35,11 @@ export function mendWord<const W extends string>(words: readonly W[], fallback: 
   };
 }
 
+/** For a field newer than what may be stored: where there is none, the default, and no note of it. */
+export function mendAbsent<T>(fallback: T, mend: Mend<T>): Mend<T> {
+  return (was, field, note) => (was === undefined ? fallback : mend(was, field, note));
+}
+
 /** Keeps a line of text, trimmed and shortened to fit; replaces anything else or nothing at all. */
 export function mendLine(longest: number, fallback: string): Mend<string> {
   const Line = v.pipe(v.string(), v.trim(), v.nonEmpty());

@@ -1,9 +1,18 @@
 import type { Shot } from '../engine/aim/shot';
-import { DEFAULT_CHOICE, DEFAULT_DESK } from './default-desk';
-import { isPlainObject, type Mend, mendLine, mendObject } from './mend';
+import { DEFAULT_CHOICE, DEFAULT_DESK, DEFAULT_POCKET } from './default-desk';
+import {
+  isPlainObject,
+  type Mend,
+  mendAbsent,
+  mendLine,
+  mendNumber,
+  mendObject,
+  mendWord,
+} from './mend';
 import { mendPreferences } from './parse-preferences';
 import { mendShot } from './parse-shot';
-import type { Choice, Desk, ShelfName } from './records';
+import { POCKET_RANGES } from './pocket-ranges';
+import type { Choice, Desk, Pocket, ShelfName } from './records';
 import { SHELF_NAMES } from './shelf-names';
 import type { Repair, ShelfContents } from './store-port';
 
@@ -27,6 +36,17 @@ const mendDesk: Mend<Desk> = mendObject<Desk>({
     tables: mendLine(LONGEST_ID, DEFAULT_CHOICE.tables),
   }),
   preferences: mendPreferences,
+  pocket: mendAbsent(
+    DEFAULT_POCKET,
+    mendObject<Pocket>({
+      distanceM: mendNumber(POCKET_RANGES.distanceM, DEFAULT_POCKET.distanceM),
+      mouthM: mendNumber(POCKET_RANGES.mouthM, DEFAULT_POCKET.mouthM),
+    }),
+  ),
+  player: mendAbsent(
+    DEFAULT_DESK.player,
+    mendWord(['steady', 'club', 'beginner'], DEFAULT_DESK.player),
+  ),
 });
 
 /** A valid desk, and what had to be mended to make it so. */

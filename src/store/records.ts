@@ -64,6 +64,15 @@ export interface Preferences {
   readonly theme: 'dark' | 'light' | 'system';
 }
 
+/** How a player's stroke scatters: one of the engine's invented players, until it is measured. */
+export type PlayerName = 'steady' | 'club' | 'beginner';
+
+/** What the object ball has to hit: a mouth square across its way. */
+export interface Pocket {
+  readonly distanceM: number;
+  readonly mouthM: number;
+}
+
 /** What the app opens with: the one record of the `desk` store. */
 export interface Desk {
   readonly shot: Shot;
@@ -71,4 +80,6 @@ export interface Desk {
   readonly heldShot: Shot | null;
   readonly choice: Choice;
   readonly preferences: Preferences;
+  readonly pocket: Pocket;
+  readonly player: PlayerName;
 }

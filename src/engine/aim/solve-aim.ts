@@ -1,15 +1,20 @@
 import type { Kit } from '../model/kit';
+import { isWithin } from '../model/range';
 import { candidateAims } from './candidate-aims';
 import { checkQuery } from './check-query';
 import { missOf, type Play, play } from './contact';
+import { AIM_RANGE } from './input-ranges';
 import { type Layout, layoutOf } from './layout';
 import { answerPlay } from './play-aim';
 import { refusal } from './refusal';
 import type { AimResult, Shot } from './shot';
 import { whyNoAim } from './why-no-aim';
 
-/** How far off the target line the object ball of a played candidate may leave, rad (6e-6°). */
-const MISS_TOLERANCE = 1e-7;
+/**
+ * How far off the target line the object ball of a played candidate may leave, rad (0.0006°). All
+ * but grazes, whose first touch is the rounding of a root, come a million times nearer.
+ */
+const MISS_TOLERANCE = 1e-5;
 /** Candidates closer than this, rad, are one aim found twice. */
 const SAME_AIM = 1e-9;
 
@@ -27,7 +32,7 @@ export function solveAim(shot: Shot, kit: Kit): AimResult {
   const problem = checkQuery(shot, kit);
   if (problem !== null) return problem;
   const layout = layoutOf(shot, kit.ballRadiusM);
-  const candidates = candidateAims(shot, layout, kit);
+  const candidates = candidateAims(shot, layout, kit).filter((aim) => isWithin(AIM_RANGE, aim));
   const [best, ...others] = thoseThatGo(candidates, shot, layout, kit);
   if (best === undefined) return refusal(whyNoAim(shot, layout, kit, candidates));
   const otherAims = others.map((other) => other.aimRad);

@@ -4,9 +4,20 @@ export type RootsUnder = (aimRad: number) => readonly number[];
 /** How far right of the target line the object ball goes at an aim, rad; NaN where it is missed. */
 export type MissAt = (aimRad: number) => number;
 
-/** Aims under which the path is tried where the first ones show no contact, rad. */
-const SEEDS = [0, -0.03, 0.03, -0.1, 0.1, -0.3, 0.3, -0.6, 0.6];
+/**
+ * Aims under which the path is tried where the first ones show no contact, rad. Close together, for
+ * a ball that dies by the object ball may reach it under few aims; wide, for a massé needs it.
+ */
+const SEEDS = [
+  0,
+  ...[0.03, 0.06, 0.1, 0.15, 0.2, 0.3, 0.4, 0.5, 0.65, 0.8, 1, 1.2, 1.4].flatMap((size) => [
+    -size,
+    size,
+  ]),
+];
 const MAX_ROUNDS = 12;
+/** Paths tried before giving up: what settles at all has settled long before. */
+const MOST_PATHS = 80;
 /** Absolute, rad: at a metre and a half, a millionth of a degree in the object ball's direction. */
 const SETTLED = 1e-10;
 /** First secant step per miss, rad per rad: about 2R/d of a metre's shot. Only a start. */
@@ -18,11 +29,16 @@ const FIRST_STEP = 0.05;
  * loses the object ball, at the thinnest contacts, the paths themselves are solved again and again.
  */
 export function tiltedAims(rootsUnder: RootsUnder, missAt: MissAt): number[] {
+  let paths = 0;
+  const counted: RootsUnder = (aimRad) => {
+    paths++;
+    return rootsUnder(aimRad);
+  };
   for (const seed of SEEDS) {
-    const aims = rootsUnder(seed)
-      .map((first) => playedTo(missAt, first) ?? fixedPoint(rootsUnder, seed, first))
+    const aims = counted(seed)
+      .map((first) => playedTo(missAt, first) ?? fixedPoint(counted, seed, first))
       .filter((aim): aim is number => aim !== null);
-    if (aims.length > 0) return aims;
+    if (aims.length > 0 || paths >= MOST_PATHS) return aims;
   }
   return [];
 }

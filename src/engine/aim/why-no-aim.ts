@@ -28,7 +28,6 @@ export function whyNoAim(
   kit: Kit,
   candidates: readonly number[],
 ): NoAimReason {
-  if (candidates.length > 0) return 'no-convergence';
   const path = freePath(shot, kit, 0);
   const away = farthest(path);
   const last = path.at(-1);
@@ -36,7 +35,9 @@ export function whyNoAim(
   const turnedBack = end !== null && Math.hypot(end.xM, end.yM) < away - TURNED_BACK_M;
   if (away < shot.distanceM) return turnedBack ? 'curves-away' : 'stops-short';
   if (heightWhenAway(path, shot.distanceM) > layout.reachM / 4) return 'flies-over';
-  if (jumpsAtLanding(path, new ContactProber(layout, shot.cutRad, kit))) return 'no-convergence';
+  const unsettled =
+    candidates.length > 0 || jumpsAtLanding(path, new ContactProber(layout, shot.cutRad, kit));
+  if (unsettled) return 'no-convergence';
   return Math.abs(shot.cutRad) < STRAIGHT_LIMIT ? 'curves-away' : 'too-thin';
 }
 

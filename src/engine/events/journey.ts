@@ -18,9 +18,9 @@ export interface Journey {
 
 /**
  * More than any run has: the longest chain of hops that the accepted ranges allow, a massé at full
- * speed on a bed that returns 0.95 of every landing, has some 180.
+ * speed on a bed that returns 0.95 of every landing, has some 320.
  */
-const MAX_PHASES = 256;
+const MAX_PHASES = 400;
 
 /** Follows a ball from a state, event by event, until it meets an obstacle or rests. */
 export function travel(

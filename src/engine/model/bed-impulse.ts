@@ -1,13 +1,15 @@
 import { type BallState, slipX, slipY } from './ball-state';
+import { STANDARD_GRAVITY as g } from './gravity';
 import { SLIP_TO_CENTRE, SPIN_SHARE } from './inertia';
 import type { Kit } from './kit';
 
 /**
- * A rebound slower than this, m/s, is not flown: it would rise 1.3 µm, far less than the cloth's
- * nap. The ball then stays down, and the friction of the bounces it would still have made is the
- * friction of the slide that takes their place.
+ * Once all the bounces still to come would be over within this, s, they are not flown: the first
+ * would rise less than 0.1 µm, far less than the cloth's nap. The ball then stays down, and the
+ * friction of those bounces is the friction of the slide that takes their place. All it costs is
+ * that for so long the cloth slows rolling and sidespin, which in the air it would not.
  */
-const SETTLED_MPS = 0.005;
+const SETTLING_S = 1e-4;
 
 /**
  * The ball after the bed has answered its downward speed: w comes back as e_bed·w, and the bed's
@@ -16,11 +18,16 @@ const SETTLED_MPS = 0.005;
  */
 export function afterBed(ball: BallState, kit: Kit): BallState {
   if (ball.zM > 0) return ball;
-  if (ball.vz >= 0) return ball.vz > SETTLED_MPS ? ball : flattened(ball);
+  if (ball.vz >= 0) return isFlown(ball.vz, kit) ? ball : flattened(ball);
   const downMps = -ball.vz;
   const rebound = kit.bedRestitution * downMps;
-  const upMps = rebound > SETTLED_MPS ? rebound : 0;
+  const upMps = isFlown(rebound, kit) ? rebound : 0;
   return withBedFriction(ball, kit, downMps + upMps, upMps);
+}
+
+/** A chain of bounces lasts 2u/(g(1 − e)), u being the speed it starts with. */
+function isFlown(upMps: number, kit: Kit): boolean {
+  return 2 * upMps > (1 - kit.bedRestitution) * g * SETTLING_S;
 }
 
 function flattened(ball: BallState): BallState {

@@ -41,6 +41,8 @@ export interface Dragged {
 const MAX_ROUNDS = 40;
 /** A step this small leaves an error of its square, times b/a: below rounding. */
 const LAST_STEP = 1e-8;
+/** A push this small, m/s², is no push: halfway to the smallest double, its direction is rounding. */
+const NO_PUSH = 1e-150;
 /** A direction this close to the push's line, rad, is taken as on it: the bend is beyond a double. */
 const ALIGNED = 1e-12;
 
@@ -54,8 +56,8 @@ export function coulombDrag(
 ): CoulombDrag {
   const push = Math.hypot(bx, by);
   if (!(push < drag)) throw new RangeError(`push ${push} must be below drag ${drag} m/s²`);
-  const pushX = push > 0 ? bx / push : 0;
-  const pushY = push > 0 ? by / push : 1;
+  const pushX = push > NO_PUSH ? bx / push : 0;
+  const pushY = push > NO_PUSH ? by / push : 1;
   const along0 = wx * pushX + wy * pushY;
   const across0 = wy * pushX - wx * pushY;
   const size = Math.hypot(wx, wy);
@@ -82,9 +84,9 @@ export function draggedAt(motion: CoulombDrag, timeS: number): Dragged {
 
 /** @param left share of a|w| + b·w that is still there, above 0 */
 function velocityWith(motion: CoulombDrag, left: number) {
-  const { along0, across0, m0, logWeight0 } = motion;
+  const { along0, across0, drag, push, m0, logWeight0, durationS } = motion;
   if (Number.isNaN(m0)) return { along: along0 * left, across: 0 };
-  const ratio = motion.push / motion.drag;
+  const ratio = push / drag;
   const logLeft = Math.log(left);
   let fall = logLeft;
   for (let round = 0; round < MAX_ROUNDS; round++) {
@@ -94,8 +96,11 @@ function velocityWith(motion: CoulombDrag, left: number) {
     fall -= step;
     if (Math.abs(step) <= LAST_STEP) break;
   }
-  const across = across0 * Math.exp(fall);
-  return { along: -Math.abs(across) * Math.sinh(m0 + ratio * fall), across };
+  // From m alone: w⊥ itself may by now be too small for a double, while w∥ is not.
+  const m = m0 + ratio * fall;
+  const tanh = Math.tanh(m);
+  const size = (left * durationS * (drag - push) * (drag + push)) / (drag - push * tanh);
+  return { along: -size * tanh, across: (Math.sign(across0) * size) / Math.cosh(m) };
 }
 
 /** ln(cosh m − ratio·sinh m), safe for large |m|. */

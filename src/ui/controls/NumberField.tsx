@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useId } from 'preact/hooks';
+import { useEffect, useId } from 'preact/hooks';
 import type { FieldName } from '../../state/shot-fields';
 import type { ShotModel } from '../../state/shot-model';
 import { formatNumber } from '../../units/format-number';
@@ -19,6 +19,13 @@ export function NumberField({ model, name, label, signed = false }: Props) {
   const problemId = useId();
   const { figure, facts } = model.fields[name].value;
   const problem = model.problems[name].value;
+  useEffect(
+    () => () => {
+      model.forgetProblem(name);
+      model.endGesture();
+    },
+    [model, name],
+  );
   const text = draft.value ?? problem?.text ?? formatNumber(figure, facts);
   return (
     <span class="number-field">

@@ -54,9 +54,8 @@ function ShelfRow({ app, shelf }: { app: AppModels; shelf: ShelfName }) {
         data-opens={shelf}
         onClick={() => app.router.open(shelf)}
       >
-        <span class="shelf-label">{SHELF_LABELS[shelf]}</span>
-        <b>{record.name}</b>
-        <span class="shelf-origin">{originWords(record)}</span>
+        <span class="shelf-label">{SHELF_LABELS[shelf]}</span> <b>{record.name}</b>{' '}
+        <span class="shelf-origin">{originWords(record)}</span>{' '}
         <span class="shelf-effect">{effectWords(shelf, app.effects.value)}</span>
         <span class="shelf-arrow" aria-hidden="true">
           ›

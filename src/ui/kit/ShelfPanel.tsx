@@ -55,7 +55,7 @@ function RecordRow({ app: { kit, router }, shelf, record, onProblem }: RowProps)
         <span class="record-mark" aria-hidden="true">
           {isInPlay ? '●' : '○'}
         </span>
-        <b>{name}</b>
+        <b>{name}</b>{' '}
         <span class="record-origin">
           {originWords(record)}
           {isInPlay && ', in play'}

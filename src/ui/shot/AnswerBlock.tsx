@@ -35,8 +35,8 @@ function Lead({ reading }: { reading: Reading }) {
     <p class="answer-lead">
       <span class={figure.length > 4 ? 'answer-figure is-word' : 'answer-figure'}>{figure}</span>{' '}
       <span class="answer-noun">
-        {nearness && <span class="answer-nearness">{nearness} </span>}
         {noun}
+        {nearness && <span class="answer-nearness"> {nearness}</span>}
       </span>{' '}
       <span class="answer-where">
         <SideWord side={side} class="answer-side" />{' '}

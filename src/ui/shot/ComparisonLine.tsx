@@ -1,4 +1,4 @@
-import type { Comparison } from '../../state/shot-model';
+import type { Comparison } from '../../state/shot-comparison';
 import type { Preferences } from '../../store/records';
 import type { AppModels } from '../app-models';
 import { lengthReading } from './answer-words';

@@ -37,10 +37,12 @@ export function InputTiles({ app, open }: Props) {
 function Tile({ app, name, isOpen }: { app: AppModels; name: InputName; isOpen: boolean }) {
   const { shot, desk, router } = app;
   const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value.distanceFrom);
+  const spoken = `${INPUT_LABELS[name]} ${figure} ${symbol} ${word}`.replace(/[←→↑↓]/g, '');
   return (
     <button
       type="button"
       class={`input-tile is-${name}`}
+      aria-label={spoken.replace(/ +/g, ' ')}
       data-opens={name}
       aria-expanded={isOpen}
       aria-controls={isOpen ? 'input-control' : undefined}

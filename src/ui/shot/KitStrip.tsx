@@ -8,7 +8,7 @@ export function KitStrip({ app: { kit, router } }: { app: AppModels }) {
     <button type="button" class="kit-strip" onClick={() => router.goTo('kit')}>
       <span class="kit-strip-names">
         <b>{cues.value.name}</b> · {cloths.value.name} · {tables.value.name}
-      </span>
+      </span>{' '}
       {kit.isDefault.value && <span class="kit-strip-flag">Defaults: not your cue yet.</span>}
     </button>
   );

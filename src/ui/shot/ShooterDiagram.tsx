@@ -1,7 +1,7 @@
 import { useComputed } from '@preact/signals';
 import type { Circle, Label } from '../../diagram/canvas';
-import type { Mark, ShooterView } from '../../diagram/shooter-view';
-import { layOutShooterView } from '../../diagram/shooter-view';
+import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
+import type { Mark } from '../../diagram/view-labels';
 import type { AppModels } from '../app-models';
 import { useCanvas } from '../use-canvas';
 import { BallRuler } from './BallRuler';

@@ -21,7 +21,7 @@ export function ShotPlace({ app }: { app: AppModels }) {
   return (
     <main
       ref={place}
-      class={open || isWhyOpen ? 'shot-place is-open' : 'shot-place'}
+      class={placeClass(open !== null, isWhyOpen)}
       onKeyDown={(event) => {
         if (event.key === 'Escape' && panel !== '') app.router.close();
       }}
@@ -44,4 +44,9 @@ export function ShotPlace({ app }: { app: AppModels }) {
       </div>
     </main>
   );
+}
+
+function placeClass(isControlOpen: boolean, isWhyOpen: boolean): string {
+  if (isWhyOpen) return 'shot-place is-explained';
+  return isControlOpen ? 'shot-place is-open' : 'shot-place';
 }

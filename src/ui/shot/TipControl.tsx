@@ -1,4 +1,3 @@
-import { MISCUE_LIMIT } from '../../engine/model/miscue-limit';
 import type { AppModels } from '../app-models';
 import { HoldButton } from '../controls/HoldButton';
 import { NumberField } from '../controls/NumberField';
@@ -11,7 +10,7 @@ export function TipControl({ app }: { app: AppModels }) {
   const model = app.shot;
   return (
     <div class="tip-control">
-      <TipFace app={app} limit={MISCUE_LIMIT} />
+      <TipFace app={app} />
       <div class="tip-pad">
         {TIP_NUDGES.map(({ field, towards, arrow, label }) => (
           <div key={label} class={`tip-pad-${label}`}>

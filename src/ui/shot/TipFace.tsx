@@ -8,13 +8,14 @@ const MARGIN_SHARE = 0.02;
 const HALF_VIEW = 0.5 / (0.5 - MARGIN_SHARE);
 
 /** The cue ball's face with the tip on it; a touch or a drag is a shortcut beside the buttons. */
-export function TipFace({ app, limit }: { app: AppModels; limit: number }) {
+export function TipFace({ app }: { app: AppModels }) {
   const { shot, kit } = app;
+  const limit = shot.tipLimit;
   const { side, height } = shot.shot.value;
   const { ballRadiusM, tipRadiusM } = kit.kit.value;
   const tipRadius = kit.current.cues.value.tipDiameterM / 2 / ballRadiusM;
   const dome = 1 + tipRadiusM / ballRadiusM;
-  const handlers = useFaceDrag(app, limit);
+  const handlers = useFaceDrag(app);
   return (
     <svg
       class="tip-face"
@@ -45,7 +46,7 @@ export function TipFace({ app, limit }: { app: AppModels; limit: number }) {
 }
 
 /** Follows the finger, at most once a frame; a drag taken away goes back to where it began. */
-function useFaceDrag({ shot }: AppModels, limit: number) {
+function useFaceDrag({ shot }: AppModels) {
   const pending = useRef<{ event: PointerEvent; frame: number } | null>(null);
   const dragging = useRef(false);
 
@@ -54,7 +55,7 @@ function useFaceDrag({ shot }: AppModels, limit: number) {
     if (!face) return;
     const box = face.getBoundingClientRect();
     const point = { x: event.clientX - box.left, y: event.clientY - box.top };
-    const { side, height } = contactAt(point, box.width, MARGIN_SHARE, limit);
+    const { side, height } = contactAt(point, box.width, MARGIN_SHARE, shot.tipLimit);
     shot.setTip(side, height);
   }
   function flush(): void {

@@ -1,16 +1,15 @@
-import type { ComponentChildren } from 'preact';
 import type { AimAnswer, AimResult } from '../../engine/aim/shot';
-import type { Answered } from '../../state/shot-model';
-import { thrownAngleRad } from '../../state/thrown-angle';
+import type { Answered } from '../../state/shot-answers';
 import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatQuantity } from '../../units/format-number';
-import { SPEED_UNITS, speedInUnit } from '../../units/speed-unit';
 import type { AppModels } from '../app-models';
+import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
 import { PartsChart } from './PartsChart';
 import { ReadingLine } from './ReadingLine';
 import { WarningList } from './WarningList';
+import { WhyRow } from './WhyRow';
 import './WhyPanel.css';
 
 /** What the aim is made of, and what follows from the stroke. */
@@ -38,7 +37,7 @@ function Explanation({ app, last }: { app: AppModels; last: Answered }) {
     <>
       <PartsChart answer={answer} />
       <dl class="why-list">
-        <Row term="Stick passes">
+        <WhyRow term="Stick passes">
           <ReadingLine
             reading={lengthReading(answer.stickOnObjectBallM, preferences.lengthUnit, 'of centre')}
           />
@@ -50,63 +49,17 @@ function Explanation({ app, last }: { app: AppModels; last: Answered }) {
               'of the ghost ball',
             )}
           />
-        </Row>
-        <Row term="Pivot bridge">{bridgeWords(answer.pivotBridgeM, preferences, tableLengthM)}</Row>
-        <Arrival answer={answer} preferences={preferences} />
-        <ObjectBallAfter answer={answer} preferences={preferences} />
-        <CueBallAfter answer={answer} preferences={preferences} />
-        <Row term="With the cue on the ghost ball">
+        </WhyRow>
+        <WhyRow term="Pivot bridge">
+          {bridgeWords(answer.pivotBridgeM, preferences, tableLengthM)}
+        </WhyRow>
+        <AftermathRows answer={answer} preferences={preferences} />
+        <WhyRow term="With the cue on the ghost ball">
           <Uncorrected result={app.shot.uncorrected.value} cutRad={last.shot.cutRad} />
-        </Row>
+        </WhyRow>
         <OtherAims answer={answer} />
       </dl>
     </>
-  );
-}
-
-function Row({ term, children }: { term: string; children: ComponentChildren }) {
-  return (
-    <div>
-      <dt>{term}</dt>
-      <dd>{children}</dd>
-    </div>
-  );
-}
-
-function Arrival({ answer, preferences }: { answer: AimAnswer; preferences: Preferences }) {
-  const { speedMps, cutRad, motion, timeS } = answer.arrival;
-  return (
-    <Row term="Cue ball arrives">
-      {motion} at {speedWords(speedMps, preferences)}, after {timeS.toFixed(2)} s; real cut{' '}
-      <ReadingLine reading={angleReading(cutRad)} />
-    </Row>
-  );
-}
-
-function ObjectBallAfter({ answer, preferences }: { answer: AimAnswer; preferences: Preferences }) {
-  const thrownRad = thrownAngleRad(answer);
-  if (thrownRad === null) return <Row term="Object ball">does not move</Row>;
-  return (
-    <Row term="Object ball">
-      leaves at {speedWords(answer.objectBall.speedMps, preferences)}, thrown{' '}
-      <ReadingLine reading={angleReading(thrownRad)} />
-    </Row>
-  );
-}
-
-function CueBallAfter({ answer, preferences }: { answer: AimAnswer; preferences: Preferences }) {
-  const { speedMps, directionRad, rollingDirectionRad } = answer.cueBall;
-  if (directionRad === null) return <Row term="Cue ball then">stops dead</Row>;
-  return (
-    <Row term="Cue ball then">
-      leaves <ReadingLine reading={angleReading(directionRad)} /> at{' '}
-      {speedWords(speedMps, preferences)}
-      {rollingDirectionRad !== null && (
-        <>
-          , and rolls off <ReadingLine reading={angleReading(rollingDirectionRad)} />
-        </>
-      )}
-    </Row>
   );
 }
 
@@ -126,19 +79,15 @@ function Uncorrected({ result, cutRad }: { result: AimResult | null; cutRad: num
 function OtherAims({ answer }: { answer: AimAnswer }) {
   if (answer.otherAimsRad.length === 0) return null;
   return (
-    <Row term="Other aims that also go">
+    <WhyRow term="Other aims that also go">
       {answer.otherAimsRad.map((aimRad, i) => (
         <span key={aimRad}>
           {i > 0 && ', '}
           <ReadingLine reading={angleReading(aimRad)} />
         </span>
       ))}
-    </Row>
+    </WhyRow>
   );
-}
-
-function speedWords(speedMps: number, { speedUnit }: Preferences): string {
-  return formatQuantity(speedInUnit(speedMps, speedUnit), SPEED_UNITS[speedUnit]);
 }
 
 /** A bridge is measured by hand: in inches by those who think in inches, else in centimetres. */

@@ -40,7 +40,7 @@ export function fakeSolve(shot: Shot): AimResult {
 }
 
 /** A desk without a store. */
-export function fakeDesk(shot: Shot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
+function fakeDesk(shot: Shot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
   const held = signal<Shot | null>(null);
   const current = signal(shot);
   const preferences = signal<Preferences>({ ...DEFAULT_PREFERENCES, ...over });

@@ -190,6 +190,15 @@ describe('something typed', () => {
     expect(model.stale.value).toBe(false);
   });
 
+  it('badly is forgotten when the last change is taken back', () => {
+    const { model } = openShot({ speedMps: 1 });
+    model.nudge('speed', 1);
+    model.typeIn('speed', 'x');
+    model.undo();
+    expect(model.shot.value.speedMps).toBe(1);
+    expect(model.stale.value).toBe(false);
+  });
+
   it('beyond the miscue limit goes to the engine, which knows why not', () => {
     const { model } = openShot();
     model.typeIn('side', '0.7');
@@ -231,6 +240,12 @@ describe('undo', () => {
     model.nudge('speed', 1);
     model.endGesture(true);
     expect(model.shot.value.speedMps).toBe(1);
+    expect(model.canUndo.value).toBe(false);
+  });
+
+  it('has nothing to take back after a nudge against the end of the range', () => {
+    const { model } = openShot({ speedMps: 13 });
+    model.nudge('speed', 1);
     expect(model.canUndo.value).toBe(false);
   });
 

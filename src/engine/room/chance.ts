@@ -1,0 +1,142 @@
+import { INPUT_RANGES } from '../aim/input-ranges';
+import { latticeOf, latticePoint } from '../numerics/lattice';
+import { normalQuantile } from '../numerics/normal';
+import { type HeldShot, type MissOrLost, missOfStroke, type StrokeInputs } from './held-shot';
+import { KIT_QUANTITIES, type KitQuantity, type KitSpread, kitMoved } from './kit-spread';
+import { shareAlong } from './share-along';
+import type { StrokeProfile } from './stroke-profile';
+
+/** How often the ball goes. */
+export interface Chance {
+  /** 0 to 1. */
+  readonly share: number;
+  /** Standard error of the share: from sampling, and an allowance for the straight line taken. */
+  readonly error: number;
+}
+
+/** Copies of the lattice, and points in each. */
+const COPIES = 4;
+const POINTS = 32;
+/** What finding the window of each draw by secant steps may cost, as a share. */
+const SECANT_ERROR = 0.004;
+
+/** A tilted bed costs far more to play; its effect on the miss is small and taken as straight. */
+const SLOPES: readonly KitQuantity[] = ['bedSlopeAlong', 'bedSlopeRight'];
+const SAMPLED = KIT_QUANTITIES.filter((quantity) => !SLOPES.includes(quantity));
+/** Speed, sideways tip, height, elevation and slope; then the kit. */
+const FIRST_DIMENSIONS = 5;
+const LATTICE = latticeOf(FIRST_DIMENSIONS + SAMPLED.length);
+
+/**
+ * The chance that the ball goes when a player with this profile plays these inputs, counting what
+ * is not known of the kit. Everything but the cue's direction is drawn from an even lattice, always
+ * the same one; along the direction (and what of the tip goes with it) the chance of each draw is
+ * worked out, not drawn, so that the answer moves smoothly with the shot.
+ */
+export function chanceOf(
+  held: HeldShot,
+  inputs: StrokeInputs,
+  profile: StrokeProfile,
+  spread: KitSpread,
+): Chance {
+  const missPerSd = slopeAlong(held, inputs, profile);
+  const tiltSd = tiltMissSd(held, inputs, spread);
+  const ballSds = held.layout.reachM / held.layout.separationM / profile.directionRad;
+  const copies = Array.from({ length: COPIES }, (_, copy) => {
+    let sum = 0;
+    for (let point = 0; point < POINTS; point++) {
+      const normal = (dimension: number) =>
+        normalQuantile(latticePoint(LATTICE, point, dimension, copy + 1));
+      const drawn = drawInputs(held, inputs, profile, normal);
+      const drawnHeld = { ...held, kit: drawKit(held, spread, normal) };
+      const tilt = tiltSd * normal(4);
+      sum += shareAlong(
+        (sds) => plusTilt(missAlong(drawnHeld, drawn, profile, sds), tilt),
+        missPerSd,
+        ballSds,
+      );
+    }
+    return sum / POINTS;
+  });
+  const share = copies.reduce((sum, copy) => sum + copy, 0) / COPIES;
+  const square = copies.reduce((sum, copy) => sum + (copy - share) ** 2, 0);
+  const sampling = Math.sqrt(square / (COPIES * (COPIES - 1)));
+  return { share, error: Math.hypot(sampling, SECANT_ERROR) };
+}
+
+/** A standard normal draw for a dimension of the lattice. */
+type Normal = (dimension: number) => number;
+
+function drawInputs(
+  held: HeldShot,
+  inputs: StrokeInputs,
+  profile: StrokeProfile,
+  normal: Normal,
+): StrokeInputs {
+  const tip = tipShare(held, profile);
+  const apart = Math.sqrt(1 - profile.together * profile.together);
+  const speeds = INPUT_RANGES.speedMps;
+  const speed = inputs.speedMps * (1 + profile.speedShare * normal(0));
+  const elevation = inputs.elevationRad + profile.elevationRad * normal(3);
+  return {
+    aimRad: inputs.aimRad,
+    speedMps: Math.min(speeds.max, Math.max(speeds.min, speed)),
+    side: inputs.side + tip * apart * normal(1),
+    height: inputs.height + tip * normal(2),
+    // A cue cannot go below the cloth: what would is as far above it.
+    elevationRad: Math.min(INPUT_RANGES.elevationRad.max, Math.abs(elevation)),
+  };
+}
+
+function drawKit(held: HeldShot, spread: KitSpread, normal: Normal) {
+  let { kit } = held;
+  SAMPLED.forEach((quantity, index) => {
+    if (spread[quantity] === 0) return;
+    kit = kitMoved(kit, spread, quantity, normal(FIRST_DIMENSIONS + index));
+  });
+  return kit;
+}
+
+/** The tip's scatter as a fraction of R at the contact point, which the dome moves less. */
+function tipShare({ kit }: HeldShot, profile: StrokeProfile): number {
+  return profile.tipM / (kit.ballRadiusM + kit.tipRadiusM);
+}
+
+/** The miss with the cue's direction off by so many standard deviations, the tip going with it. */
+function missAlong(
+  held: HeldShot,
+  inputs: StrokeInputs,
+  profile: StrokeProfile,
+  sds: number,
+): MissOrLost {
+  return missOfStroke(held, {
+    ...inputs,
+    aimRad: inputs.aimRad + profile.directionRad * sds,
+    side: inputs.side + tipShare(held, profile) * profile.together * sds,
+  });
+}
+
+/** A step along the direction, in standard deviations, for a first slope. */
+const FIRST_LOOK = 0.02;
+
+function slopeAlong(held: HeldShot, inputs: StrokeInputs, profile: StrokeProfile): number {
+  const left = missAlong(held, inputs, profile, -FIRST_LOOK);
+  const right = missAlong(held, inputs, profile, FIRST_LOOK);
+  if (typeof left !== 'number' || typeof right !== 'number') return Number.NaN;
+  return (right - left) / (2 * FIRST_LOOK);
+}
+
+/** Standard deviation of the miss that the unknown tilt of the bed leaves. */
+function tiltMissSd(held: HeldShot, inputs: StrokeInputs, spread: KitSpread): number {
+  const squares = SLOPES.filter((slope) => spread[slope] > 0).map((slope) => {
+    const [less, more] = [-1, 1].map((sds) =>
+      missOfStroke({ ...held, kit: kitMoved(held.kit, spread, slope, sds) }, inputs),
+    );
+    return typeof less === 'number' && typeof more === 'number' ? ((more - less) / 2) ** 2 : 0;
+  });
+  return Math.sqrt(squares.reduce((sum, square) => sum + square, 0));
+}
+
+function plusTilt(miss: MissOrLost, tilt: number): MissOrLost {
+  return typeof miss === 'number' ? miss + tilt : miss;
+}

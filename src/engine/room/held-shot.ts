@@ -1,0 +1,44 @@
+import { play } from '../aim/contact';
+import type { Layout } from '../aim/layout';
+import type { Shot } from '../aim/shot';
+import type { Kit } from '../model/kit';
+import { isBeyondMiscue } from '../model/miscue-limit';
+import { type Lost, objectBallMiss } from './object-ball-miss';
+import type { Target } from './target';
+
+/** What a player controls in a stroke; the layout of the balls is what it is. */
+export type StrokeInput = 'aimRad' | 'speedMps' | 'side' | 'height' | 'elevationRad';
+
+/** A stroke at a layout. */
+export type StrokeInputs = { readonly [I in StrokeInput]: number };
+
+/** What the five inputs were when the aim was solved. */
+export function inputsOf(shot: Shot, aimRad: number): StrokeInputs {
+  const { speedMps, side, height, elevationRad } = shot;
+  return { aimRad, speedMps, side, height, elevationRad };
+}
+
+/** A miss as a share of what the target allows, right +; or why there is none. */
+export type MissOrLost = number | Lost | 'miscue';
+
+/** The layout, the target and the kit held fast: only the stroke varies. */
+export interface HeldShot {
+  readonly shot: Shot;
+  readonly layout: Layout;
+  readonly kit: Kit;
+  readonly target: Target;
+}
+
+/** Plays a stroke at the layout and tells the object ball's miss. */
+export function missOfStroke(held: HeldShot, inputs: StrokeInputs): MissOrLost {
+  if (isBeyondMiscue(inputs.side, inputs.height)) return 'miscue';
+  const { shot, layout, kit, target } = held;
+  const { aimRad, ...stroke } = inputs;
+  const played = play({ ...shot, ...stroke }, layout, kit, aimRad);
+  return objectBallMiss(played, shot.cutRad, target, kit);
+}
+
+/** Whether the ball goes. */
+export function goes(miss: MissOrLost): miss is number {
+  return typeof miss === 'number' && Math.abs(miss) <= 1;
+}

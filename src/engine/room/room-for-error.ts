@@ -1,0 +1,45 @@
+import { layoutOf } from '../aim/layout';
+import type { Shot } from '../aim/shot';
+import type { Kit } from '../model/kit';
+import { type Certainty, certaintyOf } from './certainty';
+import { type Chance, chanceOf } from './chance';
+import { inputsOf } from './held-shot';
+import { KIT_QUANTITIES, type KitSpread } from './kit-spread';
+import type { StrokeProfile } from './stroke-profile';
+import type { Target } from './target';
+import { type RoomWindows, roomWindows } from './windows';
+
+/** How far an answered shot may be off, how sure its aim is, and how often it goes. */
+export interface RoomForError {
+  /** Null where the ball does not go even when all is as meant: it stops short of the target. */
+  readonly windows: RoomWindows | null;
+  readonly certainty: Certainty;
+  /** Counting the player's scatter and what is not known of the kit. */
+  readonly chance: Chance;
+  /** Counting the player's scatter alone: what measuring the kit could bring it to. */
+  readonly chanceOnKnownKit: Chance;
+}
+
+const KNOWN = Object.fromEntries(KIT_QUANTITIES.map((quantity) => [quantity, 0])) as Record<
+  (typeof KIT_QUANTITIES)[number],
+  number
+> satisfies KitSpread;
+
+/** @param aimRad the solved aim of this shot on this kit */
+export function roomForError(
+  shot: Shot,
+  kit: Kit,
+  aimRad: number,
+  target: Target,
+  profile: StrokeProfile,
+  spread: KitSpread,
+): RoomForError {
+  const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
+  const inputs = inputsOf(shot, aimRad);
+  return {
+    windows: roomWindows(held, inputs),
+    certainty: certaintyOf(shot, kit, aimRad, spread),
+    chance: chanceOf(held, inputs, profile, spread),
+    chanceOnKnownKit: chanceOf(held, inputs, profile, KNOWN),
+  };
+}

@@ -1,0 +1,89 @@
+import { outOfRange } from '../engine/aim/refusal';
+import type { Refusal } from '../engine/aim/shot';
+import type { Kit } from '../engine/model/kit';
+import { checkTarget } from '../engine/room/check-target';
+import { type KitSpread, UNMEASURED } from '../engine/room/kit-spread';
+import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
+import type { Target } from '../engine/room/target';
+import { type Fields, fieldsOf, numberOf } from './json-fields';
+
+/** What a request may want beside the aim. */
+export const WANTS = ['forgives', 'certainty', 'chance'] as const;
+export type Want = (typeof WANTS)[number];
+
+const RAD = Math.PI / 180;
+
+/** The wants of a request, or why they cannot be read. */
+export function parseWants(fields: Fields): readonly Want[] | Refusal {
+  const { want } = fields;
+  if (want === undefined) return [];
+  const known = (value: unknown): value is Want => WANTS.some((name) => name === value);
+  if (Array.isArray(want) && want.every(known)) return want;
+  const words = `a list of ${WANTS.join(', ')}`;
+  return outOfRange('want', `want must be ${words}.`, `Give ${words}, or leave it out.`);
+}
+
+/** The target of a request, or why it cannot be had. */
+export function parseTarget(fields: Fields, kit: Kit): Target | Refusal {
+  const given = fieldsOf(fields.target);
+  const target: Target =
+    given.halfAngleDeg === undefined
+      ? {
+          kind: 'mouth',
+          distanceM: numberOf(given.distanceM),
+          mouthM: numberOf(given.mouthM),
+        }
+      : { kind: 'angle', halfAngleRad: numberOf(given.halfAngleDeg) * RAD };
+  return checkTarget(target, kit.ballRadiusM) ?? target;
+}
+
+/** The player of a request: the invented club player where it says nothing. */
+export function parseStroke(fields: Fields): StrokeProfile | Refusal {
+  const given = fieldsOf(fields.stroke);
+  const usual = INVENTED_PROFILES.club;
+  const or = (key: string, usually: number, scale = 1) =>
+    given[key] === undefined ? usually : numberOf(given[key]) * scale;
+  const profile = {
+    directionRad: or('directionDeg', usual.directionRad, RAD),
+    speedShare: or('speedShare', usual.speedShare),
+    tipM: or('tipM', usual.tipM),
+    elevationRad: or('elevationDeg', usual.elevationRad, RAD),
+    together: or('together', usual.together),
+  };
+  const { together, ...spreads } = profile;
+  const fine = Object.values(spreads).every((spread) => spread >= 0 && spread <= 1);
+  if (fine && profile.directionRad > 0 && together >= 0 && together <= 1) return profile;
+  return outOfRange(
+    'stroke',
+    'stroke must give spreads from 0 up, a direction above 0, and together from 0 to 1.',
+    'Give directionDeg, speedShare, tipM, elevationDeg and together within those, or leave it out.',
+  );
+}
+
+/**
+ * Standard deviations of a request's kit, each in its quantity's own unit, as shares of the values;
+ * `ballFriction` is a share already. What is left out is as little known as an unmeasured kit's.
+ */
+export function parseKitSd(fields: Fields, kit: Kit): KitSpread | Refusal {
+  const given = fieldsOf(fields.kitSd);
+  const slope = fieldsOf(given.bedSlope);
+  const { ballFriction, bedSlopeAlong, bedSlopeRight, ...plain } = UNMEASURED;
+  const or = (value: unknown, usual: number) => (value === undefined ? usual : numberOf(value));
+  const shares = Object.entries(plain).map(([name, usual]) => {
+    const key = name as keyof typeof plain;
+    const sd = given[key];
+    return [key, sd === undefined ? usual : numberOf(sd) / kit[key]];
+  });
+  const spread: KitSpread = {
+    ...(Object.fromEntries(shares) as typeof plain),
+    ballFriction: or(given.ballFriction, ballFriction),
+    bedSlopeAlong: or(slope.alongM_per_M, bedSlopeAlong),
+    bedSlopeRight: or(slope.rightM_per_M, bedSlopeRight),
+  };
+  if (Object.values(spread).every((sd) => sd >= 0 && sd <= 2)) return spread;
+  return outOfRange(
+    'kitSd',
+    'kitSd must give standard deviations from 0 to twice the value.',
+    'Give each in its quantity’s own unit, or leave it out.',
+  );
+}

@@ -1,0 +1,85 @@
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { Shot } from '../engine/aim/shot';
+import type { Kit } from '../engine/model/kit';
+import type { KitSpread } from '../engine/room/kit-spread';
+import type { RoomForError } from '../engine/room/room-for-error';
+import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
+import type { Target } from '../engine/room/target';
+import type { DeskModel } from './desk-model';
+import type { Answered } from './shot-answers';
+
+/** Works out the room for error of an answered shot. */
+export type AssessRoom = (
+  shot: Shot,
+  kit: Kit,
+  aimRad: number,
+  target: Target,
+  profile: StrokeProfile,
+  spread: KitSpread,
+) => RoomForError;
+
+export interface RoomPorts {
+  readonly lastAnswer: ReadonlySignal<Answered | null>;
+  readonly desk: Pick<DeskModel, 'pocket' | 'player'>;
+  /** How little is known of the kit in play. */
+  readonly spread: ReadonlySignal<KitSpread>;
+  readonly assess: AssessRoom;
+  /** Does work once the hand rests, unless called off by the function it returns. */
+  readonly later: (work: () => void) => () => void;
+}
+
+/** What the present shot forgives, how sure its aim is, how often it goes. */
+export interface RoomModel {
+  /** The latest there is; null before the first. */
+  readonly room: ReadonlySignal<RoomForError | null>;
+  /** Whether {@link room} is that of the answer on screen, the pocket and the player. */
+  readonly isFresh: ReadonlySignal<boolean>;
+  /** Stops watching. */
+  dispose(): void;
+}
+
+/** All that the room for error depends on. */
+interface Question {
+  readonly answered: Answered;
+  readonly target: Target;
+  readonly profile: StrokeProfile;
+  readonly spread: KitSpread;
+}
+
+/**
+ * Assesses the room for error of the last answer, a moment after the last change: it costs a hundred
+ * times what the aim does, and nobody reads it while a button is held.
+ */
+export function createRoomModel({ lastAnswer, desk, spread, assess, later }: RoomPorts): RoomModel {
+  const question = computed<Question | null>(() => {
+    const answered = lastAnswer.value;
+    if (answered === null) return null;
+    return {
+      answered,
+      target: { kind: 'mouth', ...desk.pocket.value },
+      profile: INVENTED_PROFILES[desk.player.value],
+      spread: spread.value,
+    };
+  });
+  const assessed = signal<{ question: Question; room: RoomForError } | null>(null);
+  let callOff = () => {};
+  const dispose = effect(() => {
+    const asked = question.value;
+    callOff();
+    if (asked === null) return;
+    callOff = later(() => {
+      const { answered, target, profile } = asked;
+      const { shot, kit, answer } = answered;
+      const room = assess(shot, kit, answer.aimRad, target, profile, asked.spread);
+      assessed.value = { question: asked, room };
+    });
+  });
+  return {
+    room: computed(() => assessed.value?.room ?? null),
+    isFresh: computed(() => assessed.value !== null && assessed.value.question === question.value),
+    dispose() {
+      callOff();
+      dispose();
+    },
+  };
+}

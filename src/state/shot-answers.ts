@@ -1,0 +1,68 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import type { AimAnswer, AimResult, Shot } from '../engine/aim/shot';
+import type { Kit } from '../engine/model/kit';
+import { type Comparison, compareShots } from './shot-comparison';
+import type { PathPoint, ShotPorts } from './shot-ports';
+import { type ShotWarning, shotWarnings } from './shot-warnings';
+
+/** An answer, and the shot and kit it is the answer to. */
+export interface Answered {
+  readonly shot: Shot;
+  readonly kit: Kit;
+  readonly answer: AimAnswer;
+}
+
+/** All that follows from the shot and the kit. */
+export interface ShotAnswers {
+  readonly result: ReadonlySignal<AimResult>;
+  /** The latest answer there was, which a refusal or a bad number leaves standing. */
+  readonly lastAnswer: ReadonlySignal<Answered | null>;
+  /** The cue ball's way to the object ball, of {@link lastAnswer}. */
+  readonly path: ReadonlySignal<readonly PathPoint[]>;
+  readonly warnings: ReadonlySignal<readonly ShotWarning[]>;
+  /** What would come of {@link lastAnswer}'s shot with the cue on the straight line. */
+  readonly uncorrected: ReadonlySignal<AimResult | null>;
+  readonly comparison: ReadonlySignal<Comparison | null>;
+}
+
+/** Enough for a smooth curve on a phone. */
+const PATH_SAMPLES = 40;
+
+/** Works out each of them when it is first read after a change. */
+export function createShotAnswers({ desk, kit, solve, play, trace }: ShotPorts): ShotAnswers {
+  const result = computed(() => solve(desk.shot.value, kit.value));
+  const lastAnswer = rememberAnswer(desk.shot, kit, result);
+  return {
+    result,
+    lastAnswer,
+    path: computed(() => {
+      const last = lastAnswer.value;
+      return last ? trace(last.shot, last.kit, last.answer.aimRad, PATH_SAMPLES) : [];
+    }),
+    warnings: computed(() => {
+      const answer = result.value;
+      return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
+    }),
+    uncorrected: computed(() => {
+      const last = lastAnswer.value;
+      return last ? play(last.shot, last.kit, 0) : null;
+    }),
+    comparison: computed(() => {
+      const held = desk.heldShot.value;
+      return held && compareShots(held, solve(held, kit.value), result.value);
+    }),
+  };
+}
+
+function rememberAnswer(
+  shot: ReadonlySignal<Shot>,
+  kit: ReadonlySignal<Kit>,
+  result: ReadonlySignal<AimResult>,
+): ReadonlySignal<Answered | null> {
+  let last: Answered | null = null;
+  return computed(() => {
+    const answer = result.value;
+    if (answer.ok) last = { shot: shot.value, kit: kit.value, answer };
+    return last;
+  });
+}

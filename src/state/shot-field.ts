@@ -1,0 +1,26 @@
+import type { Shot } from '../engine/aim/shot';
+import type { Range } from '../engine/model/range';
+import type { Preferences } from '../store/records';
+import type { Parsed } from '../units/parsed';
+import type { UnitFacts } from '../units/unit-facts';
+
+/** What turning a field's figure into the shot and back depends on. */
+export interface FieldContext {
+  readonly preferences: Preferences;
+  readonly tableLengthM: number;
+  readonly ballRadiusM: number;
+  /** Where a cut goes: 1 right, −1 left. Kept apart, for a straight shot's cut has no sign. */
+  readonly cutSign: 1 | -1;
+}
+
+/** One number as the person sees it, in the unit they chose. */
+export interface ShotField {
+  readonly facts: UnitFacts;
+  readonly figure: number;
+  /** What the engine accepts, in the shown unit. */
+  readonly range: Range;
+  /** What a slider spans: the usual part of the range. */
+  readonly usual: Range;
+  /** The shot with this figure; refuses one that makes no shot. */
+  put(figure: number): Parsed<Shot>;
+}

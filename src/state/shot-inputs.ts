@@ -1,0 +1,131 @@
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { Shot } from '../engine/aim/shot';
+import { MISCUE_LIMIT } from '../engine/model/miscue-limit';
+import { checkRange } from '../units/check-range';
+import { nudge } from '../units/nudge';
+import { parseNumber } from '../units/parse-number';
+import { withCut } from './cut-field';
+import type { FieldContext, ShotField } from './shot-field';
+import { type FieldName, shotField } from './shot-fields';
+import type { ShotPorts } from './shot-ports';
+
+/** Something typed that cannot be used; the shot keeps its last good number. */
+export interface FieldProblem {
+  readonly text: string;
+  /** One kind line, ready to show. */
+  readonly message: string;
+}
+
+/** What is asked of the shot, as the person sees it, and the ways to change it. */
+export interface ShotInputs {
+  readonly fields: { readonly [F in FieldName]: ReadonlySignal<ShotField> };
+  readonly problems: { readonly [F in FieldName]: ReadonlySignal<FieldProblem | null> };
+  readonly anyProblem: ReadonlySignal<boolean>;
+  /** Where a cut goes: 1 right, −1 left. A straight shot keeps the side it last had. */
+  readonly cutSign: ReadonlySignal<1 | -1>;
+  /** How far from the centre the tip may touch before it slips, fractions of the radius. */
+  readonly tipLimit: number;
+  /** Sets a figure in its shown unit, held within its range. */
+  setFigure(name: FieldName, figure: number): void;
+  /** Moves a figure to the next step, a long one where `coarse`. */
+  nudge(name: FieldName, towards: 1 | -1, coarse?: boolean): void;
+  /** Takes what was typed; a line in {@link problems} says what is wrong with it. */
+  typeIn(name: FieldName, text: string): void;
+  /** Forgets what was typed badly: the field shows its last good number again. */
+  forgetProblem(name: FieldName): void;
+  forgetProblems(): void;
+  setCutSign(sign: 1 | -1): void;
+  /** Sets where the tip touches, fractions of the radius, held to the miscue limit. */
+  setTip(side: number, height: number): void;
+}
+
+/** @param change where a changed shot goes. */
+export function createShotInputs(
+  { desk, kit, tableLengthM }: ShotPorts,
+  change: (shot: Shot) => void,
+): ShotInputs {
+  const lastSign = signal<1 | -1>(signOf(desk.shot.peek().cutRad) ?? 1);
+  const cutSign = computed(() => signOf(desk.shot.value.cutRad) ?? lastSign.value);
+  const context = computed<FieldContext>(() => ({
+    preferences: desk.preferences.value,
+    tableLengthM: tableLengthM.value,
+    ballRadiusM: kit.value.ballRadiusM,
+    cutSign: cutSign.value,
+  }));
+  const fields = forEachField((name) =>
+    computed(() => shotField(name, desk.shot.value, context.value)),
+  );
+  const problems = forEachField(() => signal<FieldProblem | null>(null));
+
+  function take(shot: Shot): void {
+    lastSign.value = signOf(shot.cutRad) ?? cutSign.peek();
+    change(shot);
+  }
+  function put(name: FieldName, figure: number): void {
+    problems[name].value = null;
+    const put = fields[name].peek().put(figure);
+    if (put.ok) take(put.value);
+  }
+  function forgetProblems(): void {
+    for (const problem of Object.values(problems)) problem.value = null;
+  }
+
+  return {
+    fields,
+    problems,
+    anyProblem: computed(() => Object.values(problems).some((problem) => problem.value)),
+    cutSign,
+    tipLimit: MISCUE_LIMIT,
+    forgetProblems,
+    setFigure(name, figure) {
+      const { min, max } = fields[name].peek().range;
+      put(name, Math.min(max, Math.max(min, figure)));
+    },
+    nudge(name, towards, coarse = false) {
+      const { facts, figure, range, usual } = fields[name].peek();
+      const held = name === 'side' || name === 'height' ? usual : range;
+      const step = coarse ? facts.coarseStep : facts.fineStep;
+      put(name, nudge(figure, step, towards, held));
+    },
+    typeIn(name, text) {
+      const field = fields[name].peek();
+      const parsed = parseNumber(text, field.facts.symbol);
+      const ranged = parsed.ok ? checkRange(parsed.value, field.range, field.facts) : parsed;
+      const taken = ranged.ok ? field.put(ranged.value) : ranged;
+      problems[name].value = taken.ok ? null : { text, message: taken.message };
+      if (taken.ok) take(taken.value);
+    },
+    forgetProblem(name) {
+      problems[name].value = null;
+    },
+    setCutSign(sign) {
+      lastSign.value = sign;
+      const shot = desk.shot.peek();
+      if (signOf(shot.cutRad) === -sign) {
+        take(withCut(shot, Math.abs(shot.cutRad), { ...context.peek(), cutSign: sign }));
+      }
+    },
+    setTip(side, height) {
+      problems.side.value = null;
+      problems.height.value = null;
+      const shrink = Math.min(1, MISCUE_LIMIT / Math.max(Math.hypot(side, height), MISCUE_LIMIT));
+      take({ ...desk.shot.peek(), side: side * shrink, height: height * shrink });
+    },
+  };
+}
+
+function forEachField<T>(make: (name: FieldName) => T): { readonly [F in FieldName]: T } {
+  return {
+    distance: make('distance'),
+    cut: make('cut'),
+    side: make('side'),
+    height: make('height'),
+    elevation: make('elevation'),
+    speed: make('speed'),
+  };
+}
+
+function signOf(cutRad: number): 1 | -1 | null {
+  if (cutRad === 0) return null;
+  return cutRad > 0 ? 1 : -1;
+}

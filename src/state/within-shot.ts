@@ -1,0 +1,27 @@
+import { INPUT_RANGES } from '../engine/aim/input-ranges';
+import type { Shot } from '../engine/aim/shot';
+import type { Parsed } from '../units/parsed';
+
+type Numbers = { readonly [K in keyof typeof INPUT_RANGES]?: number };
+
+/** A conversion may leave a bound by its last digit: held to it. Relative. */
+const ROUNDING = 1e-9;
+
+/** The shot with some numbers replaced, held to what the engine accepts when off by rounding. */
+export function withinShot(shot: Shot, numbers: Numbers): Parsed<Shot> {
+  const held: Record<string, number> = {};
+  for (const key of Object.keys(numbers) as (keyof typeof INPUT_RANGES)[]) {
+    const { min, max } = INPUT_RANGES[key];
+    const value = numbers[key] ?? Number.NaN;
+    const slack = ROUNDING * Math.max(Math.abs(min), Math.abs(max));
+    if (!(value >= min - slack && value <= max + slack)) {
+      return {
+        ok: false,
+        problem: 'out-of-domain',
+        message: 'That is outside what can be played.',
+      };
+    }
+    held[key] = Math.min(max, Math.max(min, value));
+  }
+  return { ok: true, value: { ...shot, ...held } };
+}

@@ -1,0 +1,148 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { readAnswer, settle } from '../harness/read-shot';
+import { tap, tapButton } from '../harness/thumb';
+
+let app: OpenApp;
+beforeEach(async () => {
+  app = await openApp();
+});
+afterEach(async () => {
+  expect(app.guard.problems).toEqual([]);
+  await app.close();
+});
+
+const text = async (selector: string) =>
+  (await app.page.locator(selector).first().textContent()) ?? '';
+const toCues = async () => {
+  await tap(app.page, app.page.getByRole('link', { name: 'Kit' }));
+  await tap(app.page, app.page.locator('[data-opens="cues"]'));
+};
+
+describe('the kit', () => {
+  it('says that everything in it is a default, on both places', async () => {
+    expect(await text('.kit-strip')).toContain('Defaults: not your cue yet.');
+    await tap(app.page, app.page.locator('.kit-strip'));
+    expect(await text('.place-note')).toContain('default');
+    for (const row of await app.page.locator('.shelf-row').allInnerTexts()) {
+      expect(row).toContain('an invented example');
+    }
+  });
+
+  it('changes the answer when another cue is chosen, and keeps the choice', async () => {
+    const { page } = app;
+    const before = await readAnswer(page);
+    await toCues();
+    await tapButton(page, /^Very low-deflection/);
+    await tap(page, page.getByRole('link', { name: 'Shot' }));
+    expect(await text('.kit-strip')).toContain('Very low-deflection cue');
+    const after = await readAnswer(page);
+    expect(after).not.toEqual(before);
+    await page.waitForTimeout(500);
+    await page.reload();
+    await untilRendered(page);
+    expect(await readAnswer(page)).toEqual(after);
+  });
+
+  it('takes a copy with one’s own numbers, and is then no default', async () => {
+    const { page } = app;
+    await toCues();
+    const squirt = await text('.place-note');
+    await tapButton(page, 'Copy House cue');
+    const ratio = page.getByRole('textbox', { name: /^Ball over end mass/ });
+    await ratio.fill('40');
+    await ratio.blur();
+    await tapButton(page, 'Ball over end mass: more');
+    await expect.poll(() => ratio.inputValue()).toBe('41');
+    await page.getByRole('textbox', { name: 'Name' }).fill('My cue');
+    await page.getByRole('textbox', { name: 'Name' }).blur();
+    await tapButton(page, 'Play with this one');
+    await expect.poll(() => text('.place-note')).toContain('yours');
+    await tapButton(page, /Back/);
+    await expect.poll(() => text('.place-note')).toContain('Deflection');
+    expect(await text('.place-note')).not.toBe(squirt);
+    await tap(page, page.getByRole('link', { name: 'Shot' }));
+    expect(await text('.kit-strip')).toContain('My cue');
+    expect(await text('.kit-strip')).not.toContain('Defaults');
+  });
+
+  it('says what is wrong with a number and keeps the last good one', async () => {
+    const { page } = app;
+    await toCues();
+    await tapButton(page, 'Numbers of House cue');
+    const tip = page.getByRole('textbox', { name: 'Tip diameter, mm' });
+    await tip.fill('60');
+    await settle(page);
+    expect(await text('.record-number .field-problem')).toContain('15 mm');
+    expect(await tip.getAttribute('aria-invalid')).toBe('true');
+    await tapButton(page, 'Tip diameter: less');
+    await expect.poll(() => tip.inputValue()).toBe('12.9');
+  });
+
+  it('deletes, and puts back', async () => {
+    const { page } = app;
+    await toCues();
+    await tapButton(page, 'Delete House cue');
+    const names = page.locator('.record-choose b');
+    expect(await names.allInnerTexts()).not.toContain('House cue');
+    await tapButton(page, /Put it back/);
+    expect(await names.allInnerTexts()).toContain('House cue');
+    await expect.poll(() => text('[aria-pressed="true"]')).toContain('House cue');
+  });
+
+  it('keeps one of each kind', async () => {
+    const { page } = app;
+    await toCues();
+    for (const name of ['Stiff', 'House', 'Low-deflection']) {
+      await tapButton(page, `Delete ${name} cue`);
+    }
+    await tapButton(page, 'Delete Very low-deflection cue');
+    expect(await page.locator('.record-choose').count()).toBe(1);
+    await expect.poll(() => text('.place-problem')).not.toBe('');
+  });
+});
+
+describe('the way between places', () => {
+  it('is walked back by the back button, panel by panel', async () => {
+    const { page } = app;
+    await toCues();
+    await tapButton(page, 'Numbers of House cue');
+    await page.goBack();
+    await expect.poll(() => text('h1')).toBe('Cue');
+    await page.goBack();
+    await expect.poll(() => text('h1')).toBe('Kit');
+    await page.goBack();
+    await page.locator('.shooter-diagram').waitFor();
+  });
+
+  it('opens a panel from its address', async () => {
+    const { page } = app;
+    await page.goto(`${app.server.url}#shot/why`);
+    await page.reload();
+    await untilRendered(page);
+    expect(await text('#why-heading')).toBe('Why this aim');
+    await tapButton(page, 'Done');
+    await page.locator('.input-tiles').waitFor();
+    expect(page.url()).toMatch(/#shot$/);
+  });
+
+  it('tells in About that many leagues forbid a phone', async () => {
+    const { page } = app;
+    await tap(page, page.getByRole('link', { name: 'Kit' }));
+    await tapButton(page, 'About');
+    expect(await text('.about-text')).toContain('leagues forbid a phone during a match');
+  });
+});
+
+describe('where nothing can be kept', () => {
+  it('says so and works all the same', async () => {
+    const { page } = app;
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'indexedDB', { value: undefined });
+    });
+    await page.reload();
+    await untilRendered(page);
+    await expect.poll(() => text('.news-bar')).toContain('nothing outlives this visit');
+    expect((await readAnswer(page)).ghost).toMatch(/^\d+ mm/);
+  });
+});

@@ -1,0 +1,55 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { runAxe } from '../harness/axe';
+import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { settle } from '../harness/read-shot';
+import { SCREENS, THEMES } from '../harness/screens';
+import { openTile, tapButton } from '../harness/thumb';
+
+describe.each(THEMES)('in the %s theme', (theme) => {
+  let app: OpenApp;
+  beforeAll(async () => {
+    app = await openApp({ hash: '#kit/preferences' });
+    await tapButton(app.page, theme);
+    await app.page.waitForFunction(
+      (name) => document.documentElement.dataset.theme === name,
+      theme,
+    );
+  });
+  afterAll(() => app.close());
+
+  async function findNothing(): Promise<void> {
+    await settle(app.page);
+    const { found, rulesPassed } = await runAxe(app.page);
+    expect(found).toEqual([]);
+    expect(rulesPassed).toBeGreaterThan(8);
+  }
+
+  it.each(SCREENS)('axe finds nothing on %s', async (screen) => {
+    await app.page.goto(`${app.server.url}#${screen}`);
+    await untilRendered(app.page);
+    await findNothing();
+  });
+
+  it('axe finds nothing beside a bad number and a refusal', async () => {
+    const { page } = app;
+    await page.goto(`${app.server.url}#shot`);
+    await openTile(page, 'speed');
+    const field = page.getByRole('textbox', { name: 'Speed off the tip' });
+    await field.fill('x');
+    await findNothing();
+    await field.fill('0.1');
+    await findNothing();
+    await field.fill('1.8');
+  });
+
+  it('axe finds nothing with warnings, a held shot and a deleted cue', async () => {
+    const { page } = app;
+    await tapButton(page, 'Hold');
+    await openTile(page, 'raised');
+    await tapButton(page, '30°');
+    await findNothing();
+    await page.goto(`${app.server.url}#kit/cues`);
+    await tapButton(page, 'Delete Stiff cue');
+    await findNothing();
+  });
+});

@@ -1,0 +1,150 @@
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
+import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { settle } from '../harness/read-shot';
+import { SCREENS, SIZES } from '../harness/screens';
+import { openTile, tapButton } from '../harness/thumb';
+
+let app: OpenApp;
+beforeAll(async () => {
+  app = await openApp();
+});
+afterAll(() => app.close());
+
+async function show(screen: string): Promise<void> {
+  await app.page.goto(`${app.server.url}#${screen}`);
+  await untilRendered(app.page);
+  await settle(app.page);
+}
+
+describe.each(SIZES)('on a screen of $width by $height', (size) => {
+  beforeAll(() => app.page.setViewportSize(size));
+
+  it.each(SCREENS)('%s does not scroll sideways and has targets for a thumb', async (screen) => {
+    await show(screen);
+    expect(await sidewaysFaults(app.page)).toEqual([]);
+    expect(await smallTargets(app.page)).toEqual([]);
+  });
+});
+
+const PICTURE_AND_ANSWER = ['.shooter-diagram', '.overhead-strip', '.answer'];
+
+describe.each([
+  { width: 360, height: 640 },
+  { width: 390, height: 844 },
+  { width: 844, height: 390 },
+])('without scrolling, $width by $height', (size) => {
+  beforeAll(() => app.page.setViewportSize(size));
+
+  it('shows the picture, the answer, the five tiles and the way elsewhere', async () => {
+    await show('shot');
+    const tiles = ['distance', 'cut', 'speed', 'tip', 'raised'].map((t) => `[data-opens="${t}"]`);
+    const wanted = ['.kit-strip', ...PICTURE_AND_ANSWER, ...tiles, '.nav-bar'];
+    expect(await outOfSight(app.page, wanted)).toEqual([]);
+  });
+
+  it.each(['distance', 'cut', 'speed', 'tip', 'raised'])(
+    'shows the picture and the answer over the control of %s',
+    async (input) => {
+      await show('shot');
+      await openTile(app.page, input);
+      await settle(app.page);
+      expect(await outOfSight(app.page, [...PICTURE_AND_ANSWER, '#input-control'])).toEqual([]);
+      const steppers = await app.page.locator('.hold-button').all();
+      expect(steppers.length).toBeGreaterThanOrEqual(2);
+      for (const stepper of steppers) {
+        const box = await stepper.boundingBox();
+        expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(56);
+      }
+      await tapButton(app.page, 'Close');
+    },
+  );
+});
+
+describe.each([320, 390])('with text twice as large, %i px wide', (width) => {
+  beforeAll(() => app.page.setViewportSize({ width, height: 844 }));
+  afterEach(() =>
+    app.page.evaluate(() => document.documentElement.style.removeProperty('font-size')),
+  );
+
+  it.each(SCREENS)('%s loses nothing', async (screen) => {
+    await show(screen);
+    await app.page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
+    await settle(app.page);
+    expect(await sidewaysFaults(app.page)).toEqual([]);
+    expect(await cutOffText(app.page)).toEqual([]);
+  });
+});
+
+describe('with letters, words and lines spread as far as a reader may ask', () => {
+  const spread = { 'letter-spacing': '0.12em', 'word-spacing': '0.16em', 'line-height': '1.5' };
+  beforeAll(() => app.page.setViewportSize({ width: 360, height: 640 }));
+
+  it.each(SCREENS)('%s loses nothing', async (screen) => {
+    await show(screen);
+    await app.page.evaluate((styles) => {
+      for (const element of document.querySelectorAll<HTMLElement>('#app *:not(svg, svg *)')) {
+        for (const [name, value] of Object.entries(styles)) element.style.setProperty(name, value);
+      }
+    }, spread);
+    await settle(app.page);
+    expect(await sidewaysFaults(app.page)).toEqual([]);
+    expect(await cutOffText(app.page)).toEqual([]);
+    await app.page.reload();
+  });
+});
+
+describe('the left-handed mirror', () => {
+  beforeAll(() => app.page.setViewportSize({ width: 390, height: 844 }));
+  afterAll(async () => {
+    await show('kit/preferences');
+    await tapButton(app.page, 'right');
+  });
+
+  const pictures = () =>
+    app.page
+      .locator('.shooter-diagram svg, .overhead-strip svg')
+      .evaluateAll((svgs) => svgs.map((svg) => svg.outerHTML));
+  const leftOf = async (selector: string) => {
+    const box = await app.page.locator(selector).first().boundingBox();
+    return box?.x ?? Number.NaN;
+  };
+
+  it('turns tiles, buttons and places over, and leaves the drawings alone', async () => {
+    await show('shot');
+    const before = {
+      pictures: await pictures(),
+      distance: await leftOf('[data-opens="distance"]'),
+      speed: await leftOf('[data-opens="speed"]'),
+      why: await leftOf('[data-opens="why"]'),
+      kit: await leftOf('.nav-bar a[href="#kit"]'),
+    };
+    expect(before.distance).toBeLessThan(before.speed);
+    await show('kit/preferences');
+    await tapButton(app.page, 'left');
+    await show('shot');
+    expect(await leftOf('[data-opens="distance"]')).toBeGreaterThan(
+      await leftOf('[data-opens="speed"]'),
+    );
+    expect(await leftOf('[data-opens="why"]')).toBeLessThan(before.why);
+    expect(await leftOf('.nav-bar a[href="#kit"]')).toBeLessThan(before.kit);
+    expect(await pictures()).toEqual(before.pictures);
+  });
+
+  it('keeps left of the cue ball’s face on the left', async () => {
+    await openTile(app.page, 'tip');
+    const left = await leftOf('.tip-pad-left');
+    expect(left).toBeLessThan(await leftOf('.tip-pad-right'));
+    const contact = await app.page.locator('.tip-face-contact').boundingBox();
+    const face = await app.page.locator('.tip-face').boundingBox();
+    const middle = (face?.x ?? 0) + (face?.width ?? 0) / 2;
+    expect(contact?.x).toBeLessThan(middle);
+  });
+
+  it('puts the controls on the left of a phone lying down', async () => {
+    await app.page.setViewportSize({ width: 844, height: 390 });
+    await show('shot');
+    expect(await leftOf('.input-tiles')).toBeLessThan(await leftOf('.shooter-diagram'));
+    await app.page.setViewportSize({ width: 390, height: 844 });
+  });
+});

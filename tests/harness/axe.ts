@@ -1,0 +1,32 @@
+import axe, { type AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'];
+
+interface WithAxe {
+  readonly axe: { run(context: Document, options: unknown): Promise<AxeResults> };
+}
+
+export interface AxeReport {
+  /** One line for each thing found. */
+  readonly found: readonly string[];
+  /** How many rules had something to look at and were content. */
+  readonly rulesPassed: number;
+}
+
+/** Looks for WCAG A and AA faults, up to 2.2, on the page as it stands. */
+export async function runAxe(page: Page): Promise<AxeReport> {
+  // Evaluated by the debugger, which the page's content security policy does not bind.
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
+  const { violations, passes } = await page.evaluate(
+    (tags) =>
+      (window as unknown as WithAxe).axe.run(document, {
+        runOnly: { type: 'tag', values: tags },
+      }),
+    TAGS,
+  );
+  return {
+    found: violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`)),
+    rulesPassed: passes.length,
+  };
+}

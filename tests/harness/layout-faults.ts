@@ -1,0 +1,61 @@
+import type { Page } from 'playwright-core';
+import { THUMB_PX } from './thumb';
+
+/** Text or controls that reach beyond the sides of the screen, and whether the page scrolls so. */
+export async function sidewaysFaults(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const faults: string[] = [];
+    const { scrollWidth } = document.documentElement;
+    if (scrollWidth > innerWidth) faults.push(`the page is ${scrollWidth} px wide`);
+    for (const element of document.querySelectorAll('#app *:not(svg *)')) {
+      const { left, right, width } = element.getBoundingClientRect();
+      const isHidden = element.closest('.visually-hidden') !== null || width === 0;
+      if (!isHidden && (left < -0.5 || right > innerWidth + 0.5)) {
+        faults.push(`${element.tagName}.${element.className} spans ${left} to ${right}`);
+      }
+    }
+    return faults;
+  });
+}
+
+/** Text that a box too small for it cuts off; what can be scrolled to downwards is not cut off. */
+export async function cutOffText(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const faults: string[] = [];
+    for (const element of document.querySelectorAll<HTMLElement>('#app *:not(svg *)')) {
+      if (element.matches('.visually-hidden, [type="range"]')) continue;
+      const { overflowX, overflowY } = getComputedStyle(element);
+      const isTooWide = element.scrollWidth > element.clientWidth + 1;
+      const isTooHigh = element.scrollHeight > element.clientHeight + 1;
+      const cutsAcross = isTooWide && overflowX !== 'visible';
+      const cutsDown = isTooHigh && (overflowY === 'hidden' || overflowY === 'clip');
+      if (cutsAcross || cutsDown) faults.push(`${element.tagName}.${element.className}`);
+    }
+    return faults;
+  });
+}
+
+/** Everything to press that is smaller than a thumb. */
+export async function smallTargets(page: Page): Promise<string[]> {
+  return page.evaluate((least) => {
+    const faults: string[] = [];
+    for (const element of document.querySelectorAll('button, a[href], input, select')) {
+      const { width, height } = element.getBoundingClientRect();
+      if (width === 0 && height === 0) continue;
+      if (width < least - 0.01 || height < least - 0.01) {
+        faults.push(`${element.outerHTML.slice(0, 90)}: ${width} by ${height}`);
+      }
+    }
+    return faults;
+  }, THUMB_PX);
+}
+
+/** Of the given elements, those that cannot be wholly seen without scrolling. */
+export async function outOfSight(page: Page, selectors: readonly string[]): Promise<string[]> {
+  return page.evaluate((wanted) => {
+    return wanted.filter((selector) => {
+      const box = document.querySelector(selector)?.getBoundingClientRect();
+      return !box || box.height === 0 || box.top < -0.5 || box.bottom > innerHeight + 0.5;
+    });
+  }, selectors);
+}

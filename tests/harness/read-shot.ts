@@ -1,0 +1,58 @@
+import type { Page } from 'playwright-core';
+
+/** The figures of the answer by what they are told from, sides as words: "18 mm left". */
+export interface ReadAnswer {
+  readonly lead: string;
+  readonly centre: string;
+  readonly ghost: string;
+  readonly angle: string;
+  readonly stick: string;
+}
+
+/** Reads the answer as it stands on the screen, led by the object ball. */
+export async function readAnswer(page: Page): Promise<ReadAnswer> {
+  await page.locator('.answer-lead').waitFor();
+  await settle(page);
+  const rows = await page.locator('.answer-others li').allInnerTexts();
+  const figures = new Map(
+    rows.map((row) => {
+      const [label = '', ...rest] = tidy(row).split(' ');
+      return [label, rest.join(' ')];
+    }),
+  );
+  const figure = (label: string) => figures.get(label) ?? `no figure for ${label}`;
+  return {
+    lead: tidy((await page.locator('.answer-lead').textContent()) ?? ''),
+    centre: figure('centre'),
+    ghost: figure('ghost'),
+    angle: figure('angle'),
+    stick: figure('stick'),
+  };
+}
+
+/** What each tile says. */
+export async function readTiles(page: Page): Promise<Record<string, string>> {
+  await settle(page);
+  const tiles = await page.locator('.input-tile[data-opens]').all();
+  const read = await Promise.all(
+    tiles.map(async (tile) => [
+      (await tile.getAttribute('data-opens')) ?? '',
+      tidy((await tile.textContent()) ?? ''),
+    ]),
+  );
+  return Object.fromEntries(read) as Record<string, string>;
+}
+
+/** Changes reach the screen within two frames. */
+export async function settle(page: Page): Promise<void> {
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+      }),
+  );
+}
+
+function tidy(text: string): string {
+  return text.replace(/[←→]/g, '').replace(/\s+/g, ' ').trim();
+}

@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { goes, missOfStroke, type StrokeInput } from '../../src/engine/room/held-shot';
+import { allowedRad } from '../../src/engine/room/target';
+import { type RoomWindow, roomWindows } from '../../src/engine/room/windows';
+import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
+import { randomSolvedShot, type SolvedShot } from '../harness/held-shots';
+import { seededRandom } from '../harness/seeded-random';
+
+const INPUTS: readonly StrokeInput[] = ['aimRad', 'speedMps', 'side', 'height', 'elevationRad'];
+const SHOTS = campaignSize(500, 20_000);
+const LOOKS = 40;
+
+/** Shots that go to begin with, with their windows. */
+function solvedWithWindows(seed: number, count: number) {
+  const random = seededRandom(seed);
+  const list: { solved: SolvedShot; windows: Record<StrokeInput, RoomWindow> }[] = [];
+  while (list.length < count) {
+    const solved = randomSolvedShot(random);
+    const windows = roomWindows(solved.held, solved.inputs);
+    if (windows !== null) list.push({ solved, windows });
+  }
+  return list;
+}
+
+/** Both ends exactly, and values between. */
+function evenly(low: number, high: number): number[] {
+  const inner = Array.from({ length: LOOKS - 1 }, (_, index) => (index + 1) / LOOKS);
+  return [low, ...inner.map((share) => low + (high - low) * share), high];
+}
+
+const goesWith = ({ held, inputs }: SolvedShot, input: StrokeInput, value: number) =>
+  goes(missOfStroke(held, { ...inputs, [input]: value }));
+
+describe(`windows of ${SHOTS} random shots`, () => {
+  const list = solvedWithWindows(30, SHOTS);
+
+  it(
+    'hold the present value, and everything between their ends goes',
+    () => {
+      const failures: string[] = [];
+      for (const { solved, windows } of list) {
+        for (const input of INPUTS) {
+          const { low, high } = windows[input];
+          expect(low.value).toBeLessThanOrEqual(solved.inputs[input]);
+          expect(high.value).toBeGreaterThanOrEqual(solved.inputs[input]);
+          for (const value of evenly(low.value, high.value)) {
+            if (!goesWith(solved, input, value)) failures.push(`${input} at ${value}`);
+          }
+        }
+      }
+      expect(list).toHaveLength(SHOTS);
+      expect(failures).toEqual([]);
+    },
+    CAMPAIGN_TIMEOUT_MS,
+  );
+
+  it(
+    'end where the ball no longer goes, or where they say the range ends',
+    () => {
+      const failures: string[] = [];
+      for (const { solved, windows } of list) {
+        for (const input of INPUTS) {
+          const { low, high } = windows[input];
+          const width = Math.max(high.value - low.value, 1e-6);
+          for (const [end, sign] of [
+            [low, -1],
+            [high, 1],
+          ] as const) {
+            const outside = end.value + sign * 1e-5 * width;
+            if (end.endedBy !== 'range' && goesWith(solved, input, outside)) {
+              failures.push(`${input} ${end.endedBy} at ${end.value}`);
+            }
+          }
+        }
+      }
+      expect(failures).toEqual([]);
+    },
+    CAMPAIGN_TIMEOUT_MS,
+  );
+
+  it('of the aim agree with the straight-line guess where that may be trusted', () => {
+    const ratios: number[] = [];
+    for (const { solved, windows } of list) {
+      const { low, high, directionPerUnit } = windows.aimRad;
+      const allowed = allowedRad(solved.held.target, solved.held.kit.ballRadiusM);
+      const guess = (2 * allowed) / Math.abs(directionPerUnit);
+      if (Math.abs(solved.held.shot.cutRad) < 0.6) ratios.push((high.value - low.value) / guess);
+    }
+    ratios.sort((a, b) => a - b);
+    expect(ratios.length).toBeGreaterThan(SHOTS / 4);
+    expect(ratios[Math.floor(ratios.length / 2)]).toBeCloseTo(1, 1);
+  });
+});

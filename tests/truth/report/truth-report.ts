@@ -1,0 +1,87 @@
+import { type FamilyAgreement, spreadIn } from './agreement';
+import { QUANTITIES, type Quantity } from './compare-shot';
+import { ENGINE_SUBJECT } from './engine-subject';
+import type { FollowedRub } from './followed-rub';
+import type { FigureTable } from './published-figure';
+import { PUBLISHED_FIGURES } from './published-figures';
+import { roundedUp, spreadOf } from './spread';
+
+const BEGIN = '<!-- truth:report begins -->';
+const END = '<!-- truth:report ends -->';
+
+/** The README with the report in its place, between the marks. @throws Error without marks */
+export function withReport(readme: string, families: readonly FamilyAgreement[]): string {
+  const [from, to] = [readme.indexOf(BEGIN), readme.indexOf(END)];
+  if (from < 0 || to < from) throw new Error('the README has no place for the report');
+  return `${readme.slice(0, from)}${BEGIN}\n\n${reportOf(families)}\n\n${readme.slice(to)}`;
+}
+
+function reportOf(families: readonly FamilyAgreement[]): string {
+  const [grounded, level, tilted, all] = families;
+  if (!grounded || !level || !tilted || !all) throw new RangeError('four families are reported');
+  return [
+    countsOf(families),
+    agreementTable([level, tilted], all),
+    groundedLine(grounded),
+    rubLine([...grounded.rubs, ...level.rubs, ...tilted.rubs]),
+    figuresTable(),
+  ].join('\n\n');
+}
+
+const total = (counts: readonly number[]) => counts.reduce((sum, count) => sum + count, 0);
+const count = (figure: number) => figure.toLocaleString('en');
+
+function countsOf(families: readonly FamilyAgreement[]): string {
+  const [touches, misses, apart] = [
+    total(families.map((family) => family.touches)),
+    total(families.map((family) => family.misses)),
+    total(families.map((family) => family.disagreements.length)),
+  ];
+  return `Of ${count(total(families.map(({ shots }) => shots)))} random strokes, ${count(touches)} touch the object ball by both, ${count(misses)} miss it by both, and ${apart === 0 ? 'none' : count(apart)} by only one. Figures are rounded up.`;
+}
+
+function agreementTable(play: readonly FamilyAgreement[], all: FamilyAgreement): string {
+  const rows = (Object.keys(QUANTITIES) as Quantity[]).map((quantity) => {
+    const { name, unit } = QUANTITIES[quantity];
+    const shots = spreadIn(quantity, ...play);
+    const cells = [shots.mean, shots.p99, shots.max].map(roundedUp);
+    const extreme = spreadIn(quantity, all);
+    return `| ${name}, ${unit} | ${cells.join(' | ')} | ${count(shots.count)} | ${roundedUp(extreme.max)} | ${count(extreme.count)} |`;
+  });
+  return [
+    '| engine and reference apart | mean | 99 % | max | shots | max, anything accepted | shots |',
+    '|---|---|---|---|---|---|---|',
+    ...rows,
+  ].join('\n');
+}
+
+function groundedLine(grounded: FamilyAgreement): string {
+  const place = roundedUp(spreadIn('place', grounded).max);
+  const direction = roundedUp(spreadIn('objectDirection', grounded).max);
+  return `All of that is the last tenth of a millisecond of a ball’s bouncing, which the engine does not fly. Where the ball stays on the bed (${count(grounded.touches)} shots more), the two are at most ${place} mm and, in the object ball’s direction, ${direction}° apart.`;
+}
+
+function rubLine(all: readonly FollowedRub[]): string {
+  const rubs = all.filter(({ flying }) => !flying);
+  const moved = spreadOf(rubs.map(({ movedDeg }) => movedDeg));
+  const worst = rubs.find(({ movedDeg }) => movedDeg === moved.max);
+  if (worst === undefined) throw new RangeError('no impacts');
+  const { cutDeg, speedMps, slipMps } = worst;
+  return `Both take one friction coefficient for a whole impact of two balls. If it followed the slip through the impact instead, the object ball would leave ${moved.mean.toFixed(1)}° elsewhere on average, ${moved.p99.toFixed(1)}° or less in 99 of 100 shots, and ${moved.max.toFixed(1)}° at most: at a cut of ${cutDeg.toFixed(0)}° and ${speedMps.toFixed(1)} m/s, the balls slipping at ${slipMps.toFixed(1)} m/s.`;
+}
+
+function figuresTable(): string {
+  return [
+    '| published figures, and the engine | source | how we have it | figures | most apart | held |',
+    '|---|---|---|---|---|---|',
+    ...PUBLISHED_FIGURES.map(figuresRow),
+  ].join('\n');
+}
+
+function figuresRow({ law, source, tag, unit, figures }: FigureTable): string {
+  const apart = figures.map(({ of, expected }) => Math.abs(of(ENGINE_SUBJECT) - expected));
+  const held = figures.filter(({ tolerance }, index) => (apart[index] ?? 9e9) <= tolerance).length;
+  const most = Math.max(...apart, 1e-9);
+  const verdict = held === figures.length ? 'all' : `**${held} of ${figures.length}**`;
+  return `| ${law} | ${source} | ${tag} | ${figures.length} | ${roundedUp(most)}${unit && ` ${unit}`} | ${verdict} |`;
+}
