@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { agreement, type FamilyAgreement, spreadIn } from './report/agreement';
+import { type AimAgreement, aimAgreement } from './report/aim-agreement';
 import type { Quantity } from './report/compare-shot';
 import { spreadOf } from './report/spread';
 import { withReport } from './report/truth-report';
@@ -56,8 +57,10 @@ const GATES = {
 
 describe('the engine and the reference', () => {
   let families: readonly FamilyAgreement[] = [];
+  let aims: AimAgreement = { shots: 0, apartDeg: [], overlooked: [], notFound: 0 };
   beforeAll(() => {
     families = agreement();
+    aims = aimAgreement();
   }, 120_000);
 
   const family = (name: string): FamilyAgreement => {
@@ -88,6 +91,14 @@ describe('the engine and the reference', () => {
     });
   });
 
+  it('find the same aims, one in closed form, one by playing shot after shot', () => {
+    expect(aims.shots).toBe(400);
+    expect(aims.apartDeg.length).toBeGreaterThan(380);
+    expect(aims.overlooked).toEqual([]);
+    expect(aims.notFound).toBe(0);
+    expect(spreadOf(aims.apartDeg).max).toBeLessThan(1e-4);
+  });
+
   it('would differ by a tenth of a degree if friction followed the slip through an impact', () => {
     const moved = family('shots of play, level bed').rubs.map(({ movedDeg }) => movedDeg);
     expect(spreadOf(moved).mean).toBeGreaterThan(0.05);
@@ -96,7 +107,7 @@ describe('the engine and the reference', () => {
 
   it('are reported in the README as they are: `npm run truth:report` writes it', () => {
     const readme = readFileSync('README.md', 'utf8');
-    expect(readme).toBe(withReport(readme, families));
+    expect(readme).toBe(withReport(readme, { families, aims }));
   });
 });
 

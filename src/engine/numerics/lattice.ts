@@ -1,34 +1,19 @@
-/**
- * Points that fill a unit cube evenly: the n-th has coordinates frac(shift_k + n·φ^−k), φ being the
- * root of x^(d+1) = x + 1. Source: Roberts' generalised golden ratio, 2018 (from memory).
- */
-export interface Lattice {
-  readonly steps: readonly number[];
-}
-
-const ROUNDS = 60;
-
-/** @param dimensions d, at least 1 */
-export function latticeOf(dimensions: number): Lattice {
-  let root = 2;
-  for (let round = 0; round < ROUNDS; round++) root = (1 + root) ** (1 / (dimensions + 1));
-  return { steps: Array.from({ length: dimensions }, (_, index) => root ** -(index + 1) % 1) };
-}
+/** The first primes: their square roots are irrational and unrelated. */
+const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53];
 
 /**
- * Coordinate `dimension` of point n, in (0, 1), for the copy of the lattice moved by `shift`: copies
- * with different whole shifts are as good as independent.
+ * Coordinate of a point of a lattice that fills a unit cube evenly, in (0, 1): the n-th point has
+ * the fractional part of n·√p, p being the dimension's prime. Source: Richtmyer 1951 (from memory).
+ *
+ * @param copy copies with different numbers start elsewhere, and are as good as independent
+ * @param dimension 0 to 15
+ * @throws RangeError for any other dimension
  */
-export function latticePoint(
-  lattice: Lattice,
-  n: number,
-  dimension: number,
-  shift: number,
-): number {
-  const step = lattice.steps[dimension];
-  if (step === undefined) throw new RangeError(`the lattice has no dimension ${dimension}`);
-  // Each copy starts elsewhere in each dimension: multiples of two unrelated irrationals.
-  const start = shift * Math.SQRT2 * (dimension + 1) + shift * Math.E;
-  const at = (0.5 + start + n * step) % 1;
+export function latticePoint(n: number, dimension: number, copy: number): number {
+  const prime = PRIMES[dimension];
+  if (prime === undefined) throw new RangeError(`the lattice has no dimension ${dimension}`);
+  // A copy starts at a place of its own in each dimension: multiples of unrelated irrationals.
+  const start = copy * (Math.E + dimension * Math.PI);
+  const at = (start + (n + 0.5) * Math.sqrt(prime)) % 1;
   return Math.min(1 - 1e-12, Math.max(1e-12, at));
 }

@@ -1,5 +1,5 @@
 import { INPUT_RANGES } from '../aim/input-ranges';
-import { latticeOf, latticePoint } from '../numerics/lattice';
+import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
 import { type HeldShot, type MissOrLost, missOfStroke, type StrokeInputs } from './held-shot';
 import { KIT_QUANTITIES, type KitQuantity, type KitSpread, kitMoved } from './kit-spread';
@@ -18,14 +18,13 @@ export interface Chance {
 const COPIES = 4;
 const POINTS = 32;
 /** What finding the window of each draw by secant steps may cost, as a share. */
-const SECANT_ERROR = 0.004;
+const SECANT_ERROR = 0.005;
 
 /** A tilted bed costs far more to play; its effect on the miss is small and taken as straight. */
 const SLOPES: readonly KitQuantity[] = ['bedSlopeAlong', 'bedSlopeRight'];
 const SAMPLED = KIT_QUANTITIES.filter((quantity) => !SLOPES.includes(quantity));
 /** Speed, sideways tip, height, elevation and slope; then the kit. */
 const FIRST_DIMENSIONS = 5;
-const LATTICE = latticeOf(FIRST_DIMENSIONS + SAMPLED.length);
 
 /**
  * The chance that the ball goes when a player with this profile plays these inputs, counting what
@@ -45,8 +44,7 @@ export function chanceOf(
   const copies = Array.from({ length: COPIES }, (_, copy) => {
     let sum = 0;
     for (let point = 0; point < POINTS; point++) {
-      const normal = (dimension: number) =>
-        normalQuantile(latticePoint(LATTICE, point, dimension, copy + 1));
+      const normal = (dimension: number) => normalQuantile(latticePoint(point, dimension, copy));
       const drawn = drawInputs(held, inputs, profile, normal);
       const drawnHeld = { ...held, kit: drawKit(held, spread, normal) };
       const tilt = tiltSd * normal(4);

@@ -1,4 +1,5 @@
 import { type FamilyAgreement, spreadIn } from './agreement';
+import type { AimAgreement } from './aim-agreement';
 import { QUANTITIES, type Quantity } from './compare-shot';
 import { ENGINE_SUBJECT } from './engine-subject';
 import type { FollowedRub } from './followed-rub';
@@ -9,20 +10,27 @@ import { roundedUp, spreadOf } from './spread';
 const BEGIN = '<!-- truth:report begins -->';
 const END = '<!-- truth:report ends -->';
 
-/** The README with the report in its place, between the marks. @throws Error without marks */
-export function withReport(readme: string, families: readonly FamilyAgreement[]): string {
-  const [from, to] = [readme.indexOf(BEGIN), readme.indexOf(END)];
-  if (from < 0 || to < from) throw new Error('the README has no place for the report');
-  return `${readme.slice(0, from)}${BEGIN}\n\n${reportOf(families)}\n\n${readme.slice(to)}`;
+/** What the truth tests have found. */
+export interface Findings {
+  readonly families: readonly FamilyAgreement[];
+  readonly aims: AimAgreement;
 }
 
-function reportOf(families: readonly FamilyAgreement[]): string {
+/** The README with the report in its place, between the marks. @throws Error without marks */
+export function withReport(readme: string, findings: Findings): string {
+  const [from, to] = [readme.indexOf(BEGIN), readme.indexOf(END)];
+  if (from < 0 || to < from) throw new Error('the README has no place for the report');
+  return `${readme.slice(0, from)}${BEGIN}\n\n${reportOf(findings)}\n\n${readme.slice(to)}`;
+}
+
+function reportOf({ families, aims }: Findings): string {
   const [grounded, level, tilted, all] = families;
   if (!grounded || !level || !tilted || !all) throw new RangeError('four families are reported');
   return [
     countsOf(families),
     agreementTable([level, tilted], all),
     groundedLine(grounded),
+    aimsLine(aims),
     rubLine([...grounded.rubs, ...level.rubs, ...tilted.rubs]),
     figuresTable(),
   ].join('\n\n');
@@ -59,6 +67,14 @@ function groundedLine(grounded: FamilyAgreement): string {
   const place = roundedUp(spreadIn('place', grounded).max);
   const direction = roundedUp(spreadIn('objectDirection', grounded).max);
   return `All of that is the last tenth of a millisecond of a ball’s bouncing, which the engine does not fly. Where the ball stays on the bed (${count(grounded.touches)} shots more), the two are at most ${place} mm and, in the object ball’s direction, ${direction}° apart.`;
+}
+
+function aimsLine({ shots, apartDeg, overlooked, notFound }: AimAgreement): string {
+  const only = (missing: number, who: string) =>
+    missing === 0 ? [] : [`${missing} only by ${who}`];
+  const exceptions = [...only(overlooked.length, 'the reference'), ...only(notFound, 'the engine')];
+  const rest = exceptions.length === 0 ? 'none by only one' : exceptions.join(', ');
+  return `Looking for the aim by playing shot after shot, the reference finds the engine’s in ${count(apartDeg.length)} of ${count(shots)} random shots, at most ${roundedUp(spreadOf(apartDeg).max)}° off; ${rest}.`;
 }
 
 function rubLine(all: readonly FollowedRub[]): string {
