@@ -18,7 +18,8 @@ const ON_THE_BED: Readonly<Record<Quantity, Gate>> = {
   spin: [1e-8, 1e-7, 5e-7],
   objectDirection: [1e-9, 1e-8, 1e-7],
   objectSpeed: [1e-8, 1e-7, 5e-7],
-  cueBallAfter: [1e-8, 1e-7, 5e-7],
+  velocitiesAfter: [1e-8, 1e-7, 5e-7],
+  spinsAfter: [1e-8, 1e-7, 5e-7],
   rollsOff: [1e-7, 1e-7, 1e-5],
 };
 
@@ -31,7 +32,8 @@ const IN_PLAY: Readonly<Record<Quantity, Gate>> = {
   spin: [2e-3, 1e-2, 0.05],
   objectDirection: [1e-4, 1e-3, 5e-3],
   objectSpeed: [5e-4, 5e-3, 0.05],
-  cueBallAfter: [5e-4, 5e-3, 0.02],
+  velocitiesAfter: [5e-4, 5e-3, 0.05],
+  spinsAfter: [2e-3, 0.01, 0.05],
   rollsOff: [1e-4, 1e-3, 5e-3],
 };
 
@@ -44,7 +46,8 @@ const ANYTHING: Readonly<Record<Quantity, Gate>> = {
   spin: [5e-3, 0.02, 0.5],
   objectDirection: [2e-4, 2e-3, 0.01],
   objectSpeed: [5e-3, 0.02, 0.5],
-  cueBallAfter: [2e-3, 0.01, 0.1],
+  velocitiesAfter: [5e-3, 0.02, 0.5],
+  spinsAfter: [5e-3, 0.02, 0.5],
   rollsOff: [5e-4, 2e-3, 0.02],
 };
 

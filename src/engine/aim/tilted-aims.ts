@@ -17,7 +17,7 @@ const SEEDS = [
 ];
 const MAX_ROUNDS = 12;
 /** Paths tried before giving up: what settles at all has settled long before. */
-const MOST_PATHS = 80;
+const MOST_PATHS = 60;
 /** Absolute, rad: at a metre and a half, a millionth of a degree in the object ball's direction. */
 const SETTLED = 1e-10;
 /** First secant step per miss, rad per rad: about 2R/d of a metre's shot. Only a start. */

@@ -17,10 +17,11 @@ export const QUANTITIES = {
   time: { name: 'time of contact', unit: 'ms' },
   direction: { name: 'cue ball’s direction at contact', unit: '°' },
   speed: { name: 'cue ball’s speed at contact', unit: '%' },
-  spin: { name: 'cue ball’s spin at contact, at its surface', unit: '% of speed' },
+  spin: { name: 'cue ball’s spin at contact, at the surface', unit: '% of speed' },
   objectDirection: { name: 'object ball’s direction', unit: '°' },
   objectSpeed: { name: 'object ball’s speed', unit: '%' },
-  cueBallAfter: { name: 'cue ball’s velocity just after', unit: '% of speed' },
+  velocitiesAfter: { name: 'both balls’ velocities just after', unit: '% of speed' },
+  spinsAfter: { name: 'both balls’ spins just after, at the surface', unit: '% of speed' },
   rollsOff: { name: 'cue ball’s direction once it rolls', unit: '°' },
 } as const;
 
@@ -68,14 +69,22 @@ export function compareShot(
       time: 1000 * Math.abs(arrival.timeS - contact.timeS),
       direction: degreesApart(body.velocity, told.arrival.directionRad),
       speed: percent(planSpeed(body) - told.arrival.speedMps, planSpeed(body)),
-      spin: percent(
-        kit.ballRadiusM * length(minus(body.spin, [cueBall.wx, cueBall.wy, cueBall.wz])),
-        speedMps,
-      ),
+      spin: percent(kit.ballRadiusM * length(minus(body.spin, spinOf(cueBall))), speedMps),
       objectDirection: degreesApart(impact.objectBall.velocity, told.objectBall.directionRad),
       objectSpeed: percent(objectMps - told.objectBall.speedMps, objectMps),
-      cueBallAfter: percent(
-        length(minus(impact.cueBall.velocity, velocityOf(after.cueBall))),
+      velocitiesAfter: percent(
+        Math.hypot(
+          length(minus(impact.cueBall.velocity, velocityOf(after.cueBall))),
+          length(minus(impact.objectBall.velocity, velocityOf(after.objectBall))),
+        ),
+        speedMps,
+      ),
+      spinsAfter: percent(
+        kit.ballRadiusM *
+          Math.hypot(
+            length(minus(impact.cueBall.spin, spinOf(after.cueBall))),
+            length(minus(impact.objectBall.spin, spinOf(after.objectBall))),
+          ),
         speedMps,
       ),
       rollsOff: rollingApart(impact.cueBall, told.cueBall.rollingDirectionRad),
@@ -89,6 +98,8 @@ export function compareShot(
 }
 
 const velocityOf = ({ vx, vy, vz }: BallState): Vec3 => [vx, vy, vz];
+
+const spinOf = ({ wx, wy, wz }: BallState): Vec3 => [wx, wy, wz];
 
 const planSpeed = ({ velocity }: Body): number => Math.hypot(velocity[0], velocity[1]);
 
