@@ -1,5 +1,5 @@
 import { travel } from '../events/journey';
-import type { Kit } from '../model/kit';
+import { isLevel, type Kit } from '../model/kit';
 import type { Phase } from '../model/phase';
 import { strike } from '../model/strike';
 import { missOf, play } from './contact';
@@ -26,11 +26,6 @@ function slopeUnder(kit: Kit, aimRad: number): Kit['bedSlope'] {
   const { alongM_per_M: along, rightM_per_M: right } = kit.bedSlope;
   const [c, s] = [Math.cos(aimRad), Math.sin(aimRad)];
   return { alongM_per_M: along * c + right * s, rightM_per_M: right * c - along * s };
-}
-
-/** Whether the path is the same for every aim. */
-function isLevel(kit: Kit): boolean {
-  return kit.bedSlope.alongM_per_M === 0 && kit.bedSlope.rightM_per_M === 0;
 }
 
 /** Aims whose path holds a contact that sends the object ball along the target line, unordered. */

@@ -1,6 +1,7 @@
 import { travel } from '../events/journey';
 import type { BallState } from '../model/ball-state';
-import type { Kit } from '../model/kit';
+import { isLevel, type Kit } from '../model/kit';
+import { rolledVelocity } from '../model/rolled-velocity';
 import { bearing, wrapped } from '../numerics/angle';
 import type { Contact } from './contact';
 import type { Layout } from './layout';
@@ -10,8 +11,8 @@ import type { AimAnswer, Arrival, Heading, Shot } from './shot';
 /** Slower than this, m/s, a ball stands still and has no direction. */
 const STILL_MPS = 1e-9;
 
-/** Where a ball goes, in polar form. */
-function headingOf(ball: BallState): Heading {
+/** A velocity in polar form. */
+function headingOf(ball: Pick<BallState, 'vx' | 'vy'>): Heading {
   const speedMps = Math.hypot(ball.vx, ball.vy);
   return { speedMps, directionRad: speedMps > STILL_MPS ? bearing(ball.vx, ball.vy) : null };
 }
@@ -76,7 +77,9 @@ function arrivalOf(contact: Contact): Arrival {
 
 /** The cue ball's direction as it begins to roll; null where it comes to rest without. */
 function rollingDirection(contact: Contact, kit: Kit): number | null {
-  const { phases } = travel(contact.after.cueBall, contact.timeS, kit, []);
+  const { cueBall } = contact.after;
+  if (isLevel(kit)) return headingOf(rolledVelocity(cueBall, kit.ballRadiusM)).directionRad;
+  const { phases } = travel(cueBall, contact.timeS, kit, []);
   const roll = phases.find((phase) => phase.motion === 'rolling');
   return roll === undefined ? null : headingOf(roll.start).directionRad;
 }

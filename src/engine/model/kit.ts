@@ -62,3 +62,8 @@ export const DEFAULT_KIT: Kit = {
   bedSlope: { alongM_per_M: 0, rightM_per_M: 0 },
   cueBallMassRatio: 1,
 };
+
+/** Whether the bed is level, so that a path is the same for every aim, only turned. */
+export function isLevel(kit: Kit): boolean {
+  return kit.bedSlope.alongM_per_M === 0 && kit.bedSlope.rightM_per_M === 0;
+}

@@ -8,7 +8,10 @@ function search(f: (x: number) => number, a: number, b: number, xTolerance = 0, 
     calls++;
     return f(x);
   };
-  return { ...bracketedRoot(counted, a, f(a), b, f(b), xTolerance, fTolerance), calls: () => calls };
+  return {
+    ...bracketedRoot(counted, a, f(a), b, f(b), xTolerance, fTolerance),
+    calls: () => calls,
+  };
 }
 
 describe('bracketedRoot', () => {
@@ -28,7 +31,7 @@ describe('bracketedRoot', () => {
   ])('finds the root of %s', (_, f, a, b, root) => {
     const found = search(f, a, b, 1e-13);
     expect(found.converged).toBe(true);
-    expect(Math.abs(found.x - root)).toBeLessThan(1e-5);
+    expect(Math.abs(found.x - root)).toBeLessThan(1e-10);
     expect(found.calls()).toBeLessThanOrEqual(120);
   });
 
