@@ -11,7 +11,8 @@ import { isRefusal, roomOf } from './room-of';
 export function answerLine(line: string, lineNumber: number): string {
   const request = parseRequest(parseJson(line));
   if (request === null) return JSON.stringify(malformed(lineNumber));
-  return JSON.stringify({ id: request.id, ...answerOf(request) });
+  const { id, unknown } = request;
+  return JSON.stringify({ id, ...answerOf(request), ...(unknown.length > 0 ? { unknown } : {}) });
 }
 
 function answerOf(request: LookupRequest): object {

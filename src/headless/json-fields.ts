@@ -16,11 +16,20 @@ export function numberOf(value: unknown): number {
   return typeof value === 'number' ? value : Number.NaN;
 }
 
+/**
+ * A field of what should be an object: undefined where it, or the whole object, is left out; NaN
+ * where something else stands in the object's place, so that it is not taken for left out.
+ */
+export function fieldIn(holder: unknown, key: string): unknown {
+  if (holder === undefined) return undefined;
+  return isFields(holder) ? holder[key] : Number.NaN;
+}
+
 /** The defaults with what was given in their place; names the defaults do not hold are left out. */
-export function overlaid<T extends object>(defaults: T, given: Fields): T {
-  const entries = Object.entries(defaults).map(([key, value]) => [
-    key,
-    given[key] === undefined ? value : numberOf(given[key]),
-  ]);
+export function overlaid<T extends object>(defaults: T, given: unknown): T {
+  const entries = Object.entries(defaults).map(([key, value]) => {
+    const field = fieldIn(given, key);
+    return [key, field === undefined ? value : numberOf(field)];
+  });
   return Object.fromEntries(entries);
 }

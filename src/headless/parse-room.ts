@@ -5,7 +5,7 @@ import { checkTarget } from '../engine/room/check-target';
 import { type KitSpread, UNMEASURED } from '../engine/room/kit-spread';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
 import type { Target } from '../engine/room/target';
-import { type Fields, fieldsOf, numberOf } from './json-fields';
+import { type Fields, fieldIn, fieldsOf, numberOf } from './json-fields';
 
 /** What a request may want beside the aim. */
 export const WANTS = ['forgives', 'certainty', 'chance'] as const;
@@ -39,10 +39,11 @@ export function parseTarget(fields: Fields, kit: Kit): Target | Refusal {
 
 /** The player of a request: the invented club player where it says nothing. */
 export function parseStroke(fields: Fields): StrokeProfile | Refusal {
-  const given = fieldsOf(fields.stroke);
   const usual = INVENTED_PROFILES.club;
-  const or = (key: string, usually: number, scale = 1) =>
-    given[key] === undefined ? usually : numberOf(given[key]) * scale;
+  const or = (key: string, usually: number, scale = 1) => {
+    const field = fieldIn(fields.stroke, key);
+    return field === undefined ? usually : numberOf(field) * scale;
+  };
   const profile = {
     directionRad: or('directionDeg', usual.directionRad, RAD),
     speedShare: or('speedShare', usual.speedShare),
@@ -65,20 +66,20 @@ export function parseStroke(fields: Fields): StrokeProfile | Refusal {
  * `ballFriction` is a share already. What is left out is as little known as an unmeasured kit's.
  */
 export function parseKitSd(fields: Fields, kit: Kit): KitSpread | Refusal {
-  const given = fieldsOf(fields.kitSd);
-  const slope = fieldsOf(given.bedSlope);
+  const given = (key: string) => fieldIn(fields.kitSd, key);
+  const slope = (key: string) => fieldIn(given('bedSlope'), key);
   const { ballFriction, bedSlopeAlong, bedSlopeRight, ...plain } = UNMEASURED;
   const or = (value: unknown, usual: number) => (value === undefined ? usual : numberOf(value));
   const shares = Object.entries(plain).map(([name, usual]) => {
     const key = name as keyof typeof plain;
-    const sd = given[key];
+    const sd = given(key);
     return [key, sd === undefined ? usual : numberOf(sd) / kit[key]];
   });
   const spread: KitSpread = {
     ...(Object.fromEntries(shares) as typeof plain),
-    ballFriction: or(given.ballFriction, ballFriction),
-    bedSlopeAlong: or(slope.alongM_per_M, bedSlopeAlong),
-    bedSlopeRight: or(slope.rightM_per_M, bedSlopeRight),
+    ballFriction: or(given('ballFriction'), ballFriction),
+    bedSlopeAlong: or(slope('alongM_per_M'), bedSlopeAlong),
+    bedSlopeRight: or(slope('rightM_per_M'), bedSlopeRight),
   };
   if (Object.values(spread).every((sd) => sd >= 0 && sd <= 2)) return spread;
   return outOfRange(

@@ -4,6 +4,7 @@ import { freshId } from '../store/fresh-id';
 import { kitOf } from '../store/kit-of';
 import { LAST_ON_SHELF } from '../store/last-on-shelf';
 import type { ShelfName, Shelves } from '../store/records';
+import { SHELF_NAMES } from '../store/shelf-names';
 import type { ShelfContents, StorePort } from '../store/store-port';
 import type { DeskModel } from './desk-model';
 import { createKitEdits, type EditResult, type KitEdits, NOT_THERE } from './kit-edits';
@@ -24,6 +25,8 @@ export interface KitModel extends KitEdits {
   readonly current: { readonly [S in ShelfName]: ReadonlySignal<Shelves[S]> };
   /** What the engine takes, of the records in play. */
   readonly kit: ReadonlySignal<Kit>;
+  /** The shelves whose record in play holds nobody's own numbers. */
+  readonly defaults: ReadonlySignal<readonly ShelfName[]>;
   /** True while nothing in play is the person's own. */
   readonly isDefault: ReadonlySignal<boolean>;
   /** The last record deleted, while {@link restore} can bring it back. */
@@ -70,6 +73,10 @@ export function createKitModel({
     tables: inPlay('tables'),
   };
 
+  const defaults = computed(() =>
+    SHELF_NAMES.filter((shelf) => current[shelf].value.origin === 'invented'),
+  );
+
   return {
     ...createKitEdits(kept, newId),
     shelves,
@@ -77,9 +84,8 @@ export function createKitModel({
     kit: computed(() =>
       kitOf(current.cues.value, current.cloths.value, current.balls.value, current.tables.value),
     ),
-    isDefault: computed(() =>
-      Object.values(current).every((record) => record.value.origin === 'invented'),
-    ),
+    defaults,
+    isDefault: computed(() => defaults.value.length === SHELF_NAMES.length),
     lastDeleted,
     saveProblem: kept.saveProblem,
     figures(shelf, id) {

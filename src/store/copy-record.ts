@@ -1,13 +1,16 @@
 import { LONGEST_NAME } from './parse-named';
 import type { ShelfName, Shelves } from './records';
 
-/** The person's own copy of a record, under a name the shelf does not have yet. */
+/**
+ * A copy of a record to change, under a name the shelf does not have yet. Its numbers come from where
+ * the record's did: a copy of an invented example is invented until a number of it is changed.
+ */
 export function copyRecord<S extends ShelfName>(
   record: Shelves[S],
   id: string,
   takenNames: readonly string[],
 ): Shelves[S] {
-  return { ...record, id, name: copyName(record.name, takenNames), origin: 'by-hand' };
+  return { ...record, id, name: copyName(record.name, takenNames) };
 }
 
 function copyName(name: string, takenNames: readonly string[]): string {

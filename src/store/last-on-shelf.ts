@@ -4,5 +4,5 @@ import type { DeleteResult } from './store-port';
 export const LAST_ON_SHELF = {
   ok: false,
   reason: 'last-on-shelf',
-  message: 'This is the last one here: add another before deleting it.',
+  message: 'This is the last one here: copy it before deleting it.',
 } as const satisfies DeleteResult;

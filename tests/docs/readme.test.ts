@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_KIT } from '../../src/engine/model/kit';
 import { answerLine } from '../../src/headless/answer-line';
 
 const README = readFileSync('README.md', 'utf8');
@@ -38,6 +39,9 @@ describe('the README', () => {
     const request = /'(.*)'/.exec(example)?.[1] ?? '';
     const answer = Object.keys(JSON.parse(answerLine(request, 1))).filter((key) => key !== 'id');
     expect(namesUnder('field of an answer').sort()).toEqual(answer.sort());
+    expect([...new Set(namesUnder('field of a kit'))].sort()).toEqual(
+      Object.keys(DEFAULT_KIT).sort(),
+    );
     const asked = Object.keys(JSON.parse(request));
     expect(namesUnder('field of a request')).toEqual(expect.arrayContaining(asked));
   });

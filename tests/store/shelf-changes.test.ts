@@ -17,14 +17,13 @@ const cue = (id: string, name = id): Cue => ({
 });
 
 describe('copying a record', () => {
-  it('gives the person’s own, under a new id and name', () => {
+  it('gives the same numbers from the same origin, under a new id and name', () => {
     const [stiff] = DEMO_CATALOGUE.cues;
     if (!stiff) throw new Error('no demo cue');
     expect(copyRecord<'cues'>(stiff, 'new', ['Stiff cue'])).toEqual({
       ...stiff,
       id: 'new',
       name: 'Stiff cue (copy)',
-      origin: 'by-hand',
     });
   });
 

@@ -54,14 +54,14 @@ function checkKit(kit: Kit): Refusal | null {
   if (problem === null) return null;
   const { min, max } = problem.range;
   const span = max < Number.POSITIVE_INFINITY ? `from ${min} to ${max}` : `at least ${min}`;
-  const message = `${problem.quantity} of the kit must be ${span}.`;
+  const message = `${problem.quantity} of the kit must be a number ${span}.`;
   return outOfRange('kit', message, `Give it a value ${span}.`);
 }
 
 function tellRange(field: keyof Shot | 'aimRad', range: Range): Refusal {
   const { name, unit, scale } = WORDING[field];
   const span = `from ${tidy(range.min * scale)} to ${tidy(range.max * scale)}${unit}`;
-  return outOfRange(field, `${name} must be ${span}.`, `Give a value ${span}.`);
+  return outOfRange(field, `${name} must be a number ${span}.`, `Give a value ${span}.`);
 }
 
 function tidy(value: number): string {

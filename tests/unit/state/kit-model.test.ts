@@ -53,12 +53,16 @@ describe('the kit in play', () => {
     expect(kit.current.cues.value.id).toBe(HOUSE);
   });
 
-  it('is the person’s own as soon as one record in play is', async () => {
+  it('is the person’s own once a number of a record in play is', async () => {
     const { kit } = await setUp();
     const copied = kit.copy('tables', 'demo-table-9ft');
+    const id = copied.ok ? copied.id : '';
+    kit.choose('tables', id);
     expect(kit.isDefault.value).toBe(true);
-    kit.choose('tables', copied.ok ? copied.id : '');
+    expect(kit.defaults.value).toEqual(['cues', 'cloths', 'balls', 'tables']);
+    kit.edit('tables', id, 'lengthM', 2.5);
     expect(kit.isDefault.value).toBe(false);
+    expect(kit.defaults.value).toEqual(['cues', 'cloths', 'balls']);
   });
 });
 
@@ -71,7 +75,6 @@ describe('copying', () => {
       ...kit.current.cues.value,
       id: 'new-1',
       name: 'House cue (copy)',
-      origin: 'by-hand',
     });
     expect(desk.choice.cues).toBe(HOUSE);
   });
