@@ -4,12 +4,14 @@ import { defineConfig } from 'vitest/config';
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
 /** Components (`*.test.tsx`) get a DOM; everything else plain Node. */
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
   plugins: [preact()],
   test: {
     projects: [
       {
         extends: true,
+        // A project does not take the mode of the command by itself, and a soak hangs on it.
+        mode,
         test: {
           name: 'unit',
           include: FAST.map((folder) => `tests/${folder}/**/*.test.ts`),
@@ -51,4 +53,4 @@ export default defineConfig({
       },
     ],
   },
-});
+}));

@@ -5,14 +5,18 @@ import { render } from 'preact';
 import { playAim } from './engine/aim/play-aim';
 import { solveAim } from './engine/aim/solve-aim';
 import { traceCueBall } from './engine/aim/trace-cue-ball';
+import { UNMEASURED } from './engine/room/kit-spread';
+import { roomForError } from './engine/room/room-for-error';
 import { registerServiceWorker } from './offline/register-service-worker';
 import { createDeskModel } from './state/desk-model';
 import { kitEffects } from './state/kit-effects';
 import { createKitModel } from './state/kit-model';
+import { createRoomModel } from './state/room-model';
 import { createShotModel } from './state/shot-model';
 import { createStore } from './store/create-store';
 import { onPageHide } from './store/on-page-hide';
 import { App } from './ui/App';
+import { createLaterAtRest } from './ui/later-at-rest';
 import { createRouter } from './ui/route';
 
 const store = createStore();
@@ -26,6 +30,15 @@ const shot = createShotModel({
   kit: kit.kit,
   tableLengthM: computed(() => kit.current.tables.value.lengthM),
   desk,
+});
+
+const room = createRoomModel({
+  lastAnswer: shot.lastAnswer,
+  desk,
+  // No kit can be measured yet, whatever its numbers.
+  spread: signal(UNMEASURED),
+  assess: roomForError,
+  later: createLaterAtRest(window),
 });
 
 const storageLines = signal<readonly string[]>([]);
@@ -55,6 +68,7 @@ render(
   <App
     app={{
       shot,
+      room,
       kit,
       effects: computed(() => kitEffects(kit.kit.value, solveAim)),
       desk,

@@ -62,7 +62,15 @@ function figureOf(balls: number, ballPx: number, textPx: number): string {
   const size = sizeOf(balls);
   if (size === 'quarter') return '';
   const whole = Math.floor(Math.abs(balls));
-  if (size === 'half') return whole === 0 && ballPx >= HALF_FIGURES_FROM_PX ? '½' : '';
+  // Half a ball from the centre is the ball's own edge, which is how a player finds it.
+  if (size === 'half') return whole === 0 && ballPx >= HALF_FIGURES_FROM_PX ? 'edge' : '';
+  if (whole % figureEvery(ballPx, textPx) !== 0) return '';
   const crowded = ballPx < textWidthPx(7, textPx);
   return whole === 1 && !crowded ? '1 ball' : `${whole}`;
+}
+
+/** How many balls lie between two figures, so that the figures stay apart. */
+function figureEvery(ballPx: number, textPx: number): number {
+  const room = textWidthPx(4, textPx);
+  return [1, 2, 5, 10, 20].find((balls) => balls * ballPx >= room) ?? 50;
 }

@@ -1,4 +1,5 @@
 import type { AimMark } from '../units/unit-names';
+import { aimOffsetM } from './aim-offset';
 import { layOutRuler, type Ruler } from './ball-ruler';
 import type { Canvas, Circle, Label } from './canvas';
 import { type Mark, placeBallNames, placeMarks, placeScaleNote } from './view-labels';
@@ -17,6 +18,14 @@ export interface ShooterScene {
     readonly stickOffsetM: number;
     readonly stickOnObjectBallM: number;
   } | null;
+  /** The aims between which the ball still goes; null while they are not known. */
+  readonly bandRad: { readonly low: number; readonly high: number } | null;
+}
+
+/** An upright band of the view, px. */
+export interface Band {
+  readonly fromX: number;
+  readonly toX: number;
 }
 
 export interface ShooterView {
@@ -26,6 +35,8 @@ export interface ShooterView {
   readonly objectLabel: Label | null;
   readonly ghostLabel: Label | null;
   readonly aim: Mark | null;
+  /** The aims that still go, cut off at the edges of the view. */
+  readonly band: Band | null;
   /** Null where the stick's axis passes as good as on the aim line. */
   readonly stick: Mark | null;
   readonly ruler: Ruler;
@@ -55,7 +66,9 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
   const { ballRadiusM: radiusM, cutRad, lead } = scene;
   const growth = ghostGrowth(scene);
   const objectM = 2 * radiusM * Math.sin(cutRad);
-  const marksM = marksOf(scene, objectM, growth);
+  const inView = (offsetM: number) =>
+    lead === 'object-ball' ? objectM + offsetM : offsetM * growth;
+  const marksM = marksOf(scene, inView);
   const spanM = spanOf(radiusM, objectM, marksM);
   const bands = bandsOf(canvas);
   const room = Math.max(20, bands.bottom - bands.top);
@@ -69,6 +82,10 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
   const objectBall = { cx: toX(objectM), cy, r: radiusM * pxPerM };
   const ghostBall = { cx: toX(0), cy, r: radiusM * growth * pxPerM };
   const leadBall = lead === 'object-ball' ? objectBall : ghostBall;
+  const bandEdge = (aimRad: number) => {
+    const x = toX(inView(aimOffsetM(scene, radiusM, lead, aimRad)));
+    return Math.min(canvas.widthPx, Math.max(0, x));
+  };
   const aimX = marksM && toX(marksM.aimM);
   const stickX = marksM && toX(marksM.stickM);
   const ballsAcross = canvas.widthPx / (2 * radiusM * pxPerM);
@@ -76,6 +93,10 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
     objectBall,
     ghostBall,
     ...placeBallNames(objectBall, ghostBall, cutRad, [aimX, stickX], canvas),
+    band: scene.bandRad && {
+      fromX: bandEdge(scene.bandRad.low),
+      toX: bandEdge(scene.bandRad.high),
+    },
     ...placeMarks(aimX, stickX, cy - ghostBall.r, canvas),
     ruler: layOutRuler(leadBall, aimX, cy + ghostBall.r, canvas),
     ballsAcross,
@@ -93,12 +114,17 @@ interface MarksM {
   readonly stickM: number;
 }
 
-function marksOf(scene: ShooterScene, objectM: number, growth: number): MarksM | null {
-  if (!scene.marks) return null;
-  const { aimOffsetM, aimOnObjectBallM, stickOffsetM, stickOnObjectBallM } = scene.marks;
-  return scene.lead === 'object-ball'
-    ? { aimM: objectM + aimOnObjectBallM, stickM: objectM + stickOnObjectBallM }
-    : { aimM: aimOffsetM * growth, stickM: stickOffsetM * growth };
+/** @param inView places what passes so far from the leading ball's centre, m from the ghost ball's */
+function marksOf(
+  { marks, lead }: ShooterScene,
+  inView: (offsetM: number) => number,
+): MarksM | null {
+  if (!marks) return null;
+  const onObject = lead === 'object-ball';
+  return {
+    aimM: inView(onObject ? marks.aimOnObjectBallM : marks.aimOffsetM),
+    stickM: inView(onObject ? marks.stickOnObjectBallM : marks.stickOffsetM),
+  };
 }
 
 function spanOf(radiusM: number, objectM: number, marks: MarksM | null) {

@@ -69,15 +69,18 @@ export function placeMarks(aimX: X, stickX: X, ballTopY: number, canvas: Canvas)
   const y = Math.max(canvas.textPx, ballTopY - canvas.textPx * 0.8);
   const same = Math.abs(stickX - aimX) < SAME_MARK_PX;
   const wanted = stickX > aimX ? -1 : 1;
-  const aimSide = sideWithRoom(aimX, wanted, same ? 15 : 9, canvas);
-  const stickSide = sideWithRoom(stickX, -wanted, 5, canvas);
+  const aimLetters = same ? 15 : 9;
+  const aimSide = sideWithRoom(aimX, wanted, aimLetters, canvas);
+  const stickSide = sideWithRoom(stickX, -wanted, STICK_LETTERS, canvas);
   const lower = aimSide === stickSide ? canvas.textPx * 1.4 : 0;
+  const stick = nextTo(stickX, stickSide, STICK_LETTERS, y + lower, canvas);
   return {
-    aim: { x: aimX, label: nextTo(aimX, aimSide, y, canvas) },
-    stick: same ? null : { x: stickX, label: nextTo(stickX, stickSide, y + lower, canvas) },
+    aim: { x: aimX, label: nextTo(aimX, aimSide, aimLetters, y, canvas) },
+    stick: same ? null : { x: stickX, label: stick },
   };
 }
 
+const STICK_LETTERS = 5;
 /** Clear space between a mark and its name, in heights of text. */
 const NAME_GAP = 0.65;
 
@@ -86,6 +89,12 @@ function sideWithRoom(x: number, side: number, letters: number, { widthPx, textP
   return end < 0 || end > widthPx ? -side : side;
 }
 
-function nextTo(x: number, side: number, y: number, { textPx }: Canvas): Label {
-  return { x: x + side * textPx * NAME_GAP, y, anchor: side > 0 ? 'start' : 'end' };
+/** Where neither side has room, for very large text, the name is written over its mark. */
+function nextTo(x: number, side: number, letters: number, y: number, canvas: Canvas): Label {
+  const { textPx, widthPx } = canvas;
+  const at = x + side * textPx * NAME_GAP;
+  const width = textWidthPx(letters, textPx);
+  return side > 0
+    ? { x: Math.min(at, widthPx - width), y, anchor: 'start' }
+    : { x: Math.max(at, width), y, anchor: 'end' };
 }

@@ -15,7 +15,7 @@ export function cutField(shot: Shot, context: FieldContext): ShotField {
     usual: range,
     put(figure) {
       const size = cutSizeInRad(figure, unit);
-      return size.ok ? { ok: true, value: withCut(shot, size.value, context) } : size;
+      return size.ok ? { ok: true, value: { shot: withCut(shot, size.value, context) } } : size;
     },
   };
 }
@@ -31,5 +31,5 @@ export function withCut(shot: Shot, cutSizeRad: number, context: FieldContext): 
   if (!gap.ok) return { ...shot, cutRad };
   const distance = ghostBallDistanceM(gap.value, cutRad, context.ballRadiusM);
   const moved = distance.ok ? withinShot(shot, { distanceM: distance.value, cutRad }) : distance;
-  return moved.ok ? moved.value : { ...shot, cutRad };
+  return moved.ok ? moved.value.shot : { ...shot, cutRad };
 }

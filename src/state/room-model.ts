@@ -1,10 +1,10 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { Shot } from '../engine/aim/shot';
 import type { Kit } from '../engine/model/kit';
-import type { KitSpread } from '../engine/room/kit-spread';
+import { type KitQuantity, type KitSpread, UNMEASURED } from '../engine/room/kit-spread';
 import type { RoomForError } from '../engine/room/room-for-error';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
-import type { Target } from '../engine/room/target';
+import { allowedRad, type Target } from '../engine/room/target';
 import type { DeskModel } from './desk-model';
 import type { Answered } from './shot-answers';
 
@@ -34,6 +34,12 @@ export interface RoomModel {
   readonly room: ReadonlySignal<RoomForError | null>;
   /** Whether {@link room} is that of the answer on screen, the pocket and the player. */
   readonly isFresh: ReadonlySignal<boolean>;
+  /** How far from the target line the object ball may leave, rad either way. */
+  readonly allowedRad: ReadonlySignal<number | null>;
+  /** How the player's strokes scatter. */
+  readonly profile: ReadonlySignal<StrokeProfile>;
+  /** Whether a quantity of the kit in play has been measured, rather than taken from its usual range. */
+  isMeasured(quantity: KitQuantity): boolean;
   /** Stops watching. */
   dispose(): void;
 }
@@ -51,13 +57,15 @@ interface Question {
  * times what the aim does, and nobody reads it while a button is held.
  */
 export function createRoomModel({ lastAnswer, desk, spread, assess, later }: RoomPorts): RoomModel {
+  const target = computed<Target>(() => ({ kind: 'mouth', ...desk.pocket.value }));
+  const profile = computed(() => INVENTED_PROFILES[desk.player.value]);
   const question = computed<Question | null>(() => {
     const answered = lastAnswer.value;
     if (answered === null) return null;
     return {
       answered,
-      target: { kind: 'mouth', ...desk.pocket.value },
-      profile: INVENTED_PROFILES[desk.player.value],
+      target: target.value,
+      profile: profile.value,
       spread: spread.value,
     };
   });
@@ -68,15 +76,20 @@ export function createRoomModel({ lastAnswer, desk, spread, assess, later }: Roo
     callOff();
     if (asked === null) return;
     callOff = later(() => {
-      const { answered, target, profile } = asked;
-      const { shot, kit, answer } = answered;
-      const room = assess(shot, kit, answer.aimRad, target, profile, asked.spread);
+      const { shot, kit, answer } = asked.answered;
+      const room = assess(shot, kit, answer.aimRad, asked.target, asked.profile, asked.spread);
       assessed.value = { question: asked, room };
     });
   });
   return {
     room: computed(() => assessed.value?.room ?? null),
     isFresh: computed(() => assessed.value !== null && assessed.value.question === question.value),
+    allowedRad: computed(() => {
+      const answered = lastAnswer.value;
+      return answered && allowedRad(target.value, answered.kit.ballRadiusM);
+    }),
+    profile,
+    isMeasured: (quantity) => spread.value[quantity] !== UNMEASURED[quantity],
     dispose() {
       callOff();
       dispose();

@@ -1,8 +1,14 @@
 import type { Shot } from '../engine/aim/shot';
 import type { Range } from '../engine/model/range';
-import type { Preferences } from '../store/records';
+import type { Pocket, Preferences } from '../store/records';
 import type { Parsed } from '../units/parsed';
 import type { UnitFacts } from '../units/unit-facts';
+
+/** All that is set by hand: the shot, and the pocket its object ball is to go into. */
+export interface Asked {
+  readonly shot: Shot;
+  readonly pocket: Pocket;
+}
 
 /** What turning a field's figure into the shot and back depends on. */
 export interface FieldContext {
@@ -21,6 +27,6 @@ export interface ShotField {
   readonly range: Range;
   /** What a slider spans: the usual part of the range. */
   readonly usual: Range;
-  /** The shot with this figure; refuses one that makes no shot. */
-  put(figure: number): Parsed<Shot>;
+  /** What this figure changes, as changed; refuses one that makes no shot. */
+  put(figure: number): Parsed<Partial<Asked>>;
 }

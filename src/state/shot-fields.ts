@@ -7,18 +7,31 @@ import { SPEED_UNITS, speedInMps, speedInUnit } from '../units/speed-unit';
 import { TIP_CONTACT } from '../units/tip-contact';
 import { cutField } from './cut-field';
 import { distanceField } from './distance-field';
-import type { FieldContext, ShotField } from './shot-field';
+import { mouthField, pocketDistanceField } from './pocket-fields';
+import type { Asked, FieldContext, ShotField } from './shot-field';
 import { withinShot } from './within-shot';
 
 /** The numbers a person sets. The cut's size is set apart from its side. */
-export type FieldName = 'distance' | 'cut' | 'side' | 'height' | 'elevation' | 'speed';
+export type FieldName =
+  | 'distance'
+  | 'cut'
+  | 'side'
+  | 'height'
+  | 'elevation'
+  | 'speed'
+  | 'pocket'
+  | 'mouth';
 
 /** Longest usual distance and fastest usual speed, for the sliders (practice, no source). */
 const USUAL_SPEED_MPS: Range = { min: 0.2, max: 5 };
 const USUAL_ELEVATION_DEG: Range = { min: 0, max: 30 };
 
-/** Reads one field of a shot. */
-export function shotField(name: FieldName, shot: Shot, context: FieldContext): ShotField {
+/** Reads one field of what is asked. `pocket` is how far the object ball has to go. */
+export function shotField(
+  name: FieldName,
+  { shot, pocket }: Asked,
+  context: FieldContext,
+): ShotField {
   switch (name) {
     case 'distance':
       return distanceField(shot, context);
@@ -31,6 +44,10 @@ export function shotField(name: FieldName, shot: Shot, context: FieldContext): S
       return elevationField(shot);
     case 'speed':
       return speedField(shot, context);
+    case 'pocket':
+      return pocketDistanceField(pocket, context);
+    case 'mouth':
+      return mouthField(pocket, context);
   }
 }
 

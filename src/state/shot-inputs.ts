@@ -1,11 +1,10 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { Shot } from '../engine/aim/shot';
 import { MISCUE_LIMIT } from '../engine/model/miscue-limit';
 import { checkRange } from '../units/check-range';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
 import { withCut } from './cut-field';
-import type { FieldContext, ShotField } from './shot-field';
+import type { Asked, FieldContext, ShotField } from './shot-field';
 import { type FieldName, shotField } from './shot-fields';
 import type { ShotPorts } from './shot-ports';
 
@@ -20,7 +19,10 @@ export interface FieldProblem {
 export interface ShotInputs {
   readonly fields: { readonly [F in FieldName]: ReadonlySignal<ShotField> };
   readonly problems: { readonly [F in FieldName]: ReadonlySignal<FieldProblem | null> };
-  readonly anyProblem: ReadonlySignal<boolean>;
+  /** Whether a number of the shot itself cannot be used. */
+  readonly hasShotProblem: ReadonlySignal<boolean>;
+  /** Whether one of the pocket cannot. */
+  readonly hasPocketProblem: ReadonlySignal<boolean>;
   /** Where a cut goes: 1 right, −1 left. A straight shot keeps the side it last had. */
   readonly cutSign: ReadonlySignal<1 | -1>;
   /** How far from the centre the tip may touch before it slips, fractions of the radius. */
@@ -39,10 +41,11 @@ export interface ShotInputs {
   setTip(side: number, height: number): void;
 }
 
-/** @param change where a changed shot goes. */
+/** @param change where a changed part of what is asked goes. */
 export function createShotInputs(
   { desk, kit, tableLengthM }: ShotPorts,
-  change: (shot: Shot) => void,
+  asked: ReadonlySignal<Asked>,
+  change: (part: Partial<Asked>) => void,
 ): ShotInputs {
   const lastSign = signal<1 | -1>(signOf(desk.shot.peek().cutRad) ?? 1);
   const cutSign = computed(() => signOf(desk.shot.value.cutRad) ?? lastSign.value);
@@ -53,13 +56,13 @@ export function createShotInputs(
     cutSign: cutSign.value,
   }));
   const fields = forEachField((name) =>
-    computed(() => shotField(name, desk.shot.value, context.value)),
+    computed(() => shotField(name, asked.value, context.value)),
   );
   const problems = forEachField(() => signal<FieldProblem | null>(null));
 
-  function take(shot: Shot): void {
-    lastSign.value = signOf(shot.cutRad) ?? cutSign.peek();
-    change(shot);
+  function take(part: Partial<Asked>): void {
+    lastSign.value = signOf(part.shot?.cutRad ?? 0) ?? cutSign.peek();
+    change(part);
   }
   function put(name: FieldName, figure: number): void {
     problems[name].value = null;
@@ -73,7 +76,8 @@ export function createShotInputs(
   return {
     fields,
     problems,
-    anyProblem: computed(() => Object.values(problems).some((problem) => problem.value)),
+    hasShotProblem: computed(() => SHOT_FIELDS.some((name) => problems[name].value)),
+    hasPocketProblem: computed(() => POCKET_FIELDS.some((name) => problems[name].value)),
     cutSign,
     tipLimit: MISCUE_LIMIT,
     forgetProblems,
@@ -102,27 +106,25 @@ export function createShotInputs(
       lastSign.value = sign;
       const shot = desk.shot.peek();
       if (signOf(shot.cutRad) === -sign) {
-        take(withCut(shot, Math.abs(shot.cutRad), { ...context.peek(), cutSign: sign }));
+        const turned = { ...context.peek(), cutSign: sign };
+        take({ shot: withCut(shot, Math.abs(shot.cutRad), turned) });
       }
     },
     setTip(side, height) {
       problems.side.value = null;
       problems.height.value = null;
       const shrink = Math.min(1, MISCUE_LIMIT / Math.max(Math.hypot(side, height), MISCUE_LIMIT));
-      take({ ...desk.shot.peek(), side: side * shrink, height: height * shrink });
+      take({ shot: { ...desk.shot.peek(), side: side * shrink, height: height * shrink } });
     },
   };
 }
 
+const SHOT_FIELDS = ['distance', 'cut', 'side', 'height', 'elevation', 'speed'] as const;
+const POCKET_FIELDS = ['pocket', 'mouth'] as const;
+
 function forEachField<T>(make: (name: FieldName) => T): { readonly [F in FieldName]: T } {
-  return {
-    distance: make('distance'),
-    cut: make('cut'),
-    side: make('side'),
-    height: make('height'),
-    elevation: make('elevation'),
-    speed: make('speed'),
-  };
+  const names: readonly FieldName[] = [...SHOT_FIELDS, ...POCKET_FIELDS];
+  return Object.fromEntries(names.map((name) => [name, make(name)])) as Record<FieldName, T>;
 }
 
 function signOf(cutRad: number): 1 | -1 | null {

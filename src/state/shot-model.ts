@@ -1,6 +1,7 @@
-import { computed, type ReadonlySignal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal } from '@preact/signals';
 import type { Shot } from '../engine/aim/shot';
 import { createShotAnswers, type ShotAnswers } from './shot-answers';
+import type { Asked } from './shot-field';
 import { createShotHistory, type ShotHistory } from './shot-history';
 import { createShotInputs, type ShotInputs } from './shot-inputs';
 import type { ShotPorts } from './shot-ports';
@@ -8,7 +9,7 @@ import type { ShotPorts } from './shot-ports';
 /** The place Shot: what is asked, what the answer is, and how to change the question. */
 export interface ShotModel
   extends ShotAnswers,
-    Omit<ShotInputs, 'anyProblem' | 'forgetProblems'>,
+    Omit<ShotInputs, 'hasShotProblem' | 'forgetProblems'>,
     Omit<ShotHistory, 'change'> {
   readonly shot: ReadonlySignal<Shot>;
   /** Whether {@link lastAnswer} is not the answer to what now stands in the inputs. */
@@ -20,18 +21,24 @@ export interface ShotModel
   release(): void;
 }
 
-/** Keeps the place Shot over the desk's shot. */
+/** Keeps the place Shot over the desk's shot and pocket. */
 export function createShotModel(ports: ShotPorts): ShotModel {
   const { desk } = ports;
-  const { change, undo, ...history } = createShotHistory(desk.shot, desk.setShot);
-  const { anyProblem, forgetProblems, ...inputs } = createShotInputs(ports, change);
+  const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
+  const { change, undo, ...history } = createShotHistory(asked, ({ shot, pocket }) =>
+    batch(() => {
+      desk.setShot(shot);
+      desk.setPocket(pocket);
+    }),
+  );
+  const { hasShotProblem, forgetProblems, ...inputs } = createShotInputs(ports, asked, change);
   const answers = createShotAnswers(ports);
   return {
     ...history,
     ...inputs,
     ...answers,
     shot: desk.shot,
-    stale: computed(() => !answers.result.value.ok || anyProblem.value),
+    stale: computed(() => !answers.result.value.ok || hasShotProblem.value),
     undo() {
       forgetProblems();
       undo();
@@ -42,7 +49,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
       if (!held) return;
       forgetProblems();
       desk.holdShot();
-      change(held);
+      change({ shot: held });
     },
     release: desk.dropHeldShot,
   };

@@ -27,6 +27,13 @@ export interface ShotPorts {
   readonly tableLengthM: ReadonlySignal<number>;
   readonly desk: Pick<
     DeskModel,
-    'shot' | 'heldShot' | 'preferences' | 'setShot' | 'holdShot' | 'dropHeldShot'
+    | 'shot'
+    | 'heldShot'
+    | 'preferences'
+    | 'pocket'
+    | 'setShot'
+    | 'setPocket'
+    | 'holdShot'
+    | 'dropHeldShot'
   >;
 }

@@ -8,7 +8,7 @@ type Numbers = { readonly [K in keyof typeof INPUT_RANGES]?: number };
 const ROUNDING = 1e-9;
 
 /** The shot with some numbers replaced, held to what the engine accepts when off by rounding. */
-export function withinShot(shot: Shot, numbers: Numbers): Parsed<Shot> {
+export function withinShot(shot: Shot, numbers: Numbers): Parsed<{ shot: Shot }> {
   const held: Record<string, number> = {};
   for (const key of Object.keys(numbers) as (keyof typeof INPUT_RANGES)[]) {
     const { min, max } = INPUT_RANGES[key];
@@ -23,5 +23,5 @@ export function withinShot(shot: Shot, numbers: Numbers): Parsed<Shot> {
     }
     held[key] = Math.min(max, Math.max(min, value));
   }
-  return { ok: true, value: { ...shot, ...held } };
+  return { ok: true, value: { shot: { ...shot, ...held } } };
 }

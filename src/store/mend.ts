@@ -1,4 +1,3 @@
-import * as v from 'valibot';
 import type { Range } from '../engine/model/range';
 
 /** Told of every field that had to change. */
@@ -7,31 +6,22 @@ export type NoteMend = (field: string, was: unknown, now: unknown) => void;
 /** Takes anything and gives something valid, noting each field it had to change. */
 export type Mend<T> = (was: unknown, field: string, note: NoteMend) => T;
 
-const PlainObject = v.pipe(
-  v.unknown(),
-  v.check((input) => !Array.isArray(input)),
-  v.record(v.string(), v.unknown()),
-);
-const FiniteNumber = v.pipe(v.number(), v.finite());
-
 /** Keeps a number in range, moves a finite one to the nearest bound, replaces anything else. */
-export function mendNumber(range: Range, fallback: number): Mend<number> {
-  const InRange = v.pipe(FiniteNumber, v.minValue(range.min), v.maxValue(range.max));
+export function mendNumber({ min, max }: Range, fallback: number): Mend<number> {
   return (was, field, note) => {
-    if (v.is(InRange, was)) return was;
-    const now = v.is(FiniteNumber, was) ? Math.min(range.max, Math.max(range.min, was)) : fallback;
-    note(field, was, now);
+    const isNumber = typeof was === 'number' && Number.isFinite(was);
+    const now = isNumber ? Math.min(max, Math.max(min, was)) : fallback;
+    if (now !== was) note(field, was, now);
     return now;
   };
 }
 
 /** Keeps one of the known words, replaces anything else. */
 export function mendWord<const W extends string>(words: readonly W[], fallback: W): Mend<W> {
-  const Known = v.picklist(words);
   return (was, field, note) => {
-    if (v.is(Known, was)) return was;
-    note(field, was, fallback);
-    return fallback;
+    const now = words.find((word) => word === was) ?? fallback;
+    if (now !== was) note(field, was, now);
+    return now;
   };
 }
 
@@ -42,10 +32,9 @@ export function mendAbsent<T>(fallback: T, mend: Mend<T>): Mend<T> {
 
 /** Keeps a line of text, trimmed and shortened to fit; replaces anything else or nothing at all. */
 export function mendLine(longest: number, fallback: string): Mend<string> {
-  const Line = v.pipe(v.string(), v.trim(), v.nonEmpty());
   return (was, field, note) => {
-    const read = v.safeParse(Line, was);
-    const now = read.success ? read.output.slice(0, longest).trim() : fallback;
+    const line = typeof was === 'string' ? was.trim().slice(0, longest).trim() : '';
+    const now = line === '' ? fallback : line;
     if (now !== was) note(field, was, now);
     return now;
   };
@@ -75,7 +64,7 @@ export function mendObject<T extends object>(
 
 /** An object with fields, rather than null, a list or a bare value. */
 export function isPlainObject(input: unknown): input is Record<string, unknown> {
-  return v.is(PlainObject, input);
+  return typeof input === 'object' && input !== null && !Array.isArray(input);
 }
 
 function ignore(): void {}

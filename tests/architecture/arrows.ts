@@ -18,7 +18,7 @@ const PLACES: Readonly<Record<string, Place>> = {
   units: { from: ['engine'], packages: [] },
   diagram: { from: ['engine', 'units'], packages: [] },
   worker: { from: ['engine'], packages: [] },
-  store: { from: ['engine', 'units'], packages: ['idb', 'valibot'] },
+  store: { from: ['engine', 'units'], packages: ['idb'] },
   sensors: { from: ['engine'], packages: [] },
   offline: { from: ['engine'], packages: ['workbox-window'] },
   state: { from: ['engine', ...MIDDLE], packages: ['@preact/signals'] },

@@ -4,6 +4,8 @@ import type { BenchLine } from './bench-line';
 import { slowDown } from './slowdown';
 
 const MOVES = 120;
+/** A touch screen reports a finger about as often as it shows a frame. */
+const TOUCH_PERIOD_MS = 16;
 const WANTED_SLOWDOWN = 4;
 
 declare global {
@@ -45,7 +47,7 @@ async function drag(
   await send('touchStart', 0);
   for (let move = 1; move <= MOVES; move++) {
     await send('touchMove', move);
-    await page.waitForTimeout(4);
+    await page.waitForTimeout(TOUCH_PERIOD_MS);
   }
   await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   await page.waitForTimeout(200);

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runAxe } from '../harness/axe';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { untilAssessed } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
 import { SCREENS, THEMES } from '../harness/screens';
 import { openTile, tapButton } from '../harness/thumb';
@@ -27,6 +28,7 @@ describe.each(THEMES)('in the %s theme', (theme) => {
   it.each(SCREENS)('axe finds nothing on %s', async (screen) => {
     await app.page.goto(`${app.server.url}#${screen}`);
     await untilRendered(app.page);
+    if (screen.startsWith('shot')) await untilAssessed(app.page);
     await findNothing();
   });
 

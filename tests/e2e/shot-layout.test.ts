@@ -1,6 +1,7 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { untilAssessed } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
 import { SCREENS, SIZES } from '../harness/screens';
 import { openTile, tapButton } from '../harness/thumb';
@@ -15,6 +16,7 @@ async function show(screen: string): Promise<void> {
   await app.page.goto(`${app.server.url}#${screen}`);
   await untilRendered(app.page);
   await settle(app.page);
+  if (screen.startsWith('shot')) await untilAssessed(app.page);
 }
 
 describe.each(SIZES)('on a screen of $width by $height', (size) => {
@@ -27,7 +29,8 @@ describe.each(SIZES)('on a screen of $width by $height', (size) => {
   });
 });
 
-const PICTURE_AND_ANSWER = ['.shooter-diagram', '.overhead-strip', '.answer'];
+const PICTURE_AND_ANSWER = ['.shooter-diagram', '.overhead-strip', '.answer', '.why-button'];
+const INPUTS = ['distance', 'cut', 'pocket', 'speed', 'tip', 'raised'] as const;
 
 describe.each([
   { width: 360, height: 640 },
@@ -36,29 +39,26 @@ describe.each([
 ])('without scrolling, $width by $height', (size) => {
   beforeAll(() => app.page.setViewportSize(size));
 
-  it('shows the picture, the answer, the five tiles and the way elsewhere', async () => {
+  it('shows the picture, the answer, the six tiles and the way elsewhere', async () => {
     await show('shot');
-    const tiles = ['distance', 'cut', 'speed', 'tip', 'raised'].map((t) => `[data-opens="${t}"]`);
+    const tiles = INPUTS.map((input) => `[data-opens="${input}"]`);
     const wanted = ['.kit-strip', ...PICTURE_AND_ANSWER, ...tiles, '.nav-bar'];
     expect(await outOfSight(app.page, wanted)).toEqual([]);
   });
 
-  it.each(['distance', 'cut', 'speed', 'tip', 'raised'])(
-    'shows the picture and the answer over the control of %s',
-    async (input) => {
-      await show('shot');
-      await openTile(app.page, input);
-      await settle(app.page);
-      expect(await outOfSight(app.page, [...PICTURE_AND_ANSWER, '#input-control'])).toEqual([]);
-      const steppers = await app.page.locator('.hold-button').all();
-      expect(steppers.length).toBeGreaterThanOrEqual(2);
-      for (const stepper of steppers) {
-        const box = await stepper.boundingBox();
-        expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(56);
-      }
-      await tapButton(app.page, 'Close');
-    },
-  );
+  it.each(INPUTS)('shows the picture and the answer over the control of %s', async (input) => {
+    await show('shot');
+    await openTile(app.page, input);
+    await untilAssessed(app.page);
+    expect(await outOfSight(app.page, [...PICTURE_AND_ANSWER, '#input-control'])).toEqual([]);
+    const steppers = await app.page.locator('.hold-button').all();
+    expect(steppers.length).toBeGreaterThanOrEqual(2);
+    for (const stepper of steppers) {
+      const box = await stepper.boundingBox();
+      expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(56);
+    }
+    await tapButton(app.page, 'Close');
+  });
 });
 
 describe.each([320, 390])('with text twice as large, %i px wide', (width) => {
@@ -115,16 +115,16 @@ describe('the left-handed mirror', () => {
     const before = {
       pictures: await pictures(),
       distance: await leftOf('[data-opens="distance"]'),
-      speed: await leftOf('[data-opens="speed"]'),
+      pocket: await leftOf('[data-opens="pocket"]'),
       why: await leftOf('[data-opens="why"]'),
       kit: await leftOf('.nav-bar a[href="#kit"]'),
     };
-    expect(before.distance).toBeLessThan(before.speed);
+    expect(before.distance).toBeLessThan(before.pocket);
     await show('kit/preferences');
     await tapButton(app.page, 'left');
     await show('shot');
     expect(await leftOf('[data-opens="distance"]')).toBeGreaterThan(
-      await leftOf('[data-opens="speed"]'),
+      await leftOf('[data-opens="pocket"]'),
     );
     expect(await leftOf('[data-opens="why"]')).toBeLessThan(before.why);
     expect(await leftOf('.nav-bar a[href="#kit"]')).toBeLessThan(before.kit);

@@ -75,7 +75,11 @@ it('tells why there is no aim and what would help, over the last answer', async 
 it('tells the whole answer as a status once it stands still', async () => {
   const { page } = app;
   const status = page.locator('.answer').getByRole('status');
-  await expect.poll(() => status.textContent()).toMatch(/^Aim: .* From the ghost: \d+ mm left\.$/);
+  await expect
+    .poll(() => status.textContent())
+    .toMatch(
+      /^Aim: .* From the ghost: \d+ mm left\. It goes about \d+ in \d+; aim ±\d+ mm: cue not/,
+    );
   const before = await status.textContent();
   await openTile(page, 'speed');
   await tapButton(page, 'Firmer');

@@ -3,6 +3,7 @@ export const SCREENS = [
   'shot',
   'shot/distance',
   'shot/cut',
+  'shot/pocket',
   'shot/speed',
   'shot/tip',
   'shot/raised',

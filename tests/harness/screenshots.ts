@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { launchBrowser } from './launch-browser';
 import { untilRendered } from './open-app';
+import { untilAssessed } from './read-room';
 import { SCREENS, SIZES, THEMES } from './screens';
 import { startStaticServer } from './static-server';
 
@@ -31,6 +32,7 @@ for (const size of SIZES) {
     await page.goto(`${server.url}#${screen}`);
     await page.reload();
     await untilRendered(page);
+    if (screen.startsWith('shot')) await untilAssessed(page);
     for (const theme of THEMES) {
       await page.evaluate((name) => {
         document.documentElement.dataset.theme = name;

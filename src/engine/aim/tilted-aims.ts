@@ -1,3 +1,6 @@
+import { isWithin } from '../model/range';
+import { AIM_RANGE } from './input-ranges';
+
 /** The aims that the path under a given aim would give, rad. */
 export type RootsUnder = (aimRad: number) => readonly number[];
 
@@ -37,7 +40,7 @@ export function tiltedAims(rootsUnder: RootsUnder, missAt: MissAt): number[] {
   for (const seed of SEEDS) {
     const aims = counted(seed)
       .map((first) => playedTo(missAt, first) ?? fixedPoint(counted, seed, first))
-      .filter((aim): aim is number => aim !== null);
+      .filter((aim) => isWithin(AIM_RANGE, aim));
     if (aims.length > 0 || paths >= MOST_PATHS) return aims;
   }
   return [];

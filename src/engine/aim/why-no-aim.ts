@@ -32,8 +32,10 @@ export function whyNoAim(
   const away = farthest(path);
   const last = path.at(-1);
   const end = last === undefined ? null : endState(last);
-  const turnedBack = end !== null && Math.hypot(end.xM, end.yM) < away - TURNED_BACK_M;
+  const endAway = end === null ? 0 : Math.hypot(end.xM, end.yM);
+  const turnedBack = endAway < away - TURNED_BACK_M;
   if (away < shot.distanceM) return turnedBack ? 'curves-away' : 'stops-short';
+  if (!turnedBack && endAway < layout.separationM + layout.reachM) return 'stops-short';
   if (heightWhenAway(path, shot.distanceM) > layout.reachM / 4) return 'flies-over';
   const unsettled =
     candidates.length > 0 || jumpsAtLanding(path, new ContactProber(layout, shot.cutRad, kit));

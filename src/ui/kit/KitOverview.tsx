@@ -1,5 +1,6 @@
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { PlayerChoice } from '../PlayerChoice';
 import { effectWords, originWords, SHELF_LABELS, SHELVES } from './shelf-words';
 
 /** The cue, cloth, balls and table in play, and the ways to change them. */
@@ -20,6 +21,9 @@ export function KitOverview({ app }: { app: AppModels }) {
         {SHELVES.map((shelf) => (
           <ShelfRow key={shelf} app={app} shelf={shelf} />
         ))}
+        <li class="player-row">
+          <PlayerChoice app={app} />
+        </li>
       </ul>
       <div class="kit-more">
         <button

@@ -9,7 +9,10 @@ export function UndoDelete({ app, shelf }: { app: AppModels; shelf: ShelfName })
     <output class="undo-delete">
       {isHere && (
         <>
-          <span>{deleted.record.name} is deleted.</span>
+          <span>
+            {deleted.record.name} is deleted.
+            {deleted.wasInPlay && ` ${app.kit.current[shelf].value.name} is in play now.`}
+          </span>
           <button type="button" class="button" onClick={() => app.kit.restore()}>
             <span aria-hidden="true">↶</span> Put it back
           </button>

@@ -5,6 +5,8 @@ import { SideWord } from '../SideWord';
 import { useSettled } from '../use-settled';
 import { type AnswerReadings, answerInWords, answerReadings, type Reading } from './answer-words';
 import { ReadingLine } from './ReadingLine';
+import { isRoomStale } from './room-of-field';
+import { roomSummary } from './room-summary';
 import './AnswerBlock.css';
 
 /** Where to point the cue; or why nowhere will do, over the last answer there was. */
@@ -34,13 +36,16 @@ function Lead({ reading }: { reading: Reading }) {
   return (
     <p class="answer-lead">
       <span class={figure.length > 4 ? 'answer-figure is-word' : 'answer-figure'}>{figure}</span>{' '}
-      <span class="answer-noun">
-        {noun}
-        {nearness && <span class="answer-nearness"> {nearness}</span>}
-      </span>{' '}
       <span class="answer-where">
-        <SideWord side={side} class="answer-side" />{' '}
-        {side !== 'none' && <span class="answer-rest">{rest}</span>}
+        {(noun || nearness) && (
+          <span class="answer-noun">
+            {noun} {nearness && <span class="answer-nearness">{nearness}</span>}
+          </span>
+        )}{' '}
+        <span class="answer-side">
+          <SideWord side={side} class="answer-side-word" />
+          {side !== 'none' && ` ${rest}`}
+        </span>
       </span>
     </p>
   );
@@ -71,13 +76,16 @@ function RefusalLines({ refusal }: { refusal: Refusal }) {
 }
 
 /** Says the answer once it has stood still, so that holding a button does not flood the ear. */
-function SpokenAnswer({ app: { shot, kit, desk } }: { app: AppModels }) {
+function SpokenAnswer({ app }: { app: AppModels }) {
+  const { shot, kit, desk } = app;
   const words = useComputed(() => {
     const result = shot.result.value;
     if (!result.ok) return `${result.message} ${result.remedy}`;
     if (shot.stale.value) return '';
     const { ballRadiusM } = kit.kit.value;
-    return answerInWords(answerReadings(result, ballRadiusM, desk.preferences.value));
+    const answer = answerInWords(answerReadings(result, ballRadiusM, desk.preferences.value));
+    const room = isRoomStale(app) ? null : roomSummary(app);
+    return room ? `${answer} It ${room.chance}; ${room.certainty}.` : answer;
   });
   const settled = useSettled(words);
   return <output class="visually-hidden">{settled.value}</output>;

@@ -13,12 +13,13 @@ const CUT_OPTIONS: readonly (readonly [CutUnit, string])[] = [
 ];
 
 /** How thin the cut is and to which side the object ball goes. */
-export function CutControl({ app: { shot, desk } }: { app: AppModels }) {
+export function CutControl({ app }: { app: AppModels }) {
+  const { shot, desk } = app;
   const { cutUnit } = desk.preferences.value;
   const thinnerIsMore = cutUnit === 'degrees';
   return (
     <NumberControl
-      model={shot}
+      app={app}
       name="cut"
       label={CUT_UNITS[cutUnit].name === 'degrees' ? 'Cut' : 'Ball hit'}
       less={thinnerIsMore ? 'Fuller' : 'Thinner'}

@@ -1,40 +1,25 @@
 import { DISTANCE_UNITS } from '../../units/distance-unit';
 import { formatNumber } from '../../units/format-number';
-import type { DistanceUnit } from '../../units/unit-names';
 import type { AppModels } from '../app-models';
 import { Choices } from '../controls/Choices';
-import { UnitSelect } from '../controls/UnitSelect';
+import { DistanceUnitSelect } from './DistanceUnitSelect';
 import { NumberControl } from './NumberControl';
 import { distancePicks } from './quick-picks';
 
-const DISTANCE_OPTIONS: readonly (readonly [DistanceUnit, string])[] = [
-  ['m', 'm'],
-  ['cm', 'cm'],
-  ['in', 'in'],
-  ['diamonds', 'diamonds'],
-  ['table-lengths', 'tables'],
-];
-
 /** How far away, in the unit and between the points preferred. */
-export function DistanceControl({ app: { shot, desk } }: { app: AppModels }) {
+export function DistanceControl({ app }: { app: AppModels }) {
+  const { desk } = app;
   const { distanceUnit, distanceFrom } = desk.preferences.value;
   const facts = DISTANCE_UNITS[distanceUnit];
   return (
     <NumberControl
-      model={shot}
+      app={app}
       name="distance"
       label="Distance"
       less="Nearer"
       more="Farther"
       picks={distancePicks(distanceUnit, (figure) => formatNumber(figure, facts))}
-      unit={
-        <UnitSelect
-          label="Unit of distance"
-          value={distanceUnit}
-          options={DISTANCE_OPTIONS}
-          onChoose={(unit) => desk.setPreference('distanceUnit', unit)}
-        />
-      }
+      unit={<DistanceUnitSelect desk={desk} />}
     >
       <Choices
         label="Measured from the cue ball"

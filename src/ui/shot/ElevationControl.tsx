@@ -1,18 +1,20 @@
 import type { AppModels } from '../app-models';
-import { FixedUnit, NumberControl } from './NumberControl';
+import { NumberControl } from './NumberControl';
+import { FixedUnit } from './NumberRow';
 import { elevationPicks } from './quick-picks';
 
 /** How far the cue is raised over the cloth. */
-export function ElevationControl({ app: { shot } }: { app: AppModels }) {
+export function ElevationControl({ app }: { app: AppModels }) {
   return (
     <NumberControl
-      model={shot}
+      app={app}
       name="elevation"
+      hasWindow
       label="Cue raised"
       less="Lower the butt"
       more="Raise the butt"
       picks={elevationPicks()}
-      unit={<FixedUnit model={shot} name="elevation" />}
+      unit={<FixedUnit model={app.shot} name="elevation" />}
     />
   );
 }

@@ -2,6 +2,7 @@ import type { AppModels } from '../app-models';
 import { CutControl } from './CutControl';
 import { DistanceControl } from './DistanceControl';
 import { ElevationControl } from './ElevationControl';
+import { PocketControl } from './PocketControl';
 import { SpeedControl } from './SpeedControl';
 import { TipControl } from './TipControl';
 import { INPUT_LABELS, type InputName } from './tile-words';
@@ -21,6 +22,8 @@ function Control({ app, name }: { app: AppModels; name: InputName }) {
       return <DistanceControl app={app} />;
     case 'cut':
       return <CutControl app={app} />;
+    case 'pocket':
+      return <PocketControl app={app} />;
     case 'speed':
       return <SpeedControl app={app} />;
     case 'raised':

@@ -1,10 +1,27 @@
+import type { FieldName } from '../../state/shot-fields';
 import type { AppModels } from '../app-models';
+import { fieldWindowWords, isRoomStale } from './room-of-field';
 import { ElevationGlyph, TipGlyph } from './TileGlyph';
 import { INPUT_LABELS, type InputName, tileWords } from './tile-words';
+import { WindowBar } from './WindowBar';
 import './InputTiles.css';
 
-/** In the order they are shown. */
-export const INPUT_NAMES: readonly InputName[] = ['distance', 'cut', 'speed', 'tip', 'raised'];
+/** In the order they are shown: how the balls lie, then how the cue ball is struck. */
+export const INPUT_NAMES: readonly InputName[] = [
+  'distance',
+  'cut',
+  'pocket',
+  'speed',
+  'tip',
+  'raised',
+];
+
+/** What a stroke may be off by, and the number that shows it. */
+const STROKE_FIELDS: { readonly [I in InputName]?: FieldName } = {
+  speed: 'speed',
+  tip: 'side',
+  raised: 'elevation',
+};
 
 interface Props {
   readonly app: AppModels;
@@ -37,12 +54,17 @@ export function InputTiles({ app, open }: Props) {
 function Tile({ app, name, isOpen }: { app: AppModels; name: InputName; isOpen: boolean }) {
   const { shot, desk, router } = app;
   const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value.distanceFrom);
-  const spoken = `${INPUT_LABELS[name]} ${figure} ${symbol} ${word}`.replace(/[←→↑↓]/g, '');
+  const field = STROKE_FIELDS[name];
+  const room = field && !isRoomStale(app) ? fieldWindowWords(app, field) : '';
+  const spoken = `${INPUT_LABELS[name]} ${figure} ${symbol} ${word} ${room && `goes ${room}`}`;
   return (
     <button
       type="button"
       class={`input-tile is-${name}`}
-      aria-label={spoken.replace(/ +/g, ' ')}
+      aria-label={spoken
+        .replace(/[←→↑↓]/g, '')
+        .replace(/ +/g, ' ')
+        .trim()}
       data-opens={name}
       aria-expanded={isOpen}
       aria-controls={isOpen ? 'input-control' : undefined}
@@ -56,6 +78,7 @@ function Tile({ app, name, isOpen }: { app: AppModels; name: InputName; isOpen: 
       <span class="tile-word">{word}</span>
       {name === 'tip' && <TipGlyph side={shot.shot.value.side} height={shot.shot.value.height} />}
       {name === 'raised' && <ElevationGlyph elevationRad={shot.shot.value.elevationRad} />}
+      {field && <WindowBar app={app} name={field} />}
     </button>
   );
 }

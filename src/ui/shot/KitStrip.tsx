@@ -1,4 +1,6 @@
+import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { SHELF_LABELS } from '../kit/shelf-words';
 import './KitStrip.css';
 
 /** What the shot is played with, in one line; a tap goes to Kit. */
@@ -9,7 +11,16 @@ export function KitStrip({ app: { kit, router } }: { app: AppModels }) {
       <span class="kit-strip-names">
         <b>{cues.value.name}</b> · {cloths.value.name} · {tables.value.name}
       </span>{' '}
-      {kit.isDefault.value && <span class="kit-strip-flag">Defaults: not your cue yet.</span>}
+      <DefaultsFlag defaults={kit.defaults.value} />
     </button>
   );
+}
+
+/** Says what of the kit in play is nobody's own, until nothing is. */
+function DefaultsFlag({ defaults }: { defaults: readonly ShelfName[] }) {
+  if (defaults.length === 0) return null;
+  const words = defaults.includes('cues')
+    ? 'Defaults: not your cue yet.'
+    : `Still defaults: ${defaults.map((shelf) => SHELF_LABELS[shelf].toLowerCase()).join(', ')}.`;
+  return <span class="kit-strip-flag">{words}</span>;
 }

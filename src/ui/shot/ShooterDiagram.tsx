@@ -4,7 +4,9 @@ import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view'
 import type { Mark } from '../../diagram/view-labels';
 import type { AppModels } from '../app-models';
 import { useCanvas } from '../use-canvas';
+import { aimWindowWords } from './aim-window';
 import { BallRuler } from './BallRuler';
+import { isRoomStale } from './room-of-field';
 import './ShooterDiagram.css';
 
 /** The object ball as the shooter sees it, the ghost ball on it, and where aim and stick pass. */
@@ -17,32 +19,46 @@ export function ShooterDiagram({ app }: { app: AppModels }) {
     const marks = last?.answer ?? null;
     const { ballRadiusM } = last?.kit ?? app.kit.kit.value;
     const { lead } = app.desk.preferences.value;
-    return layOutShooterView({ ballRadiusM, distanceM, cutRad, lead, marks }, canvas.value);
+    const band = last && app.room.room.value?.windows?.aimRad;
+    const bandRad = band ? { low: band.low.value, high: band.high.value } : null;
+    const scene = { ballRadiusM, distanceM, cutRad, lead, marks, bandRad };
+    return layOutShooterView(scene, canvas.value);
   });
   const { widthPx, heightPx } = canvas.value;
+  const isBandStale = isRoomStale(app);
+  const bandWords = isBandStale ? '' : aimWindowWords(app);
   return (
     <div class="shooter-diagram" ref={holder}>
       <svg
         role="img"
-        aria-label="The object ball as you see it, and where the aim line passes"
+        aria-label={`The object ball as you see it, and where the aim line passes${bandWords}`}
         width={widthPx}
         height={heightPx}
         viewBox={`0 0 ${widthPx} ${heightPx}`}
         class={model.stale.value ? 'is-stale' : undefined}
       >
-        <Drawing view={view.value} />
+        <Drawing view={view.value} isBandStale={isBandStale} />
       </svg>
     </div>
   );
 }
 
-function Drawing({ view }: { view: ShooterView }) {
-  const { aim, stick, ruler } = view;
+function Drawing({ view, isBandStale }: { view: ShooterView; isBandStale: boolean }) {
+  const { aim, stick, ruler, band } = view;
   const topY = (aim?.label.y ?? 0) - 10;
   return (
     <>
       <Ball ball={view.objectBall} class="object-ball" />
       <Ball ball={view.ghostBall} class="ghost-ball" />
+      {band && (
+        <rect
+          class={isBandStale ? 'aim-band is-old' : 'aim-band'}
+          x={band.fromX}
+          width={Math.max(1, band.toX - band.fromX)}
+          y={topY}
+          height={ruler.y - topY}
+        />
+      )}
       {view.objectLabel && <Name label={view.objectLabel} text="object ball" />}
       {view.ghostLabel && <Name label={view.ghostLabel} text="ghost ball" />}
       <BallRuler ruler={ruler} />

@@ -1,20 +1,21 @@
 import type { AppModels } from '../app-models';
+import { WhyButton } from './WhyButton';
 import './ShotActions.css';
 
-/** Undo, set aside to compare, and why the answer is what it is. */
+/** Undo, set aside to compare, and how good the answer is. */
 export function ShotActions({ app }: { app: AppModels }) {
-  const { shot, router } = app;
+  const { shot } = app;
   const isHolding = shot.comparison.value !== null;
-  const isWhyOpen = router.route.value.panel === 'why';
   return (
     <div class="shot-actions">
       <button
         type="button"
         class="button"
+        aria-label="Undo"
         disabled={!shot.canUndo.value}
         onClick={() => shot.undo()}
       >
-        <span aria-hidden="true">↶</span> Undo
+        <span aria-hidden="true">↶</span> <span class="undo-word">Undo</span>
       </button>
       <button
         type="button"
@@ -23,15 +24,7 @@ export function ShotActions({ app }: { app: AppModels }) {
       >
         {isHolding ? 'Let go' : 'Hold'}
       </button>
-      <button
-        type="button"
-        class="button"
-        data-opens="why"
-        aria-expanded={isWhyOpen}
-        onClick={() => (isWhyOpen ? router.close() : router.open('why'))}
-      >
-        Why
-      </button>
+      <WhyButton app={app} />
     </div>
   );
 }

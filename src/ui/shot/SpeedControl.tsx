@@ -10,12 +10,14 @@ const SPEED_OPTIONS = (Object.keys(SPEED_UNITS) as SpeedUnit[]).map(
 );
 
 /** How fast the cue ball leaves the tip. */
-export function SpeedControl({ app: { shot, desk } }: { app: AppModels }) {
+export function SpeedControl({ app }: { app: AppModels }) {
+  const { desk } = app;
   const { speedUnit } = desk.preferences.value;
   return (
     <NumberControl
-      model={shot}
+      app={app}
       name="speed"
+      hasWindow
       label="Speed off the tip"
       less="Softer"
       more="Firmer"

@@ -1,8 +1,11 @@
+import type { FieldName } from '../../state/shot-fields';
 import type { AppModels } from '../app-models';
 import { HoldButton } from '../controls/HoldButton';
 import { NumberField } from '../controls/NumberField';
 import { TipFace } from './TipFace';
 import { TIP_NUDGES } from './tip-nudges';
+import { WindowBar } from './WindowBar';
+import { WindowWords } from './WindowWords';
 import './TipControl.css';
 
 /** Where the tip touches the cue ball: to press, to touch, to drag or to type. */
@@ -33,15 +36,26 @@ export function TipControl({ app }: { app: AppModels }) {
         </button>
       </div>
       <div class="tip-numbers">
-        <span class="tip-number">
-          <span aria-hidden="true">side</span>
-          <NumberField model={model} name="side" label="Side, radii, plus is right" signed />
-        </span>
-        <span class="tip-number">
-          <span aria-hidden="true">height</span>
-          <NumberField model={model} name="height" label="Height, radii, plus is up" signed />
-        </span>
+        <TipNumber app={app} name="side" label="Side, radii, plus is right" />
+        <TipNumber app={app} name="height" label="Height, radii, plus is up" />
       </div>
+    </div>
+  );
+}
+
+interface NumberProps {
+  readonly app: AppModels;
+  readonly name: Extract<FieldName, 'side' | 'height'>;
+  readonly label: string;
+}
+
+function TipNumber({ app, name, label }: NumberProps) {
+  return (
+    <div class="tip-number">
+      <span aria-hidden="true">{name}</span>
+      <NumberField model={app.shot} name={name} label={label} signed />
+      <WindowBar app={app} name={name} />
+      <WindowWords app={app} name={name} isShort />
     </div>
   );
 }

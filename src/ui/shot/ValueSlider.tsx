@@ -1,33 +1,41 @@
 import type { FieldName } from '../../state/shot-fields';
-import type { ShotModel } from '../../state/shot-model';
 import { formatNumber } from '../../units/format-number';
+import type { AppModels } from '../app-models';
+import { WindowBar } from './WindowBar';
 import './ValueSlider.css';
 
 interface Props {
-  readonly model: ShotModel;
+  readonly app: AppModels;
   readonly name: FieldName;
   readonly label: string;
+  /** Whether to draw the room there is under it. */
+  readonly hasWindow?: boolean;
 }
 
 /** A slider over the usual part of a number's range: a shortcut beside the buttons. */
-export function ValueSlider({ model, name, label }: Props) {
+export function ValueSlider({ app, name, label, hasWindow = false }: Props) {
+  const model = app.shot;
   const { figure, facts, usual } = model.fields[name].value;
   const { fineStep } = facts;
+  const min = Math.ceil(usual.min / fineStep) * fineStep;
+  const max = Math.floor(usual.max / fineStep) * fineStep;
   return (
-    <input
-      type="range"
-      class="value-slider"
-      aria-label={`${label}, slider`}
-      aria-valuetext={`${formatNumber(figure, facts)} ${facts.name}`}
-      min={Math.ceil(usual.min / fineStep) * fineStep}
-      max={Math.floor(usual.max / fineStep) * fineStep}
-      step={fineStep}
-      value={figure}
-      onPointerDown={() => model.beginGesture()}
-      onPointerUp={() => model.endGesture()}
-      onPointerCancel={() => model.endGesture()}
-      onInput={(event) => model.setFigure(name, tidy(event.currentTarget.valueAsNumber))}
-    />
+    <div class="value-slider">
+      <input
+        type="range"
+        aria-label={`${label}, slider`}
+        aria-valuetext={`${formatNumber(figure, facts)} ${facts.name}`}
+        min={min}
+        max={max}
+        step={fineStep}
+        value={figure}
+        onPointerDown={() => model.beginGesture()}
+        onPointerUp={() => model.endGesture()}
+        onPointerCancel={() => model.endGesture()}
+        onInput={(event) => model.setFigure(name, tidy(event.currentTarget.valueAsNumber))}
+      />
+      {hasWindow && <WindowBar app={app} name={name} track={{ min, max }} isUnmarked />}
+    </div>
   );
 }
 

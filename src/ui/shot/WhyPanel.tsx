@@ -6,9 +6,13 @@ import { formatQuantity } from '../../units/format-number';
 import type { AppModels } from '../app-models';
 import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
+import { HowOften } from './HowOften';
+import { HowSure } from './HowSure';
 import { PartsChart } from './PartsChart';
 import { ReadingLine } from './ReadingLine';
+import { isRoomStale } from './room-of-field';
 import { WarningList } from './WarningList';
+import { WhatItForgives } from './WhatItForgives';
 import { WhyRow } from './WhyRow';
 import './WhyPanel.css';
 
@@ -32,10 +36,19 @@ export function WhyPanel({ app }: { app: AppModels }) {
 function Explanation({ app, last }: { app: AppModels; last: Answered }) {
   const preferences = app.desk.preferences.value;
   const { answer } = last;
+  const assessed = app.room.room.value;
   const tableLengthM = app.kit.current.tables.value.lengthM;
   return (
     <>
       <PartsChart answer={answer} />
+      {assessed && (
+        <div class={isRoomStale(app) ? 'why-room is-stale' : 'why-room'}>
+          <HowSure app={app} certainty={assessed.certainty} />
+          <HowOften app={app} assessed={assessed} />
+          <WhatItForgives app={app} />
+        </div>
+      )}
+      <h3>What follows</h3>
       <dl class="why-list">
         <WhyRow term="Stick passes">
           <ReadingLine

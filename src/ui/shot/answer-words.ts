@@ -7,7 +7,7 @@ import { lateralFigure } from '../../units/lateral-figure';
 import { describeOnObjectBall } from '../../units/on-object-ball';
 import type { LengthUnit } from '../../units/unit-names';
 
-/** A sideways figure ready to show: "⅜ ball", left, "of centre". */
+/** A sideways figure ready to show: "⅜", "ball", left, "of centre"; or "⅜", "ball outside", left, "edge". */
 export interface Reading {
   /** Whether the rounded figure falls short of the true one, or goes beyond. */
   readonly nearness: '' | 'just over' | 'just under';
@@ -30,15 +30,23 @@ export function faceReading(onObjectBallM: number, ballRadiusM: number): Reading
   const off = size * 8 - eighths;
   const nearness = nearnessOf(place === 'centre' ? 0 : off);
   if (place === 'centre') return { nearness, figure: 'Centre', noun: '', side, rest: '' };
-  if (place === 'edge') return { nearness, figure: 'Edge', noun: '', side, rest: '' };
-  const balls = eighths / 8 - (place === 'outside' ? EDGE_BALLS : 0);
+  if (place === 'edge')
+    return { nearness: '', figure: 'Edge', noun: besideEdge(off), side, rest: '' };
+  const isOutside = place === 'outside';
+  const balls = eighths / 8 - (isOutside ? EDGE_BALLS : 0);
+  const unit = balls > 1 ? 'balls' : 'ball';
   return {
     nearness,
     figure: formatNumber(balls, EIGHTHS),
-    noun: balls > 1 ? 'balls' : 'ball',
+    noun: isOutside ? `${unit} outside` : unit,
     side,
-    rest: place === 'outside' ? 'outside the edge' : 'of centre',
+    rest: isOutside ? 'edge' : 'of centre',
   };
+}
+
+function besideEdge(offEighths: number): string {
+  if (Math.abs(offEighths) <= TOLD_ROUNDING) return '';
+  return offEighths > 0 ? 'just outside' : 'just inside';
 }
 
 function nearnessOf(off: number): Reading['nearness'] {
@@ -107,6 +115,7 @@ export function answerReadings(
 
 /** A reading as one phrase, for a screen reader or a line of text. */
 export function inWords({ nearness, figure, noun, side, rest }: Reading): string {
+  if (figure === 'Edge') return `${noun || 'at'} the ${side} edge`;
   const where = side === 'none' ? '' : side;
   const of = side === 'none' && rest.startsWith('of ') ? rest.replace('of ', 'off ') : rest;
   return [nearness, figure, noun, where, of].filter((part) => part !== '').join(' ');

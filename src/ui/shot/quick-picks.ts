@@ -1,7 +1,9 @@
 import { cutOfBallHit } from '../../units/ball-hit';
 import { cutSizeInUnit } from '../../units/cut-unit';
+import { formatNumber } from '../../units/format-number';
+import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import { speedInUnit } from '../../units/speed-unit';
-import type { CutUnit, DistanceUnit, SpeedUnit } from '../../units/unit-names';
+import type { CutUnit, DistanceUnit, LengthUnit, SpeedUnit } from '../../units/unit-names';
 
 /** A figure often wanted, in the shown unit, and what it is called. */
 export interface QuickPick {
@@ -34,6 +36,16 @@ const SPEEDS: readonly (readonly [string, number])[] = [
   ['power', 3.5],
 ];
 
+/**
+ * Mouths, m: the middle of what the WPA allows a corner (114.3-117.5 mm) and a side pocket
+ * (127-130.2 mm), and a corner as halls tighten it (common practice, no source).
+ */
+const MOUTHS: readonly (readonly [string, number])[] = [
+  ['tight', 0.108],
+  ['corner', 0.116],
+  ['side', 0.128],
+];
+
 const ELEVATIONS_DEG = [0, 3, 8, 15, 30] as const;
 
 export function distancePicks(unit: DistanceUnit, write: (figure: number) => string): QuickPick[] {
@@ -49,6 +61,13 @@ export function cutPicks(unit: CutUnit): QuickPick[] {
 
 export function speedPicks(unit: SpeedUnit): QuickPick[] {
   return SPEEDS.map(([label, speedMps]) => ({ label, figure: speedInUnit(speedMps, unit) }));
+}
+
+export function mouthPicks(unit: LengthUnit): QuickPick[] {
+  return MOUTHS.map(([name, mouthM]) => {
+    const figure = lengthInUnit(mouthM, unit);
+    return { label: `${name} ${formatNumber(figure, LENGTH_UNITS[unit])}`, figure };
+  });
 }
 
 export function elevationPicks(): QuickPick[] {

@@ -2,17 +2,18 @@ import type { Shot } from '../../engine/aim/shot';
 import type { ShotModel } from '../../state/shot-model';
 import { directionWord } from '../../units/direction-word';
 import { elevationWord } from '../../units/elevation-word';
-import { formatNumber, symbolFor } from '../../units/format-number';
+import { formatNumber, formatQuantity, symbolFor } from '../../units/format-number';
 import { sideName } from '../../units/side-name';
 import { speedWord } from '../../units/speed-word';
 import { TIP_CONTACT } from '../../units/tip-contact';
 
-/** The five things asked of a shot, by the name of their tile and panel. */
-export type InputName = 'distance' | 'cut' | 'speed' | 'tip' | 'raised';
+/** What is asked of a shot, by the name of its tile and panel. */
+export type InputName = 'distance' | 'cut' | 'pocket' | 'speed' | 'tip' | 'raised';
 
 export const INPUT_LABELS: Readonly<Record<InputName, string>> = {
   distance: 'Distance',
   cut: 'Cut',
+  pocket: 'Pocket',
   speed: 'Speed',
   tip: 'Tip',
   raised: 'Cue raised',
@@ -41,6 +42,8 @@ export function tileWords(
       );
     case 'cut':
       return figureOf(model, 'cut', arrowed(directionWord(shot.cutRad), 'straight'));
+    case 'pocket':
+      return figureOf(model, 'pocket', `mouth ${mouthWords(model)}`);
     case 'speed':
       return figureOf(model, 'speed', speedWord(shot.speedMps));
     case 'raised':
@@ -52,12 +55,17 @@ export function tileWords(
 
 function figureOf(
   model: ShotModel,
-  name: 'distance' | 'cut' | 'speed' | 'elevation',
+  name: 'distance' | 'cut' | 'pocket' | 'speed' | 'elevation',
   word: string,
 ): TileWords {
   const { figure: value, facts } = model.fields[name].value;
   const figure = formatNumber(value, facts);
   return { figure, symbol: symbolFor(figure, facts), word };
+}
+
+function mouthWords({ fields }: ShotModel): string {
+  const { figure, facts } = fields.mouth.value;
+  return formatQuantity(figure, facts);
 }
 
 function tipWords({ side, height, cutRad }: Shot): TileWords {

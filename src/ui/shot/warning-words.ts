@@ -8,7 +8,7 @@ import type { LengthUnit } from '../../units/unit-names';
 export function warningWords(warning: ShotWarning, lengthUnit: LengthUnit): string {
   switch (warning.kind) {
     case 'near-miscue':
-      return 'Close to the miscue limit: chalk up, or use less side.';
+      return 'Close to the miscue limit: chalk up, or strike nearer the centre.';
     case 'raised-cue':
       return 'A raised cue can tear the cloth or send a ball off the table: ask the room’s owner first.';
     case 'speed-sensitive': {
@@ -20,7 +20,7 @@ export function warningWords(warning: ShotWarning, lengthUnit: LengthUnit): stri
       return `Speed matters here: 5 % off moves the aim ${change} (${angle}°).`;
     }
     case 'speed-edge':
-      return `No aim does it 5 % ${warning.towards}.`;
+      return `On the edge: played 5 % ${warning.towards}, no aim does it.`;
     case 'swerve-leads':
       return 'Swerve outweighs squirt: speed and cloth decide.';
   }

@@ -25,6 +25,21 @@ describe('the ball-width ruler', () => {
     expect(at(15)?.text).toBe('1');
   });
 
+  it('names the ball’s own edges, half a ball either side of its centre', () => {
+    const { ticks } = layOutRuler({ cx: 200, cy: 80, r: 45 }, null, 130, CANVAS);
+    const edges = ticks.filter(({ text }) => text === 'edge').map(({ balls }) => balls);
+    expect(edges).toEqual([-0.5, 0.5]);
+  });
+
+  it('keeps its figures apart however many balls it spans', () => {
+    for (const r of [2, 4, 8, 16, 32]) {
+      const { ticks } = layOutRuler({ cx: 200, cy: 80, r }, null, 130, CANVAS);
+      const at = ticks.filter(({ text }) => text !== '').map(({ x }) => x);
+      const gaps = at.slice(1).map((x, index) => x - (at[index] ?? 0));
+      expect(Math.min(...gaps)).toBeGreaterThan(CANVAS.textPx);
+    }
+  });
+
   it('leaves the words at its ends free of figures', () => {
     const { ticks } = layOutRuler({ cx: 200, cy: 80, r: 20 }, null, 130, CANVAS);
     const named = ticks.filter(({ text }) => text !== '').map(({ x }) => x);

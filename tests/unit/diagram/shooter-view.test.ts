@@ -33,6 +33,7 @@ function sceneOf(
       stickOffsetM: aimOffsetM - 0.015,
       stickOnObjectBallM: aimOnObjectBallM - 0.015,
     },
+    bandRad: null,
   };
 }
 
@@ -118,6 +119,17 @@ describe('the shooter’s view', () => {
     expect(far.ballsAcross).toBeCloseTo(CANVAS.widthPx / (2 * far.objectBall.r), 9);
   });
 
+  it('writes no name off a canvas that very large text leaves little room in', () => {
+    const large = { ...CANVAS, textPx: 26 };
+    const straight = sceneOf(1.5, 0, 0, 'object-ball');
+    const marks = straight.marks && { ...straight.marks, stickOffsetM: 0, stickOnObjectBallM: 0 };
+    const { aim } = layOutShooterView({ ...straight, marks }, large);
+    const width = textWidthPx('aim and stick'.length, large.textPx);
+    const { x = Number.NaN, anchor } = aim?.label ?? {};
+    expect(anchor === 'end' ? x - width : x).toBeGreaterThanOrEqual(0);
+    expect(anchor === 'end' ? x : x + width).toBeLessThanOrEqual(large.widthPx);
+  });
+
   it('writes no name off the canvas', () => {
     fc.assert(
       fc.property(scenes, (scene) => {
@@ -158,5 +170,26 @@ describe('the shooter’s view', () => {
   it('does not let a ghost ball close to the eye dwarf the object ball', () => {
     const { ghostBall, objectBall } = layOutShooterView(sceneOf(0.02, 0, 0, 'object-ball'), CANVAS);
     expect(ghostBall.r / objectBall.r).toBeCloseTo(1.3, 9);
+  });
+
+  it('draws the aims that still go where an aim mark of each would stand', () => {
+    fc.assert(
+      fc.property(scenes, fc.double({ min: -0.01, max: 0.01, noNaN: true }), (scene, offRad) => {
+        const aimRad = Math.atan((scene.marks?.aimOffsetM ?? 0) / scene.distanceM);
+        const bandRad = { low: aimRad, high: aimRad + Math.abs(offRad) };
+        const { band, aim } = layOutShooterView({ ...scene, bandRad }, CANVAS);
+        expect(band?.fromX).toBeCloseTo(aim?.x ?? Number.NaN, 6);
+        const other = sceneOf(scene.distanceM, scene.cutRad, bandRad.high, scene.lead);
+        const scaled = layOutShooterView({ ...other, bandRad }, CANVAS);
+        expect(scaled.band?.toX).toBeCloseTo(scaled.aim?.x ?? Number.NaN, 6);
+      }),
+    );
+  });
+
+  it('cuts a wide band off at its edges, and draws none where none is known', () => {
+    const scene = sceneOf(0.5, 0, 0, 'object-ball');
+    const wide = { ...scene, bandRad: { low: -90 * DEG, high: 90 * DEG } };
+    expect(layOutShooterView(wide, CANVAS).band).toEqual({ fromX: 0, toX: CANVAS.widthPx });
+    expect(layOutShooterView(scene, CANVAS).band).toBeNull();
   });
 });

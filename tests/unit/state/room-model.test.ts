@@ -21,11 +21,12 @@ function modelAtRest() {
   const lastAnswer = signal<Answered | null>(answeredAt(1.8));
   const pocket = signal(DEFAULT_POCKET);
   const player = signal<PlayerName>('club');
+  const spread = signal(UNMEASURED);
   const waiting = new Set<() => void>();
   const model = createRoomModel({
     lastAnswer,
     desk: { pocket, player },
-    spread: signal(UNMEASURED),
+    spread,
     assess: roomForError,
     later: (work) => {
       waiting.add(work);
@@ -38,7 +39,7 @@ function modelAtRest() {
     for (const work of due) work();
     return due.length;
   };
-  return { model, lastAnswer, pocket, player, rest };
+  return { model, lastAnswer, pocket, player, spread, rest };
 }
 
 describe('the room model', () => {
@@ -77,6 +78,26 @@ describe('the room model', () => {
     rest();
     expect(model.room.value?.chance.share).toBeGreaterThan(steady);
     expect(model.room.value?.chanceOnKnownKit.share).toBeGreaterThan(steady);
+  });
+
+  it('tells how far off the target line the pocket lets the object ball leave', () => {
+    const { model, lastAnswer, pocket } = modelAtRest();
+    pocket.value = { distanceM: 1, mouthM: 0.11715 };
+    // Half of 117.15 mm less a ball's radius of 28.575 mm is 30 mm, over a metre.
+    expect(model.allowedRad.value).toBeCloseTo(Math.atan(0.03), 12);
+    lastAnswer.value = null;
+    expect(model.allowedRad.value).toBeNull();
+  });
+
+  it('tells how the player’s strokes scatter, and what of the kit is measured', () => {
+    const { model, player, spread } = modelAtRest();
+    const club = model.profile.value.directionRad;
+    player.value = 'steady';
+    expect(model.profile.value.directionRad).toBeLessThan(club);
+    expect(model.isMeasured('massRatio')).toBe(false);
+    spread.value = { ...UNMEASURED, massRatio: 0.05 };
+    expect(model.isMeasured('massRatio')).toBe(true);
+    expect(model.isMeasured('slideFriction')).toBe(false);
   });
 
   it('does nothing more once disposed of', () => {

@@ -3,8 +3,8 @@ import type { AimAnswer, AimResult, Shot } from '../../../src/engine/aim/shot';
 import { DEFAULT_KIT } from '../../../src/engine/model/kit';
 import { createShotModel } from '../../../src/state/shot-model';
 import type { ShotPorts } from '../../../src/state/shot-ports';
-import { DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
-import type { Preferences } from '../../../src/store/records';
+import { DEFAULT_POCKET, DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
+import type { Pocket, Preferences } from '../../../src/store/records';
 
 /** An answer that is easy to foretell: a tenth of a radian for a whole radius of side. */
 export function answerTo(shot: Shot): AimAnswer {
@@ -43,11 +43,16 @@ export function fakeSolve(shot: Shot): AimResult {
 function fakeDesk(shot: Shot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
   const held = signal<Shot | null>(null);
   const current = signal(shot);
+  const pocket = signal<Pocket>(DEFAULT_POCKET);
   const preferences = signal<Preferences>({ ...DEFAULT_PREFERENCES, ...over });
   return {
     shot: computed(() => current.value),
     heldShot: computed(() => held.value),
     preferences,
+    pocket: computed(() => pocket.value),
+    setPocket: (next: Pocket) => {
+      pocket.value = next;
+    },
     setShot: (next: Shot) => {
       current.value = next;
     },

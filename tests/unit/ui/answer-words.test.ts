@@ -17,10 +17,12 @@ describe('where the aim line crosses the object ball', () => {
   it.each([
     [-0.25, '¼ ball left of centre'],
     [0.375, '⅜ ball right of centre'],
-    [0.5, 'Edge right'],
-    [1, '½ ball right outside the edge'],
-    [-1.5, '1 ball left outside the edge'],
-    [-3, '2½ balls left outside the edge'],
+    [0.5, 'at the right edge'],
+    [0.54, 'just outside the right edge'],
+    [-0.46, 'just inside the left edge'],
+    [1, '½ ball outside right edge'],
+    [-1.5, '1 ball outside left edge'],
+    [-3, '2½ balls outside left edge'],
     [0.01, 'Centre'],
   ])('%f ball widths right reads "%s"', (balls, words) => {
     expect(face(balls)).toBe(words);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { cutPicks, isPicked, speedPicks } from '../../../src/ui/shot/quick-picks';
+import { cutPicks, isPicked, mouthPicks, speedPicks } from '../../../src/ui/shot/quick-picks';
 
 it('offers the ball hits as angles, from full to thin', () => {
   const picks = cutPicks('degrees');
@@ -14,6 +14,20 @@ it('offers the ball hits as angles, from full to thin', () => {
 
 it('offers the speed words in the unit chosen', () => {
   expect(speedPicks('kmh').find(({ label }) => label === 'medium')?.figure).toBeCloseTo(5.4, 9);
+});
+
+it('offers mouths by name and width, within what the WPA allows of corner and side', () => {
+  expect(mouthPicks('mm').map(({ label }) => label)).toEqual([
+    'tight 108',
+    'corner 116',
+    'side 128',
+  ]);
+  const [tight, corner, side] = mouthPicks('in').map(({ figure }) => figure * 25.4);
+  expect(tight).toBeLessThan(114.3);
+  expect(corner).toBeGreaterThan(114.3);
+  expect(corner).toBeLessThan(117.5);
+  expect(side).toBeGreaterThan(127);
+  expect(side).toBeLessThan(130.2);
 });
 
 it('knows a picked figure in spite of what conversion leaves', () => {

@@ -1,0 +1,23 @@
+import type { DistanceUnit } from '../../units/unit-names';
+import type { AppModels } from '../app-models';
+import { UnitSelect } from '../controls/UnitSelect';
+
+const OPTIONS: readonly (readonly [DistanceUnit, string])[] = [
+  ['m', 'm'],
+  ['cm', 'cm'],
+  ['in', 'in'],
+  ['diamonds', 'diamonds'],
+  ['table-lengths', 'tables'],
+];
+
+/** The unit of every distance on the table. */
+export function DistanceUnitSelect({ desk }: Pick<AppModels, 'desk'>) {
+  return (
+    <UnitSelect
+      label="Unit of distance"
+      value={desk.preferences.value.distanceUnit}
+      options={OPTIONS}
+      onChoose={(unit) => desk.setPreference('distanceUnit', unit)}
+    />
+  );
+}

@@ -1,0 +1,46 @@
+import type { Certainty } from '../../engine/room/certainty';
+import { degreesOf } from '../../units/angle-degrees';
+import { formatQuantity } from '../../units/format-number';
+import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import type { AppModels } from '../app-models';
+import { aimSdM } from './room-summary';
+import { QUANTITY_WORDS } from './room-words';
+import { WhyRow } from './WhyRow';
+
+/** Shares below this, rad, would be told as nothing. */
+const LEAST_TOLD_RAD = 0.005 * (Math.PI / 180);
+
+/** What is not known of the kit, and what each of it leaves open of the aim. */
+export function HowSure({ app, certainty }: { app: AppModels; certainty: Certainty }) {
+  const { lengthUnit } = app.desk.preferences.value;
+  const { aimSdRad, contributions, unsolved } = certainty;
+  const told = contributions.filter((share) => share.aimSdRad >= LEAST_TOLD_RAD);
+  return (
+    <>
+      <h3>How sure the aim is</h3>
+      <dl class="why-list is-paired">
+        <WhyRow term="in all">
+          <b>{plusMinus(aimSdRad)}</b>,{' '}
+          {formatQuantity(lengthInUnit(aimSdM(app), lengthUnit), LENGTH_UNITS[lengthUnit])} at the
+          ball
+        </WhyRow>
+        {told.map(({ quantity, aimSdRad: shareRad }) => (
+          <WhyRow key={quantity} term={QUANTITY_WORDS[quantity][1]}>
+            {plusMinus(shareRad)}
+            {!app.room.isMeasured(quantity) && ', not measured'}
+          </WhyRow>
+        ))}
+      </dl>
+      <p class="why-note">
+        One standard deviation: two times in three the right aim is nearer than that. They add in
+        squares.
+        {unsolved.length > 0 &&
+          ` So little is known of the ${unsolved.map((name) => QUANTITY_WORDS[name][1]).join(' and the ')} that no aim may do.`}
+      </p>
+    </>
+  );
+}
+
+function plusMinus(angleRad: number): string {
+  return `±${degreesOf(angleRad).toFixed(2)}°`;
+}

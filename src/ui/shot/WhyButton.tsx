@@ -1,0 +1,27 @@
+import type { AppModels } from '../app-models';
+import { isRoomStale } from './room-of-field';
+import { roomSummary } from './room-summary';
+import './WhyButton.css';
+
+/** How often the shot goes and how sure the aim is; a tap tells why, of that and of the aim. */
+export function WhyButton({ app }: { app: AppModels }) {
+  const { router } = app;
+  const isOpen = router.route.value.panel === 'why';
+  const summary = roomSummary(app);
+  const isStale = summary !== null && isRoomStale(app);
+  return (
+    <button
+      type="button"
+      class={isStale ? 'button why-button is-stale' : 'button why-button'}
+      data-opens="why"
+      aria-expanded={isOpen}
+      onClick={() => (isOpen ? router.close() : router.open('why'))}
+    >
+      <b class="why-chance">
+        {summary?.chance}
+        {(isStale || !summary) && ' …'}
+      </b>{' '}
+      <span class="why-certainty">{summary?.certainty}</span> <span class="why-word">Why</span>
+    </button>
+  );
+}

@@ -1,0 +1,24 @@
+import type { FieldName } from '../../state/shot-fields';
+import type { AppModels } from '../app-models';
+import { fieldWindowWords, isRoomStale } from './room-of-field';
+import { shortWindowWords } from './room-words';
+
+interface Props {
+  readonly app: AppModels;
+  readonly name: FieldName;
+  /** Where there is little width. */
+  readonly isShort?: boolean;
+}
+
+/** The room an input leaves, under its control; greyed while that is being worked out. */
+export function WindowWords({ app, name, isShort = false }: Props) {
+  const words = isShort
+    ? fieldWindowWords(app, name, shortWindowWords)
+    : fieldWindowWords(app, name);
+  return (
+    <p class={isRoomStale(app) ? 'window-words is-stale' : 'window-words'}>
+      {words && !isShort && 'goes '}
+      {words}
+    </p>
+  );
+}

@@ -1,0 +1,40 @@
+import { aimOffsetM } from '../../diagram/aim-offset';
+import type { WindowEnd } from '../../engine/room/windows';
+import type { AppModels } from '../app-models';
+import { inWords, lengthReading, type Reading } from './answer-words';
+import { MISS_WORDS } from './room-words';
+
+/** One end of the aims that still go: where it passes, and what becomes of the shot beyond. */
+export interface AimEnd {
+  /** Null where every aim on that side goes. */
+  readonly reading: Reading | null;
+  readonly miss: string;
+}
+
+/** The aims that still go, from the left one to the right one; null where none is known. */
+export function aimWindow({ shot, room, desk }: AppModels): readonly AimEnd[] | null {
+  const window = room.room.value?.windows?.aimRad;
+  const last = shot.lastAnswer.value;
+  if (!window || !last) return null;
+  const { lead, lengthUnit } = desk.preferences.value;
+  const endAt = ({ value, endedBy }: WindowEnd): AimEnd => {
+    const offsetM = aimOffsetM(last.shot, last.kit.ballRadiusM, lead, value);
+    const isOpen = endedBy === 'range';
+    return {
+      reading: isOpen ? null : lengthReading(offsetM, lengthUnit, ''),
+      miss: MISS_WORDS[endedBy],
+    };
+  };
+  return [endAt(window.low), endAt(window.high)];
+}
+
+/** The same as one phrase to be heard; empty where none is known. */
+export function aimWindowWords(app: AppModels): string {
+  const ends = aimWindow(app);
+  if (!ends) return '';
+  const [from, to] = ends.map(({ reading, miss }) =>
+    reading ? `${inWords(reading)} (${miss})` : 'anywhere',
+  );
+  const ball = app.desk.preferences.value.lead === 'object-ball' ? 'its centre' : 'the ghost ball';
+  return `. From ${ball}, aims go from ${from} to ${to}`;
+}

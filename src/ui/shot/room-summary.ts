@@ -1,0 +1,37 @@
+import { aimOffsetM } from '../../diagram/aim-offset';
+import type { AppModels } from '../app-models';
+import { certaintyWords, chanceWords } from './room-words';
+
+/** How often the shot goes and how sure its aim is, a line each. */
+export interface RoomSummary {
+  readonly chance: string;
+  readonly certainty: string;
+}
+
+/** Null before the first shot has been assessed. */
+export function roomSummary(app: AppModels): RoomSummary | null {
+  const assessed = app.room.room.value;
+  if (!assessed) return null;
+  if (!assessed.windows) {
+    return { chance: 'does not get to the pocket', certainty: 'firmer, or a nearer pocket' };
+  }
+  return {
+    chance: `goes ${chanceWords(assessed.chance.share)}`,
+    certainty: certaintyWords(
+      assessed.certainty,
+      aimSdM(app),
+      app.desk.preferences.value.lengthUnit,
+      app.room.isMeasured,
+    ),
+  };
+}
+
+/** One standard deviation of the aim, on the leading ball, m. */
+export function aimSdM({ room, shot, desk }: AppModels): number {
+  const last = shot.lastAnswer.value;
+  const sdRad = room.room.value?.certainty.aimSdRad;
+  if (!last || sdRad === undefined) return 0;
+  const offsetAt = (aimRad: number) =>
+    aimOffsetM(last.shot, last.kit.ballRadiusM, desk.preferences.value.lead, aimRad);
+  return offsetAt(last.answer.aimRad + sdRad) - offsetAt(last.answer.aimRad);
+}

@@ -1,0 +1,96 @@
+import type { Certainty } from '../../engine/room/certainty';
+import type { KitQuantity } from '../../engine/room/kit-spread';
+import type { EndedBy, WindowEnd } from '../../engine/room/windows';
+import type { ShownWindow } from '../../state/room-window';
+import { formatNumber, formatQuantity } from '../../units/format-number';
+import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import type { UnitFacts } from '../../units/unit-facts';
+import type { LengthUnit } from '../../units/unit-names';
+
+/** How often, as people count: of ten tries, or of twenty towards the ends. */
+export function chanceWords(share: number): string {
+  if (share < 0.05) return 'less than 1 in 20';
+  if (share < 0.075) return 'about 1 in 20';
+  if (share < 0.95) return `about ${Math.max(1, Math.round(share * 10))} in 10`;
+  return share < 0.975 ? 'about 19 in 20' : 'nearly always';
+}
+
+/** What a quantity belongs to, and what it is. */
+export const QUANTITY_WORDS: Readonly<Record<KitQuantity, readonly [string, string]>> = {
+  massRatio: ['cue', 'cue’s deflection'],
+  slideFriction: ['cloth', 'cloth’s slide friction'],
+  ballFriction: ['balls', 'friction of the balls'],
+  rollFriction: ['cloth', 'cloth’s roll friction'],
+  spinDecayRadS2: ['cloth', 'cloth’s loss of side'],
+  ballRestitution: ['balls', 'bounce of the balls'],
+  bedRestitution: ['cloth', 'bounce off the bed'],
+  cueBallMassRatio: ['balls', 'cue ball’s weight'],
+  bedSlopeAlong: ['bed', 'bed’s tilt along'],
+  bedSlopeRight: ['bed', 'bed’s tilt across'],
+};
+
+/**
+ * How sure the aim is, and what leaves the most open.
+ * @param aimSdM one standard deviation of the aim, on the leading ball
+ */
+export function certaintyWords(
+  { contributions }: Certainty,
+  aimSdM: number,
+  unit: LengthUnit,
+  isMeasured: (quantity: KitQuantity) => boolean,
+): string {
+  const facts = LENGTH_UNITS[unit];
+  const size = lengthInUnit(aimSdM, unit);
+  const [most] = contributions;
+  if (!most || Number(formatNumber(size, facts)) === 0) return 'aim sure whatever the kit';
+  const [thing] = QUANTITY_WORDS[most.quantity];
+  const why = isMeasured(most.quantity) ? `mostly the ${thing}` : `${thing} not measured`;
+  return `aim ±${formatQuantity(size, facts)}: ${why}`;
+}
+
+/** What becomes of the shot beyond the end of a window. */
+export const MISS_WORDS: Readonly<Record<EndedBy, string>> = {
+  thin: 'thin',
+  full: 'full',
+  left: 'wide left',
+  right: 'wide right',
+  untouched: 'misses the ball',
+  short: 'stops short',
+  miscue: 'miscue',
+  range: '',
+};
+
+/**
+ * Where a window begins and ends, and what becomes of the shot beyond: "from 1.4 (thin) to 2.1 m/s
+ * (full)". Follows "goes".
+ */
+export function windowWords({ low, high }: ShownWindow, facts: UnitFacts): string {
+  const write = figureWriter(low, high, facts);
+  const unit = `${facts.spaced ? ' ' : ''}${facts.symbol}`;
+  const from = `from ${write(low)}`;
+  const to = `${write(high)}${unit}${missOf(high)}`;
+  if (low.endedBy === 'range') return high.endedBy === 'range' ? 'whatever it is' : `up to ${to}`;
+  if (high.endedBy === 'range') return `${from}${unit}${missOf(low)} up`;
+  return `${from}${missOf(low)} to ${to}`;
+}
+
+function missOf({ endedBy }: WindowEnd): string {
+  return ` (${MISS_WORDS[endedBy]})`;
+}
+
+/** The same as short as can be: "1.4 thin to 2.1 full". */
+export function shortWindowWords({ low, high }: ShownWindow, facts: UnitFacts): string {
+  const write = figureWriter(low, high, facts);
+  const end = (at: WindowEnd) => `${write(at)} ${MISS_WORDS[at.endedBy]}`;
+  return `${end(low)} to ${end(high)}`;
+}
+
+/** Steps that a window should span to be told well. */
+const TOLD_STEPS = 5;
+
+/** Writes with as many decimals as the window's width deserves. */
+function figureWriter(low: WindowEnd, high: WindowEnd, facts: UnitFacts) {
+  const wanted = Math.ceil(Math.log10(TOLD_STEPS / (high.value - low.value)));
+  const decimals = Math.min(facts.decimals + 1, Math.max(facts.leastDecimals, wanted));
+  return ({ value }: WindowEnd) => formatNumber(value, { ...facts, decimals, eighths: false });
+}

@@ -1,0 +1,52 @@
+import type { Page } from 'playwright-core';
+import type { Shot } from '../../src/engine/aim/shot';
+import { solveAim } from '../../src/engine/aim/solve-aim';
+import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { UNMEASURED } from '../../src/engine/room/kit-spread';
+import { type RoomForError, roomForError } from '../../src/engine/room/room-for-error';
+import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
+import type { RoomWindows } from '../../src/engine/room/windows';
+import type { PlayerName, Pocket } from '../../src/store/records';
+import { settle } from './read-shot';
+
+/** The engine's own room for error of a shot, on the kit the app opens with. */
+export function engineRoom(shot: Shot, pocket: Pocket, player: PlayerName): RoomForError {
+  const answer = solveAim(shot, DEFAULT_KIT);
+  if (!answer.ok) throw new Error(answer.message);
+  const target = { kind: 'mouth', ...pocket } as const;
+  const profile = INVENTED_PROFILES[player];
+  return roomForError(shot, DEFAULT_KIT, answer.aimRad, target, profile, UNMEASURED);
+}
+
+/** Its windows. Throws where the ball does not go. */
+export function engineWindows(shot: Shot, pocket: Pocket): RoomWindows {
+  const { windows } = engineRoom(shot, pocket, 'club');
+  if (!windows) throw new Error('the ball does not go');
+  return windows;
+}
+
+/** The room for error is worked out a moment after the last change. */
+export async function untilAssessed(page: Page): Promise<void> {
+  await page.locator('.why-button:not(.is-stale) .why-certainty:not(:empty)').waitFor();
+  await settle(page);
+}
+
+/** The text of the first such element. */
+export async function textOf(page: Page, selector: string): Promise<string> {
+  return (await page.locator(selector).first().textContent()) ?? '';
+}
+
+/** Where the bright piece of a bar begins and ends, as shares of its track. */
+export async function barOf(page: Page, selector: string): Promise<readonly [number, number]> {
+  await untilAssessed(page);
+  const line = page.locator(`${selector} .bar-room`);
+  const share = async (name: string) =>
+    Number.parseFloat((await line.getAttribute(name)) ?? '') / 100;
+  return [await share('x1'), await share('x2')];
+}
+
+/** A speed, m/s, as a share of the usual ones that the bar under its tile spans. */
+export function alongSpeeds(speedMps: number): number {
+  const [least, most] = [0.2, 5];
+  return (speedMps - least) / (most - least);
+}

@@ -1,0 +1,34 @@
+import { expect, it } from 'vitest';
+import type { RoomWindows } from '../../../src/engine/room/windows';
+import { shownWindow } from '../../../src/state/room-window';
+import { DEFAULT_PREFERENCES } from '../../../src/store/default-desk';
+
+const windowOf = (low: number, high: number) => ({
+  low: { value: low, endedBy: 'thin' as const },
+  high: { value: high, endedBy: 'full' as const },
+  directionPerUnit: 1,
+});
+
+const WINDOWS: RoomWindows = {
+  aimRad: windowOf(-0.02, -0.01),
+  speedMps: windowOf(1, 2),
+  side: windowOf(-0.45, -0.35),
+  height: windowOf(-0.1, 0.1),
+  elevationRad: windowOf(0, Math.PI / 18),
+};
+
+it('tells each window in the unit its number is shown in', () => {
+  const preferences = { ...DEFAULT_PREFERENCES, speedUnit: 'kmh' as const };
+  // 1 m/s is 3.6 km/h.
+  const speed = shownWindow('speed', WINDOWS, preferences);
+  expect(speed?.low.value).toBeCloseTo(3.6, 9);
+  expect(speed?.high.value).toBeCloseTo(7.2, 9);
+  expect(speed?.low.endedBy).toBe('thin');
+  expect(shownWindow('elevation', WINDOWS, preferences)?.high.value).toBeCloseTo(10, 9);
+  expect(shownWindow('side', WINDOWS, preferences)?.low.value).toBe(-0.45);
+  expect(shownWindow('height', WINDOWS, preferences)?.high.value).toBe(0.1);
+});
+
+it.each(['distance', 'cut', 'pocket', 'mouth'] as const)('has none for %s', (name) => {
+  expect(shownWindow(name, WINDOWS, DEFAULT_PREFERENCES)).toBeNull();
+});
