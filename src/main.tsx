@@ -2,6 +2,7 @@ import './ui/theme.css';
 import './ui/base.css';
 import { computed, signal } from '@preact/signals';
 import { render } from 'preact';
+import { nearestSpeed } from './engine/aim/nearest-speed';
 import { playAim } from './engine/aim/play-aim';
 import { solveAim } from './engine/aim/solve-aim';
 import { traceCueBall } from './engine/aim/trace-cue-ball';
@@ -27,6 +28,7 @@ const shot = createShotModel({
   solve: solveAim,
   play: playAim,
   trace: traceCueBall,
+  nearestSpeed,
   kit: kit.kit,
   tableLengthM: computed(() => kit.current.tables.value.lengthM),
   desk,

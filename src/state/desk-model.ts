@@ -16,8 +16,8 @@ export interface DeskModel {
   /** Whether what is on screen is also in the store. */
   readonly saving: ReadonlySignal<SaveState>;
   setShot(shot: Shot): void;
-  /** Sets the present shot aside to compare with. */
-  holdShot(): void;
+  /** Sets a shot aside to compare with: the present one where none is given. */
+  holdShot(shot?: Shot): void;
   dropHeldShot(): void;
   setPreference<P extends keyof Preferences>(name: P, value: Preferences[P]): void;
   setPocket(pocket: Pocket): void;
@@ -59,7 +59,7 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
       const before = desk.peek().shot;
       if (shot !== before) change({ shot: { ...unknownFieldsOf(before), ...shot } });
     },
-    holdShot: () => change({ heldShot: desk.peek().shot }),
+    holdShot: (shot = desk.peek().shot) => change({ heldShot: shot }),
     dropHeldShot: () => change({ heldShot: null }),
     setPreference(name, value) {
       const { preferences } = desk.peek();

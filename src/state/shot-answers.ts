@@ -4,6 +4,7 @@ import type { Kit } from '../engine/model/kit';
 import { type Comparison, compareShots } from './shot-comparison';
 import type { PathPoint, ShotPorts } from './shot-ports';
 import { type ShotWarning, shotWarnings } from './shot-warnings';
+import { speedRemedy } from './speed-remedy';
 
 /** An answer, and the shot and kit it is the answer to. */
 export interface Answered {
@@ -20,6 +21,8 @@ export interface ShotAnswers {
   /** The cue ball's way to the object ball, of {@link lastAnswer}. */
   readonly path: ReadonlySignal<readonly PathPoint[]>;
   readonly warnings: ReadonlySignal<readonly ShotWarning[]>;
+  /** A speed, in the person's unit, at which a refused shot has an aim; null where none is told. */
+  readonly remedySpeed: ReadonlySignal<number | null>;
   /** What would come of {@link lastAnswer}'s shot with the cue on the straight line. */
   readonly uncorrected: ReadonlySignal<AimResult | null>;
   readonly comparison: ReadonlySignal<Comparison | null>;
@@ -29,7 +32,8 @@ export interface ShotAnswers {
 const PATH_SAMPLES = 40;
 
 /** Works out each of them when it is first read after a change. */
-export function createShotAnswers({ desk, kit, solve, play, trace }: ShotPorts): ShotAnswers {
+export function createShotAnswers(ports: ShotPorts): ShotAnswers {
+  const { desk, kit, solve, play, trace } = ports;
   const result = computed(() => solve(desk.shot.value, kit.value));
   const lastAnswer = rememberAnswer(desk.shot, kit, result);
   return {
@@ -42,6 +46,11 @@ export function createShotAnswers({ desk, kit, solve, play, trace }: ShotPorts):
     warnings: computed(() => {
       const answer = result.value;
       return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
+    }),
+    remedySpeed: computed(() => {
+      if (result.value.ok || result.value.reason === 'beyond-miscue-limit') return null;
+      const { speedUnit } = desk.preferences.value;
+      return speedRemedy(desk.shot.value, kit.value, speedUnit, ports.nearestSpeed, solve);
     }),
     uncorrected: computed(() => {
       const last = lastAnswer.value;

@@ -60,7 +60,8 @@ export function createShotHistory(
   };
 }
 
-function isSame<T extends object>(a: T, b: T): boolean {
+/** Whether two of a kind hold the same values. */
+export function isSame<T extends object>(a: T, b: T): boolean {
   const keys = Object.keys({ ...a, ...b }) as (keyof T)[];
   return keys.every((key) => Object.is(a[key], b[key]));
 }

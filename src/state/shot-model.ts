@@ -2,7 +2,7 @@ import { batch, computed, type ReadonlySignal } from '@preact/signals';
 import type { Shot } from '../engine/aim/shot';
 import { createShotAnswers, type ShotAnswers } from './shot-answers';
 import type { Asked } from './shot-field';
-import { createShotHistory, type ShotHistory } from './shot-history';
+import { createShotHistory, isSame, type ShotHistory } from './shot-history';
 import { createShotInputs, type ShotInputs } from './shot-inputs';
 import type { ShotPorts } from './shot-ports';
 
@@ -41,9 +41,14 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     stale: computed(() => !answers.result.value.ok || hasShotProblem.value),
     undo() {
       forgetProblems();
-      undo();
+      const [present, held] = [desk.shot.peek(), desk.heldShot.peek()];
+      batch(() => {
+        undo();
+        // Back at the held shot: what is taken back is an exchange, of both sides.
+        if (held && isSame(desk.shot.peek(), held)) desk.holdShot(present);
+      });
     },
-    hold: desk.holdShot,
+    hold: () => desk.holdShot(),
     swap() {
       const held = desk.heldShot.peek();
       if (!held) return;

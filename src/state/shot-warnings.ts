@@ -36,20 +36,16 @@ export function shotWarnings(
   answer: AimAnswer,
   solve: SolveAim,
 ): readonly ShotWarning[] {
-  const warnings: ShotWarning[] = [];
   const contact = Math.hypot(shot.side, shot.height);
-  if (contact > NEAR_LIMIT * MISCUE_LIMIT * (1 + ROUNDING)) {
-    warnings.push({ kind: 'near-miscue', contact });
-  }
-  if (shot.elevationRad >= RAISED_CUE_RAD * (1 - ROUNDING)) warnings.push({ kind: 'raised-cue' });
-  const speed = speedWarning(shot, kit, answer, solve);
-  if (speed) warnings.push(speed);
   const { squirtRad, swerveRad } = answer.parts;
   const swerve = Math.abs(swerveRad);
-  if (swerve > Math.abs(squirtRad) && swerve > LEAST_SWERVE_RAD) {
-    warnings.push({ kind: 'swerve-leads' });
-  }
-  return warnings;
+  const warnings: (ShotWarning | null | false)[] = [
+    shot.elevationRad >= RAISED_CUE_RAD * (1 - ROUNDING) && { kind: 'raised-cue' },
+    speedWarning(shot, kit, answer, solve),
+    swerve > Math.abs(squirtRad) && swerve > LEAST_SWERVE_RAD && { kind: 'swerve-leads' },
+    contact > NEAR_LIMIT * MISCUE_LIMIT * (1 + ROUNDING) && { kind: 'near-miscue', contact },
+  ];
+  return warnings.filter((warning) => warning !== null && warning !== false);
 }
 
 function speedWarning(

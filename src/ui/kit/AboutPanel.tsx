@@ -1,6 +1,28 @@
 import type { AppModels } from '../app-models';
 import { PanelHeader } from './PanelHeader';
 
+/** What a newcomer to the pictures and the words needs, and no more. */
+const WORDS = [
+  [
+    'Aim here, the amber line',
+    'The way the cue points, drawn through the cue ball’s centre. Lay the cue parallel to it.',
+  ],
+  [
+    'Stick, the dotted line',
+    'Where the cue itself points: beside the amber line, for its tip is off the ball’s centre.',
+  ],
+  ['Ghost ball', 'Where the cue ball must be when it meets the object ball.'],
+  ['Inside, outside', 'Side towards the way the object ball is cut, or away from it.'],
+  ['R', 'The ball’s radius: ½ R of side is a tip contact halfway from centre to edge.'],
+  ['Squirt', 'The cue ball leaves the tip off line, away from the side.'],
+  ['Swerve', 'It curves back towards the side, the more so the higher the cue is raised.'],
+  ['Throw', 'The balls rub as they meet, and the object ball leaves off the line of centres.'],
+  [
+    'Pivot bridge',
+    'With the bridge hand that far from the cue ball, address the ghost ball at centre, then turn the cue about the hand to the side you want: it points right.',
+  ],
+] as const;
+
 /** What the app is and is not, and what to mind in a hall. */
 export function AboutPanel({ app }: { app: AppModels }) {
   return (
@@ -23,6 +45,15 @@ export function AboutPanel({ app }: { app: AppModels }) {
           more than a shot allows.
         </p>
         <p>Everything stays on this device. Nothing is sent anywhere.</p>
+        <h2>Words and lines</h2>
+        <dl class="about-words">
+          {WORDS.map(([term, meaning]) => (
+            <div key={term}>
+              <dt>{term}</dt>
+              <dd>{meaning}</dd>
+            </div>
+          ))}
+        </dl>
       </div>
     </>
   );

@@ -1,5 +1,6 @@
 import { useComputed } from '@preact/signals';
 import type { Refusal } from '../../engine/aim/shot';
+import { formatQuantity } from '../../units/format-number';
 import type { AppModels } from '../app-models';
 import { SideWord } from '../SideWord';
 import { useSettled } from '../use-settled';
@@ -18,7 +19,7 @@ export function AnswerBlock({ app }: { app: AppModels }) {
   const readings = last && answerReadings(last.answer, last.kit.ballRadiusM, preferences);
   return (
     <section class="answer" aria-label="Where to aim">
-      {!result.ok && <RefusalLines refusal={result} />}
+      {!result.ok && <RefusalLines app={app} refusal={result} />}
       {readings && (
         <div class={model.stale.value ? 'answer-figures is-stale' : 'answer-figures'}>
           {model.stale.value && <p class="stale-note">Last answer, not for these numbers:</p>}
@@ -64,14 +65,26 @@ function Details({ readings }: { readings: AnswerReadings }) {
   );
 }
 
-function RefusalLines({ refusal }: { refusal: Refusal }) {
+function RefusalLines({ app, refusal }: { app: AppModels; refusal: Refusal }) {
   return (
     <div class="refusal">
       <p class="refusal-message">
         <span aria-hidden="true">⊘</span> {refusal.message}
       </p>
       <p class="refusal-remedy">{refusal.remedy}</p>
+      <SpeedRemedy app={app} />
     </div>
+  );
+}
+
+/** The remedy as one tap, where another speed is one. */
+function SpeedRemedy({ app: { shot } }: { app: AppModels }) {
+  const speed = shot.remedySpeed.value;
+  if (speed === null) return null;
+  return (
+    <button type="button" class="button" onClick={() => shot.setFigure('speed', speed)}>
+      Play {formatQuantity(speed, shot.fields.speed.value.facts)}
+    </button>
   );
 }
 

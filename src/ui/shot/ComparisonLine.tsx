@@ -1,7 +1,7 @@
 import type { Comparison } from '../../state/shot-comparison';
 import type { Preferences } from '../../store/records';
 import type { AppModels } from '../app-models';
-import { lengthReading } from './answer-words';
+import { lengthReading, type Reading } from './answer-words';
 import { ReadingLine } from './ReadingLine';
 import './ComparisonLine.css';
 
@@ -35,10 +35,15 @@ function HeldWords({ comparison, preferences }: WordsProps) {
       Held <ReadingLine reading={lengthReading(heldM, lengthUnit, '')} />
       {changeM !== undefined && (
         <>
-          {'; now '}
-          <ReadingLine reading={lengthReading(changeM, lengthUnit, 'of it')} />
+          {'; this one '}
+          <ChangeWords reading={lengthReading(changeM, lengthUnit, 'of it')} />
         </>
       )}
     </span>
   );
+}
+
+/** How far from the held aim the present one passes; a difference of nothing is no difference. */
+function ChangeWords({ reading }: { reading: Reading }) {
+  return reading.side === 'none' ? <b>the same</b> : <ReadingLine reading={reading} />;
 }

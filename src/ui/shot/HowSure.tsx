@@ -32,10 +32,10 @@ export function HowSure({ app, certainty }: { app: AppModels; certainty: Certain
         ))}
       </dl>
       <p class="why-note">
-        One standard deviation: two times in three the right aim is nearer than that. They add in
-        squares.
+        One standard deviation: two times in three the right aim is nearer than that. The parts add
+        in squares.
         {unsolved.length > 0 &&
-          ` So little is known of the ${unsolved.map((name) => QUANTITY_WORDS[name][1]).join(' and the ')} that no aim may do.`}
+          ` So little is known of the ${unsolved.map((name) => QUANTITY_WORDS[name][1]).join(' and the ')} that there may be no aim.`}
       </p>
     </>
   );

@@ -28,7 +28,16 @@ export function WhyPanel({ app }: { app: AppModels }) {
         </button>
       </header>
       <WarningList app={app} all />
-      {last ? <Explanation app={app} last={last} /> : <p>There is no answer to explain yet.</p>}
+      {app.shot.stale.value && last && (
+        <p class="stale-note">Of the last answer, not of these numbers:</p>
+      )}
+      {last ? (
+        <div class={app.shot.stale.value ? 'why-body is-stale' : 'why-body'}>
+          <Explanation app={app} last={last} />
+        </div>
+      ) : (
+        <p>There is no answer to explain yet.</p>
+      )}
     </section>
   );
 }

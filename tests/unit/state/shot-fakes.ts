@@ -56,8 +56,8 @@ function fakeDesk(shot: Shot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
     setShot: (next: Shot) => {
       current.value = next;
     },
-    holdShot: () => {
-      held.value = current.peek();
+    holdShot: (set: Shot = current.peek()) => {
+      held.value = set;
     },
     dropHeldShot: () => {
       held.value = null;
@@ -76,6 +76,7 @@ export function openShot(
   const model = createShotModel({
     solve: fakeSolve,
     play: fakeSolve,
+    nearestSpeed: ({ speedMps }) => (speedMps < 0.1 ? 0.1 : null),
     trace: (asked) => [
       { xM: 0, yM: 0 },
       { xM: 0, yM: asked.distanceM },

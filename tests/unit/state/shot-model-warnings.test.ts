@@ -89,9 +89,9 @@ describe('warnings', () => {
   it('put the most pressing first', () => {
     const shot = { ...PLAIN, side: 0.5, elevationRad: radOf(20) };
     expect(warn(shot, sensitive(0.5)).map(({ kind }) => kind)).toEqual([
-      'near-miscue',
       'raised-cue',
       'speed-sensitive',
+      'near-miscue',
     ]);
   });
 });

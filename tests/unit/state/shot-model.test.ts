@@ -280,6 +280,16 @@ describe('a held shot', () => {
     expect(model.shot.value.speedMps).toBe(2);
   });
 
+  it('comes back where it was when the exchange is taken back', () => {
+    const { model, desk } = openShot({ speedMps: 1 });
+    model.hold();
+    model.setFigure('speed', 2);
+    model.swap();
+    model.undo();
+    expect(model.shot.value.speedMps).toBe(2);
+    expect(desk.heldShot.value?.speedMps).toBe(1);
+  });
+
   it('has no difference to tell while either has no answer', () => {
     const { model } = openShot();
     model.hold();
@@ -295,5 +305,16 @@ describe('a held shot', () => {
     expect(model.comparison.value).toBeNull();
     model.swap();
     expect(model.canUndo.value).toBe(false);
+  });
+});
+
+describe('a refused shot', () => {
+  it('is told the nearest speed that has an aim, rounded to one that still has', () => {
+    const { model } = openShot();
+    expect(model.remedySpeed.value).toBeNull();
+    model.setFigure('speed', 0.05);
+    expect(model.remedySpeed.value).toBe(0.2);
+    model.setFigure('speed', model.remedySpeed.value ?? 0);
+    expect(model.result.value.ok).toBe(true);
   });
 });
