@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { openShot } from './shot-fakes';
+
+describe('a held shot', () => {
+  it('is set beside the present one, with the difference', () => {
+    const { model } = openShot({ side: 0.1, distanceM: 1 });
+    expect(model.comparison.value).toBeNull();
+    model.hold();
+    model.setTip(0.3, 0);
+    const { result, change } = model.comparison.value ?? {};
+    expect(result).toMatchObject({ ok: true, aimRad: 0.01 });
+    expect(change?.offsetM).toBeCloseTo(0.02, 12);
+    expect(change?.onObjectBallM).toBeCloseTo(0.02, 12);
+  });
+
+  it('changes places with the present one, and back', () => {
+    const { model, desk } = openShot({ speedMps: 1 });
+    model.hold();
+    model.setFigure('speed', 2);
+    model.swap();
+    expect(model.shot.value.speedMps).toBe(1);
+    expect(desk.heldShot.value?.speedMps).toBe(2);
+    model.swap();
+    expect(model.shot.value.speedMps).toBe(2);
+  });
+
+  it('comes back where it was when the exchange is taken back', () => {
+    const { model, desk } = openShot({ speedMps: 1 });
+    model.hold();
+    model.setFigure('speed', 2);
+    model.swap();
+    model.undo();
+    expect(model.shot.value.speedMps).toBe(2);
+    expect(desk.heldShot.value?.speedMps).toBe(1);
+  });
+
+  it('has no difference to tell while either has no answer', () => {
+    const { model } = openShot();
+    model.hold();
+    model.setFigure('speed', 0.05);
+    expect(model.comparison.value?.change).toBeNull();
+    expect(model.comparison.value?.result.ok).toBe(true);
+  });
+
+  it('can be let go', () => {
+    const { model } = openShot();
+    model.hold();
+    model.release();
+    expect(model.comparison.value).toBeNull();
+    model.swap();
+    expect(model.canUndo.value).toBe(false);
+  });
+});
+
+describe('a refused shot', () => {
+  it('is told the nearest speed that has an aim, rounded to one that still has', () => {
+    const { model } = openShot();
+    expect(model.remedySpeed.value).toBeNull();
+    model.setFigure('speed', 0.05);
+    expect(model.remedySpeed.value).toBe(0.2);
+    model.setFigure('speed', model.remedySpeed.value ?? 0);
+    expect(model.result.value.ok).toBe(true);
+  });
+});
