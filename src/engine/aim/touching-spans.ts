@@ -6,8 +6,9 @@ import type { ContactProber } from './contact-probe';
 const LEAST_ADVANCE_M = 1e-6;
 /** Samples over the reach of two balls: the line of centres turns some 20° between two of them. */
 const SAMPLES_PER_REACH = 10;
-/** Fewest samples of a span. */
+/** A span of fewer samples only skims touching range. */
 const LEAST_SAMPLES = 12;
+const SKIM_SAMPLES = 64;
 /** How far outside range its rim is sampled, m: below any contact that a double can tell apart. */
 const RIM_M = 1e-13;
 /** Caps, far above what any path takes: range is entered at most a few times. */
@@ -50,26 +51,41 @@ function entryTime(phase: Phase, prober: ContactProber, fromS: number): number |
 function samplesWithin(phase: Phase, prober: ContactProber, entryS: number): number[] {
   const spacingM = (2 * phase.radiusM) / SAMPLES_PER_REACH;
   const times = [entryS];
+  let advanceM = spacingM;
   let timeS = entryS;
   for (let step = 0; step < MAX_STEPS && timeS < phase.durationS; step++) {
-    const beforeS = timeS;
     placeAt(phase, timeS, prober.place);
-    timeS = timeAfter(phase, prober, timeS, spacingM);
-    if (gapAt(phase, prober, timeS) > 0) {
-      times.push(rimTime(phase, prober, beforeS, timeS));
+    const nextS = timeAfter(phase, prober, timeS, advanceM);
+    const isOutside = gapAt(phase, prober, nextS) > 0;
+    if (isOutside && timeS === entryS && advanceM > LEAST_ADVANCE_M) {
+      // Range is left within one spacing of the rim: come nearer, for a skim counts too.
+      advanceM /= 2;
+      continue;
+    }
+    if (isOutside) {
+      times.push(timeS === entryS ? nextS : rimTime(phase, prober, timeS, nextS));
       break;
     }
-    times.push(timeS);
+    times.push(nextS);
+    advanceM = spacingM;
+    timeS = nextS;
   }
   return times;
 }
 
-/** A span that only skims touching range, with samples as dense for its size as any other's. */
+/**
+ * A span that only skims touching range is sampled anew, densest at its rims: over the top of the
+ * object ball the line of centres swings right round within a few millimetres of them.
+ */
 function filledIn(times: number[]): number[] {
   const [from, to] = [times[0], times.at(-1)];
   if (times.length >= LEAST_SAMPLES || from === undefined || to === undefined) return times;
-  const step = (to - from) / (LEAST_SAMPLES - 1);
-  return Array.from({ length: LEAST_SAMPLES }, (_, index) => from + step * index);
+  const [middle, half] = [(from + to) / 2, (to - from) / 2];
+  return Array.from({ length: SKIM_SAMPLES }, (_, index) => {
+    const share = index / (SKIM_SAMPLES - 1);
+    if (share === 0 || share === 1) return share === 0 ? from : to;
+    return middle - half * Math.cos(Math.PI * share);
+  });
 }
 
 function gapAt(phase: Phase, prober: ContactProber, timeS: number): number {
