@@ -3,6 +3,7 @@ import type { Layout } from '../aim/layout';
 import type { Shot } from '../aim/shot';
 import type { Kit } from '../model/kit';
 import { isBeyondMiscue } from '../model/miscue-limit';
+import { comesToRest } from '../model/roll';
 import { type Lost, objectBallMiss } from './object-ball-miss';
 import type { Target } from './target';
 
@@ -33,6 +34,8 @@ export interface HeldShot {
 export function missOfStroke(held: HeldShot, inputs: StrokeInputs): MissOrLost {
   if (isBeyondMiscue(inputs.side, inputs.height)) return 'miscue';
   const { shot, layout, kit, target } = held;
+  // A kit drawn from little knowledge may be one on which nothing stops: it is no shot at all.
+  if (!comesToRest(kit)) return 'short';
   const { aimRad, ...stroke } = inputs;
   const played = play({ ...shot, ...stroke }, layout, kit, aimRad);
   return objectBallMiss(played, shot.cutRad, target, kit);
