@@ -1,4 +1,5 @@
 import { travel } from '../events/journey';
+import { slopeSeenAlong } from '../model/bed-slope';
 import { isLevel, type Kit } from '../model/kit';
 import type { Phase } from '../model/phase';
 import { strike } from '../model/strike';
@@ -17,15 +18,9 @@ import { type RootsUnder, tiltedAims } from './tilted-aims';
  */
 export function freePath(shot: Shot, kit: Kit, aimRad: number): readonly Phase[] {
   const { side, height, elevationRad, speedMps } = shot;
-  const turnedKit = { ...kit, bedSlope: slopeUnder(kit, aimRad) };
+  const turnedKit = { ...kit, bedSlope: slopeSeenAlong(kit.bedSlope, aimRad) };
   const leaving = strike({ aimRad: 0, side, height, elevationRad, speedMps }, turnedKit);
   return travel(leaving, 0, turnedKit, []).phases;
-}
-
-function slopeUnder(kit: Kit, aimRad: number): Kit['bedSlope'] {
-  const { alongM_per_M: along, rightM_per_M: right } = kit.bedSlope;
-  const [c, s] = [Math.cos(aimRad), Math.sin(aimRad)];
-  return { alongM_per_M: along * c + right * s, rightM_per_M: right * c - along * s };
 }
 
 /** Aims whose path holds a contact that sends the object ball along the target line, unordered. */

@@ -21,6 +21,8 @@ const SEEDS = [
 const MAX_ROUNDS = 12;
 /** Paths tried before giving up: what settles at all has settled long before. */
 const MOST_PATHS = 60;
+/** A path with this many roots counts double: to find them, and to try them, costs as much more. */
+const ROOTS_OF_A_PATH = 4;
 /** Absolute, rad: at a metre and a half, a millionth of a degree in the object ball's direction. */
 const SETTLED = 1e-10;
 /** First secant step per miss, rad per rad: about 2R/d of a metre's shot. Only a start. */
@@ -34,11 +36,15 @@ const FIRST_STEP = 0.05;
 export function tiltedAims(rootsUnder: RootsUnder, missAt: MissAt): number[] {
   let paths = 0;
   const counted: RootsUnder = (aimRad) => {
-    paths++;
-    return rootsUnder(aimRad);
+    if (paths >= MOST_PATHS) return [];
+    const roots = rootsUnder(aimRad);
+    paths += 1 + roots.length / ROOTS_OF_A_PATH;
+    return roots;
   };
   for (const seed of SEEDS) {
-    const aims = counted(seed)
+    // The smallest first: it is the one to be told, should the paths run out.
+    const aims = [...counted(seed)]
+      .sort((a, b) => Math.abs(a) - Math.abs(b))
       .map((first) => playedTo(missAt, first) ?? fixedPoint(counted, seed, first))
       .filter((aim) => isWithin(AIM_RANGE, aim));
     if (aims.length > 0 || paths >= MOST_PATHS) return aims;
