@@ -1,0 +1,28 @@
+import type { LeastSquaresProblem } from '../../../src/engine/numerics/least-squares';
+import { residualProblem } from '../../harness/residual-problem';
+
+/** A problem of the NIST StRD collection for nonlinear regression. */
+export interface NistProblem {
+  readonly name: string;
+  /** Parameters b and a predictor to the response, followed by its derivative by each b. */
+  readonly model: (b: readonly number[], x: number, x2: number) => readonly number[];
+  readonly y: readonly number[];
+  readonly x: readonly number[];
+  /** The second predictor, of the one problem that has two. */
+  readonly x2?: readonly number[];
+  /** Far and near, as NIST gives them. */
+  readonly starts: readonly [far: readonly number[], near: readonly number[]];
+  readonly certified: readonly number[];
+  readonly certifiedSd: readonly number[];
+  readonly certifiedSumOfSquares: number;
+}
+
+/** Residuals are predicted less measured. */
+export function asLeastSquares({ model, y, x, x2 }: NistProblem): LeastSquaresProblem {
+  return residualProblem((b) =>
+    y.map((measured, row) => {
+      const [predicted = Number.NaN, ...slopes] = model(b, x[row] ?? 0, x2?.[row] ?? 0);
+      return [predicted - measured, ...slopes];
+    }),
+  );
+}
