@@ -1,7 +1,13 @@
 import type { Shot } from '../aim/shot';
 import { solveAim } from '../aim/solve-aim';
 import type { Kit } from '../model/kit';
-import { KIT_QUANTITIES, type KitQuantity, type KitSpread, kitMoved } from './kit-spread';
+import {
+  KIT_QUANTITIES,
+  type KitCorrelation,
+  type KitQuantity,
+  type KitSpread,
+  kitMoved,
+} from './kit-spread';
 
 /** One quantity's share in what is not known of the aim. */
 export interface Contribution {
@@ -23,33 +29,48 @@ export interface Certainty {
   readonly unsolved: readonly KitQuantity[];
 }
 
-/** Less than this, rad, is nothing: a ten-thousandth of a degree. */
+/** Less than this, rad, is nothing to tell: less than a ten-thousandth of a degree. */
 const NOTHING = 1e-6;
 
 /**
  * Spreads what is not known of the kit to the aim: each quantity is moved a standard deviation
- * either way and the aim solved again, and the halves of the differences added in squares, for the
- * quantities are taken as independent.
+ * either way and the aim solved again, and the halves of the differences added in squares, or as
+ * the quantities' errors go together.
  *
  * @param aimRad the solved aim of the kit as it stands
+ * @param correlation left out: the quantities are independent
  */
-export function certaintyOf(shot: Shot, kit: Kit, aimRad: number, spread: KitSpread): Certainty {
-  const contributions: Contribution[] = [];
+export function certaintyOf(
+  shot: Shot,
+  kit: Kit,
+  aimRad: number,
+  spread: KitSpread,
+  correlation?: KitCorrelation,
+): Certainty {
   const unsolved: KitQuantity[] = [];
-  for (const quantity of KIT_QUANTITIES) {
-    if (spread[quantity] === 0) continue;
+  const halves = KIT_QUANTITIES.map((quantity) => {
+    if (spread[quantity] === 0) return 0;
     const [less, more] = [-1, 1].map((sds) => aimOf(shot, kitMoved(kit, spread, quantity, sds)));
     if (less == null || more == null) unsolved.push(quantity);
-    const aimSdRad = half(less ?? null, more ?? null, aimRad);
-    if (aimSdRad > NOTHING) contributions.push({ quantity, aimSdRad });
-  }
+    return half(less ?? null, more ?? null, aimRad);
+  });
+  const contributions = KIT_QUANTITIES.map((quantity, index) => ({
+    quantity,
+    aimSdRad: Math.abs(halves[index] ?? 0),
+  })).filter(({ aimSdRad }) => aimSdRad > NOTHING);
   contributions.sort((a, b) => b.aimSdRad - a.aimSdRad);
-  const squares = contributions.map((share) => share.aimSdRad ** 2);
-  return {
-    aimSdRad: Math.sqrt(squares.reduce((sum, square) => sum + square, 0)),
-    contributions,
-    unsolved,
-  };
+  return { aimSdRad: Math.sqrt(variance(halves, correlation)), contributions, unsolved };
+}
+
+/** Σ hᵢ ρᵢⱼ hⱼ, which rounding may leave a trace below zero. */
+function variance(halves: readonly number[], correlation: KitCorrelation | undefined): number {
+  const squares = halves.map((h, i) =>
+    halves.reduce((sum, k, j) => sum + h * k * (correlation?.[i]?.[j] ?? (i === j ? 1 : 0)), 0),
+  );
+  return Math.max(
+    0,
+    squares.reduce((sum, square) => sum + square, 0),
+  );
 }
 
 function aimOf(shot: Shot, kit: Kit): number | null {
@@ -57,8 +78,9 @@ function aimOf(shot: Shot, kit: Kit): number | null {
   return result.ok ? result.aimRad : null;
 }
 
+/** Change of the aim for one standard deviation more. */
 function half(less: number | null, more: number | null, aimRad: number): number {
-  if (less !== null && more !== null) return Math.abs(more - less) / 2;
-  const one = less ?? more;
-  return one === null ? 0 : Math.abs(one - aimRad);
+  if (less !== null && more !== null) return (more - less) / 2;
+  if (more !== null) return more - aimRad;
+  return less === null ? 0 : aimRad - less;
 }

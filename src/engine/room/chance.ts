@@ -1,8 +1,15 @@
 import { INPUT_RANGES } from '../aim/input-ranges';
+import { cholesky } from '../numerics/cholesky';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
 import { type HeldShot, type MissOrLost, missOfStroke, type StrokeInputs } from './held-shot';
-import { KIT_QUANTITIES, type KitQuantity, type KitSpread, kitMoved } from './kit-spread';
+import {
+  KIT_QUANTITIES,
+  type KitCorrelation,
+  type KitQuantity,
+  type KitSpread,
+  kitMoved,
+} from './kit-spread';
 import { shareAlong } from './share-along';
 import type { StrokeProfile } from './stroke-profile';
 
@@ -31,27 +38,29 @@ const FIRST_DIMENSIONS = 5;
  * is not known of the kit. Everything but the cue's direction is drawn from an even lattice, always
  * the same one; along the direction (and what of the tip goes with it) the chance of each draw is
  * worked out, not drawn, so that the answer moves smoothly with the shot.
+ *
+ * @param correlation left out: the quantities of the kit are independent
  */
 export function chanceOf(
   held: HeldShot,
   inputs: StrokeInputs,
   profile: StrokeProfile,
   spread: KitSpread,
+  correlation?: KitCorrelation,
 ): Chance {
+  const ties = tiesOf(correlation);
   const missPerSd = slopeAlong(held, inputs, profile);
   const tiltSd = tiltMissSd(held, inputs, spread);
-  const ballSds = held.layout.reachM / held.layout.separationM / profile.directionRad;
   const copies = Array.from({ length: COPIES }, (_, copy) => {
     let sum = 0;
     for (let point = 0; point < POINTS; point++) {
       const normal = (dimension: number) => normalQuantile(latticePoint(point, dimension, copy));
       const drawn = drawInputs(held, inputs, profile, normal);
-      const drawnHeld = { ...held, kit: drawKit(held, spread, normal) };
+      const drawnHeld = { ...held, kit: drawKit(held, spread, ties, normal) };
       const tilt = tiltSd * normal(4);
       sum += shareAlong(
         (sds) => plusTilt(missAlong(drawnHeld, drawn, profile, sds), tilt),
         missPerSd,
-        ballSds,
       );
     }
     return sum / POINTS;
@@ -86,11 +95,23 @@ function drawInputs(
   };
 }
 
-function drawKit(held: HeldShot, spread: KitSpread, normal: Normal) {
+/** How independent draws make up those of the sampled quantities: rows of a Cholesky factor. */
+type Ties = readonly (readonly number[])[];
+
+/** Null where the quantities are independent. */
+function tiesOf(correlation: KitCorrelation | undefined): Ties | null {
+  if (correlation === undefined) return null;
+  const at = (quantity: KitQuantity) => KIT_QUANTITIES.indexOf(quantity);
+  return cholesky(SAMPLED.map((one) => SAMPLED.map((two) => correlation[at(one)]?.[at(two)] ?? 0)));
+}
+
+function drawKit(held: HeldShot, spread: KitSpread, ties: Ties | null, normal: Normal) {
   let { kit } = held;
+  const alone = (index: number) => normal(FIRST_DIMENSIONS + index);
   SAMPLED.forEach((quantity, index) => {
     if (spread[quantity] === 0) return;
-    kit = kitMoved(kit, spread, quantity, normal(FIRST_DIMENSIONS + index));
+    const tied = ties?.[index]?.reduce((sum, share, from) => sum + share * alone(from), 0);
+    kit = kitMoved(kit, spread, quantity, tied ?? alone(index));
   });
   return kit;
 }

@@ -35,6 +35,12 @@ export const KIT_QUANTITIES: readonly KitQuantity[] = [
   'bedSlopeRight',
 ];
 
+/**
+ * How the errors of the quantities go together, row by row in the order of {@link KIT_QUANTITIES}:
+ * 1 on the diagonal. Measurements tie quantities to each other; unmeasured ones are independent.
+ */
+export type KitCorrelation = readonly (readonly number[])[];
+
 /** Standard deviation of the logarithm, for a range taken as the central 95 %. */
 function spreadOf(low: number, high: number): number {
   return Math.log(high / low) / (2 * 1.96);

@@ -4,7 +4,7 @@ import type { Kit } from '../model/kit';
 import { type Certainty, certaintyOf } from './certainty';
 import { type Chance, chanceOf } from './chance';
 import { inputsOf } from './held-shot';
-import { KIT_QUANTITIES, type KitSpread } from './kit-spread';
+import { KIT_QUANTITIES, type KitCorrelation, type KitSpread } from './kit-spread';
 import type { StrokeProfile } from './stroke-profile';
 import type { Target } from './target';
 import { type RoomWindows, roomWindows } from './windows';
@@ -25,7 +25,10 @@ const KNOWN = Object.fromEntries(KIT_QUANTITIES.map((quantity) => [quantity, 0])
   number
 > satisfies KitSpread;
 
-/** @param aimRad the solved aim of this shot on this kit */
+/**
+ * @param aimRad the solved aim of this shot on this kit
+ * @param correlation left out: the quantities of the kit are independent
+ */
 export function roomForError(
   shot: Shot,
   kit: Kit,
@@ -33,13 +36,14 @@ export function roomForError(
   target: Target,
   profile: StrokeProfile,
   spread: KitSpread,
+  correlation?: KitCorrelation,
 ): RoomForError {
   const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
   const inputs = inputsOf(shot, aimRad);
   return {
     windows: roomWindows(held, inputs),
-    certainty: certaintyOf(shot, kit, aimRad, spread),
-    chance: chanceOf(held, inputs, profile, spread),
+    certainty: certaintyOf(shot, kit, aimRad, spread, correlation),
+    chance: chanceOf(held, inputs, profile, spread, correlation),
     chanceOnKnownKit: chanceOf(held, inputs, profile, KNOWN),
   };
 }

@@ -20,10 +20,9 @@ interface Point {
  * window are found by secant steps, and the normal law does the rest.
  *
  * @param missPerSd a first slope; NaN where none is known
- * @param ballSds by how many standard deviations a ball's reach, seen from the cue ball, turns aim
  */
-export function shareAlong(missAlong: MissAlong, missPerSd: number, ballSds: number): number {
-  const base = firstTouching(missAlong, ballSds);
+export function shareAlong(missAlong: MissAlong, missPerSd: number): number {
+  const base = firstTouching(missAlong);
   if (base === null) return 0;
   const slope = Number.isFinite(missPerSd) ? missPerSd : slopeAt(missAlong, base);
   if (!(Math.abs(slope) > 0)) return Math.abs(base.miss) <= 1 ? 1 : 0;
@@ -31,14 +30,15 @@ export function shareAlong(missAlong: MissAlong, missPerSd: number, ballSds: num
   return Math.abs(normalBelow(edges[1] ?? 0) - normalBelow(edges[0] ?? 0));
 }
 
-/** Turns of the cue that are tried where the meant one loses the object ball, in balls. */
-const TURNS = [0, 0.25, -0.25, 0.5, -0.5, 1, -1];
+/**
+ * Turns of the cue that are tried where the meant one loses the object ball, in standard deviations:
+ * at a thin cut it may be reached, or pushed far enough, only a little to one side.
+ */
+const TURNS = [0, 0.5, -0.5, 1, -1, 1.5, -1.5, 2, -2, 2.5, -2.5, 3, -3, 4, -4, 5, -5];
 
 /** The meant direction or, where that loses the object ball, one near it that does not. */
-function firstTouching(missAlong: MissAlong, ballSds: number): Point | null {
-  for (const turn of TURNS) {
-    const sds = turn * ballSds;
-    if (Math.abs(sds) > FARTHEST_SDS) break;
+function firstTouching(missAlong: MissAlong): Point | null {
+  for (const sds of TURNS) {
     const miss = missAlong(sds);
     if (typeof miss === 'number') return { sds, miss };
     if (miss === 'miscue') return null;

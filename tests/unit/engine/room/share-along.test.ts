@@ -24,17 +24,18 @@ describe('the share along the direction’s scatter', () => {
     ['a miss that steepens towards a graze', (sds) => -3 * Math.asin(Math.min(1, sds / 2))],
     ['a ball that is lost on the thin side', (sds) => (sds < -0.2 ? 'untouched' : SLOPE * sds)],
     ['a ball that stops short there', (sds) => (sds < 0.1 ? 'short' : SLOPE * sds)],
+    ['a ball that only a fuller hit brings there', (sds) => (sds < 0.7 ? 'short' : -0.9 * sds)],
   ])('agrees with plain summing for %s', (_name, missAlong) => {
-    expect(Math.abs(shareAlong(missAlong, SLOPE, 6) - summed(missAlong))).toBeLessThan(0.02);
+    expect(Math.abs(shareAlong(missAlong, SLOPE) - summed(missAlong))).toBeLessThan(0.02);
   });
 
   it('is all or nothing where direction makes no difference', () => {
-    expect(shareAlong(() => 0.3, 0, 6)).toBe(1);
-    expect(shareAlong(() => 1.3, 0, 6)).toBe(0);
+    expect(shareAlong(() => 0.3, 0)).toBe(1);
+    expect(shareAlong(() => 1.3, 0)).toBe(0);
   });
 
   it('is nothing for a miscue, and for a ball nowhere near', () => {
-    expect(shareAlong(() => 'miscue', SLOPE, 6)).toBe(0);
-    expect(shareAlong(() => 'untouched', SLOPE, 6)).toBe(0);
+    expect(shareAlong(() => 'miscue', SLOPE)).toBe(0);
+    expect(shareAlong(() => 'untouched', SLOPE)).toBe(0);
   });
 });
