@@ -1,0 +1,60 @@
+import type { Cushion } from '../../../src/engine/model/cushion';
+import type { Kit } from '../../../src/engine/model/kit';
+import { type Body, struck, surfaceVelocity } from './body';
+import { dot, length, minus, plus, times, type Vec3 } from './vec3';
+
+/** Coulomb friction of a normal impulse, against the slip as it is. */
+function frictionOf(slip: Vec3, most: number): Vec3 {
+  const speed = length(slip);
+  return speed > 0 ? times(-most / speed, slip) : [0, 0, 0];
+}
+
+/**
+ * A ball that meets a cushion, by many small and equal impulses of the nose, each with the friction
+ * of the slip before it; the bed gives what keeps the ball from sinking, and friction of its own.
+ *
+ * Source: the numerical scheme of Mathavan, Jackson and Parkin, Proc. IMechE C 224(9):1863 (2010)
+ * (from memory, re-derived with vectors).
+ *
+ * @param into unit vector from the ball's centre into the cushion, level
+ */
+export function cushionBounce(
+  ball: Body,
+  into: Vec3,
+  cushion: Cushion,
+  kit: Kit,
+  increments: number,
+): Body {
+  const radiusM = kit.ballRadiusM;
+  const rise = cushion.noseHeight - 1 - ball.at[2] / radiusM;
+  const normal = plus(times(Math.sqrt(1 - rise ** 2), into), [0, 0, rise]);
+  const closingOf = (body: Body) => dot(body.velocity, normal);
+  const impulse = (2 * closingOf(ball)) / increments;
+  let [body, work, deepest] = [ball, 0, 0];
+  for (let count = 0; count < 40 * increments; count++) {
+    const before = closingOf(body);
+    body = pressed(body, normal, impulse, cushion, kit);
+    work += (impulse * (before + closingOf(body))) / 2;
+    deepest = Math.max(deepest, work);
+    if (before < 0 && work <= (1 - cushion.restitution ** 2) * deepest) return body;
+  }
+  throw new Error('The ball does not part from the cushion');
+}
+
+function pressed(body: Body, normal: Vec3, impulse: number, cushion: Cushion, kit: Kit): Body {
+  const radiusM = kit.ballRadiusM;
+  const noseArm = times(radiusM, normal);
+  const bedArm: Vec3 = [0, 0, -radiusM];
+  const surface = surfaceVelocity(body, noseArm);
+  const slip = minus(surface, times(dot(surface, normal), normal));
+  const nose = plus(times(-impulse, normal), frictionOf(slip, cushion.friction * impulse));
+  const bedNormal = body.at[2] > 0 ? 0 : Math.max(0, -(body.velocity[2] + nose[2]));
+  const [bedX, bedY] = surfaceVelocity(body, bedArm);
+  const rub = frictionOf([bedX, bedY, 0], kit.slideFriction * bedNormal);
+  return struck(
+    struck(body, noseArm, nose, radiusM),
+    bedArm,
+    plus(rub, [0, 0, bedNormal]),
+    radiusM,
+  );
+}
