@@ -3,14 +3,17 @@ import type { ShelfName, Shelves } from './records';
 
 /**
  * A copy of a record to change, under a name the shelf does not have yet. Its numbers come from where
- * the record's did: a copy of an invented example is invented until a number of it is changed.
+ * the record's did: a copy of an invented example is invented until a number of it is changed. What
+ * happened to the record has not happened to the copy, which starts from what was measured of it;
+ * of an invented example nothing was.
  */
 export function copyRecord<S extends ShelfName>(
   record: Shelves[S],
   id: string,
   takenNames: readonly string[],
 ): Shelves[S] {
-  return { ...record, id, name: copyName(record.name, takenNames) };
+  const like = record.origin === 'invented' ? record.like : record.id;
+  return { ...record, id, name: copyName(record.name, takenNames), changes: [], like };
 }
 
 function copyName(name: string, takenNames: readonly string[]): string {

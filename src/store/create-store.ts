@@ -49,6 +49,12 @@ export function createStore({
     deleteRecord: (shelf, id) => active.deleteRecord(shelf, id),
     saveDesk: (desk) => active.saveDesk(desk),
     draftDesk: (desk) => active.draftDesk(desk),
+    putAttempt: (attempt) => active.putAttempt(attempt),
+    deleteAttempt: (id) => active.deleteAttempt(id),
+    readAll: () => active.readAll(),
+    importBackup: (plan) => active.importBackup(plan),
+    lastImportMs: () => active.lastImportMs(),
+    undoImport: () => active.undoImport(),
     onNotice: (listener) => board.onNotice(listener),
   };
 }

@@ -2,6 +2,7 @@ import { type IDBPDatabase, openDB } from 'idb';
 import { isConnectionLost } from './database-errors';
 import type { DatabaseSchema } from './database-schema';
 import { latestVersion, MIGRATIONS, type Migration, migrate } from './migrations';
+import { abort, ignoreSecondTelling } from './transaction-end';
 
 export type Database = IDBPDatabase<DatabaseSchema>;
 
@@ -74,7 +75,15 @@ function open(
   onLost: () => void,
 ): Promise<Database> {
   return openDB<DatabaseSchema>(name, latestVersion(migrations), {
-    upgrade: (database, fromVersion) => migrate(database, fromVersion, migrations),
+    async upgrade(database, fromVersion, _toVersion, transaction) {
+      ignoreSecondTelling(transaction.done);
+      try {
+        await migrate(database, fromVersion, transaction, migrations);
+      } catch {
+        // Opening then fails, with the reason.
+        abort(transaction);
+      }
+    },
     blocked: () => onEvent('blocked'),
     blocking(_current, _blocked, event) {
       // Stepping aside lets the newer tab upgrade; it waits for what is being written here.

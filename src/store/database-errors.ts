@@ -31,6 +31,13 @@ export function writeFailure(error: unknown): Extract<WriteResult, { ok: false }
   }
 }
 
+/** Why nothing could be read, in words a person can act on. */
+export function readFailure(error: unknown): string {
+  return errorName(error) === 'VersionError'
+    ? 'A newer version is open: reload first.'
+    : 'What is kept could not be read.';
+}
+
 function textOf(error: unknown, key: 'name' | 'message'): string {
   if (typeof error !== 'object' || error === null) return '';
   const text: unknown = Reflect.get(error, key);

@@ -5,6 +5,9 @@ const INCH_M = 0.0254;
 const { ballFriction } = DEFAULT_KIT;
 const LEVEL = { alongM_per_M: 0, rightM_per_M: 0 } as const;
 
+/** What every example says of itself. */
+const INVENTED = { origin: 'invented', changes: [], like: null } as const;
+
 /** How much more friction unwashed balls have than clean ones; a guess for the example. */
 const DIRT = 1.5;
 
@@ -18,7 +21,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-cue-stiff',
       name: 'Stiff cue',
-      origin: 'invented',
+      ...INVENTED,
       massRatio: 12,
       tipDiameterM: 0.013,
       tipRadiusM: 0.0105,
@@ -26,7 +29,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-cue-house',
       name: 'House cue',
-      origin: 'invented',
+      ...INVENTED,
       massRatio: DEFAULT_KIT.massRatio,
       tipDiameterM: 0.013,
       tipRadiusM: DEFAULT_KIT.tipRadiusM,
@@ -34,7 +37,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-cue-low',
       name: 'Low-deflection cue',
-      origin: 'invented',
+      ...INVENTED,
       massRatio: 38,
       tipDiameterM: 0.0124,
       tipRadiusM: 0.0095,
@@ -42,7 +45,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-cue-very-low',
       name: 'Very low-deflection cue',
-      origin: 'invented',
+      ...INVENTED,
       massRatio: 50,
       tipDiameterM: 0.0118,
       tipRadiusM: 0.009,
@@ -52,7 +55,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-cloth-fast',
       name: 'Fast new cloth',
-      origin: 'invented',
+      ...INVENTED,
       slideFriction: 0.16,
       rollFriction: 0.006,
       spinDecayRadS2: 7,
@@ -61,7 +64,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-cloth-club',
       name: 'Club cloth',
-      origin: 'invented',
+      ...INVENTED,
       slideFriction: DEFAULT_KIT.slideFriction,
       rollFriction: DEFAULT_KIT.rollFriction,
       spinDecayRadS2: DEFAULT_KIT.spinDecayRadS2,
@@ -70,7 +73,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-cloth-worn',
       name: 'Worn cloth',
-      origin: 'invented',
+      ...INVENTED,
       slideFriction: 0.3,
       rollFriction: 0.014,
       spinDecayRadS2: 16,
@@ -81,7 +84,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-balls-clean',
       name: 'Clean pool balls',
-      origin: 'invented',
+      ...INVENTED,
       ballRadiusM: DEFAULT_KIT.ballRadiusM,
       ballRestitution: DEFAULT_KIT.ballRestitution,
       ballFriction,
@@ -90,7 +93,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-balls-dirty',
       name: 'Dirty pool balls',
-      origin: 'invented',
+      ...INVENTED,
       ballRadiusM: DEFAULT_KIT.ballRadiusM,
       ballRestitution: 0.93,
       ballFriction: { ...ballFriction, a: ballFriction.a * DIRT, b: ballFriction.b * DIRT },
@@ -99,7 +102,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-balls-heavy-cue-ball',
       name: 'Pool balls, heavy cue ball',
-      origin: 'invented',
+      ...INVENTED,
       ballRadiusM: DEFAULT_KIT.ballRadiusM,
       ballRestitution: DEFAULT_KIT.ballRestitution,
       ballFriction,
@@ -110,7 +113,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-table-7ft-76',
       name: '7 ft (76 × 38 in)',
-      origin: 'invented',
+      ...INVENTED,
       lengthM: 76 * INCH_M,
       widthM: 38 * INCH_M,
       bedSlope: LEVEL,
@@ -118,7 +121,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-table-7ft-78',
       name: '7 ft (78 × 39 in)',
-      origin: 'invented',
+      ...INVENTED,
       lengthM: 78 * INCH_M,
       widthM: 39 * INCH_M,
       bedSlope: LEVEL,
@@ -126,7 +129,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-table-8ft',
       name: '8 ft',
-      origin: 'invented',
+      ...INVENTED,
       lengthM: 2.337,
       widthM: 1.168,
       bedSlope: LEVEL,
@@ -134,7 +137,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     {
       id: 'demo-table-9ft',
       name: '9 ft',
-      origin: 'invented',
+      ...INVENTED,
       lengthM: 2.54,
       widthM: 1.27,
       bedSlope: LEVEL,

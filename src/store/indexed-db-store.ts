@@ -1,12 +1,13 @@
 import type { Database, DatabaseDoor } from './database-door';
-import { writeFailure } from './database-errors';
+import { readFailure, writeFailure } from './database-errors';
 import { DESK_KEY } from './database-schema';
 import type { DeskDraft } from './desk-draft';
+import { findImportMs, importContents, newStamp, putBackFormer } from './import-contents';
 import { LAST_ON_SHELF } from './last-on-shelf';
-import { loadContents } from './load-contents';
+import { loadContents, lookThrough } from './load-contents';
 import type { NoticeBoard } from './notice-board';
 import type { ShelfName } from './records';
-import type { DeleteResult, StorePort, WriteResult } from './store-port';
+import type { DeleteResult, StoreName, StorePort, WriteResult } from './store-port';
 
 /** Waits until the device has it, not only the browser: a flat battery must not cost a cue. */
 const STRICT = { durability: 'strict' } as const;
@@ -45,13 +46,39 @@ export function createIndexedDbStore(
       return result;
     },
     draftDesk: (desk) => draft.write(desk),
+    putAttempt: (attempt) => write((database) => putRow(database, 'attempts', attempt)),
+    deleteAttempt: (id) => write((database) => deleteAttempt(database, id)),
+    async readAll() {
+      try {
+        const contents = await door.withDatabase((database) => lookThrough(database, draft.read()));
+        return { ok: true, contents };
+      } catch (error) {
+        return { ok: false, message: readFailure(error) };
+      }
+    },
+    async importBackup(plan) {
+      const [mark, stamp] = [draft.mark(), newStamp()];
+      const result = await write((database) => importContents(database, plan, stamp));
+      // A desk noted before would otherwise come back over the one just imported.
+      if (result.ok && plan.toPut.desk) draft.clearUnlessNewer(mark);
+      return result;
+    },
+    async lastImportMs() {
+      return await door.withDatabase(findImportMs).catch(() => null);
+    },
+    async undoImport() {
+      const [mark, stamp] = [draft.mark(), newStamp()];
+      const result = await write((database) => putBackFormer(database, stamp));
+      if (result.ok) draft.clearUnlessNewer(mark);
+      return result;
+    },
     onNotice: (listener) => board.onNotice(listener),
   };
 }
 
 async function putRow(
   database: Database,
-  store: ShelfName | 'desk',
+  store: StoreName,
   value: unknown,
   key?: string,
 ): Promise<WriteResult> {
@@ -69,4 +96,10 @@ async function deleteRow(database: Database, shelf: ShelfName, id: string): Prom
   if (others.length > 0) await transaction.store.delete(id);
   await transaction.done;
   return others.length > 0 ? { ok: true } : LAST_ON_SHELF;
+}
+
+async function deleteAttempt(database: Database, id: string): Promise<WriteResult> {
+  const transaction = database.transaction('attempts', 'readwrite', STRICT);
+  await Promise.all([transaction.store.delete(id), transaction.done]);
+  return { ok: true };
 }

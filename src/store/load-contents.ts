@@ -1,43 +1,42 @@
 import type { IDBPTransaction } from 'idb';
 import type { Database } from './database-door';
-import { ALL_STORES, type DatabaseSchema, DESK_KEY } from './database-schema';
-import { type ReadContents, readContents } from './read-contents';
-import type { RawRow } from './read-shelf';
-import type { ShelfName } from './records';
+import { CONTENT_STORES, type DatabaseSchema, DESK_KEY } from './database-schema';
+import { readRaw } from './former-contents';
+import { contentsOf, type ReadContents, readContents } from './read-contents';
 import { SHELF_NAMES } from './shelf-names';
-import type { Loaded } from './store-port';
+import type { Contents, Loaded } from './store-port';
+import { ignoreSecondTelling } from './transaction-end';
 
-type OverAll = IDBPTransaction<DatabaseSchema, typeof ALL_STORES, 'readwrite'>;
+type OverContents = IDBPTransaction<DatabaseSchema, typeof CONTENT_STORES, 'readwrite'>;
 
 /**
  * Reads all there is, mends it, and writes back what changed, all in one transaction: another tab
  * sees either none of it or all of it, and running it again finds nothing left to mend.
  */
 export async function loadContents(database: Database, deskDraft: unknown): Promise<Loaded> {
-  const transaction = database.transaction(ALL_STORES, 'readwrite', { durability: 'strict' });
-  const [cues, cloths, balls, tables, desk] = await Promise.all([
-    rowsOf(transaction, 'cues'),
-    rowsOf(transaction, 'cloths'),
-    rowsOf(transaction, 'balls'),
-    rowsOf(transaction, 'tables'),
-    transaction.objectStore('desk').get(DESK_KEY),
-  ]);
-  const read = readContents({ rows: { cues, cloths, balls, tables }, desk, deskDraft });
+  const transaction = database.transaction(CONTENT_STORES, 'readwrite', { durability: 'strict' });
+  ignoreSecondTelling(transaction.done);
+  const read = readContents(await readRaw(transaction, CONTENT_STORES), deskDraft);
   await Promise.all([...writeBack(transaction, read), transaction.done]);
   return read.loaded;
 }
 
-async function rowsOf(transaction: OverAll, shelf: ShelfName): Promise<RawRow[]> {
-  const store = transaction.objectStore(shelf);
-  const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
-  return values.map((value, index) => ({ key: keys[index] ?? index, value }));
+/** The same, without writing anything. */
+export async function lookThrough(database: Database, deskDraft: unknown): Promise<Contents> {
+  const transaction = database.transaction(CONTENT_STORES);
+  ignoreSecondTelling(transaction.done);
+  const raw = await readRaw(transaction, CONTENT_STORES);
+  return contentsOf(raw, readContents(raw, deskDraft));
 }
 
-function writeBack(transaction: OverAll, read: ReadContents): Promise<unknown>[] {
+function writeBack(transaction: OverContents, read: ReadContents): Promise<unknown>[] {
   const writes: Promise<unknown>[] = [];
-  for (const shelf of SHELF_NAMES) {
-    const store = transaction.objectStore(shelf);
-    const { toPut, toDelete } = read.shelves[shelf];
+  const lists = [
+    ...SHELF_NAMES.map((shelf) => [shelf, read.shelves[shelf]] as const),
+    ['attempts', read.attempts] as const,
+  ];
+  for (const [name, { toPut, toDelete }] of lists) {
+    const store = transaction.objectStore(name);
     writes.push(...toPut.map((record) => store.put(record)));
     writes.push(...toDelete.map((key) => store.delete(key)));
   }

@@ -1,31 +1,40 @@
+import { contentsAfter } from './contents-after';
 import { LAST_ON_SHELF } from './last-on-shelf';
+import { NOTHING_KEPT } from './nothing-kept';
 import type { NoticeBoard } from './notice-board';
+import { orderAttempts } from './order-attempts';
 import { orderShelf } from './order-shelf';
-import { readContents } from './read-contents';
-import type { Desk, ShelfName, Shelves } from './records';
-import type { ShelfContents, StorePort } from './store-port';
+import { contentsOf, readContents } from './read-contents';
+import type { ShelfName, Shelves } from './records';
+import type { Contents, StorePort } from './store-port';
 
 const OK = { ok: true } as const;
 
 /** A store that lasts as long as the page, for browsers that give no other. */
 export function createMemoryStore(board: NoticeBoard): StorePort {
-  const firstVisit = readContents({
-    rows: { cues: [], cloths: [], balls: [], tables: [] },
-    desk: undefined,
-    deskDraft: undefined,
-  }).loaded;
-  let shelves: ShelfContents = firstVisit.shelves;
-  let desk: Desk = firstVisit.desk;
+  let contents: Contents = contentsOf({}, readContents({}, undefined));
+  let former: { readonly atMs: number; readonly contents: Contents } | null = null;
 
+  const change = (part: Partial<Contents>) => {
+    contents = { ...contents, ...part };
+  };
+  const exchange = (next: Contents) => {
+    former = { atMs: Date.now(), contents };
+    contents = next;
+  };
   const replace = <S extends ShelfName>(shelf: S, records: readonly Shelves[S][]) => {
-    shelves = { ...shelves, [shelf]: orderShelf(shelf, records) };
+    change({ shelves: { ...contents.shelves, [shelf]: orderShelf(shelf, records) } });
   };
   const without = <S extends ShelfName>(shelf: S, id: string): readonly Shelves[S][] =>
-    shelves[shelf].filter((record) => record.id !== id);
+    contents.shelves[shelf].filter((record) => record.id !== id);
+  const otherAttempts = (id: string) => contents.attempts.filter((attempt) => attempt.id !== id);
 
   return {
     keeps: false,
-    loadAll: async () => ({ desk, shelves, repairs: [], quarantined: [] }),
+    async loadAll() {
+      const { desk, shelves, attempts } = contents;
+      return { desk, shelves, attempts, repairs: [], quarantined: [] };
+    },
     async putRecord(shelf, record) {
       replace(shelf, [...without(shelf, record.id), record]);
       return OK;
@@ -36,12 +45,29 @@ export function createMemoryStore(board: NoticeBoard): StorePort {
       replace(shelf, rest);
       return OK;
     },
-    async saveDesk(next) {
-      desk = next;
+    async saveDesk(desk) {
+      change({ desk });
       return OK;
     },
-    draftDesk(next) {
-      desk = next;
+    draftDesk: (desk) => change({ desk }),
+    async putAttempt(attempt) {
+      change({ attempts: orderAttempts([...otherAttempts(attempt.id), attempt]) });
+      return OK;
+    },
+    async deleteAttempt(id) {
+      change({ attempts: otherAttempts(id) });
+      return OK;
+    },
+    readAll: async () => ({ ok: true, contents }),
+    async importBackup(plan) {
+      exchange(contentsAfter(contents, plan));
+      return OK;
+    },
+    lastImportMs: async () => former?.atMs ?? null,
+    async undoImport() {
+      if (!former) return NOTHING_KEPT;
+      exchange(former.contents);
+      return OK;
     },
     onNotice: (listener) => board.onNotice(listener),
   };

@@ -1,4 +1,4 @@
-import type { Range } from '../engine/model/range';
+import { isWithin, type Range } from '../engine/model/range';
 
 /** Told of every field that had to change. */
 export type NoteMend = (field: string, was: unknown, now: unknown) => void;
@@ -28,6 +28,48 @@ export function mendWord<const W extends string>(words: readonly W[], fallback: 
 /** For a field newer than what may be stored: where there is none, the default, and no note of it. */
 export function mendAbsent<T>(fallback: T, mend: Mend<T>): Mend<T> {
   return (was, field, note) => (was === undefined ? fallback : mend(was, field, note));
+}
+
+/** Keeps what can stand as it is, replaces anything else. */
+export function mendUnless<T>(canStand: (was: unknown) => was is T, fallback: T): Mend<T> {
+  return (was, field, note) => {
+    if (canStand(was)) return was;
+    note(field, was, fallback);
+    return fallback;
+  };
+}
+
+/** Keeps what is in range. A figure moved to a bound would be an invented one: none stands instead. */
+export function mendOrNull(range: Range): Mend<number | null> {
+  return mendUnless((was) => was === null || isWithin(range, was), null);
+}
+
+/** Keeps an object that can be read, mended, or null; anything else is null. */
+export function mendOrNone<T>(canBeRead: (was: unknown) => boolean, mend: Mend<T>): Mend<T | null> {
+  return (was, field, note) => {
+    if (was === null) return null;
+    if (canBeRead(was)) return mend(was, field, note);
+    note(field, was, null);
+    return null;
+  };
+}
+
+/** Mends what can be read of a list, as far as it is not too long, and drops the rest of it. */
+export function mendList<T>(
+  most: number,
+  canBeRead: (was: unknown) => boolean,
+  mend: Mend<T>,
+): Mend<readonly T[]> {
+  return (was, field, note) => {
+    if (!Array.isArray(was)) note(field, was, []);
+    const kept: T[] = [];
+    for (const [index, entry] of Array.isArray(was) ? was.entries() : []) {
+      const path = `${field}.${index}`;
+      if (kept.length < most && canBeRead(entry)) kept.push(mend(entry, path, note));
+      else note(path, entry, undefined);
+    }
+    return kept;
+  };
 }
 
 /** Keeps a line of text, trimmed and shortened to fit; replaces anything else or nothing at all. */

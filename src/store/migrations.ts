@@ -1,5 +1,7 @@
-import type { IDBPDatabase } from 'idb';
-import type { DatabaseSchema } from './database-schema';
+import type { IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
+import { CONTENT_STORES, type DatabaseSchema } from './database-schema';
+import { type FormerContents, readRaw } from './former-contents';
+import { freshId } from './fresh-id';
 import { SHELF_NAMES } from './shelf-names';
 
 /** One step of the database's layout. A step that has shipped is never changed. */
@@ -8,6 +10,13 @@ export interface Migration {
   readonly version: number;
   run(database: IDBPDatabase<DatabaseSchema>): void;
 }
+
+/** The transaction a browser opens for an upgrade, over every store. */
+export type UpgradeTransaction = IDBPTransaction<
+  DatabaseSchema,
+  StoreNames<DatabaseSchema>[],
+  'versionchange'
+>;
 
 export const MIGRATIONS: readonly Migration[] = [
   {
@@ -18,6 +27,13 @@ export const MIGRATIONS: readonly Migration[] = [
       database.createObjectStore('set-aside', { autoIncrement: true });
     },
   },
+  {
+    version: 2,
+    run(database) {
+      database.createObjectStore('attempts', { keyPath: 'id' });
+      database.createObjectStore('former-contents', { autoIncrement: true });
+    },
+  },
 ];
 
 /** The version that a list of steps leads to. */
@@ -25,13 +41,30 @@ export function latestVersion(migrations: readonly Migration[]): number {
   return Math.max(...migrations.map((migration) => migration.version));
 }
 
-/** Runs every step after the given version, in order. Version 0 is no database yet. */
-export function migrate(
+/**
+ * Runs every step after the given version, in order. Version 0 is no database yet. What an older
+ * one holds is first read and then kept beside, in the same transaction: a step that goes wrong, or
+ * a copy that cannot be written, leaves the database as it was.
+ */
+export async function migrate(
   database: IDBPDatabase<DatabaseSchema>,
   fromVersion: number,
+  transaction: UpgradeTransaction,
   migrations: readonly Migration[],
-): void {
+): Promise<void> {
+  const former = fromVersion > 0 ? await readFormer(database, fromVersion, transaction) : null;
   for (const migration of migrations) {
     if (migration.version > fromVersion) migration.run(database);
   }
+  if (former) await transaction.objectStore('former-contents').add(former);
+}
+
+async function readFormer(
+  database: IDBPDatabase<DatabaseSchema>,
+  schema: number,
+  transaction: UpgradeTransaction,
+): Promise<FormerContents> {
+  const stores = CONTENT_STORES.filter((name) => database.objectStoreNames.contains(name));
+  const rows = await readRaw(transaction, stores);
+  return { reason: 'upgrade', id: freshId(), atMs: Date.now(), schema, rows };
 }

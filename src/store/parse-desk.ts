@@ -1,39 +1,41 @@
-import type { Shot } from '../engine/aim/shot';
+import { TRIAL_RANGES } from '../engine/fit/trial-shot';
 import { DEFAULT_CHOICE, DEFAULT_DESK, DEFAULT_POCKET } from './default-desk';
 import {
   isPlainObject,
   type Mend,
   mendAbsent,
-  mendLine,
+  mendList,
   mendNumber,
   mendObject,
+  mendOrNone,
+  mendOrNull,
+  mendUnless,
   mendWord,
 } from './mend';
+import { isId } from './parse-named';
 import { mendPreferences } from './parse-preferences';
-import { mendShot } from './parse-shot';
+import { isShotLeft, mendShot } from './parse-shot';
 import { POCKET_RANGES } from './pocket-ranges';
 import type { Choice, Desk, Pocket, ShelfName } from './records';
 import { SHELF_NAMES } from './shelf-names';
 import type { Repair, ShelfContents } from './store-port';
 
-/** Ids are short; anything longer was never one. */
-const LONGEST_ID = 200;
-
-const mendHeldShot: Mend<Shot | null> = (was, field, note) => {
-  if (was === null) return null;
-  if (isPlainObject(was)) return mendShot(was, field, note);
-  note(field, was, null);
-  return null;
-};
+/** As many as a thumb can look through. */
+const MOST_RECENT_SHOTS = 12;
 
 const mendDesk: Mend<Desk> = mendObject<Desk>({
   shot: mendShot,
-  heldShot: mendHeldShot,
+  heldShot: mendOrNone(isPlainObject, mendShot),
+  heading: mendAbsent(DEFAULT_DESK.heading, mendOrNull(TRIAL_RANGES.headingRad)),
+  recentShots: mendAbsent(
+    DEFAULT_DESK.recentShots,
+    mendList(MOST_RECENT_SHOTS, isShotLeft, mendShot),
+  ),
   choice: mendObject<Choice>({
-    cues: mendLine(LONGEST_ID, DEFAULT_CHOICE.cues),
-    cloths: mendLine(LONGEST_ID, DEFAULT_CHOICE.cloths),
-    balls: mendLine(LONGEST_ID, DEFAULT_CHOICE.balls),
-    tables: mendLine(LONGEST_ID, DEFAULT_CHOICE.tables),
+    cues: mendUnless(isId, DEFAULT_CHOICE.cues),
+    cloths: mendUnless(isId, DEFAULT_CHOICE.cloths),
+    balls: mendUnless(isId, DEFAULT_CHOICE.balls),
+    tables: mendUnless(isId, DEFAULT_CHOICE.tables),
   }),
   preferences: mendPreferences,
   pocket: mendAbsent(

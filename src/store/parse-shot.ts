@@ -1,7 +1,8 @@
 import { INPUT_RANGES } from '../engine/aim/input-ranges';
 import type { Shot } from '../engine/aim/shot';
 import { DEFAULT_SHOT } from './default-desk';
-import { type Mend, mendNumber, mendObject } from './mend';
+import { isPlainObject, type Mend, mendNumber, mendObject } from './mend';
+import { numberAt } from './number-at';
 
 const mendInputs = mendObject<Omit<Shot, 'objectDistanceM'>>({
   distanceM: mendNumber(INPUT_RANGES.distanceM, DEFAULT_SHOT.distanceM),
@@ -11,6 +12,13 @@ const mendInputs = mendObject<Omit<Shot, 'objectDistanceM'>>({
   elevationRad: mendNumber(INPUT_RANGES.elevationRad, DEFAULT_SHOT.elevationRad),
   speedMps: mendNumber(INPUT_RANGES.speedMps, DEFAULT_SHOT.speedMps),
 });
+
+/** Whether anything is left of a shot: one without a single number of its own would be invented. */
+export function isShotLeft(was: unknown): boolean {
+  return (
+    isPlainObject(was) && Object.keys(INPUT_RANGES).some((name) => numberAt(was, name) !== null)
+  );
+}
 
 /** Mends a shot. An unreadable object-ball distance is left out: any distance will do. */
 export const mendShot: Mend<Shot> = (was, field, note) => {

@@ -1,64 +1,76 @@
+import type { Attempt } from './attempt';
+import { DESK_KEY } from './database-schema';
 import { DEFAULT_DESK } from './default-desk';
+import type { RawStores } from './former-contents';
 import { isPlainObject } from './mend';
+import { orderAttempts } from './order-attempts';
+import { parseAttempt } from './parse-attempt';
 import { parseDesk } from './parse-desk';
-import { type RawRow, type ReadShelf, readShelf } from './read-shelf';
-import type { Desk, ShelfName } from './records';
+import { type ReadRows, readRows } from './read-rows';
+import { readSetAside } from './read-set-aside';
+import { readShelf } from './read-shelf';
+import type { Desk, ShelfName, Shelves } from './records';
 import { SHELF_NAMES } from './shelf-names';
-import type { Loaded, Quarantined, SetAside, ShelfContents } from './store-port';
-
-/** Everything as it was found. */
-export interface RawContents {
-  readonly rows: { readonly [S in ShelfName]: readonly RawRow[] };
-  /** Undefined on a first visit. */
-  readonly desk: unknown;
-  /** A desk noted as the page went away, or undefined; it is newer than the saved one. */
-  readonly deskDraft: unknown;
-}
+import type { Contents, Loaded, Quarantined, SetAside, ShelfContents } from './store-port';
 
 /** Everything made valid, and what must be written to make the store agree. */
 export interface ReadContents {
   readonly loaded: Loaded;
-  readonly shelves: { readonly [S in ShelfName]: ReadShelf<S> };
+  readonly shelves: { readonly [S in ShelfName]: ReadRows<Shelves[S]> };
+  readonly attempts: ReadRows<Attempt>;
   /** Null where the saved desk stands. */
   readonly deskToPut: Desk | null;
   readonly toSetAside: readonly SetAside[];
 }
 
-/** Parses all there is. Nothing found at all is a first visit: the demo catalogue and desk. */
-export function readContents(raw: RawContents): ReadContents {
+/**
+ * Parses all there is. Nothing found at all is a first visit: the demo catalogue and desk.
+ * @param deskDraft a desk noted as the page went away, or undefined; it is newer than the saved one.
+ */
+export function readContents(raw: RawStores, deskDraft: unknown): ReadContents {
   const shelves = {
-    cues: readShelf('cues', raw.rows.cues),
-    cloths: readShelf('cloths', raw.rows.cloths),
-    balls: readShelf('balls', raw.rows.balls),
-    tables: readShelf('tables', raw.rows.tables),
+    cues: readShelf('cues', raw.cues ?? []),
+    cloths: readShelf('cloths', raw.cloths ?? []),
+    balls: readShelf('balls', raw.balls ?? []),
+    tables: readShelf('tables', raw.tables ?? []),
   };
+  const attempts = readRows('attempts', raw.attempts ?? [], parseAttempt);
   const contents: ShelfContents = {
     cues: shelves.cues.records,
     cloths: shelves.cloths.records,
     balls: shelves.balls.records,
     tables: shelves.tables.records,
   };
-  const desk = readDesk(raw, contents);
-  const read = SHELF_NAMES.map((shelf) => shelves[shelf]);
+  const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, deskDraft, contents);
+  const read = [...SHELF_NAMES.map((shelf) => shelves[shelf]), attempts, desk];
   return {
     loaded: {
       desk: desk.desk,
       shelves: contents,
-      repairs: [...read.flatMap(({ repairs }) => repairs), ...desk.repairs],
-      quarantined: [...read.flatMap(({ quarantined }) => quarantined), ...desk.quarantined],
+      attempts: orderAttempts(attempts.records),
+      repairs: read.flatMap(({ repairs }) => repairs),
+      quarantined: read.flatMap(({ quarantined }) => quarantined),
     },
     shelves,
+    attempts,
     deskToPut: desk.isStored ? null : desk.desk,
-    toSetAside: [...read.flatMap(({ toSetAside }) => toSetAside), ...desk.toSetAside],
+    toSetAside: read.flatMap(({ toSetAside }) => toSetAside),
   };
 }
 
-function readDesk(raw: RawContents, contents: ShelfContents) {
-  const isDraft = isPlainObject(raw.deskDraft);
-  const found = isDraft ? raw.deskDraft : raw.desk;
+/** The same as it will be once what is to be written has been. */
+export function contentsOf(raw: RawStores, { loaded, toSetAside }: ReadContents): Contents {
+  const { desk, shelves, attempts } = loaded;
+  const earlier = (raw['set-aside'] ?? []).map(({ value }) => readSetAside(value));
+  return { desk, shelves, attempts, setAside: [...earlier, ...toSetAside] };
+}
+
+function readDesk(saved: unknown, draft: unknown, contents: ShelfContents) {
+  const isDraft = isPlainObject(draft);
+  const found = isDraft ? draft : saved;
   const quarantined: Quarantined[] = [];
-  if (raw.desk !== undefined && !isPlainObject(raw.desk)) {
-    quarantined.push({ store: 'desk', raw: raw.desk, reason: 'not-a-record' });
+  if (saved !== undefined && !isPlainObject(saved)) {
+    quarantined.push({ store: 'desk', raw: saved, reason: 'not-a-record' });
   }
   const isThere = isPlainObject(found);
   const { desk, repairs } = parseDesk(isThere ? found : DEFAULT_DESK, contents);

@@ -29,3 +29,12 @@ export const TABLE_RANGES = {
   lengthM: { min: 0.8, max: 3.8 },
   widthM: { min: 0.4, max: 2 },
 } as const satisfies Record<string, Range>;
+
+/** A cue lies on its bridge hand, so its butt is never far above the cloth; cues for children count. */
+export const BUTT_RANGES = {
+  buttHeightM: { min: 0, max: 1.2 },
+  cueLengthM: { min: 0.7, max: 2 },
+} as const satisfies Record<string, Range>;
+
+/** Every time a Date can hold, from 1970 on (ECMAScript, time values and time range). */
+export const TIME_RANGE_MS: Range = { min: 0, max: 8.64e15 };

@@ -2,12 +2,25 @@ import type { Shot } from '../engine/aim/shot';
 import type { BallFriction, BedSlope } from '../engine/model/kit';
 import type { AimMark, CutUnit, DistanceUnit, LengthUnit, SpeedUnit } from '../units/unit-names';
 
+/** Something about a record that was changed. What was read before belongs to its former self. */
+export interface Change {
+  readonly atMs: number;
+  /** In a few words: "new tip", "new cloth", "balls washed". */
+  readonly what: string;
+}
+
 /** Shared by everything a player can choose, copy, edit and delete. */
 export interface Named {
   readonly id: string;
   readonly name: string;
   /** Where its numbers come from: our own invented examples, or typed in by hand. */
   readonly origin: 'invented' | 'by-hand';
+  readonly changes: readonly Change[];
+  /**
+   * Id of a record on the same shelf whose measurements it starts from, or null. That one may be
+   * gone, and records edited elsewhere may lead in a ring: whoever follows it stops somewhere.
+   */
+  readonly like: string | null;
 }
 
 export interface Cue extends Named {
@@ -78,6 +91,13 @@ export interface Desk {
   readonly shot: Shot;
   /** A shot set aside to compare with, or null. */
   readonly heldShot: Shot | null;
+  /**
+   * How the shot's straight line runs over the table, rad: 0 is away from the break end, right +;
+   * null where that has not been said.
+   */
+  readonly heading: number | null;
+  /** The newest first. */
+  readonly recentShots: readonly Shot[];
   readonly choice: Choice;
   readonly preferences: Preferences;
   readonly pocket: Pocket;

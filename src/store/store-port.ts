@@ -1,10 +1,14 @@
+import type { Attempt } from './attempt';
 import type { Desk, ShelfName, Shelves } from './records';
 
 /** Everything on each shelf, in the order to show it. */
 export type ShelfContents = { readonly [S in ShelfName]: readonly Shelves[S][] };
 
-/** Where data is kept: a shelf or the desk. */
-export type StoreName = ShelfName | 'desk';
+/** Where data is kept: a shelf, the attempts or the desk. */
+export type StoreName = ShelfName | 'attempts' | 'desk';
+
+/** The same, and what was set aside there. */
+export type ContentStore = StoreName | 'set-aside';
 
 /** One field that was unreadable or out of range, and what stands there now. */
 export interface Repair {
@@ -20,12 +24,12 @@ export interface Repair {
 export interface Quarantined {
   readonly store: StoreName;
   readonly raw: unknown;
-  readonly reason: 'not-a-record' | 'no-id' | 'nothing-readable';
+  readonly reason: 'not-a-record' | 'no-id' | 'nothing-readable' | 'unreadable';
 }
 
 /** A row set aside: beyond repair, or as it stood before a repair. */
 export interface SetAside {
-  readonly store: StoreName;
+  readonly store: ContentStore;
   readonly raw: unknown;
   readonly reason: Quarantined['reason'] | 'repaired';
 }
@@ -33,9 +37,39 @@ export interface SetAside {
 export interface Loaded {
   readonly desk: Desk;
   readonly shelves: ShelfContents;
+  /** The oldest first. */
+  readonly attempts: readonly Attempt[];
   readonly repairs: readonly Repair[];
   /** What this load set aside; nothing set aside earlier. */
   readonly quarantined: readonly Quarantined[];
+}
+
+/** Everything the app keeps, made valid: what a backup holds. */
+export interface Contents {
+  readonly desk: Desk;
+  readonly shelves: ShelfContents;
+  readonly attempts: readonly Attempt[];
+  readonly setAside: readonly SetAside[];
+}
+
+/** What an import would do to the rows of one store, by their names. */
+export interface StoreChanges {
+  readonly added: readonly string[];
+  readonly changed: readonly string[];
+  readonly removed: readonly string[];
+  /** As they are, whether or not the backup has them too. */
+  readonly left: readonly string[];
+}
+
+/** What an import will do, for a person to agree to before any of it is done. */
+export interface ImportPlan {
+  /** A merge removes nothing; a replacement leaves what the backup says and nothing else. */
+  readonly mode: 'merge' | 'replace';
+  readonly changes: { readonly [S in ContentStore]: StoreChanges };
+  /** What had to be mended of what will be written. */
+  readonly repairs: readonly Repair[];
+  /** What will be written; the desk is null where the present one stays. */
+  readonly toPut: Omit<Contents, 'desk'> & { readonly desk: Desk | null };
 }
 
 /**
@@ -66,6 +100,14 @@ export type DeleteResult =
   | WriteResult
   | { readonly ok: false; readonly reason: 'last-on-shelf'; readonly message: string };
 
+export type RestoreResult =
+  | WriteResult
+  | { readonly ok: false; readonly reason: 'nothing-kept'; readonly message: string };
+
+export type ReadResult =
+  | { readonly ok: true; readonly contents: Contents }
+  | { readonly ok: false; readonly message: string };
+
 /**
  * The one way in and out of what the app keeps. Load once before anything is written: the load
  * finds out whether there is storage at all. The promises never reject.
@@ -83,6 +125,23 @@ export interface StorePort {
    * finish. The next load prefers it to what was saved before.
    */
   draftDesk(desk: Desk): void;
+  putAttempt(attempt: Attempt): Promise<WriteResult>;
+  /** Deleting one that is not there succeeds. */
+  deleteAttempt(id: string): Promise<WriteResult>;
+  /** Everything at one moment, as the next load would have it; writes nothing. */
+  readAll(): Promise<ReadResult>;
+  /**
+   * Does what was planned, all of it or nothing, and keeps what was there before. What is on screen
+   * is then out of date: load again before anything else is saved.
+   */
+  importBackup(plan: ImportPlan): Promise<WriteResult>;
+  /** When the last import was done that can still be undone; null where there is none. */
+  lastImportMs(): Promise<number | null>;
+  /**
+   * Puts back what was there before the last import, and keeps what is there now in its stead, so
+   * that undoing can be undone. Load again afterwards.
+   */
+  undoImport(): Promise<RestoreResult>;
   /** Notices raised so far and from now on; returns how to stop listening. */
   onNotice(listener: (notice: StoreNotice) => void): () => void;
 }

@@ -31,6 +31,8 @@ const MINE: Cue = {
   id: 'mine',
   name: 'My cue',
   origin: 'by-hand',
+  changes: [],
+  like: null,
   massRatio: 27,
   tipDiameterM: 0.0127,
   tipRadiusM: 0.0097,
@@ -47,6 +49,7 @@ describe('the store on a first visit', () => {
     expect(loaded).toEqual({
       desk: DEFAULT_DESK,
       shelves: DEMO_CATALOGUE,
+      attempts: [],
       repairs: [],
       quarantined: [],
     });

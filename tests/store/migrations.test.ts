@@ -1,12 +1,137 @@
 import { openDB } from 'idb';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { createStore } from '../../src/store/create-store';
 import { createDatabaseDoor } from '../../src/store/database-door';
 import { ALL_STORES } from '../../src/store/database-schema';
+import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
 import { newDevice } from './new-device';
 
 beforeEach(() => {
   newDevice();
+});
+afterEach(() => {
+  vi.restoreAllMocks();
+});
+
+const NEXT = latestVersion(MIGRATIONS) + 1;
+
+/** The desk of the first version, word for word. */
+const FIRST_DESK = {
+  shot: { distanceM: 1.4, cutRad: 0.3, side: 0.2, height: -0.1, elevationRad: 0, speedMps: 2.2 },
+  heldShot: null,
+  choice: {
+    cues: 'mine',
+    cloths: 'demo-cloth-club',
+    balls: 'demo-balls-clean',
+    tables: 'demo-table-9ft',
+  },
+  preferences: {
+    lengthUnit: 'in',
+    distanceUnit: 'diamonds',
+    distanceFrom: 'ball-to-ball',
+    speedUnit: 'mph',
+    cutUnit: 'ball-hit',
+    lead: 'ghost-ball',
+    hand: 'left',
+    theme: 'light',
+  },
+  pocket: { distanceM: 0.9, mouthM: 0.12 },
+  player: 'steady',
+};
+
+/** A cue of the first version, with a field that version did not know either. */
+const FIRST_CUE = {
+  id: 'mine',
+  name: 'My cue',
+  origin: 'by-hand',
+  massRatio: 27,
+  tipDiameterM: 0.0127,
+  tipRadiusM: 0.0097,
+  ferrule: 'short',
+};
+
+const FIRST_SET_ASIDE = { store: 'cues', raw: { id: 7 }, reason: 'no-id' };
+
+/** A device that has run the first version of the database, with rows in every kind of store. */
+async function firstVersion(): Promise<void> {
+  const door = createDatabaseDoor('leeway', () => {}, MIGRATIONS.slice(0, 1));
+  await door.withDatabase(async (database) => {
+    await database.put('cues', FIRST_CUE);
+    for (const cloth of DEMO_CATALOGUE.cloths) await database.put('cloths', cloth);
+    for (const balls of DEMO_CATALOGUE.balls) await database.put('balls', balls);
+    for (const table of DEMO_CATALOGUE.tables) await database.put('tables', table);
+    await database.put('desk', FIRST_DESK, 'current');
+    await database.add('set-aside', FIRST_SET_ASIDE);
+    database.close();
+  });
+}
+
+describe('the second version', () => {
+  it('finds every row of the first where it was, and opens with its desk and cue', async () => {
+    await firstVersion();
+    const store = createStore({ findDraftStorage: () => null });
+    const loaded = await store.loadAll();
+    expect(loaded.repairs).toEqual([]);
+    expect(loaded.quarantined).toEqual([]);
+    expect(loaded.attempts).toEqual([]);
+    expect(loaded.desk).toEqual({ ...FIRST_DESK, heading: null, recentShots: [] });
+    expect(loaded.shelves.cues).toEqual([{ ...FIRST_CUE, changes: [], like: null }]);
+    expect(loaded.shelves.tables).toEqual(DEMO_CATALOGUE.tables);
+    const raw = await openDB('leeway');
+    expect(raw.version).toBe(2);
+    expect(await raw.getAll('cues')).toEqual([FIRST_CUE]);
+    expect(await raw.getAll('desk')).toEqual([FIRST_DESK]);
+    expect(await raw.getAll('set-aside')).toEqual([FIRST_SET_ASIDE]);
+    raw.close();
+  });
+
+  it('keeps a copy of all that the first held', async () => {
+    await firstVersion();
+    const door = createDatabaseDoor('leeway', () => {});
+    const copies = await door.withDatabase((database) => database.getAll('former-contents'));
+    expect(copies).toMatchObject([
+      {
+        reason: 'upgrade',
+        schema: 1,
+        rows: {
+          cues: [{ key: 'mine', value: FIRST_CUE }],
+          desk: [{ key: 'current', value: FIRST_DESK }],
+          'set-aside': [{ key: 1, value: FIRST_SET_ASIDE }],
+        },
+      },
+    ]);
+    const [copy] = copies as [{ rows: { tables: readonly { value: unknown }[] } }];
+    const byId = [...DEMO_CATALOGUE.tables].sort((one, other) => (one.id < other.id ? -1 : 1));
+    expect(copy.rows.tables.map(({ value }) => value)).toEqual(byId);
+  });
+
+  it('keeps no copy where there was nothing before', async () => {
+    const door = createDatabaseDoor('leeway', () => {});
+    expect(await door.withDatabase((database) => database.count('former-contents'))).toBe(0);
+  });
+
+  it('leaves the first as it was where the copy cannot be written', async () => {
+    await firstVersion();
+    const add = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementationOnce(() => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    });
+    const door = createDatabaseDoor('leeway', () => {});
+    await expect(door.withDatabase(async () => {})).rejects.toMatchObject({ name: 'AbortError' });
+    expect(add).toHaveBeenCalledOnce();
+    const raw = await openDB('leeway');
+    expect(raw.version).toBe(1);
+    expect([...raw.objectStoreNames]).toEqual([
+      'balls',
+      'cloths',
+      'cues',
+      'desk',
+      'set-aside',
+      'tables',
+    ]);
+    expect(await raw.getAll('cues')).toEqual([FIRST_CUE]);
+    raw.close();
+  });
 });
 
 describe('migrations', () => {
@@ -37,8 +162,10 @@ describe('migrations', () => {
       ['cloths', 'id', false],
       ['balls', 'id', false],
       ['tables', 'id', false],
+      ['attempts', 'id', false],
       ['desk', null, false],
       ['set-aside', null, true],
+      ['former-contents', null, true],
     ]);
   });
 
@@ -50,10 +177,14 @@ describe('migrations', () => {
     });
     const ran: number[] = [];
     const step = (version: number) => ({ version, run: () => void ran.push(version) });
-    const later = createDatabaseDoor('leeway', () => {}, [...MIGRATIONS, step(2), step(3)]);
+    const later = createDatabaseDoor('leeway', () => {}, [
+      ...MIGRATIONS,
+      step(NEXT),
+      step(NEXT + 1),
+    ]);
     const cue = await later.withDatabase((database) => database.get('cues', 'mine'));
     expect(cue).toEqual({ id: 'mine', massRatio: 20 });
-    expect(ran).toEqual([2, 3]);
+    expect(ran).toEqual([NEXT, NEXT + 1]);
   });
 
   it('lead to the version the browser then reports', async () => {

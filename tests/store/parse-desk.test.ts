@@ -26,6 +26,8 @@ const corrupted = fc.oneof(
       heldShot: fc.oneof(anything, damage(DEFAULT_SHOT)),
       choice: fc.oneof(anything, damage(DEFAULT_DESK.choice)),
       preferences: fc.oneof(anything, damage(DEFAULT_DESK.preferences)),
+      heading: anything,
+      recentShots: fc.oneof(anything, fc.array(fc.oneof(anything, damage(DEFAULT_SHOT)))),
     })
     .map((desk): unknown => desk),
   damage(DEFAULT_DESK),
@@ -48,6 +50,9 @@ describe('parsing the desk', () => {
       fc.property(corrupted, (raw) => {
         const { desk } = parseDesk(raw, DEMO_CATALOGUE);
         expect(shotProblemsOf(desk.shot)).toEqual([]);
+        expect(desk.recentShots.flatMap(shotProblemsOf)).toEqual([]);
+        expect(desk.recentShots.length).toBeLessThanOrEqual(12);
+        expect(desk.heading === null || Math.abs(desk.heading) <= 2 * Math.PI).toBe(true);
         if (desk.heldShot !== null) expect(shotProblemsOf(desk.heldShot)).toEqual([]);
         for (const shelf of SHELF_NAMES) {
           expect(DEMO_CATALOGUE[shelf].map(({ id }) => id)).toContain(desk.choice[shelf]);
@@ -84,6 +89,41 @@ describe('parsing the desk', () => {
     expect(repairs).toEqual([{ store: 'desk', id: 'desk', field: `shot.${name}`, was, now }]);
   });
 
+  it('opens a desk from before headings and recent shots were kept', () => {
+    const { heading: _heading, recentShots: _recent, ...older } = DEFAULT_DESK;
+    expect(parseDesk(older, DEMO_CATALOGUE)).toEqual({ desk: DEFAULT_DESK, repairs: [] });
+  });
+
+  it.each([
+    [1.5, 1.5, 0],
+    [null, null, 0],
+    [7, null, 1],
+    ['north', null, 1],
+  ])('reads a heading of %s, which is never moved into range', (heading, now, repairs) => {
+    const parsed = parseDesk({ ...DEFAULT_DESK, heading }, DEMO_CATALOGUE);
+    expect(parsed.desk.heading).toBe(now);
+    expect(parsed.repairs).toHaveLength(repairs);
+  });
+
+  it('mends recent shots one by one and drops what is none', () => {
+    const recentShots = [DEFAULT_SHOT, 'a shot', { ...DEFAULT_SHOT, side: 4 }, {}, null];
+    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, recentShots }, DEMO_CATALOGUE);
+    expect(desk.recentShots).toEqual([DEFAULT_SHOT, { ...DEFAULT_SHOT, side: 1 }]);
+    expect(repairs.map(({ field }) => field)).toEqual([
+      'recentShots.1',
+      'recentShots.2.side',
+      'recentShots.3',
+      'recentShots.4',
+    ]);
+  });
+
+  it('keeps the twelve newest of too many recent shots', () => {
+    const recentShots = Array.from({ length: 15 }, (_, n) => ({ ...DEFAULT_SHOT, side: n / 20 }));
+    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, recentShots }, DEMO_CATALOGUE);
+    expect(desk.recentShots).toEqual(recentShots.slice(0, 12));
+    expect(repairs.map(({ now }) => now)).toEqual([undefined, undefined, undefined]);
+  });
+
   it('leaves out a distance for the object ball that cannot be read', () => {
     const raw = { ...DEFAULT_DESK, shot: { ...DEFAULT_SHOT, objectDistanceM: 'far' } };
     const { desk, repairs } = parseDesk(raw, DEMO_CATALOGUE);
@@ -115,6 +155,16 @@ describe('parsing the desk', () => {
     const without = DEMO_CATALOGUE.cues.filter(({ id }) => id !== 'demo-cue-house');
     const shelves = { ...DEMO_CATALOGUE, cues: without };
     expect(parseDesk(DEFAULT_DESK, shelves).desk.choice.cues).toBe('demo-cue-stiff');
+  });
+
+  it('leaves a choice alone whatever the id, as long as it is there', () => {
+    const [cue] = DEMO_CATALOGUE.cues;
+    if (!cue) throw new Error('no demo cue');
+    for (const id of [' ', ' spaced ', '\u0000', 'x'.repeat(200)]) {
+      const desk = { ...DEFAULT_DESK, choice: { ...DEFAULT_DESK.choice, cues: id } };
+      const shelves = { ...DEMO_CATALOGUE, cues: [{ ...cue, id }] };
+      expect(parseDesk(desk, shelves)).toEqual({ desk, repairs: [] });
+    }
   });
 
   it('keeps fields it does not know, at every depth', () => {

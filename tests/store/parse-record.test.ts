@@ -126,6 +126,47 @@ describe('parsing a record', () => {
     ]);
   });
 
+  it('takes a record from before changes were kept as one that never changed', () => {
+    const [cue] = DEMO_CATALOGUE.cues;
+    if (!cue) throw new Error('no demo cue');
+    const { changes: _changes, like: _like, ...older } = cue;
+    expect(parseRecord('cues', older)).toEqual({
+      ok: true,
+      record: { ...older, changes: [], like: null },
+      repairs: [],
+    });
+  });
+
+  it('keeps the changes it can date, and drops the others', () => {
+    const [cue] = DEMO_CATALOGUE.cues;
+    const tip = { atMs: 5, what: 'new tip', brand: 'none' };
+    const changes = [tip, { what: 'undated' }, { atMs: -1, what: 'early' }, 'wet', { atMs: 7 }];
+    const parsed = parseRecord('cues', { ...cue, changes });
+    expect(parsed.ok && parsed.record.changes).toEqual([
+      tip,
+      { atMs: 7, what: 'Something changed' },
+    ]);
+    expect(parsed.ok && parsed.repairs.map(({ field }) => field)).toEqual([
+      'changes.1',
+      'changes.2',
+      'changes.3',
+      'changes.4.what',
+    ]);
+  });
+
+  it.each([
+    ['other', 'other', 0],
+    [null, null, 0],
+    [7, null, 1],
+    ['', null, 1],
+    ['x'.repeat(201), null, 1],
+  ])('reads the record it starts from: %s', (like, now, repairs) => {
+    const [cue] = DEMO_CATALOGUE.cues;
+    const parsed = parseRecord('cues', { ...cue, like });
+    expect(parsed.ok && parsed.record.like).toBe(now);
+    expect(parsed.ok && parsed.repairs).toHaveLength(repairs);
+  });
+
   it('shortens a long name and names the nameless', () => {
     const [cue] = DEMO_CATALOGUE.cues;
     const long = parseRecord('cues', { ...cue, name: `  ${'x'.repeat(90)}` });
@@ -146,6 +187,7 @@ describe('parsing a record', () => {
     ['a word', 'cue', 'not-a-record'],
     ['a record without an id', { massRatio: 20 }, 'no-id'],
     ['a record with a number for an id', { id: 7, massRatio: 20 }, 'no-id'],
+    ['a record with an endless id', { id: 'x'.repeat(201), massRatio: 20 }, 'no-id'],
     ['a record without a number of its own', { id: 'x', name: 'Mine' }, 'nothing-readable'],
     ['a record of another shelf', { id: 'x', slideFriction: 0.2 }, 'nothing-readable'],
   ])('gives up on %s', (_, raw, reason) => {

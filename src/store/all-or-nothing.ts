@@ -1,0 +1,26 @@
+import type { IDBPTransaction } from 'idb';
+import type { Database } from './database-door';
+import { ALL_STORES, type DatabaseSchema } from './database-schema';
+import { abort, ignoreSecondTelling } from './transaction-end';
+
+export type OverAll = IDBPTransaction<DatabaseSchema, typeof ALL_STORES, 'readwrite'>;
+
+/**
+ * Runs work in one transaction over every store. Where the work throws, nothing of it is kept; where
+ * it does not, all of it is on the device before this resolves.
+ */
+export async function allOrNothing<T>(
+  database: Database,
+  work: (transaction: OverAll) => Promise<T>,
+): Promise<T> {
+  const transaction = database.transaction(ALL_STORES, 'readwrite', { durability: 'strict' });
+  ignoreSecondTelling(transaction.done);
+  try {
+    const result = await work(transaction);
+    await transaction.done;
+    return result;
+  } catch (error) {
+    abort(transaction);
+    throw error;
+  }
+}

@@ -1,0 +1,65 @@
+import { crc32 } from './crc-32';
+
+/** The version of the file's own form; that of the rows is the database's. */
+export const BACKUP_FORMAT = 1;
+
+/** The first line of a backup. */
+export interface BackupHeader {
+  readonly leewayBackup: number;
+  readonly app: string;
+  readonly savedAtMs: number;
+  /** The version of the database's layout that the rows are from. */
+  readonly schema: number;
+  /** How many rows follow. */
+  readonly lines: number;
+}
+
+/** SHA-256 of some bytes; browsers give it on https only. */
+export type Digest = (bytes: Uint8Array<ArrayBuffer>) => Promise<ArrayBuffer>;
+
+/** What the last line says of all bytes before it. */
+export interface Checksums {
+  readonly crc32: string;
+  /** Null where it could not be had. */
+  readonly sha256: string | null;
+}
+
+const SEAL_LENGTH = ',"crc":"00000000"}'.length;
+
+/** Closes a line's object with a checksum of it and of the line's place, which is counted from 1. */
+export function sealLine(open: string, number: number): string {
+  return `${open},"crc":"${sealOf(open, number)}"}`;
+}
+
+/** What was sealed, or null where the line is not as it was, or not where it was. */
+export function unsealLine(line: string, number: number): string | null {
+  const open = line.slice(0, -SEAL_LENGTH);
+  return line === sealLine(open, number) ? `${open}}` : null;
+}
+
+function sealOf(open: string, number: number): string {
+  return crc32(new TextEncoder().encode(`${number}:${open}`));
+}
+
+/** Both checksums of a text's bytes, as far as they can be had. */
+export async function checksumsOf(text: string, digest: Digest | null): Promise<Checksums> {
+  const bytes = new TextEncoder().encode(text);
+  const buffer = await digest?.(bytes).catch(() => null);
+  return { crc32: crc32(bytes), sha256: buffer ? hexOf(buffer) : null };
+}
+
+export function writeChecksums({ crc32, sha256 }: Checksums): string {
+  return sha256 === null ? `{"crc32":"${crc32}"}` : `{"crc32":"${crc32}","sha256":"${sha256}"}`;
+}
+
+const CHECKSUMS = /^\{"crc32":"([0-9a-f]{8})"(?:,"sha256":"([0-9a-f]{64})")?\}$/;
+
+/** Null where a line is no last line. */
+export function readChecksums(line: string): Checksums | null {
+  const found = CHECKSUMS.exec(line);
+  return found ? { crc32: found[1] ?? '', sha256: found[2] ?? null } : null;
+}
+
+function hexOf(buffer: ArrayBuffer): string {
+  return Array.from(new Uint8Array(buffer), (byte) => byte.toString(16).padStart(2, '0')).join('');
+}

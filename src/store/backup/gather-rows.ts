@@ -1,0 +1,67 @@
+import { CONTENT_STORES, DESK_KEY } from '../database-schema';
+import type { RawStores } from '../former-contents';
+import { isPlainObject } from '../mend';
+import type { RawRow } from '../read-rows';
+import { isSetAside } from '../read-set-aside';
+import { SHELF_NAMES } from '../shelf-names';
+import type { ContentStore } from '../store-port';
+import { readValue } from './read-value';
+import { type Refused, refuse } from './refuse';
+import { writeValue } from './write-value';
+
+/** A line of a file, its number counted from 1. */
+export interface Line {
+  readonly number: number;
+  readonly text: string;
+}
+
+interface Row {
+  readonly store: ContentStore;
+  readonly value: unknown;
+}
+
+export type Gathered = { readonly ok: true; readonly raw: RawStores } | Refused;
+
+/** Sorts the rows of a file by store, as a database would give them, but keyed by their line. */
+export function gatherRows(lines: readonly Line[], lastLine: number): Gathered {
+  const raw: Record<ContentStore, RawRow[]> = {
+    cues: [],
+    cloths: [],
+    balls: [],
+    tables: [],
+    attempts: [],
+    desk: [],
+    'set-aside': [],
+  };
+  const linesByKey = new Map<string, number>();
+  for (const { number, text } of lines) {
+    const row = readRow(text);
+    if (!row) return refuse(number, 'This line does not say what it is.');
+    const key = keyOf(row, number);
+    const earlier = linesByKey.get(key);
+    if (earlier !== undefined) return refuse(number, `This is on line ${earlier} already.`);
+    linesByKey.set(key, number);
+    raw[row.store].push({ key: row.store === 'desk' ? DESK_KEY : number, value: row.value });
+  }
+  const missing = [...SHELF_NAMES, 'desk' as const].find((name) => raw[name].length === 0);
+  return missing ? refuse(lastLine, `This file has no ${missing} in it.`) : { ok: true, raw };
+}
+
+/** Null where a line is no row of any store, or has none of the shape all rows of its store have. */
+function readRow(text: string): Row | null {
+  const read = readValue(text);
+  if (!read.ok || !isPlainObject(read.value) || !('row' in read.value)) return null;
+  const { store: name, row: value } = read.value;
+  const store = CONTENT_STORES.find((known) => known === name);
+  if (!store) return null;
+  return (store === 'set-aside' ? isSetAside(value) : isPlainObject(value))
+    ? { store, value }
+    : null;
+}
+
+/** What no two rows may share: what was set aside is numbered by the database. */
+function keyOf({ store, value }: Row, line: number): string {
+  if (store === 'desk') return store;
+  if (store === 'set-aside') return `${store} ${line}`;
+  return `${store} ${writeValue(isPlainObject(value) ? value.id : null)}`;
+}

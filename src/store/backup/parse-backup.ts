@@ -1,0 +1,100 @@
+import { latestVersion, MIGRATIONS } from '../migrations';
+import { contentsOf, type ReadContents, readContents } from '../read-contents';
+import { SHELF_NAMES } from '../shelf-names';
+import type { Contents, Repair } from '../store-port';
+import {
+  type Checksums,
+  checksumsOf,
+  type Digest,
+  readChecksums,
+  unsealLine,
+} from './backup-format';
+import { gatherRows, type Line } from './gather-rows';
+import { readHeader } from './read-header';
+import { type Refused, refuse } from './refuse';
+import { splitLines } from './split-lines';
+
+/** A backup found whole, and every row of it made valid. */
+export interface Backup {
+  readonly savedAtMs: number;
+  /** The version of the database's layout that it was written from. */
+  readonly schema: number;
+  readonly contents: Contents;
+  /** What had to be mended; the rows as they were are set aside in the contents. */
+  readonly repairs: readonly Repair[];
+  /** A SHA-256 can be checked only where there is one and the browser can work it out. */
+  readonly checkedBy: 'sha256' | 'crc32';
+}
+
+export type ParsedBackup = { readonly ok: true; readonly backup: Backup } | Refused;
+
+/**
+ * A backup out of any text at all, or the first line that is wrong with it. Rows go through the same
+ * parsers as the database's, which also fill in what an older layout did not have; one beyond repair
+ * is a reason to refuse the file, since nothing of it may be lost unseen.
+ * @param digest null where the browser gives none.
+ */
+export async function parseBackup(text: string, digest: Digest | null): Promise<ParsedBackup> {
+  const lines = splitLines(text);
+  if (!lines) return refuse(1, 'This file is too large to be a Leeway backup.');
+  const header = readHeader(lines[0] ?? '', latestVersion(MIGRATIONS));
+  if (!header.ok) return header;
+  const unsealed = unsealRows(lines);
+  if (!unsealed.ok) return unsealed;
+  if (unsealed.rows.length !== header.lines) {
+    return refuse(lines.length, `There should be ${header.lines} lines of data before this one.`);
+  }
+  const checked = await checkWhole(lines, digest);
+  if (!checked.ok) return checked;
+  const gathered = gatherRows(unsealed.rows, lines.length);
+  if (!gathered.ok) return gathered;
+  const read = readContents(gathered.raw, undefined);
+  const beyondRepair = firstBeyondRepair(read);
+  if (beyondRepair !== null) return refuse(beyondRepair, 'This cannot be read.');
+  const contents = contentsOf(gathered.raw, read);
+  const { savedAtMs, schema } = header;
+  const { repairs } = read.loaded;
+  return {
+    ok: true,
+    backup: { savedAtMs, schema, contents, repairs, checkedBy: checked.by },
+  };
+}
+
+/** Every row's line as it was sealed. */
+function unsealRows(
+  lines: readonly string[],
+): Refused | { readonly ok: true; readonly rows: readonly Line[] } {
+  const rows: Line[] = [];
+  for (let number = 2; number < lines.length; number += 1) {
+    const text = unsealLine(lines[number - 1] ?? '', number);
+    if (text === null) return refuse(number, 'This line is damaged, or not where it was.');
+    rows.push({ number, text });
+  }
+  return { ok: true, rows };
+}
+
+async function checkWhole(
+  lines: readonly string[],
+  digest: Digest | null,
+): Promise<Refused | { readonly ok: true; readonly by: Backup['checkedBy'] }> {
+  const claimed = readChecksums(lines.at(-1) ?? '');
+  if (!claimed) return refuse(lines.length, 'The file ends here, and should not.');
+  const sealed = lines.slice(0, -1).map((line) => `${line}\n`);
+  const found = await checksumsOf(sealed.join(''), claimed.sha256 === null ? null : digest);
+  if (!isSame(claimed, found))
+    return refuse(lines.length, 'The checksum is not that of this file.');
+  return { ok: true, by: found.sha256 === null ? 'crc32' : 'sha256' };
+}
+
+/** What cannot be worked out here cannot be held against the file. */
+function isSame(claimed: Checksums, found: Checksums): boolean {
+  if (claimed.crc32 !== found.crc32) return false;
+  return found.sha256 === null || claimed.sha256 === found.sha256;
+}
+
+/** Rows are keyed by their line here, so what would be taken off its shelf is told by it. */
+function firstBeyondRepair(read: ReadContents): number | null {
+  const stores = [...SHELF_NAMES.map((shelf) => read.shelves[shelf]), read.attempts];
+  const first = Math.min(...stores.map(({ toDelete }) => Number(toDelete[0] ?? Infinity)));
+  return Number.isFinite(first) ? first : null;
+}

@@ -1,0 +1,51 @@
+import type { IDBPTransaction, StoreNames } from 'idb';
+import type { DatabaseSchema } from './database-schema';
+import { isPlainObject } from './mend';
+import type { RawRow } from './read-rows';
+import type { ContentStore } from './store-port';
+
+/** Rows as they were found, by the name of their store. */
+export type RawStores = { readonly [S in ContentStore]?: readonly RawRow[] };
+
+/** All there was before an upgrade or an import, exactly as it was. */
+export interface FormerContents {
+  readonly reason: 'upgrade' | 'import';
+  /** Tells it from every other. */
+  readonly id: string;
+  readonly atMs: number;
+  /** The version of the layout these rows had. */
+  readonly schema: number;
+  readonly rows: RawStores;
+}
+
+/** Every row of some stores, with its key. */
+export async function readRaw<Mode extends IDBTransactionMode>(
+  transaction: IDBPTransaction<DatabaseSchema, StoreNames<DatabaseSchema>[], Mode>,
+  stores: readonly ContentStore[],
+): Promise<RawStores> {
+  const entries = stores.map(async (name) => {
+    const store = transaction.objectStore(name);
+    const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
+    return [name, values.map((value, index) => ({ key: keys[index] ?? index, value }))] as const;
+  });
+  return Object.fromEntries(await Promise.all(entries));
+}
+
+/** The newest row that an import can be undone with: the layout must still be the same. */
+export function lastImport(rows: readonly unknown[], schema: number): FormerContents | null {
+  return (
+    rows
+      .filter(isOfImport)
+      .filter((row) => row.schema === schema)
+      .at(-1) ?? null
+  );
+}
+
+export function isOfImport(was: unknown): was is FormerContents {
+  return (
+    isPlainObject(was) &&
+    was.reason === 'import' &&
+    typeof was.atMs === 'number' &&
+    isPlainObject(was.rows)
+  );
+}

@@ -1,0 +1,97 @@
+import { allOrNothing, type OverAll } from './all-or-nothing';
+import type { Database } from './database-door';
+import { CONTENT_STORES, DESK_KEY } from './database-schema';
+import {
+  type FormerContents,
+  isOfImport,
+  lastImport,
+  type RawStores,
+  readRaw,
+} from './former-contents';
+import { freshId } from './fresh-id';
+import { NOTHING_KEPT } from './nothing-kept';
+import { SHELF_NAMES } from './shelf-names';
+import type { ImportPlan, RestoreResult, WriteResult } from './store-port';
+
+/** When an exchange was asked for, and what tells it from others: done twice, it is done once. */
+export interface Stamp {
+  readonly id: string;
+  readonly atMs: number;
+}
+
+export function newStamp(): Stamp {
+  return { id: freshId(), atMs: Date.now() };
+}
+
+/** Writes what was planned, and keeps what was there before. */
+export async function importContents(
+  database: Database,
+  plan: ImportPlan,
+  stamp: Stamp,
+): Promise<WriteResult> {
+  return await allOrNothing(database, async (transaction) => {
+    const former = await findFormer(transaction);
+    if (former?.id === stamp.id) return { ok: true };
+    await keepFormer(transaction, stamp);
+    if (plan.mode === 'replace') await clearContents(transaction);
+    await putPlanned(transaction, plan.toPut);
+    return { ok: true };
+  });
+}
+
+/** Puts back what was there before the last import, and keeps what was there before this. */
+export async function putBackFormer(database: Database, stamp: Stamp): Promise<RestoreResult> {
+  return await allOrNothing(database, async (transaction) => {
+    const former = await findFormer(transaction);
+    if (!former) return NOTHING_KEPT;
+    if (former.id === stamp.id) return { ok: true };
+    await keepFormer(transaction, stamp);
+    await clearContents(transaction);
+    await putRaw(transaction, former.rows);
+    return { ok: true };
+  });
+}
+
+/** When the last import was done, or null where none can be undone. */
+export async function findImportMs(database: Database): Promise<number | null> {
+  const rows = await database.getAll('former-contents');
+  return lastImport(rows, database.version)?.atMs ?? null;
+}
+
+async function findFormer(transaction: OverAll): Promise<FormerContents | null> {
+  const rows = await transaction.objectStore('former-contents').getAll();
+  return lastImport(rows, transaction.db.version);
+}
+
+/** One import can be undone, so an earlier one's copy goes; those of upgrades stay. */
+async function keepFormer(transaction: OverAll, stamp: Stamp): Promise<void> {
+  const rows = await readRaw(transaction, CONTENT_STORES);
+  const store = transaction.objectStore('former-contents');
+  for (const key of await store.getAllKeys()) {
+    if (isOfImport(await store.get(key))) await store.delete(key);
+  }
+  const kept: FormerContents = { reason: 'import', ...stamp, schema: transaction.db.version, rows };
+  await store.add(kept);
+}
+
+async function clearContents(transaction: OverAll): Promise<void> {
+  for (const name of CONTENT_STORES) await transaction.objectStore(name).clear();
+}
+
+async function putPlanned(transaction: OverAll, toPut: ImportPlan['toPut']): Promise<void> {
+  for (const shelf of SHELF_NAMES) {
+    for (const record of toPut.shelves[shelf]) await transaction.objectStore(shelf).put(record);
+  }
+  for (const attempt of toPut.attempts) await transaction.objectStore('attempts').put(attempt);
+  if (toPut.desk) await transaction.objectStore('desk').put(toPut.desk, DESK_KEY);
+  for (const row of toPut.setAside) await transaction.objectStore('set-aside').add(row);
+}
+
+async function putRaw(transaction: OverAll, rows: RawStores): Promise<void> {
+  for (const name of CONTENT_STORES) {
+    for (const { key, value } of rows[name] ?? []) {
+      if (name === 'desk') await transaction.objectStore(name).put(value, String(key));
+      else await transaction.objectStore(name).put(value);
+    }
+  }
+}

@@ -1,0 +1,34 @@
+import { exportBackup } from '../../../src/store/backup/export-backup';
+import { findDigest } from '../../../src/store/backup/find-digest';
+import { parseBackup } from '../../../src/store/backup/parse-backup';
+import { planImport } from '../../../src/store/backup/plan-import';
+import type { Contents, ImportPlan, StorePort } from '../../../src/store/store-port';
+
+/** Every backup of these tests is saved at one time, so that only contents tell them apart. */
+const SAVED_AT_MS = 1_800_000_000_000;
+
+export async function textOf(store: StorePort): Promise<string> {
+  const exported = await exportBackup(store, SAVED_AT_MS, findDigest());
+  if (!exported.ok) throw new Error(exported.message);
+  return exported.text;
+}
+
+export async function contentsOf(store: StorePort): Promise<Contents> {
+  const read = await store.readAll();
+  if (!read.ok) throw new Error(read.message);
+  return read.contents;
+}
+
+/** What a person does with a file: has it read, sees the plan, agrees. */
+export async function importText(store: StorePort, text: string, mode: ImportPlan['mode']) {
+  const parsed = await parseBackup(text, findDigest());
+  if (!parsed.ok) throw new Error(`line ${parsed.line}: ${parsed.message}`);
+  return await store.importBackup(planImport(await contentsOf(store), parsed.backup, mode));
+}
+
+/** Makes a store hold just this. */
+export async function fill(store: StorePort, contents: Contents): Promise<void> {
+  const backup = { savedAtMs: 0, schema: 2, contents, repairs: [], checkedBy: 'crc32' } as const;
+  const written = await store.importBackup(planImport(await contentsOf(store), backup, 'replace'));
+  if (!written.ok) throw new Error(written.message);
+}

@@ -1,0 +1,33 @@
+import { DEFAULT_DESK } from '../../../src/store/default-desk';
+import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
+import type { Cue } from '../../../src/store/records';
+import type { Contents } from '../../../src/store/store-port';
+import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
+
+/** An invented cue with a past. */
+export const MY_CUE: Cue = {
+  id: 'mine',
+  name: 'My “good” cue – №1',
+  origin: 'by-hand',
+  changes: [{ atMs: 1_780_000_000_000, what: 'new tip' }],
+  like: 'demo-cue-low',
+  massRatio: 27,
+  tipDiameterM: 0.0127,
+  tipRadiusM: 0.0097,
+};
+
+/** What a player may have after some weeks: a cue of their own, trials, a row set aside. */
+export const CONTENTS: Contents = {
+  desk: {
+    ...DEFAULT_DESK,
+    choice: { ...DEFAULT_DESK.choice, cues: 'mine' },
+    heading: 0.3,
+    recentShots: [DEFAULT_DESK.shot, { ...DEFAULT_DESK.shot, side: -0 }],
+  },
+  shelves: { ...DEMO_CATALOGUE, cues: [...DEMO_CATALOGUE.cues, MY_CUE] },
+  attempts: [CURVE_ATTEMPT, LATER_ATTEMPT],
+  setAside: [
+    { store: 'cues', raw: { ...MY_CUE, massRatio: Number.NaN }, reason: 'repaired' },
+    { store: 'desk', raw: 'scribble', reason: 'not-a-record' },
+  ],
+};
