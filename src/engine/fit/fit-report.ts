@@ -1,0 +1,71 @@
+import type { Shot } from '../aim/shot';
+import { type Advice, adviceOf } from './advice';
+import { type AimSlopes, aimSlopes, aimVariance } from './aim-slopes';
+import { type Estimate, estimatesOf } from './estimates';
+import { type Fit, fitKit } from './fit-kit';
+import type { FitShot, KitPrior, StrokeScatter } from './fit-question';
+import { type KitKnowledge, kitKnowledge } from './kit-knowledge';
+import { type Lesson, lessons } from './next-shot';
+import { type ShotReport, shotReport } from './shot-report';
+import type { TrialShot } from './trial-shot';
+
+/** What there is to work out, as plain data. */
+export interface FitJob {
+  /** Struck-out ones are left out by the caller. */
+  readonly shots: readonly FitShot[];
+  /** The kit that is asked for. */
+  readonly prior: KitPrior;
+  readonly scatter: StrokeScatter;
+  /** Shots as the player plays them: what is learnt should serve their aims. */
+  readonly aims: readonly Shot[];
+  /** Trials that could be done next. */
+  readonly candidates: readonly TrialShot[];
+}
+
+/** What was worked out, as plain data. */
+export interface FitReport {
+  readonly knowledge: KitKnowledge;
+  /** Of every cue, cloth, ball set and table that the shots touch, and of the player. */
+  readonly estimates: readonly Estimate[];
+  /** In the order of the job's. */
+  readonly shots: readonly ShotReport[];
+  readonly advice: readonly Advice[];
+  /** The best first. */
+  readonly lessons: readonly Lesson[];
+  /** Root mean square over the player's shots, rad, one standard deviation. */
+  readonly aimSdRad: { readonly before: number; readonly after: number };
+  readonly converged: boolean;
+  /** How far shots stray compared with what was assumed of the player: 1 is as assumed. */
+  readonly stretch: number;
+}
+
+/**
+ * The whole of a calibration: what the readings tell of the kit, what is left over of each, what
+ * cannot be told apart, and which shot would teach most next.
+ */
+export function fitReport(job: FitJob): FitReport {
+  const { prior, scatter } = job;
+  const fit = fitKit(job.shots, [prior.parts]);
+  const knowledge = kitKnowledge(fit, prior);
+  const aims = aimSlopes(job.aims, fit, prior, knowledge.kit);
+  return {
+    knowledge,
+    estimates: estimatesOf(fit, [prior, ...job.shots.map((shot) => shot.prior)]),
+    shots: fit.shots.map((shot) => shotReport(shot, fit)),
+    advice: adviceOf(fit),
+    lessons: lessons(job.candidates, { fit, prior, scatter, aims }),
+    aimSdRad: aimSds(aims, fit),
+    converged: fit.converged,
+    stretch: fit.stretch,
+  };
+}
+
+function aimSds(aims: readonly AimSlopes[], { covariance }: Fit): FitReport['aimSdRad'] {
+  const unit = covariance.map((row, i) => row.map((_, j) => Number(i === j)));
+  const rms = (spread: readonly (readonly number[])[]) =>
+    Math.sqrt(
+      aims.reduce((sum, slopes) => sum + Math.max(0, aimVariance(slopes, spread)), 0) /
+        Math.max(1, aims.length),
+    );
+  return { before: rms(unit), after: rms(covariance) };
+}

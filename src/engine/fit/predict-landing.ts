@@ -1,0 +1,22 @@
+import { travel } from '../events/journey';
+import { type Crossing, lineCrossing } from '../events/line-crossing';
+import type { Kit } from '../model/kit';
+import { type Stroke, strike } from '../model/strike';
+import type { Readings, TrialSetup } from './trial-shot';
+
+/**
+ * Where and when a lone cue ball reaches the far cushion; null where it stops before.
+ *
+ * @param kit its bed's slope as seen along the meant line
+ * @param stroke its aim is measured from the meant line, right +
+ */
+export function predictLanding(kit: Kit, stroke: Stroke, setup: TrialSetup): Readings | null {
+  const crossing = landingOf(kit, stroke, setup.distanceM);
+  return crossing && { landingM: crossing.rightM, timeS: crossing.timeS };
+}
+
+/** Where the cue ball crosses the line square to the meant one at a distance, m. */
+export function landingOf(kit: Kit, stroke: Stroke, distanceM: number): Crossing | null {
+  const { phases } = travel(strike(stroke, kit), 0, kit, []);
+  return lineCrossing(phases, { fromXM: 0, fromYM: 0, alongRad: 0, distanceM });
+}

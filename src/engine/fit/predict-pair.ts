@@ -1,0 +1,41 @@
+import { type Contact, play } from '../aim/contact';
+import { layoutOf } from '../aim/layout';
+import { travel } from '../events/journey';
+import { lineCrossing } from '../events/line-crossing';
+import type { Kit } from '../model/kit';
+import type { Stroke } from '../model/strike';
+import type { Readings, TrialSetup } from './trial-shot';
+
+/**
+ * How far cue ball and object ball run on, along the straight line, after they meet; null where
+ * they do not.
+ */
+export function predictRunsAfter(kit: Kit, stroke: Stroke, setup: TrialSetup): Readings | null {
+  const contact = contactOf(kit, stroke, setup);
+  if (contact === null) return null;
+  const { cueBall, objectBall } = contact.after;
+  return {
+    cueBallM: travel(cueBall, 0, kit, []).end.yM - cueBall.yM,
+    objectBallM: travel(objectBall, 0, kit, []).end.yM - objectBall.yM,
+  };
+}
+
+/** Where the object ball reaches the far cushion, off the line of centres as it was set up. */
+export function predictObjectLanding(kit: Kit, stroke: Stroke, setup: TrialSetup): Readings | null {
+  const contact = contactOf(kit, stroke, setup);
+  if (contact === null) return null;
+  const { objectBall } = contact.after;
+  const crossing = lineCrossing(travel(objectBall, 0, kit, []).phases, {
+    fromXM: objectBall.xM,
+    fromYM: objectBall.yM,
+    alongRad: setup.cutRad,
+    distanceM: setup.distanceM,
+  });
+  return crossing && { objectLandingM: crossing.rightM };
+}
+
+function contactOf(kit: Kit, stroke: Stroke, setup: TrialSetup): Contact | null {
+  const { aimRad, ...rest } = stroke;
+  const shot = { ...rest, distanceM: setup.gapM, cutRad: setup.cutRad };
+  return play(shot, layoutOf(shot, kit.ballRadiusM), kit, aimRad).contact;
+}

@@ -1,0 +1,33 @@
+import { axisShift, pivotBridge } from '../aim/pivot-bridge';
+import type { Kit } from '../model/kit';
+import type { Stroke } from '../model/strike';
+import { landingOf } from './predict-landing';
+import type { Readings, TrialSetup } from './trial-shot';
+
+const MAX_ROUNDS = 8;
+/** On the mark to this, m. */
+const ON_MARK_M = 1e-9;
+
+/**
+ * The bridge about which the cue can be pivoted to the side and still send the cue ball over a mark
+ * straight ahead; null where there is none.
+ */
+export function predictPivot(kit: Kit, stroke: Stroke, setup: TrialSetup): Readings | null {
+  const aimRad = aimAtMark(kit, stroke, setup.distanceM);
+  if (aimRad === null) return null;
+  const shiftM = axisShift(stroke.side, kit.ballRadiusM, kit.tipRadiusM);
+  const bridgeM = pivotBridge(aimRad, shiftM, kit.ballRadiusM);
+  return bridgeM === null ? null : { bridgeM };
+}
+
+/** The aim that sends the cue ball over the mark: each round turns it by the angle it missed by. */
+function aimAtMark(kit: Kit, stroke: Stroke, distanceM: number): number | null {
+  let aimRad = 0;
+  for (let round = 0; round < MAX_ROUNDS; round++) {
+    const crossing = landingOf(kit, { ...stroke, aimRad }, distanceM);
+    if (crossing === null) return null;
+    if (Math.abs(crossing.rightM) < ON_MARK_M) return aimRad;
+    aimRad -= Math.atan(crossing.rightM / distanceM);
+  }
+  return aimRad;
+}

@@ -1,0 +1,41 @@
+import { travel } from '../events/journey';
+import { lineCrossing } from '../events/line-crossing';
+import type { BallState } from '../model/ball-state';
+import { afterCushion, DEFAULT_CUSHION } from '../model/cushion';
+import type { Kit } from '../model/kit';
+import { stateAt } from '../model/phase';
+import { type Stroke, strike } from '../model/strike';
+import type { Readings, TrialSetup } from './trial-shot';
+
+/** More cushions than the hardest stroke reaches. */
+const MOST_CUSHIONS = 12;
+
+/**
+ * How far a cue ball played straight up the table runs in all, cushions counted, until it rests;
+ * null where it would never.
+ */
+export function predictRun(kit: Kit, stroke: Stroke, setup: TrialSetup): Readings | null {
+  const acrossM = setup.bedLengthM - 2 * kit.ballRadiusM;
+  let ball = strike({ ...stroke, aimRad: 0 }, kit);
+  let runM = 0;
+  for (let cushions = 0; cushions < MOST_CUSHIONS; cushions++) {
+    const up = cushions % 2 === 0 ? 1 : -1;
+    const toM = cushions === 0 ? setup.distanceM : acrossM;
+    const run = runTo(ball, toM, up, kit);
+    if (run.atCushion === null) return { runM: runM + run.wayM };
+    runM += toM;
+    ball = afterCushion(run.atCushion, 0, up, DEFAULT_CUSHION, kit);
+  }
+  return null;
+}
+
+/** @param up +1 up the table, −1 back down */
+function runTo(ball: BallState, toM: number, up: number, kit: Kit) {
+  const { phases, end } = travel(ball, 0, kit, []);
+  const line = { fromXM: ball.xM, fromYM: ball.yM, alongRad: up > 0 ? 0 : Math.PI, distanceM: toM };
+  const crossing = lineCrossing(phases, line);
+  if (crossing === null) return { atCushion: null, wayM: Math.abs(end.yM - ball.yM) };
+  const phase = phases.filter(({ startS }) => startS <= crossing.timeS).at(-1);
+  const atCushion = phase === undefined ? end : stateAt(phase, crossing.timeS - phase.startS);
+  return { atCushion, wayM: toM };
+}
