@@ -1,16 +1,19 @@
 import { playAim } from '../engine/aim/play-aim';
-import type { AimAnswer, Heading, Refusal, RefusalField } from '../engine/aim/shot';
+import type { AimAnswer, Heading } from '../engine/aim/shot';
 import { solveAim } from '../engine/aim/solve-aim';
+import { isRefusal, refused } from './door-refusal';
+import { malformed, parseLine } from './parse-line';
 import { type LookupRequest, parseRequest } from './parse-request';
-import { isRefusal, roomOf } from './room-of';
+import { roomOf } from './room-of';
 
 /**
  * Answers one line of input with one line of output, both JSON: metres, seconds and degrees, right
  * +. A line that is not a JSON object is told by its number, counted from 1.
  */
 export function answerLine(line: string, lineNumber: number): string {
-  const request = parseRequest(parseJson(line));
-  if (request === null) return JSON.stringify(malformed(lineNumber));
+  const fields = parseLine(line);
+  if (fields === null) return JSON.stringify(malformed(lineNumber));
+  const request = parseRequest(fields);
   const { id, unknown } = request;
   return JSON.stringify({ id, ...answerOf(request), ...(unknown.length > 0 ? { unknown } : {}) });
 }
@@ -21,25 +24,6 @@ function answerOf(request: LookupRequest): object {
   if (!result.ok) return refused(result);
   const room = roomOf(request, result);
   return isRefusal(room) ? refused(room) : { ...told(result), ...room };
-}
-
-function parseJson(line: string): unknown {
-  try {
-    return JSON.parse(line);
-  } catch {
-    return null;
-  }
-}
-
-function malformed(line: number) {
-  return {
-    id: null,
-    ok: false,
-    reason: 'malformed',
-    line,
-    message: `Line ${line} is not a JSON object.`,
-    remedy: 'Write one JSON object on each line.',
-  };
 }
 
 const DEGREES = 180 / Math.PI;
@@ -83,16 +67,4 @@ function heading({ speedMps, directionRad }: Heading) {
 
 function degrees(angleRad: number | null): number | null {
   return angleRad === null ? null : angleRad * DEGREES;
-}
-
-/** The request's own names for what the engine counts in radians. */
-const REQUEST_NAMES: Partial<Record<RefusalField, string>> = {
-  cutRad: 'cutDeg',
-  elevationRad: 'elevationDeg',
-  aimRad: 'aimAngleDeg',
-  objectDistanceM: 'target.distanceM',
-};
-
-function refused({ field, ...refusal }: Refusal) {
-  return field === undefined ? refusal : { ...refusal, field: REQUEST_NAMES[field] ?? field };
 }

@@ -33,3 +33,8 @@ export function overlaid<T extends object>(defaults: T, given: unknown): T {
   });
   return Object.fromEntries(entries);
 }
+
+/** What is given, null and nonsense included; the other where nothing is. */
+export function orElse(given: unknown, other: unknown): unknown {
+  return given === undefined ? other : given;
+}

@@ -1,6 +1,7 @@
 import type { Shot } from '../engine/aim/shot';
 import { DEFAULT_KIT, type Kit } from '../engine/model/kit';
-import { type Fields, fieldIn, fieldsOf, isFields, numberOf, overlaid } from './json-fields';
+import { type Fields, fieldIn, isFields, numberOf, overlaid } from './json-fields';
+import { type KnownNames, unknownNames } from './unknown-names';
 
 /** One question as it came in. Whatever is not a number is NaN, which the engine refuses by name. */
 export interface LookupRequest {
@@ -15,51 +16,65 @@ export interface LookupRequest {
   readonly unknown: readonly string[];
 }
 
-/** Every name of a request, and of the objects in it. */
-const KNOWN: Readonly<Record<string, readonly string[]>> = {
-  '': [
-    ...['id', 'distanceM', 'cutDeg', 'side', 'height', 'elevationDeg', 'speedMps', 'kit'],
-    ...['aimAngleDeg', 'target', 'want', 'stroke', 'kitSd'],
-  ],
-  kit: Object.keys(DEFAULT_KIT),
-  'kit.ballFriction': Object.keys(DEFAULT_KIT.ballFriction),
-  'kit.bedSlope': Object.keys(DEFAULT_KIT.bedSlope),
-  target: ['distanceM', 'mouthM', 'halfAngleDeg'],
-  stroke: ['directionDeg', 'speedShare', 'tipM', 'elevationDeg', 'together'],
-  kitSd: Object.keys(DEFAULT_KIT),
-  'kitSd.bedSlope': Object.keys(DEFAULT_KIT.bedSlope),
-};
+/** The names of a shot. */
+export const SHOT_NAMES = [
+  'distanceM',
+  'cutDeg',
+  'side',
+  'height',
+  'elevationDeg',
+  'speedMps',
+  'target',
+];
 
-function unknownIn(fields: Fields, path: string): string[] {
-  return Object.entries(fields).flatMap(([name, value]) => {
-    const at = path === '' ? name : `${path}.${name}`;
-    if (!KNOWN[path]?.includes(name)) return [at];
-    return at in KNOWN ? unknownIn(fieldsOf(value), at) : [];
-  });
+/** The names of a player's scatter. */
+export const STROKE_NAMES = ['directionDeg', 'speedShare', 'tipM', 'elevationDeg', 'together'];
+
+/** The names of a kit and of what is not known of it, both held by an object at this path. */
+export function kitNames(path: string): KnownNames {
+  return {
+    [`${path}kit`]: Object.keys(DEFAULT_KIT),
+    [`${path}kit.ballFriction`]: Object.keys(DEFAULT_KIT.ballFriction),
+    [`${path}kit.bedSlope`]: Object.keys(DEFAULT_KIT.bedSlope),
+    [`${path}kitSd`]: Object.keys(DEFAULT_KIT),
+    [`${path}kitSd.bedSlope`]: Object.keys(DEFAULT_KIT.bedSlope),
+  };
 }
+
+/** Every name of a request, and of the objects in it. */
+const KNOWN: KnownNames = {
+  '': ['id', ...SHOT_NAMES, 'kit', 'aimAngleDeg', 'want', 'stroke', 'kitSd'],
+  target: ['distanceM', 'mouthM', 'halfAngleDeg'],
+  stroke: STROKE_NAMES,
+  ...kitNames(''),
+};
 
 const RAD = Math.PI / 180;
 
-/** Reads one parsed JSON line; null where it is not an object. */
-export function parseRequest(json: unknown): LookupRequest | null {
-  if (!isFields(json)) return null;
-  const { target } = json;
-  const distance = isFields(target) ? target.distanceM : target;
+/** Reads one parsed JSON line. */
+export function parseRequest(json: Fields): LookupRequest {
   return {
     id: json.id ?? null,
-    shot: {
-      distanceM: numberOf(json.distanceM),
-      cutRad: numberOf(json.cutDeg) * RAD,
-      side: numberOf(json.side),
-      height: numberOf(json.height),
-      elevationRad: numberOf(json.elevationDeg) * RAD,
-      speedMps: numberOf(json.speedMps),
-      ...(distance === undefined ? {} : { objectDistanceM: distanceOf(target, distance) }),
-    },
+    shot: shotFrom(json),
     kit: kitFrom(json.kit),
     ...(json.aimAngleDeg === undefined ? {} : { aimRad: numberOf(json.aimAngleDeg) * RAD }),
     fields: json,
-    unknown: unknownIn(json, ''),
+    unknown: unknownNames(json, KNOWN),
+  };
+}
+
+/** Reads a shot from among other fields. */
+export function shotFrom(json: Fields): Shot {
+  const { target } = json;
+  const distance = isFields(target) ? target.distanceM : target;
+  return {
+    distanceM: numberOf(json.distanceM),
+    cutRad: numberOf(json.cutDeg) * RAD,
+    side: numberOf(json.side),
+    height: numberOf(json.height),
+    elevationRad: numberOf(json.elevationDeg) * RAD,
+    speedMps: numberOf(json.speedMps),
+    ...(distance === undefined ? {} : { objectDistanceM: distanceOf(target, distance) }),
   };
 }
 
@@ -68,7 +83,8 @@ function distanceOf(target: unknown, distance: unknown): number {
   return isFields(target) ? numberOf(distance) : Number.NaN;
 }
 
-function kitFrom(json: unknown): Kit {
+/** Reads a kit: what is left out is that of an ordinary one. */
+export function kitFrom(json: unknown): Kit {
   const { ballFriction, bedSlope, ...plain } = DEFAULT_KIT;
   return {
     ...overlaid(plain, json),

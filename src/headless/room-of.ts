@@ -1,16 +1,17 @@
 import { layoutOf } from '../engine/aim/layout';
-import type { AimAnswer, Refusal } from '../engine/aim/shot';
+import type { AimAnswer } from '../engine/aim/shot';
 import { certaintyOf } from '../engine/room/certainty';
 import { chanceOf } from '../engine/room/chance';
 import { inputsOf } from '../engine/room/held-shot';
 import { type RoomWindow, roomWindows } from '../engine/room/windows';
+import { type DoorRefusal, isRefusal } from './door-refusal';
 import type { LookupRequest } from './parse-request';
 import { parseKitSd, parseStroke, parseTarget, parseWants } from './parse-room';
 
 const DEGREES = 180 / Math.PI;
 
 /** What a request wants beside its answer, or why it cannot be had. */
-export function roomOf(request: LookupRequest, answer: AimAnswer): object | Refusal {
+export function roomOf(request: LookupRequest, answer: AimAnswer): object | DoorRefusal {
   const wants = parseWants(request.fields);
   if ('ok' in wants) return wants;
   const parts: object[] = [];
@@ -18,11 +19,6 @@ export function roomOf(request: LookupRequest, answer: AimAnswer): object | Refu
   if (wants.includes('certainty')) parts.push(certainty(request, answer));
   if (wants.includes('chance')) parts.push(chance(request, answer));
   return parts.find(isRefusal) ?? Object.assign({}, ...parts);
-}
-
-/** Whether what was worked out is a refusal. */
-export function isRefusal(value: object): value is Refusal {
-  return 'ok' in value && value.ok === false;
 }
 
 function forgives({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer): object {

@@ -1,8 +1,11 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { TRIAL_NAMES } from '../../src/engine/fit/trial-shot';
 import { DEFAULT_KIT } from '../../src/engine/model/kit';
 import { answerLine } from '../../src/headless/answer-line';
+import { FIGURE_NAMES } from '../../src/headless/fit-figures';
+import { PARTS } from '../../src/headless/fit-parts';
 
 const README = readFileSync('README.md', 'utf8');
 const COMMANDS = [...README.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, text = '']) => text.trim());
@@ -44,5 +47,20 @@ describe('the README', () => {
     );
     const asked = Object.keys(JSON.parse(request));
     expect(namesUnder('field of a request')).toEqual(expect.arrayContaining(asked));
+  });
+
+  it('shows a fit that answers when run as it stands, and names every field of its answer', () => {
+    const [command = ''] = COMMANDS.filter((line) => line.includes('run -s fit'));
+    const printed = JSON.parse(execFileSync('sh', ['-c', command], { encoding: 'utf8' }));
+    expect(printed).toMatchObject({ id: 3, ok: true });
+    expect(printed.unknown).toBeUndefined();
+    const answered = Object.keys(printed).filter((key) => key !== 'id');
+    expect(namesUnder('field of a report').sort()).toEqual(answered.sort());
+    const asked = JSON.parse(/'(.*)'/.exec(command)?.[1] ?? '');
+    expect(namesUnder('field of a job')).toEqual(expect.arrayContaining(Object.keys(asked)));
+    const fields = ['id', 'trial', 'speed', ...FIGURE_NAMES, 'read', 'kit'];
+    expect(namesUnder('field of a reading').sort()).toEqual(fields.sort());
+    const readme = README.slice(README.indexOf('| field of a reading |'));
+    for (const name of [...TRIAL_NAMES, ...PARTS]) expect(readme).toContain(`\`${name}\``);
   });
 });

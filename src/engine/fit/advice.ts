@@ -27,7 +27,7 @@ export type Advice =
 
 /** Stands for none of the strays. */
 const NO_STRAY = -1;
-/** Two quantities are told apart badly from here on. */
+/** Two quantities are told apart badly from here on: readings alone can tie them, priors do not. */
 const TOGETHER = 0.8;
 /** A quantity hangs on a stray that makes up this much of its standard deviation or more. */
 const SD_SHARE = 0.7;
@@ -39,11 +39,12 @@ const TAUGHT = 0.8;
  * how the strokes strayed.
  */
 export function adviceOf(fit: Fit): readonly Advice[] {
-  const taught = fit.layout.unknowns.flatMap((unknown, index) =>
-    isOfKit(unknown) && deviation(fit.covariance, index) < TAUGHT ? [{ unknown, index }] : [],
+  const ofKit = fit.layout.unknowns.flatMap((unknown, index) =>
+    isOfKit(unknown) ? [{ unknown, index }] : [],
   );
-  const pairs = taught.flatMap(({ unknown: one, index: i }, at) =>
-    taught.slice(at + 1).flatMap<Advice>(({ unknown: two, index: j }) => {
+  const taught = ofKit.filter(({ index }) => deviation(fit.covariance, index) < TAUGHT);
+  const pairs = ofKit.flatMap(({ unknown: one, index: i }, at) =>
+    ofKit.slice(at + 1).flatMap<Advice>(({ unknown: two, index: j }) => {
       const correlation = correlationOf(fit, i, j);
       return Math.abs(correlation) < TOGETHER
         ? []

@@ -32,8 +32,8 @@ export interface FitReport {
   readonly advice: readonly Advice[];
   /** The best first. */
   readonly lessons: readonly Lesson[];
-  /** Root mean square over the player's shots, rad, one standard deviation. */
-  readonly aimSdRad: { readonly before: number; readonly after: number };
+  /** Root mean square over the player's shots, rad, one standard deviation; null: none has an aim. */
+  readonly aimSdRad: { readonly before: number; readonly after: number } | null;
   readonly converged: boolean;
   /** How far shots stray compared with what was assumed of the player: 1 is as assumed. */
   readonly stretch: number;
@@ -61,11 +61,11 @@ export function fitReport(job: FitJob): FitReport {
 }
 
 function aimSds(aims: readonly AimSlopes[], { covariance }: Fit): FitReport['aimSdRad'] {
+  if (aims.length === 0) return null;
   const unit = covariance.map((row, i) => row.map((_, j) => Number(i === j)));
   const rms = (spread: readonly (readonly number[])[]) =>
     Math.sqrt(
-      aims.reduce((sum, slopes) => sum + Math.max(0, aimVariance(slopes, spread)), 0) /
-        Math.max(1, aims.length),
+      aims.reduce((sum, slopes) => sum + Math.max(0, aimVariance(slopes, spread)), 0) / aims.length,
     );
   return { before: rms(unit), after: rms(covariance) };
 }

@@ -53,7 +53,7 @@ function lessonOf(shot: TrialShot, { fit, prior, scatter, aims }: Lecture): Less
   if (taken === null) return null;
   const worth = (slopes: AimSlopes) => logShare(taken(slopes), aimVariance(slopes, fit.covariance));
   const ofAims = aims.reduce((sum, slopes) => sum + worth(slopes), 0) / Math.max(1, aims.length);
-  const ofCloth = worth(only('slideFriction', fit));
+  const ofCloth = worth(slideFrictionOf(prior, fit));
   const worthOfAll = (1 - CLOTH_WORTH) * ofAims + CLOTH_WORTH * ofCloth;
   return {
     shot,
@@ -75,9 +75,9 @@ function logShare(taken: number, before: number): number {
   return before > 0 ? -Math.log1p(-Math.min(MOST_SHARE, taken / before)) : 0;
 }
 
-/** The combination of the unknowns that is one quantity of the kit in play alone. */
-function only(quantity: FitQuantity, { layout }: Fit): AimSlopes {
-  const at = layout.unknowns.findIndex((unknown) => unknown.quantity === quantity);
+/** The combination of the unknowns that is the slide friction of the kit in play alone. */
+function slideFrictionOf({ parts }: KitPrior, { layout }: Fit): AimSlopes {
+  const at = layout.indexOf('cloth', parts.cloth, 'slideFriction');
   return layout.unknowns.map((_, index) => Number(index === at));
 }
 
@@ -162,11 +162,12 @@ function takenBy({ perUnknown, perStray, width }: Influence, fit: Fit): Taken | 
   };
 }
 
+/** Where no aim counts, all unknowns of the fit count alike. */
 function mostTaught(taken: Taken, aims: readonly AimSlopes[], { layout }: Fit): FitQuantity {
   const none = layout.unknowns.map(() => 0);
   const worth = layout.unknowns.map((_, index) => {
     const weight = aims.reduce((sum, slopes) => sum + (slopes[index] ?? 0) ** 2, 0);
-    return weight * taken(withAt(none, index, 1));
+    return (aims.length === 0 ? 1 : weight) * taken(withAt(none, index, 1));
   });
   const best = worth.indexOf(Math.max(...worth));
   return layout.unknowns[best]?.quantity ?? 'massRatio';

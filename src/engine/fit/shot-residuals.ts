@@ -1,5 +1,6 @@
 import { slopeSeenAlong } from '../model/bed-slope';
 import type { Kit } from '../model/kit';
+import { comesToRest } from '../model/roll';
 import type { Stroke } from '../model/strike';
 import { kitMoved } from '../room/kit-spread';
 import { type FitLayout, unknownsOf } from './fit-layout';
@@ -35,7 +36,7 @@ export function shotResiduals(fitShot: FitShot, layout: FitLayout): ShotResidual
   const played = playing(fitShot, layout);
   const at: ResidualsAt = (unknowns, strays) => {
     const { kit, stroke } = played(unknowns, strays);
-    const predicted = trial.predict(kit, stroke, shot.setup);
+    const predicted = comesToRest(kit) ? trial.predict(kit, stroke, shot.setup) : null;
     return predicted && taken.map(({ name, miss }) => miss(predicted[name] ?? Number.NaN));
   };
   return { touches: touchedBy(at, layout.unknowns.length), readings: taken.length, at };
@@ -54,6 +55,7 @@ export function predictedReadings(
   unknowns: readonly number[],
 ): Readings | null {
   const { kit, stroke } = playing(fitShot, layout)(unknowns, NO_STRAYS);
+  if (!comesToRest(kit)) return null;
   return TRIALS[fitShot.shot.trial].predict(kit, stroke, fitShot.shot.setup);
 }
 

@@ -130,6 +130,17 @@ describe('fitKit', () => {
     );
   });
 
+  it('weighs a bed on which nothing would stop as one that cannot be', () => {
+    const kit = { ...MIDDLE.kit, rollFriction: 0.005 };
+    const spread = { ...MIDDLE.spread, bedSlopeAlong: 0.006, bedSlopeRight: 0.006 };
+    const shots = readOn(kit, 'curve').map((shot) => ({
+      ...shot,
+      prior: { ...MIDDLE, kit, spread },
+    }));
+    const fit = fitKit(shots);
+    expect(fit.unknowns.every(Number.isFinite)).toBe(true);
+  });
+
   it('learns a cue on two cloths and both cloths with it', () => {
     const onThe = (cloth: string, kit: Kit) =>
       [...readOn(kit, 'curve', 3), ...readOn(kit, 'line', 3)].map((shot) => ({

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { layOut, unknownsOf } from '../../../../src/engine/fit/fit-layout';
 import type { FitShot, Parts } from '../../../../src/engine/fit/fit-question';
+import type { TrialShot } from '../../../../src/engine/fit/trial-shot';
 import { HONEST, MIDDLE, READABLE } from '../../../harness/trial-player';
 
-const [shot] = READABLE;
-if (shot === undefined) throw new Error('no shot');
+const shot = READABLE[0] as TrialShot;
 
 function playedWith(parts: Partial<Parts>, speedWord: 'soft' | null = null): FitShot {
   return {
     id: '',
-    shot: { ...shot, stroke: { ...shot.stroke, speedWord } } as FitShot['shot'],
+    shot: { ...shot, stroke: { ...shot.stroke, speedWord } },
     readings: {},
     prior: { ...MIDDLE, parts: { ...MIDDLE.parts, ...parts } },
     scatter: HONEST,

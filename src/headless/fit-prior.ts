@@ -1,0 +1,57 @@
+import { checkQuery } from '../engine/aim/check-query';
+import type { Shot } from '../engine/aim/shot';
+import type { StrokeScatter } from '../engine/fit/fit-question';
+import type { Kit } from '../engine/model/kit';
+import { isWithin } from '../engine/model/range';
+import type { KitSpread } from '../engine/room/kit-spread';
+import { type DoorRefusal, isRefusal, notTaken, refusedAt, span } from './door-refusal';
+import { type Fields, isFields } from './json-fields';
+import { kitFrom } from './parse-request';
+import { parseKitSd, parseStroke } from './parse-room';
+
+/** A kit before anything was measured, whoever owns its parts. */
+export interface PlainPrior {
+  readonly kit: Kit;
+  readonly spread: KitSpread;
+}
+
+/** Beyond this, m/m_e, nobody could tell one cue from another. */
+const MASS_RATIO = { min: 2, max: 1e6 };
+
+/** A shot that any kit takes, for whatever is wrong with the kit alone. */
+const ANY_SHOT: Shot = {
+  distanceM: 1,
+  cutRad: 0,
+  side: 0,
+  height: 0,
+  elevationRad: 0,
+  speedMps: 1,
+};
+
+/** What was known before: an ordinary kit, little known, where nothing is told. */
+export function parsePrior(given: unknown): PlainPrior | DoorRefusal {
+  if (given !== undefined && !isFields(given)) return notTaken('prior', 'an object');
+  const kit = kitFrom(given?.kit);
+  const problem = checkQuery(ANY_SHOT, kit);
+  if (problem !== null) return refusedAt('prior', problem);
+  if (!isWithin(MASS_RATIO, kit.massRatio)) {
+    return notTaken('prior.kit', `of a cue whose massRatio is ${span(MASS_RATIO)}`);
+  }
+  const spread = parseKitSd(given ?? {}, kit);
+  return 'ok' in spread ? refusedAt('prior', spread) : { kit, spread };
+}
+
+/** More scatter than the straight lines of a fit can bear, in the request's units. */
+const MOST_SCATTER = 'directionDeg to 10, speedShare to 0.5, tipM to 0.01, elevationDeg to 10';
+const RAD = Math.PI / 180;
+
+/** The player's scatter: the invented club player's where nothing is told. */
+export function parseScatter(fields: Fields): StrokeScatter | DoorRefusal {
+  const profile = parseStroke(fields);
+  if (isRefusal(profile)) return profile;
+  const { directionRad, speedShare, tipM, elevationRad } = profile;
+  const isFine =
+    directionRad <= 10 * RAD && speedShare <= 0.5 && tipM <= 0.01 && elevationRad <= 10 * RAD;
+  if (isFine) return { directionRad, speedShare, tipM, elevationRad };
+  return notTaken('stroke', `within what a fit can bear: ${MOST_SCATTER}`, `Give ${MOST_SCATTER}.`);
+}

@@ -1,0 +1,117 @@
+import { refusal } from '../engine/aim/refusal';
+import { USUAL_SPEEDS } from '../engine/fit/shots-to-do';
+import {
+  SPEED_WORDS,
+  type SpeedWord,
+  type TrialName,
+  type TrialShot,
+} from '../engine/fit/trial-shot';
+import { isBeyondMiscue } from '../engine/model/miscue-limit';
+import { isWithin, type Range } from '../engine/model/range';
+import { type DoorRefusal, isRefusal, notTaken, span } from './door-refusal';
+import { FIGURE_NAMES, FIGURE_RANGES, type FigureName, type Figures, shotOf } from './fit-figures';
+import { type UsualShot, usualShot } from './fit-usual';
+import { type Fields, orElse } from './json-fields';
+
+/** What holds for every shot of a job. */
+export interface ShotSetting {
+  /** Of the shots that do not tell their own, m; undefined where it is not known. */
+  readonly tableLengthM: unknown;
+  readonly ballRadiusM: number;
+}
+
+/** What a trial's set-up hangs on; the rest of it need not be told. */
+const SETUP_OF: { readonly [T in TrialName]: readonly FigureName[] } = {
+  line: ['distanceM'],
+  curve: ['distanceM'],
+  stop: ['gapM', 'cutDeg'],
+  throw: ['gapM', 'cutDeg', 'distanceM'],
+  coast: ['distanceM'],
+  pivot: ['distanceM'],
+  speed: ['distanceM', 'tableLengthM'],
+};
+
+/** Of a set-up; where it does not hang on them they may be anything, 0 included. */
+const SETUP_NAMES: readonly FigureName[] = ['gapM', 'cutDeg', 'distanceM', 'tableLengthM'];
+
+/** Nearer than this, m, there is no way to be read, and no gap. */
+const LEAST: Partial<Figures> = { distanceM: 0.05, gapM: 0.005 };
+
+/**
+ * A trial's shot, or why it cannot be taken. What is left out is as usual in that trial, where all
+ * shots of it have it in common; an object ball is cut so that it runs along the table.
+ */
+export function parseTrialShot(
+  given: Fields,
+  trial: TrialName,
+  setting: ShotSetting,
+): TrialShot | DoorRefusal {
+  const tableLengthM = orElse(given.tableLengthM, setting.tableLengthM);
+  if (tableLengthM !== undefined && !isWithin(FIGURE_RANGES.tableLengthM, tableLengthM)) {
+    return outside('tableLengthM', FIGURE_RANGES.tableLengthM);
+  }
+  const usual = usualShot(trial, tableLengthM, setting.ballRadiusM);
+  const speed = parseSpeed(given, usual);
+  if (isRefusal(speed)) return speed;
+  const told = { ...given, tableLengthM, speedMps: speed.speedMps };
+  const figures = parseFigures(told, trial, usual.figures);
+  if (isRefusal(figures)) return figures;
+  if (isBeyondMiscue(figures.side, figures.height)) {
+    return { ...refusal('beyond-miscue-limit'), field: 'side' };
+  }
+  return shotOf(trial, figures, speed.speedWord);
+}
+
+interface Speed {
+  readonly speedMps: unknown;
+  readonly speedWord: SpeedWord | null;
+}
+
+/** A speed is told as a word, whose meaning is the player's own, or as a figure. */
+function parseSpeed({ speed, speedMps }: Fields, usual: UsualShot): Speed | DoorRefusal {
+  if (speedMps !== undefined && speed === undefined) return { speedMps, speedWord: null };
+  const speedWord = SPEED_WORDS.find((word) => word === orElse(speed, usual.speedWord));
+  if (speedWord !== undefined && speedMps === undefined) {
+    return { speedMps: USUAL_SPEEDS[speedWord], speedWord };
+  }
+  const words = `one of ${SPEED_WORDS.join(', ')}`;
+  return notTaken('speed', `${words}, or be left out for a speedMps`);
+}
+
+function parseFigures(
+  told: Fields,
+  trial: TrialName,
+  usual: Partial<Figures>,
+): Figures | DoorRefusal {
+  const figures: Partial<Record<FigureName, number>> = {};
+  for (const name of FIGURE_NAMES) {
+    const value = orElse(told[name], leftOut(name, trial, told, usual));
+    const range = rangeOf(name, trial);
+    if (!isWithin(range, value)) return outside(name, range);
+    figures[name] = value;
+  }
+  return figures as Figures;
+}
+
+function leftOut(
+  name: FigureName,
+  trial: TrialName,
+  { cutDeg }: Fields,
+  usual: Partial<Figures>,
+): number | undefined {
+  if (SETUP_NAMES.includes(name) && !SETUP_OF[trial].includes(name)) return 0;
+  if (trial === 'throw' && name === 'headingDeg') return 0 - Number(cutDeg);
+  return usual[name];
+}
+
+function rangeOf(name: FigureName, trial: TrialName): Range {
+  const { min, max } = FIGURE_RANGES[name];
+  if (!SETUP_NAMES.includes(name)) return { min, max };
+  return SETUP_OF[trial].includes(name) ? { min: LEAST[name] ?? min, max } : { min: 0, max };
+}
+
+function outside(name: FigureName, range: Range): DoorRefusal {
+  const wanted = span(range);
+  const more = name === 'distanceM' ? ', or a tableLengthM from which it follows' : '';
+  return notTaken(name, wanted, `Give ${wanted}${more}.`);
+}

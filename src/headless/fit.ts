@@ -1,0 +1,4 @@
+import { answerFit } from './fit-answer';
+import { answerLines } from './json-lines';
+
+await answerLines(answerFit);

@@ -1,0 +1,317 @@
+import { describe, expect, it } from 'vitest';
+import { shotsToDo, USUAL_SPEEDS } from '../../../src/engine/fit/shots-to-do';
+import type { TrialShot } from '../../../src/engine/fit/trial-shot';
+import { TRIALS } from '../../../src/engine/fit/trials';
+import { DEFAULT_KIT, type Kit } from '../../../src/engine/model/kit';
+import { answerFit } from '../../../src/headless/fit-answer';
+
+const DEG = 180 / Math.PI;
+const BED = { lengthM: 2.54, ballRadiusM: DEFAULT_KIT.ballRadiusM };
+
+const ask = (fields: object, line = 1) => JSON.parse(answerFit(JSON.stringify(fields), line));
+
+/** Invented readings: a firm line either side, 5 cm off to the side that squirt sends it. */
+const LINES = [
+  { id: 'right', trial: 'line', side: 0.45, read: { landingM: -0.05 } },
+  { id: 'left', trial: 'line', side: -0.45, read: { landingM: 0.05 } },
+];
+const JOB = { id: 7, tableLengthM: 2.54, readings: LINES };
+
+/** A request for readings that a kit makes of some shots, each struck exactly as meant. */
+function readingsOf(shots: readonly TrialShot[], kit: Kit): object[] {
+  return shots.flatMap(({ trial, stroke, setup }, index) => {
+    const predicted = TRIALS[trial].predict(kit, { ...stroke, aimRad: 0 }, setup);
+    if (predicted === null) return [];
+    const names = TRIALS[trial].readings.map(({ name }) => [name, predicted[name]]);
+    return [
+      {
+        id: index,
+        trial,
+        side: stroke.side,
+        height: stroke.height,
+        elevationDeg: stroke.elevationRad * DEG,
+        headingDeg: stroke.headingRad * DEG,
+        speedMps: stroke.speedMps,
+        distanceM: setup.distanceM,
+        gapM: setup.gapM,
+        cutDeg: setup.cutRad * DEG,
+        read: Object.fromEntries(names),
+      },
+    ];
+  });
+}
+
+interface Told {
+  readonly part: string;
+  readonly of: string;
+  readonly quantity: string;
+  readonly value: number;
+  readonly sd: number;
+  readonly sdBefore: number;
+}
+
+const estimate = (answer: { estimates: Told[] }, quantity: string, of = 'mine'): Told => {
+  const found = answer.estimates.find((told) => told.quantity === quantity && told.of === of);
+  if (found === undefined) throw new Error(`no estimate of ${quantity} of ${of}`);
+  return found;
+};
+
+describe('the kit that readings tell of', () => {
+  const truth = { ...DEFAULT_KIT, massRatio: 32, slideFriction: 0.25, rollFriction: 0.008 };
+  const shots = shotsToDo(BED).filter(({ trial }) =>
+    ['line', 'curve', 'coast', 'throw'].includes(trial),
+  );
+  const answer = ask({ readings: readingsOf(shots, truth) });
+
+  it('is the one that they were made with, within what is left open of it', () => {
+    expect(answer.ok).toBe(true);
+    expect(answer.flags.converged).toBe(true);
+    for (const quantity of ['massRatio', 'slideFriction', 'rollFriction'] as const) {
+      const { value, sd, sdBefore } = estimate(answer, quantity);
+      expect(Math.abs(value - truth[quantity])).toBeLessThan(sd);
+      expect(sd).toBeLessThan(sdBefore / 2);
+      expect(answer.kit[quantity]).toBeCloseTo(value, 12);
+    }
+  });
+
+  it('expects what was read, and doubts none of it', () => {
+    expect(answer.readings.length).toBeGreaterThan(shots.length);
+    for (const { read, expected, sd, residual, goodShare } of answer.readings) {
+      expect(residual).toBeCloseTo((read - expected) / sd, 9);
+      expect(Math.abs(residual)).toBeLessThan(1);
+      expect(goodShare).toBeGreaterThan(0.9);
+    }
+    expect(answer.flags.doubtful).toEqual([]);
+  });
+
+  it('makes the aims surer', () => {
+    expect(answer.aimSdDeg.after).toBeLessThan(answer.aimSdDeg.before / 2);
+  });
+
+  it('is not led astray by a diamond miscounted, which is named', () => {
+    const astray = readingsOf(shots, truth).map((reading, index) =>
+      index === 4 ? { ...reading, id: 'miscounted', read: { landingM: 0.4 } } : reading,
+    );
+    const doubted = ask({ readings: astray });
+    expect(doubted.flags.doubtful).toEqual(['miscounted']);
+    const { value, sd } = estimate(doubted, 'massRatio');
+    expect(Math.abs(value - truth.massRatio)).toBeLessThan(2 * sd);
+  });
+});
+
+describe('what is told of a quantity', () => {
+  it('is in the units in which a request tells it, before as the prior has it', () => {
+    const prior = {
+      kit: { massRatio: 24, bedSlope: { alongM_per_M: 0.0001 } },
+      kitSd: {
+        massRatio: 3,
+        slideFriction: 0.05,
+        ballFriction: 0.4,
+        bedSlope: { rightM_per_M: 1e-4 },
+      },
+    };
+    const answer = ask({ readings: [], prior });
+    expect(estimate(answer, 'massRatio')).toEqual({
+      part: 'cue',
+      of: 'mine',
+      quantity: 'massRatio',
+      value: 24,
+      sd: expect.closeTo(3, 9),
+      sdBefore: expect.closeTo(3, 9),
+    });
+    expect(estimate(answer, 'slideFriction').sdBefore).toBeCloseTo(0.05, 9);
+    // 0.00995 + 0.108 e^(−1.088 · 1), by hand.
+    expect(estimate(answer, 'ballFriction').value).toBeCloseTo(0.04633, 4);
+    expect(estimate(answer, 'ballFriction').sdBefore).toBeCloseTo(0.4, 9);
+    expect(estimate(answer, 'bedSlopeAlong').value).toBe(0.0001);
+    expect(estimate(answer, 'bedSlopeRight').sdBefore).toBeCloseTo(0.0001, 12);
+  });
+
+  it('has the player’s speeds in m/s, and the aim’s steady error in degrees', () => {
+    const answer = ask({ readings: [] });
+    const of = (quantity: string) => estimate(answer, quantity, 'player');
+    expect(of('aimBiasDeg')).toMatchObject({ part: 'player', value: 0 });
+    expect(of('aimBiasDeg').sdBefore).toBeCloseTo(0.5, 9);
+    const { soft, medium, firm } = USUAL_SPEEDS;
+    const values = [of('softMps'), of('mediumMps'), of('firmMps')].map(({ value }) => value);
+    expect(values).toEqual([soft, medium, firm]);
+    expect(of('firmMps').sd).toBeCloseTo(firm / 4, 9);
+  });
+
+  it('belongs to the cue it was read with, and what they share to both', () => {
+    const [right, left] = LINES;
+    const readings = [
+      { ...right, kit: { cue: 'stiff' } },
+      { ...left, kit: { cue: 'whippy' } },
+    ];
+    const answer = ask({ ...JOB, readings });
+    expect(estimate(answer, 'massRatio', 'stiff').sd).toBeLessThan(8);
+    expect(estimate(answer, 'massRatio', 'whippy').sd).toBeLessThan(8);
+    expect(answer.estimates.filter(({ part }: Told) => part === 'cloth')).toHaveLength(4);
+    expect(answer.kit.massRatio).toBe(estimate(answer, 'massRatio', 'whippy').value);
+    const asked = ask({ ...JOB, readings, for: { cue: 'stiff' } });
+    expect(asked.kit.massRatio).toBe(estimate(answer, 'massRatio', 'stiff').value);
+  });
+
+  it('is further off with a steadier stroke, for the readings weigh more', () => {
+    const sd = (directionDeg: number) =>
+      estimate(ask({ ...JOB, stroke: { directionDeg } }), 'massRatio').sd;
+    expect(sd(0.1)).toBeLessThan(sd(1));
+  });
+
+  it('names what pulls together: less squirt and more grip take the ball the same way', () => {
+    const readings = [-1, 1].map((sign) => ({
+      trial: 'curve',
+      side: 0.45 * sign,
+      height: 0,
+      elevationDeg: 20,
+      speedMps: 2.5,
+      distanceM: 2,
+      read: { landingM: 0.15 * sign },
+    }));
+    const stroke = { directionDeg: 0.05, tipM: 0, elevationDeg: 0, speedShare: 0.01 };
+    const { correlations } = ask({ readings, stroke });
+    expect(correlations[0]).toMatchObject({ one: 'massRatio', two: 'slideFriction' });
+    const [strongest, ...others] = correlations.map(
+      (pair: { correlation: number }) => pair.correlation,
+    );
+    expect(strongest).toBeLessThan(-0.5);
+    for (const other of others) {
+      expect(Math.abs(other)).toBeLessThanOrEqual(-strongest);
+      expect(Math.abs(other)).toBeGreaterThan(0.5);
+    }
+  });
+
+  it('names what hangs on how the player strays, by its name', () => {
+    const { flags } = ask({
+      ...JOB,
+      readings: [...LINES, ...LINES, ...LINES, ...LINES],
+      stroke: { directionDeg: 1 },
+    });
+    const massRatio = { part: 'cue', of: 'mine', quantity: 'massRatio' };
+    expect(flags.advice).toContainEqual({
+      kind: 'hangs-on-stroke',
+      ...massRatio,
+      stray: 'direction',
+      sdShare: expect.any(Number),
+    });
+  });
+});
+
+describe('what is left out of a reading', () => {
+  it('is as usual in its trial: a line is firm, level and up the table', () => {
+    const distances = shotsToDo(BED).flatMap(({ trial, setup }) =>
+      trial === 'line' ? [setup.distanceM] : [],
+    );
+    const distanceM = distances[0];
+    const told = { height: 0, elevationDeg: 3, headingDeg: 0, speed: 'firm', distanceM };
+    expect(distanceM).toBeGreaterThan(1);
+    const spelt = ask({ ...JOB, readings: LINES.map((line) => ({ ...line, ...told })) });
+    expect(spelt).toEqual(ask(JOB));
+  });
+
+  it('is its place in the list, of an id', () => {
+    const answer = ask({ ...JOB, readings: LINES.map(({ id, ...rest }) => rest) });
+    expect(answer.readings.map(({ id }: { id: unknown }) => id)).toEqual([1, 2]);
+  });
+
+  it('sends a cut ball along the table: the cue is turned against the cut', () => {
+    const cut = {
+      trial: 'throw',
+      side: 0,
+      cutDeg: 20,
+      speed: 'medium',
+      read: { objectLandingM: -0.03 },
+    };
+    const prior = { kit: { bedSlope: { rightM_per_M: 0.001 } } };
+    const expected = (more: object) =>
+      ask({ ...JOB, prior, readings: [{ ...cut, ...more }] }).readings[0].expected;
+    expect(expected({})).toBe(expected({ headingDeg: -20 }));
+    expect(expected({})).not.toBe(expected({ headingDeg: 0 }));
+  });
+});
+
+describe('a reading', () => {
+  it('is expected where squirt leads, when nothing bends the path', () => {
+    const lines = [0.3, -0.3].map((side) => ({
+      trial: 'line',
+      side,
+      elevationDeg: 0,
+      distanceM: 1,
+      read: { landingM: 0 },
+    }));
+    const prior = { kit: { massRatio: 20 }, kitSd: { massRatio: 0 } };
+    const { readings } = ask({ readings: lines, prior });
+    // 1.76° at m/m_e 20 and 0.3 of the radius, from the closed form by hand.
+    const asideM = Math.tan(1.76 / DEG);
+    expect(readings[0].expected).toBeCloseTo(-asideM, 3);
+    expect(readings[1].expected).toBeCloseTo(asideM, 3);
+  });
+
+  it('turned about with the cue is turned about: a slope seen from the other end', () => {
+    const coast = (headingDeg: number, rightM_per_M: number, alongM_per_M: number) =>
+      ask({
+        ...JOB,
+        prior: { kit: { bedSlope: { alongM_per_M, rightM_per_M } } },
+        readings: [{ trial: 'coast', headingDeg, read: { timeS: 5.7 } }],
+      }).readings[0].expected;
+    expect(coast(180, 0.0003, 0.0005)).toBeCloseTo(coast(0, -0.0003, -0.0005), 6);
+    expect(coast(90, 0.0005, 0.0003)).toBeCloseTo(coast(0, -0.0003, 0.0005), 6);
+  });
+});
+
+describe('the next shot', () => {
+  const { next } = ask({ ...JOB, next: true });
+
+  it('comes only where it is wanted', () => {
+    expect(ask(JOB)).not.toHaveProperty('next');
+    expect(ask({ ...JOB, next: false })).not.toHaveProperty('next');
+    expect(next.worth).toBeGreaterThan(0);
+  });
+
+  it('is a reading but for what is read, and expects just that', () => {
+    const readings = [...LINES, { ...next.shot, read: next.expected }];
+    const answer = ask({ ...JOB, readings });
+    expect(answer.ok).toBe(true);
+    expect(answer.unknown).toBeUndefined();
+    const names = answer.readings.slice(2).map(({ name }: { name: string }) => name);
+    expect(names).toEqual(Object.keys(next.expected));
+  });
+
+  it('teaches a quantity that is told', () => {
+    const known = ask(JOB).estimates.map(({ quantity }: Told) => quantity);
+    expect(known).toContain(next.teaches);
+  });
+
+  it('is proposed before anything has been read, for the table that is told', () => {
+    const first = ask({ readings: [], tableLengthM: 2.337, next: true }).next;
+    expect(first.shot.tableLengthM).toBe(2.337);
+    expect(first.worth).toBeGreaterThan(next.worth);
+  });
+
+  it('serves the aims that are told', () => {
+    const aim = { distanceM: 1, cutDeg: 10, height: 0, elevationDeg: 3, speedMps: 2 };
+    const sure = (side: number) => ask({ ...JOB, aims: [{ ...aim, side }] }).aimSdDeg.before;
+    expect(sure(0.4)).toBeGreaterThan(2 * sure(0));
+  });
+});
+
+describe('the line', () => {
+  it('has its id back, and names that mean nothing listed by their places', () => {
+    const [right, left] = LINES;
+    const readings = [right, { ...left, colour: 'red', kit: { stick: 'x' } }];
+    const answer = ask({ ...JOB, readings, note: 1, prior: { kit: { weight: 3 } } });
+    expect(answer).toMatchObject({ id: 7, ok: true });
+    expect(answer.unknown).toEqual([
+      'readings[1].colour',
+      'readings[1].kit.stick',
+      'note',
+      'prior.kit.weight',
+    ]);
+    expect(ask({ readings: [] }).id).toBeNull();
+  });
+
+  it('is told by its number where it is no object', () => {
+    expect(JSON.parse(answerFit('[]', 9))).toMatchObject({ reason: 'malformed', line: 9 });
+  });
+});
