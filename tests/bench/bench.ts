@@ -2,6 +2,7 @@ import { gzippedCodeBytes } from '../build/shipped-code';
 import type { BenchLine } from './bench-line';
 import { dragBench } from './drag-bench';
 import { engineBench } from './engine-bench';
+import { fitBench } from './fit-bench';
 import { odeBench } from './ode-bench';
 
 /** Everything that is measured, one figure a line. Needs a build in dist. */
@@ -11,6 +12,7 @@ function show({ name, value, unit }: BenchLine): void {
 }
 
 for (const line of engineBench()) show(line);
+for (const line of fitBench()) show(line);
 for (const line of odeBench()) show(line);
 for (const line of await dragBench()) show(line);
 show({ name: 'scripts and styles, gzipped', value: gzippedCodeBytes(), unit: 'bytes' });
