@@ -41,7 +41,7 @@ export const MIDDLE: KitPrior = {
 const BED: TrialBed = { lengthM: 2.54, ballRadiusM: DEFAULT_KIT.ballRadiusM };
 
 /** Invented: shots such as a player of a club plays, with side. */
-export const USUAL_SHOTS: readonly Shot[] = (
+const USUAL_SHOTS: readonly Shot[] = (
   [
     [0.8, 15, 0.3, 3, 1.2],
     [1.2, 30, -0.3, 3, 1.8],
@@ -79,7 +79,7 @@ export interface HiddenPlayer {
  * Readings are made by the reference with laws that the fit does not have: friction between balls
  * follows the slip, and spin dies a third faster or slower than this cloth's kind of number says.
  */
-export function hiddenPlayer(random: Random): HiddenPlayer {
+function hiddenPlayer(random: Random): HiddenPlayer {
   const normal = () => normalDraw(random);
   const kit = KIT_QUANTITIES.reduce(
     (drawn, quantity) => kitMoved(drawn, UNMEASURED, quantity, normal()),

@@ -122,7 +122,7 @@ function shotCurve(perUnknown: readonly (readonly number[])[], evidence: ShotEvi
 }
 
 /** J'(1 + EE')⁻¹J: Fisher's information of a shot's readings on the unknowns it touches. */
-export function information(
+function information(
   perUnknown: readonly (readonly number[])[],
   perStray: readonly (readonly number[])[],
 ): number[][] {

@@ -56,7 +56,7 @@ function speedOf(speedMps: number): Way['speed'] {
 const SOME_ROLL = 0.35;
 
 /** By the spin about the axis square to the motion, as a share of what rolling has. */
-export function arrivalSpin({ vx, vy, wx, wy }: BallState, ballRadiusM: number): ArrivalSpin {
+function arrivalSpin({ vx, vy, wx, wy }: BallState, ballRadiusM: number): ArrivalSpin {
   const roll = (ballRadiusM * (wy * vx - wx * vy)) / (vx * vx + vy * vy);
   if (roll > SOME_ROLL) return 'roll';
   return roll < -SOME_ROLL ? 'draw' : 'stun';

@@ -20,14 +20,24 @@ export interface ImpactOptions {
 
 const AS_MEASURED: ImpactOptions = { bits: 24, following: false };
 
-/**
- * Cue ball against a resting object ball. The normal impulse compresses until the approach stops,
- * then restitutes a share of that (Newton's restitution); friction is added up along the way.
- */
+/** Cue ball against a resting object ball. */
 export function ballImpact(cueBall: Body, objectAt: Vec3, kit: Kit, options = AS_MEASURED): Impact {
-  const between = minus(objectAt, cueBall.at);
-  const normal = times(1 / length(between), between);
   const objectBall: Body = { at: objectAt, velocity: [0, 0, 0], spin: [0, 0, 0] };
+  return bodiesImpact(cueBall, objectBall, kit, options);
+}
+
+/**
+ * Two balls, both perhaps moving. The normal impulse compresses until the approach stops, then
+ * restitutes a share of that (Newton's restitution); friction is added up along the way.
+ */
+export function bodiesImpact(
+  cueBall: Body,
+  objectBall: Body,
+  kit: Kit,
+  options = AS_MEASURED,
+): Impact {
+  const between = minus(objectBall.at, cueBall.at);
+  const normal = times(1 / length(between), between);
   const arms = { cue: times(kit.ballRadiusM, normal), object: times(-kit.ballRadiusM, normal) };
   const relative = minus(
     surfaceVelocity(cueBall, arms.cue),

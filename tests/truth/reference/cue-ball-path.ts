@@ -69,7 +69,7 @@ export function followBall(
 }
 
 /** A ball that rolls goes on rolling: nothing but a blow makes it slip again. */
-function nextMotion(ball: Coordinates, last: Motion, kit: Kit): Motion {
+export function nextMotion(ball: Coordinates, last: Motion, kit: Kit): Motion {
   const [, , z, vx, vy, vz] = ball;
   if (z > 0 || vz > 0) return 'flying';
   const slipMps = Math.hypot(...slipOf(ball, kit.ballRadiusM));
@@ -78,7 +78,7 @@ function nextMotion(ball: Coordinates, last: Motion, kit: Kit): Motion {
 }
 
 /** What comes next, up to where its law may stop holding, and never beyond. */
-function nextStretch(ball: Coordinates, motion: Motion, kit: Kit): Stretch {
+export function nextStretch(ball: Coordinates, motion: Motion, kit: Kit): Stretch {
   const { alongM_per_M, rightM_per_M } = kit.bedSlope;
   const downhill = GRAVITY * Math.hypot(alongM_per_M, rightM_per_M);
   const [, , z, vx, vy, vz, , , wz] = ball;
@@ -109,18 +109,18 @@ function nextStretch(ball: Coordinates, motion: Motion, kit: Kit): Stretch {
   return { law: whileRolling(kit), start: ball, durationS, accelerationMps2: drag + downhill };
 }
 
-function landed(end: Coordinates, kit: Kit, { restSpeedMps }: PathOptions): Coordinates {
+export function landed(end: Coordinates, kit: Kit, { restSpeedMps }: PathOptions): Coordinates {
   const { at, velocity, spin } = toBody(end);
   return toCoordinates(bedBounce({ at: [at[0], at[1], 0], velocity, spin }, kit, restSpeedMps));
 }
 
-function spunOut(ball: Coordinates): Coordinates {
+export function spunOut(ball: Coordinates): Coordinates {
   const [x, y, z, vx, vy, vz, wx, wy, wz] = ball;
   return [x, y, z, vx, vy, vz, wx, wy, Math.abs(wz) < SPUN_OUT_RADS ? 0 : wz];
 }
 
 /** The last trace of slip gone as friction would take it: 2/7 of it out of the velocity. */
-function gripped(ball: Coordinates, kit: Kit): Coordinates {
+export function gripped(ball: Coordinates, kit: Kit): Coordinates {
   const [x, y, z, vx, vy, vz, , , wz] = ball;
   const [ux, uy] = slipOf(ball, kit.ballRadiusM);
   const [gx, gy] = [vx - (2 / 7) * ux, vy - (2 / 7) * uy];

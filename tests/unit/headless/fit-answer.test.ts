@@ -4,18 +4,10 @@ import type { TrialShot } from '../../../src/engine/fit/trial-shot';
 import { TRIALS } from '../../../src/engine/fit/trials';
 import { DEFAULT_KIT, type Kit } from '../../../src/engine/model/kit';
 import { answerFit } from '../../../src/headless/fit-answer';
+import { ask, JOB, LINES, type Told } from './fit-lines';
 
 const DEG = 180 / Math.PI;
 const BED = { lengthM: 2.54, ballRadiusM: DEFAULT_KIT.ballRadiusM };
-
-const ask = (fields: object, line = 1) => JSON.parse(answerFit(JSON.stringify(fields), line));
-
-/** Invented readings: a firm line either side, 5 cm off to the side that squirt sends it. */
-const LINES = [
-  { id: 'right', trial: 'line', side: 0.45, read: { landingM: -0.05 } },
-  { id: 'left', trial: 'line', side: -0.45, read: { landingM: 0.05 } },
-];
-const JOB = { id: 7, tableLengthM: 2.54, readings: LINES };
 
 /** A request for readings that a kit makes of some shots, each struck exactly as meant. */
 function readingsOf(shots: readonly TrialShot[], kit: Kit): object[] {
@@ -39,15 +31,6 @@ function readingsOf(shots: readonly TrialShot[], kit: Kit): object[] {
       },
     ];
   });
-}
-
-interface Told {
-  readonly part: string;
-  readonly of: string;
-  readonly quantity: string;
-  readonly value: number;
-  readonly sd: number;
-  readonly sdBefore: number;
 }
 
 const estimate = (answer: { estimates: Told[] }, quantity: string, of = 'mine'): Told => {
@@ -257,42 +240,6 @@ describe('a reading', () => {
       }).readings[0].expected;
     expect(coast(180, 0.0003, 0.0005)).toBeCloseTo(coast(0, -0.0003, -0.0005), 6);
     expect(coast(90, 0.0005, 0.0003)).toBeCloseTo(coast(0, -0.0003, 0.0005), 6);
-  });
-});
-
-describe('the next shot', () => {
-  const { next } = ask({ ...JOB, next: true });
-
-  it('comes only where it is wanted', () => {
-    expect(ask(JOB)).not.toHaveProperty('next');
-    expect(ask({ ...JOB, next: false })).not.toHaveProperty('next');
-    expect(next.worth).toBeGreaterThan(0);
-  });
-
-  it('is a reading but for what is read, and expects just that', () => {
-    const readings = [...LINES, { ...next.shot, read: next.expected }];
-    const answer = ask({ ...JOB, readings });
-    expect(answer.ok).toBe(true);
-    expect(answer.unknown).toBeUndefined();
-    const names = answer.readings.slice(2).map(({ name }: { name: string }) => name);
-    expect(names).toEqual(Object.keys(next.expected));
-  });
-
-  it('teaches a quantity that is told', () => {
-    const known = ask(JOB).estimates.map(({ quantity }: Told) => quantity);
-    expect(known).toContain(next.teaches);
-  });
-
-  it('is proposed before anything has been read, for the table that is told', () => {
-    const first = ask({ readings: [], tableLengthM: 2.337, next: true }).next;
-    expect(first.shot.tableLengthM).toBe(2.337);
-    expect(first.worth).toBeGreaterThan(next.worth);
-  });
-
-  it('serves the aims that are told', () => {
-    const aim = { distanceM: 1, cutDeg: 10, height: 0, elevationDeg: 3, speedMps: 2 };
-    const sure = (side: number) => ask({ ...JOB, aims: [{ ...aim, side }] }).aimSdDeg.before;
-    expect(sure(0.4)).toBeGreaterThan(2 * sure(0));
   });
 });
 

@@ -1,0 +1,68 @@
+import { cushionTime, overCushionTime } from './approach-cushion';
+import { dropTime } from './approach-drop';
+import { meetingTime } from './approach-pair';
+import type { Field, OwnEvent } from './field';
+import { type Mover, phaseEnd } from './mover';
+import { areApart, isInside } from './plan-box';
+
+/** Works out anew all that a ball comes to next, now (s) that its motion has changed. */
+export function foresee(field: Field, mover: Mover, nowS: number): void {
+  foreseeOwn(field, mover, nowS);
+  for (const other of field.movers) {
+    if (other !== mover) foreseeMeeting(field, mover, other, nowS);
+  }
+}
+
+/** Works out anew when two balls meet. */
+export function foreseeMeeting(field: Field, a: Mover, b: Mover, nowS: number): void {
+  const [one, other] = a.number < b.number ? [a, b] : [b, a];
+  const at = pairIndex(field, one, other);
+  field.meetS[at] =
+    one.gone !== null || other.gone !== null
+      ? Number.POSITIVE_INFINITY
+      : meetingTime(field, one, other, nowS, field.metS[at] ?? Number.NEGATIVE_INFINITY);
+}
+
+export function pairIndex(field: Field, one: Mover, other: Mover): number {
+  return one.number * field.movers.length + other.number;
+}
+
+export function cushionIndex(field: Field, mover: Mover, cushion: number): number {
+  return mover.number * field.cushions.length + cushion;
+}
+
+/** Works out anew what a ball comes to by itself. */
+export function foreseeOwn(field: Field, mover: Mover, nowS: number): void {
+  const own = field.own[mover.number];
+  if (own === undefined) return;
+  own.kind = 'phase-ends';
+  own.timeS = phaseEnd(mover);
+  if (mover.phase === null || isInside(mover.box, field.open)) return;
+  foreseeCushions(field, mover, own, nowS);
+  foreseeDrops(field, mover, own, nowS);
+}
+
+function foreseeCushions(field: Field, mover: Mover, own: OwnEvent, nowS: number): void {
+  const isFlying = mover.phase?.motion === 'flying';
+  field.cushions.forEach((shape, index) => {
+    if (areApart(mover.box, shape.box, field.kit.ballRadiusM)) return;
+    const metS = field.cushionMetS[cushionIndex(field, mover, index)] ?? Number.NEGATIVE_INFINITY;
+    sooner(own, 'cushion', index, cushionTime(field, mover, shape, nowS, own.timeS, metS));
+    if (!isFlying) return;
+    sooner(own, 'over-cushion', index, overCushionTime(field, mover, shape, nowS, own.timeS));
+  });
+}
+
+function foreseeDrops(field: Field, mover: Mover, own: OwnEvent, nowS: number): void {
+  field.pockets.forEach((shape, index) => {
+    if (areApart(mover.box, shape.box, 0)) return;
+    sooner(own, 'drop', index, dropTime(field, mover, shape, nowS, own.timeS));
+  });
+}
+
+function sooner(own: OwnEvent, kind: OwnEvent['kind'], index: number, timeS: number): void {
+  if (!(timeS < own.timeS)) return;
+  own.kind = kind;
+  own.index = index;
+  own.timeS = timeS;
+}
