@@ -1,9 +1,8 @@
-import { checkQuery } from '../engine/aim/check-query';
-import type { Shot } from '../engine/aim/shot';
 import type { StrokeScatter } from '../engine/fit/fit-question';
 import type { Kit } from '../engine/model/kit';
 import { isWithin } from '../engine/model/range';
 import type { KitSpread } from '../engine/room/kit-spread';
+import { checkKit } from './check-kit';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt, span } from './door-refusal';
 import { type Fields, isFields } from './json-fields';
 import { kitFrom } from './parse-request';
@@ -18,21 +17,11 @@ export interface PlainPrior {
 /** Beyond this, m/m_e, nobody could tell one cue from another. */
 const MASS_RATIO = { min: 2, max: 1e6 };
 
-/** A shot that any kit takes, for whatever is wrong with the kit alone. */
-const ANY_SHOT: Shot = {
-  distanceM: 1,
-  cutRad: 0,
-  side: 0,
-  height: 0,
-  elevationRad: 0,
-  speedMps: 1,
-};
-
 /** What was known before: an ordinary kit, little known, where nothing is told. */
 export function parsePrior(given: unknown): PlainPrior | DoorRefusal {
   if (given !== undefined && !isFields(given)) return notTaken('prior', 'an object');
   const kit = kitFrom(given?.kit);
-  const problem = checkQuery(ANY_SHOT, kit);
+  const problem = checkKit(kit);
   if (problem !== null) return refusedAt('prior', problem);
   if (!isWithin(MASS_RATIO, kit.massRatio)) {
     return notTaken('prior.kit', `of a cue whose massRatio is ${span(MASS_RATIO)}`);

@@ -3,7 +3,7 @@ import type { AimAnswer } from '../engine/aim/shot';
 import { certaintyOf } from '../engine/room/certainty';
 import { chanceOf } from '../engine/room/chance';
 import { inputsOf } from '../engine/room/held-shot';
-import { type RoomWindow, roomWindows } from '../engine/room/windows';
+import { type RoomWindow, type RoomWindows, roomWindows } from '../engine/room/windows';
 import { type DoorRefusal, isRefusal } from './door-refusal';
 import type { LookupRequest } from './parse-request';
 import { parseKitSd, parseStroke, parseTarget, parseWants } from './parse-room';
@@ -25,17 +25,20 @@ function forgives({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer): 
   const target = parseTarget(fields, kit);
   if ('ok' in target) return target;
   const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
-  const windows = roomWindows(held, inputsOf(shot, aimRad));
-  if (windows === null) return { forgives: null };
-  return {
-    forgives: {
+  return { forgives: toldWindows(roomWindows(held, inputsOf(shot, aimRad))) };
+}
+
+/** What a stroke forgives, in the request's units; null where the ball does not go to begin with. */
+export function toldWindows(windows: RoomWindows | null): object | null {
+  return (
+    windows && {
       aimAngleDeg: inUnit(windows.aimRad, DEGREES),
       speedMps: inUnit(windows.speedMps, 1),
       side: inUnit(windows.side, 1),
       height: inUnit(windows.height, 1),
       elevationDeg: inUnit(windows.elevationRad, DEGREES),
-    },
-  };
+    }
+  );
 }
 
 /** @param scale from the engine's unit to the request's */

@@ -13,20 +13,41 @@ export function byChance(a: Option, b: Option): number {
   return b.chance.share - a.chance.share || a.place - b.place;
 }
 
+/** Kinds differ in side, in how the cue ball arrives, and in speed. */
+export function kindOf({ side, arrival, isDrag, speed }: Way): string {
+  return `${side} ${arrival} ${isDrag} ${speed}`;
+}
+
+/** An option so nearly as likely as another, as a share of it, is as good: then the plainer counts. */
+const AS_GOOD = 0.98;
+
 /**
- * The best option of every kind of way there is, the easiest first: kinds differ in side, in how the
- * cue ball arrives, and in speed.
+ * The best option of every kind of way there is, the easiest first. Of those as good as the best of
+ * their kind it is the one with the most level cue, and then the softest.
+ *
+ * @param isOpen tells of an option whether it can be played at all; left out: all can
  */
 export function distinctWays(
   options: readonly Option[],
   kit: Kit,
   leastElevationRad: number,
+  isOpen: (option: Option) => boolean = () => true,
 ): readonly NamedOption[] {
-  const kinds = new Map<string, NamedOption>();
+  const kinds = new Map<string, { readonly best: number; named: NamedOption }>();
   for (const option of [...options].sort(byChance)) {
     const way = wayOf(option, kit, leastElevationRad);
-    const kind = `${way.side} ${way.arrival} ${way.isDrag} ${way.speed}`;
-    if (!kinds.has(kind)) kinds.set(kind, { option, way });
+    const kind = kinds.get(kindOf(way));
+    const named = { option, way };
+    if (kind === undefined) {
+      if (isOpen(option)) kinds.set(kindOf(way), { best: option.chance.share, named });
+    } else if (option.chance.share >= AS_GOOD * kind.best && isPlainer(option, kind.named.option)) {
+      if (isOpen(option)) kind.named = named;
+    }
   }
-  return [...kinds.values()];
+  return [...kinds.values()].map(({ named }) => named).sort((a, b) => byChance(a.option, b.option));
+}
+
+function isPlainer({ shot: one }: Option, { shot: other }: Option): boolean {
+  if (one.elevationRad !== other.elevationRad) return one.elevationRad < other.elevationRad;
+  return one.speedMps < other.speedMps;
 }

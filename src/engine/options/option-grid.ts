@@ -17,6 +17,8 @@ export interface OptionGrid {
   readonly heights: readonly number[];
   readonly elevationsRad: readonly number[];
   readonly speedsMps: readonly number[];
+  /** Of each height the most level cue that clears what is behind the ball; left out: any does. */
+  readonly leastAtHeightsRad?: readonly number[];
 }
 
 const DEG = Math.PI / 180;
@@ -70,6 +72,8 @@ export function strokeAt(grid: OptionGrid, place: number): OptionStroke | null {
     take,
   ) as [number, number, number, number];
   if (isBeyondMiscue(side / MARGIN, height / MARGIN)) return null;
+  const leastRad = grid.leastAtHeightsRad?.[heights.indexOf(height)] ?? 0;
+  if (elevationRad < leastRad) return null;
   return { side, height, elevationRad, speedMps };
 }
 

@@ -1,7 +1,7 @@
-import { INPUT_RANGES } from '../aim/input-ranges';
 import { cholesky } from '../numerics/cholesky';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
+import { drawnInputs, type Normal, turnedBy } from './drawn-inputs';
 import { type HeldShot, type MissOrLost, missOfStroke, type StrokeInputs } from './held-shot';
 import {
   KIT_QUANTITIES,
@@ -55,7 +55,7 @@ export function chanceOf(
     let sum = 0;
     for (let point = 0; point < POINTS; point++) {
       const normal = (dimension: number) => normalQuantile(latticePoint(point, dimension, copy));
-      const drawn = drawInputs(held, inputs, profile, normal);
+      const drawn = drawnInputs(held.kit, inputs, profile, normal);
       const drawnHeld = { ...held, kit: drawKit(held, spread, ties, normal) };
       const tilt = tiltSd * normal(4);
       sum += shareAlong(
@@ -69,30 +69,6 @@ export function chanceOf(
   const square = copies.reduce((sum, copy) => sum + (copy - share) ** 2, 0);
   const sampling = Math.sqrt(square / (COPIES * (COPIES - 1)));
   return { share, error: Math.hypot(sampling, SECANT_ERROR) };
-}
-
-/** A standard normal draw for a dimension of the lattice. */
-type Normal = (dimension: number) => number;
-
-function drawInputs(
-  held: HeldShot,
-  inputs: StrokeInputs,
-  profile: StrokeProfile,
-  normal: Normal,
-): StrokeInputs {
-  const tip = tipShare(held, profile);
-  const apart = Math.sqrt(1 - profile.together * profile.together);
-  const speeds = INPUT_RANGES.speedMps;
-  const speed = inputs.speedMps * (1 + profile.speedShare * normal(0));
-  const elevation = inputs.elevationRad + profile.elevationRad * normal(3);
-  return {
-    aimRad: inputs.aimRad,
-    speedMps: Math.min(speeds.max, Math.max(speeds.min, speed)),
-    side: inputs.side + tip * apart * normal(1),
-    height: inputs.height + tip * normal(2),
-    // A cue cannot go below the cloth: what would is as far above it.
-    elevationRad: Math.min(INPUT_RANGES.elevationRad.max, Math.abs(elevation)),
-  };
 }
 
 /** How independent draws make up those of the sampled quantities: rows of a Cholesky factor. */
@@ -116,11 +92,6 @@ function drawKit(held: HeldShot, spread: KitSpread, ties: Ties | null, normal: N
   return kit;
 }
 
-/** The tip's scatter as a fraction of R at the contact point, which the dome moves less. */
-function tipShare({ kit }: HeldShot, profile: StrokeProfile): number {
-  return profile.tipM / (kit.ballRadiusM + kit.tipRadiusM);
-}
-
 /** The miss with the cue's direction off by so many standard deviations, the tip going with it. */
 function missAlong(
   held: HeldShot,
@@ -128,11 +99,7 @@ function missAlong(
   profile: StrokeProfile,
   sds: number,
 ): MissOrLost {
-  return missOfStroke(held, {
-    ...inputs,
-    aimRad: inputs.aimRad + profile.directionRad * sds,
-    side: inputs.side + tipShare(held, profile) * profile.together * sds,
-  });
+  return missOfStroke(held, turnedBy(held.kit, inputs, profile, sds));
 }
 
 /** A step along the direction, in standard deviations, for a first slope. */

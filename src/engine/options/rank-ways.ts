@@ -1,0 +1,62 @@
+import { distinctWays, type NamedOption } from './distinct-ways';
+import { pathCheck } from './path-in-the-way';
+import type { RankedWay } from './ranked-way';
+import { type RankQuestion, refineWay } from './refine-way';
+import type { Option } from './solve-option';
+import { waysToZone } from './ways-to-zone';
+
+/** More than a player would read. */
+const MOST_WAYS = 12;
+/** Worked out in full before the best are chosen. */
+const MOST_REFINED = 18;
+/** Cue balls that rest within this of each other rest in the same place, m. */
+const SAME_PLACE_M = 0.1;
+
+/** The ways worth working out in full: of every kind the best whose cue ball has a free path. */
+export function waysToRefine(
+  { question, scene, leastElevationRad }: RankQuestion,
+  options: readonly Option[],
+): readonly NamedOption[] {
+  const { kit } = question;
+  const isOpen = pathCheck(scene, kit);
+  const ways =
+    scene.zone === null
+      ? distinctWays(options, kit, leastElevationRad, isOpen)
+      : waysToZone(options, kit, leastElevationRad, scene, scene.zone, isOpen);
+  return ways.slice(0, MOST_REFINED);
+}
+
+/** Works the ways out one by one, in no certain order: {@link orderWays} puts them right. */
+export function* rankWays(
+  asked: RankQuestion,
+  options: readonly Option[],
+): Generator<RankedWay, void, void> {
+  for (const named of waysToRefine(asked, options)) yield refineWay(asked, named);
+}
+
+/**
+ * The easiest first, or where there is a zone the likeliest both to go and to leave the cue ball
+ * there. Left out is what another way betters: same side and arrival, the cue ball in the same
+ * place, and goes more often.
+ */
+export function orderWays(ways: readonly RankedWay[]): readonly RankedWay[] {
+  const ordered = [...ways].sort((a, b) => worthOf(b) - worthOf(a) || inGrid(a) - inGrid(b));
+  return ordered.filter((way) => !ordered.some((other) => betters(other, way))).slice(0, MOST_WAYS);
+}
+
+function worthOf({ chance, goodPosition }: RankedWay): number {
+  return chance * (goodPosition ?? 1);
+}
+
+function inGrid({ option }: RankedWay): number {
+  return option.place;
+}
+
+function betters(one: RankedWay, other: RankedWay): boolean {
+  return (
+    one.way.side === other.way.side &&
+    one.way.arrival === other.way.arrival &&
+    one.chance > other.chance &&
+    Math.hypot(one.rest.xM - other.rest.xM, one.rest.yM - other.rest.yM) < SAME_PLACE_M
+  );
+}

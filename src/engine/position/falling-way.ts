@@ -1,0 +1,72 @@
+import type { Cushion } from '../model/cushion';
+import { STANDARD_GRAVITY as g } from '../model/gravity';
+import type { Kit } from '../model/kit';
+import { playTable } from '../table/play-table';
+import type { PocketShape } from '../table/pocket-shape';
+import type { Point } from '../table/point';
+import type { TableShape } from '../table/table-shape';
+import { type OpenWay, openWay } from './open-way';
+
+/** How fast the ball comes to the mouth, m/s: medium (common practice, no source). */
+const ARRIVES_MPS = 1.5;
+/** Struck so high a ball rolls at once: 2/5 of R above centre (Coriolis 1835). */
+const ROLLING_HEIGHT = 0.4;
+/** A step outward from the middle, as a share of the half that is open; and how far to look. */
+const STEP_SHARE = 1 / 4;
+const MOST_SHARE = 2.5;
+const HALVINGS = 4;
+/** More than a ball does that falls; what is still about after so many rattled out. */
+const MOST_EVENTS = 24;
+
+/**
+ * The directions in which a ball at some place falls into a pocket, by playing it there at a medium
+ * speed: a ball that touches a point may still fall, and one that runs along a rail may be thrown
+ * out by the far jaw. They are looked for around the middle of the {@link openWay}, outward to the
+ * first that fails. Where the middle itself does not fall, for what lies between, it is all that is
+ * open. Null where nothing is.
+ */
+export function fallingWay(
+  from: Point,
+  pocket: PocketShape,
+  shape: TableShape,
+  kit: Kit,
+  cushion: Cushion,
+): OpenWay | null {
+  const open = openWay(from, pocket, shape, kit, cushion);
+  if (open === null) return null;
+  const { alongRad, halfAngleRad, distanceM } = open;
+  const speedMps = Math.sqrt(ARRIVES_MPS ** 2 + 2 * kit.rollFriction * g * distanceM);
+  // Without end mass the cue does not drive the ball into the bed.
+  const plain = {
+    ...kit,
+    massRatio: Number.POSITIVE_INFINITY,
+    bedSlope: { alongM_per_M: 0, rightM_per_M: 0 },
+  };
+  const falls = (share: number) => {
+    const aimRad = alongRad + share * halfAngleRad;
+    const stroke = { aimRad, side: 0, height: ROLLING_HEIGHT, elevationRad: 0, speedMps };
+    const options = { cushion, mostEvents: MOST_EVENTS };
+    const play = playTable([{ xM: from.x, yM: from.y }], stroke, plain, shape, options);
+    const outcome = play.ok ? play.balls[0]?.outcome : undefined;
+    return outcome?.kind === 'pocketed' && outcome.pocket === pocket.name;
+  };
+  if (!falls(0)) return open;
+  const [low, high] = [edge(falls, -1), edge(falls, 1)];
+  return {
+    ...open,
+    alongRad: alongRad + ((low + high) / 2) * halfAngleRad,
+    halfAngleRad: ((high - low) / 2) * halfAngleRad,
+  };
+}
+
+/** The last share of the half angle that falls, on one side. */
+function edge(falls: (share: number) => boolean, side: number): number {
+  let good = 0;
+  while (good < MOST_SHARE && falls(side * (good + STEP_SHARE))) good += STEP_SHARE;
+  let step = STEP_SHARE;
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    step /= 2;
+    if (falls(side * (good + step))) good += step;
+  }
+  return side * good;
+}

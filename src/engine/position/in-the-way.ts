@@ -1,0 +1,46 @@
+import type { Cushion } from '../model/cushion';
+import type { Kit } from '../model/kit';
+import type { Point } from '../table/point';
+import type { TableShape } from '../table/table-shape';
+import { placeOf } from './balls-of';
+import { fromPiece, piecesApart, TOUCHING_M, touchingM } from './clearances';
+import type { InTheWay, Position } from './position';
+
+/** A ball's straight way from one place to another. */
+export interface StraightWay {
+  readonly mover: InTheWay['mover'];
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/**
+ * What a ball would hit on a straight way, the nearest first; a cushion last, and once.
+ *
+ * @param others every ball that may lie in the way, and neither the one that moves nor its aim
+ */
+export function onStraightWay(
+  { mover, from, to }: StraightWay,
+  others: Position,
+  shape: TableShape,
+  kit: Kit,
+  cushion: Cushion,
+): readonly InTheWay[] {
+  const leastM = 2 * kit.ballRadiusM - TOUCHING_M;
+  const balls = others
+    .map((ball) => ({ what: ball.name, ...fromPiece(placeOf(ball), from, to) }))
+    .filter(({ apartM }) => apartM < leastM)
+    .sort((a, b) => a.alongM - b.alongM)
+    .map(({ what }): InTheWay => ({ mover, what }));
+  const meets = meetsCushion(from, to, shape, touchingM(cushion, kit));
+  return meets ? [...balls, { mover, what: 'jaw' }] : balls;
+}
+
+function meetsCushion(from: Point, to: Point, shape: TableShape, reachM: number): boolean {
+  return shape.cushions.some(({ core, roundingM }) =>
+    core.some(({ fromX, fromY, alongX, alongY, lengthM }) => {
+      const start = { x: fromX, y: fromY };
+      const end = { x: fromX + alongX * lengthM, y: fromY + alongY * lengthM };
+      return piecesApart(from, to, start, end) < reachM + roundingM - TOUCHING_M;
+    }),
+  );
+}

@@ -1,0 +1,123 @@
+import { INPUT_RANGES } from '../aim/input-ranges';
+import { type Cushion, DEFAULT_CUSHION } from '../model/cushion';
+import type { Kit } from '../model/kit';
+import { bearing, wrapped } from '../numerics/angle';
+import type { PocketShape } from '../table/pocket-shape';
+import type { Point } from '../table/point';
+import type { TableShape } from '../table/table-shape';
+import { ballNamed, placeOf, without } from './balls-of';
+import { bridgeRoom } from './bridge-room';
+import { fallingWay } from './falling-way';
+import { onStraightWay, type StraightWay } from './in-the-way';
+import { leastElevation } from './least-elevation';
+import { findMisplaced, noShot } from './misplaced';
+import type { OpenWay } from './open-way';
+import type { Intent, NamedBall, NoShot, Position, PositionShot } from './position';
+
+/**
+ * The shot that a position asks for: all of it but the stroke.
+ *
+ * Its target is the mouth as the ball sees it, told where the bed drops away: it holds just the
+ * directions that are open. A cue ball that all but lies where it should meet the ball is taken for
+ * a straight one from as near as the engine goes.
+ */
+export function shotFrom(
+  position: Position,
+  intent: Intent,
+  shape: TableShape,
+  kit: Kit,
+  cushion: Cushion = DEFAULT_CUSHION,
+): PositionShot | NoShot {
+  const [cueBall, ball] = [ballNamed(position, 'cue'), ballNamed(position, intent.ball)];
+  if (cueBall === null) return noShot('no-cue-ball', 'There is no cue ball on the table.');
+  if (ball === null) return noShot('no-such-ball', `There is no ball ${intent.ball} on the table.`);
+  const misplaced = findMisplaced(position, shape, kit, cushion);
+  if (misplaced !== null) return misplaced;
+  const pocket = shape.pockets.find(({ name }) => name === intent.pocket);
+  const open = pocket === undefined ? null : fallingWay(placeOf(ball), pocket, shape, kit, cushion);
+  if (pocket === undefined || open === null) {
+    return noShot(
+      'pocket-closed',
+      'From there the ball does not go past the points of that pocket.',
+    );
+  }
+  const line = lineTo(placeOf(cueBall), ghostOf(ball, open, kit), open.alongRad);
+  if (Math.abs(line.cutRad) >= Math.PI / 2) {
+    return noShot('too-thin', 'The cut is 90° or more: the cue ball cannot send it that way.');
+  }
+  const others = without(position, 'cue', intent.ball);
+  const blocks = waysOf(cueBall, ball, line.ghost, open, pocket).flatMap((way) =>
+    onStraightWay(way, others, shape, kit, cushion),
+  );
+  return {
+    ok: true,
+    distanceM: line.distanceM,
+    cutRad: line.cutRad,
+    headingRad: line.headingRad,
+    ghost: { xM: line.ghost.x, yM: line.ghost.y },
+    target: mouthOf(open, kit),
+    inTheWay: blocks,
+    ...behind(position, cueBall, line.headingRad, shape, kit, cushion),
+  };
+}
+
+/** A ball's width behind the object ball, seen along the target line. */
+function ghostOf({ xM, yM }: NamedBall, { alongRad }: OpenWay, { ballRadiusM }: Kit): Point {
+  const widthM = 2 * ballRadiusM;
+  return { x: xM - widthM * Math.sin(alongRad), y: yM - widthM * Math.cos(alongRad) };
+}
+
+interface StraightLine {
+  readonly distanceM: number;
+  readonly headingRad: number;
+  readonly cutRad: number;
+  readonly ghost: Point;
+}
+
+function lineTo(cueBall: Point, ghost: Point, targetRad: number): StraightLine {
+  const leastM = INPUT_RANGES.distanceM.min;
+  const [dx, dy] = [ghost.x - cueBall.x, ghost.y - cueBall.y];
+  const distanceM = Math.hypot(dx, dy);
+  if (distanceM < leastM) return { distanceM: leastM, headingRad: targetRad, cutRad: 0, ghost };
+  const headingRad = bearing(dx, dy);
+  return { distanceM, headingRad, cutRad: wrapped(targetRad - headingRad), ghost };
+}
+
+/** The cue ball's way to the ghost ball, and the object ball's to the mouth. */
+function waysOf(
+  cueBall: NamedBall,
+  ball: NamedBall,
+  ghost: Point,
+  { alongRad }: OpenWay,
+  { mouth, axis }: PocketShape,
+): readonly StraightWay[] {
+  const from = placeOf(ball);
+  const beforeM = (mouth.x - from.x) * axis.x + (mouth.y - from.y) * axis.y;
+  const [sin, cos] = [Math.sin(alongRad), Math.cos(alongRad)];
+  const toMouthM = Math.max(0, beforeM / (sin * axis.x + cos * axis.y));
+  const to = { x: from.x + toMouthM * sin, y: from.y + toMouthM * cos };
+  return [
+    { mover: 'cue', from: placeOf(cueBall), to: ghost },
+    { mover: 'object', from, to },
+  ];
+}
+
+function mouthOf({ distanceM, halfAngleRad }: OpenWay, { ballRadiusM }: Kit) {
+  const halfM = distanceM * Math.tan(halfAngleRad) + ballRadiusM;
+  return { kind: 'mouth' as const, distanceM, mouthM: 2 * halfM };
+}
+
+/** What the cue and the hand find behind the cue ball. */
+function behind(
+  position: Position,
+  cueBall: NamedBall,
+  headingRad: number,
+  shape: TableShape,
+  kit: Kit,
+  cushion: Cushion,
+): Pick<PositionShot, 'least' | 'bridge'> {
+  const others = without(position, 'cue');
+  const at = placeOf(cueBall);
+  const least = leastElevation(at, headingRad, others, shape, kit, cushion);
+  return { least, bridge: bridgeRoom(at, headingRad, others, least, shape, kit) };
+}

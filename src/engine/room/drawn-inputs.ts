@@ -1,0 +1,48 @@
+import { INPUT_RANGES } from '../aim/input-ranges';
+import type { Kit } from '../model/kit';
+import type { StrokeInputs } from './held-shot';
+import type { StrokeProfile } from './stroke-profile';
+
+/** A standard normal draw for a dimension: speed, sideways tip, height, elevation. */
+export type Normal = (dimension: number) => number;
+
+/** A stroke as it came out, all but the cue's direction and what of the tip goes with that. */
+export function drawnInputs(
+  kit: Kit,
+  inputs: StrokeInputs,
+  profile: StrokeProfile,
+  normal: Normal,
+): StrokeInputs {
+  const tip = tipShare(kit, profile);
+  const apart = Math.sqrt(1 - profile.together * profile.together);
+  const speeds = INPUT_RANGES.speedMps;
+  const speed = inputs.speedMps * (1 + profile.speedShare * normal(0));
+  const elevation = inputs.elevationRad + profile.elevationRad * normal(3);
+  return {
+    aimRad: inputs.aimRad,
+    speedMps: Math.min(speeds.max, Math.max(speeds.min, speed)),
+    side: inputs.side + tip * apart * normal(1),
+    height: inputs.height + tip * normal(2),
+    // A cue cannot go below the cloth: what would is as far above it.
+    elevationRad: Math.min(INPUT_RANGES.elevationRad.max, Math.abs(elevation)),
+  };
+}
+
+/** The cue's direction off by so many standard deviations, the tip going with it. */
+export function turnedBy(
+  kit: Kit,
+  inputs: StrokeInputs,
+  profile: StrokeProfile,
+  sds: number,
+): StrokeInputs {
+  return {
+    ...inputs,
+    aimRad: inputs.aimRad + profile.directionRad * sds,
+    side: inputs.side + tipShare(kit, profile) * profile.together * sds,
+  };
+}
+
+/** The tip's scatter as a fraction of R at the contact point, which the dome moves less. */
+function tipShare(kit: Kit, profile: StrokeProfile): number {
+  return profile.tipM / (kit.ballRadiusM + kit.tipRadiusM);
+}

@@ -1,0 +1,94 @@
+import { slopeSeenAlong } from '../engine/model/bed-slope';
+import { gridFrom } from '../engine/options/grid-from';
+import { placesOf } from '../engine/options/option-grid';
+import { orderWays, rankWays } from '../engine/options/rank-ways';
+import type { RankedWay } from '../engine/options/ranked-way';
+import { sweepOptions } from '../engine/options/sweep-options';
+import type { NoShot, PositionShot } from '../engine/position/position';
+import { shotFrom } from '../engine/position/shot-from-position';
+import { isRefusal } from './door-refusal';
+import type { Fields } from './json-fields';
+import { OPTIONS_NAMES, type OptionsRequest, parseOptions } from './options-request';
+import { malformed, parseLine } from './parse-line';
+import { toldWindows } from './room-of';
+import { unknownNames } from './unknown-names';
+
+const DEGREES = 180 / Math.PI;
+
+/**
+ * Compares all ways to play the ball of one line and answers with one line, the easiest first, both
+ * JSON: metres, seconds and degrees. Lines are counted from 1.
+ */
+export function answerOptions(line: string, lineNumber: number): string {
+  const fields = parseLine(line);
+  if (fields === null) return JSON.stringify(malformed(lineNumber));
+  const unknown = unknownNames(fields, OPTIONS_NAMES);
+  return JSON.stringify({
+    id: fields.id ?? null,
+    ...answerOf(fields),
+    ...(unknown.length > 0 ? { unknown } : {}),
+  });
+}
+
+function answerOf(fields: Fields): object {
+  const request = parseOptions(fields);
+  if (isRefusal(request)) return request;
+  const { balls, intent, shape, kit } = request;
+  const shot = shotFrom(balls, intent, shape, kit);
+  return shot.ok ? compared(request, shot) : toldNoShot(shot);
+}
+
+const REMEDIES: { readonly [R in NoShot['reason']]: string } = {
+  'no-cue-ball': 'Give a ball named "cue".',
+  'no-such-ball': 'Play a ball that is on the table.',
+  overlap: 'Lay the balls at least a ball’s width apart.',
+  'off-bed': 'Lay every ball on the bed, clear of cushions and holes.',
+  'too-thin': 'Choose another ball or pocket, or lay the cue ball elsewhere.',
+  'pocket-closed': 'Choose another pocket.',
+};
+
+function toldNoShot(none: NoShot): object {
+  return { ...none, remedy: REMEDIES[none.reason] };
+}
+
+function compared(request: OptionsRequest, shot: PositionShot): object {
+  const { balls, intent, shape, kit, spread, profile, zone, most } = request;
+  const { distanceM, cutRad, headingRad, target, least } = shot;
+  const alongShot = { ...kit, bedSlope: slopeSeenAlong(kit.bedSlope, headingRad) };
+  const asked = {
+    question: { distanceM, cutRad, target, kit: alongShot, spread, profile },
+    scene: { position: balls, intent, headingRad, shape, kit, zone },
+    leastElevationRad: least.elevationRad,
+  };
+  const grid = gridFrom(balls, headingRad, shape, kit);
+  const options = sweepOptions(asked.question, grid, { from: 0, to: placesOf(grid) });
+  const ways = orderWays([...rankWays(asked, options)]).slice(0, most);
+  return { ok: true, shot: toldShot(shot), compared: options.length, ways: ways.map(toldWay) };
+}
+
+function toldShot({ ok, cutRad, headingRad, least, ...shot }: PositionShot): object {
+  return {
+    ...shot,
+    cutDeg: cutRad * DEGREES,
+    headingDeg: headingRad * DEGREES,
+    least: { elevationDeg: least.elevationRad * DEGREES, over: least.over },
+  };
+}
+
+function toldWay(ranked: RankedWay): object {
+  const { option, way, chance, chanceError, hardest, windows, rest, ...fate } = ranked;
+  const { side, height, elevationRad, speedMps } = option.shot;
+  return {
+    side,
+    height,
+    elevationDeg: elevationRad * DEGREES,
+    speedMps,
+    aimAngleDeg: option.aimRad * DEGREES,
+    way,
+    chance: { share: chance, error: chanceError },
+    hardest,
+    forgives: toldWindows(windows),
+    rest: { xM: rest.xM, yM: rest.yM, sdM: rest.sdM },
+    ...fate,
+  };
+}

@@ -1,0 +1,72 @@
+import { isWithin } from '../engine/model/range';
+import type { RestZone } from '../engine/options/table-scene';
+import type { Intent } from '../engine/position/position';
+import type { KitSpread } from '../engine/room/kit-spread';
+import type { StrokeProfile } from '../engine/room/stroke-profile';
+import type { TableShape } from '../engine/table/table-shape';
+import { type DoorRefusal, isRefusal, notTaken } from './door-refusal';
+import { type Fields, isFields } from './json-fields';
+import { kitNames, STROKE_NAMES } from './parse-request';
+import { parseKitSd, parseStroke } from './parse-room';
+import { type GivenTable, parseGivenTable, TABLE_NAMES } from './play-given';
+import type { KnownNames } from './unknown-names';
+
+/** A position, what to play from it, and by whom with what. */
+export interface OptionsRequest extends GivenTable {
+  readonly intent: Intent;
+  readonly spread: KitSpread;
+  readonly profile: StrokeProfile;
+  readonly zone: RestZone | null;
+  readonly most: number;
+}
+
+/** Every name of a request, and of the objects in it. */
+export const OPTIONS_NAMES: KnownNames = {
+  '': ['id', 'table', 'balls', 'play', 'kit', 'kitSd', 'stroke', 'zone', 'most'],
+  ...TABLE_NAMES,
+  play: ['ball', 'pocket'],
+  zone: ['xM', 'yM', 'radiusM'],
+  stroke: STROKE_NAMES,
+  ...kitNames(''),
+};
+
+const MOST_WAYS = 12;
+
+/** Reads one request, or tells why it cannot be taken. */
+export function parseOptions(fields: Fields): OptionsRequest | DoorRefusal {
+  const given = parseGivenTable(fields);
+  if (isRefusal(given)) return given;
+  const intent = parseIntent(fields.play, given.shape);
+  if (isRefusal(intent)) return intent;
+  const spread = parseKitSd(fields, given.kit);
+  if (isRefusal(spread)) return spread;
+  const profile = parseStroke(fields);
+  if (isRefusal(profile)) return profile;
+  const zone = parseZone(fields.zone);
+  if (zone !== null && isRefusal(zone)) return zone;
+  const { most = MOST_WAYS } = fields;
+  if (!Number.isInteger(most) || !isWithin({ min: 1, max: MOST_WAYS }, most)) {
+    return notTaken('most', `a whole number from 1 to ${MOST_WAYS}`);
+  }
+  return { ...given, intent, spread, profile, zone, most };
+}
+
+function parseIntent(given: unknown, shape: TableShape): Intent | DoorRefusal {
+  if (!isFields(given)) return notTaken('play', 'an object with ball and pocket');
+  const { ball } = given;
+  if (typeof ball !== 'number') return notTaken('play.ball', 'the number of a ball on the table');
+  const pocket = shape.pockets.find(({ name }) => name === given.pocket)?.name;
+  if (pocket !== undefined) return { ball, pocket };
+  return notTaken('play.pocket', `one of ${shape.pockets.map(({ name }) => name).join(', ')}`);
+}
+
+const ZONE_WORDS = 'an object with xM, yM and a radiusM from 0.01 to 2';
+
+function parseZone(given: unknown): RestZone | null | DoorRefusal {
+  if (given === undefined) return null;
+  if (!isFields(given)) return notTaken('zone', ZONE_WORDS);
+  const { xM, yM, radiusM } = given;
+  const isFine =
+    typeof xM === 'number' && typeof yM === 'number' && isWithin({ min: 0.01, max: 2 }, radiusM);
+  return isFine ? { xM, yM, radiusM } : notTaken('zone', ZONE_WORDS);
+}

@@ -1,0 +1,129 @@
+import { INPUT_RANGES } from '../engine/aim/input-ranges';
+import type { Kit } from '../engine/model/kit';
+import { endState } from '../engine/model/phase';
+import { isWithin } from '../engine/model/range';
+import type { Stroke } from '../engine/model/strike';
+import { ballNamed, without } from '../engine/position/balls-of';
+import type { NamedBall } from '../engine/position/position';
+import { playTable } from '../engine/table/play-table';
+import type { BallRun, TableEvent, TablePlay, TableRefusal } from '../engine/table/table-play';
+import { type DoorRefusal, isRefusal, notTaken, refusedAt } from './door-refusal';
+import { type Fields, isFields, numberOf } from './json-fields';
+import { malformed, parseLine } from './parse-line';
+import { kitNames } from './parse-request';
+import { parseGivenTable, TABLE_NAMES } from './play-given';
+import { type KnownNames, unknownNames } from './unknown-names';
+
+/** Every name of a request, and of the objects in it. */
+const KNOWN: KnownNames = {
+  '': ['id', 'table', 'balls', 'stroke', 'kit'],
+  ...TABLE_NAMES,
+  stroke: ['headingDeg', 'side', 'height', 'elevationDeg', 'speedMps'],
+  ...kitNames(''),
+};
+
+const RAD = Math.PI / 180;
+const TURN_DEG = 360;
+
+/**
+ * Plays the stroke of one line on its table and answers with one line of what became of every ball,
+ * both JSON: metres, seconds and degrees. Lines are counted from 1.
+ */
+export function answerPlay(line: string, lineNumber: number): string {
+  const fields = parseLine(line);
+  if (fields === null) return JSON.stringify(malformed(lineNumber));
+  const unknown = unknownNames(fields, KNOWN);
+  return JSON.stringify({
+    id: fields.id ?? null,
+    ...answerOf(fields),
+    ...(unknown.length > 0 ? { unknown } : {}),
+  });
+}
+
+function answerOf(fields: Fields): object {
+  const given = parseGivenTable(fields);
+  if (isRefusal(given)) return given;
+  const stroke = parseStroke(fields.stroke);
+  if (isRefusal(stroke)) return refusedAt('stroke', stroke);
+  const cueBall = ballNamed(given.balls, 'cue');
+  const balls = [...(cueBall === null ? [] : [cueBall]), ...without(given.balls, 'cue')];
+  const play = playTable(balls, stroke, given.kit, given.shape);
+  return play.ok ? told(play, balls, given.kit) : toldRefusal(play);
+}
+
+/** The stroke of a request; its ranges are the engine's. */
+function parseStroke(given: unknown): Stroke | DoorRefusal {
+  if (!isFields(given)) return notTaken('headingDeg', 'a number of degrees');
+  const { headingDeg } = given;
+  if (!isWithin({ min: -TURN_DEG, max: TURN_DEG }, headingDeg)) {
+    return notTaken('headingDeg', `a number from ${-TURN_DEG} to ${TURN_DEG}`);
+  }
+  const stroke = {
+    aimRad: headingDeg * RAD,
+    side: numberOf(given.side),
+    height: numberOf(given.height),
+    elevationRad: numberOf(given.elevationDeg) * RAD,
+    speedMps: numberOf(given.speedMps),
+  };
+  const names = ['side', 'height', 'elevationRad', 'speedMps'] as const;
+  const wrong = names.find((name) => !isWithin(INPUT_RANGES[name], stroke[name]));
+  return wrong === undefined ? stroke : outside(wrong);
+}
+
+function outside(name: 'side' | 'height' | 'elevationRad' | 'speedMps'): DoorRefusal {
+  const { min, max } = INPUT_RANGES[name];
+  if (name !== 'elevationRad') return notTaken(name, `a number from ${min} to ${max}`);
+  return notTaken('elevationDeg', `a number from ${min / RAD} to ${Math.round(max / RAD)}`);
+}
+
+const REMEDIES: { readonly [R in TableRefusal['reason']]: string } = {
+  'out-of-range': 'Give a value that the engine takes.',
+  'beyond-miscue-limit': 'Strike nearer the centre: side and height together within half a radius.',
+  'never-stops': 'Enter less slope, or more roll friction.',
+  'no-balls': 'Give fewer balls, the cue ball among them.',
+  'off-bed': 'Lay every ball on the bed, clear of cushions and holes.',
+  overlap: 'Lay the balls at least a ball’s width apart.',
+};
+
+function toldRefusal(refusal: TableRefusal): object {
+  return { ...refusal, remedy: REMEDIES[refusal.reason] };
+}
+
+function told(play: TablePlay, balls: readonly NamedBall[], kit: Kit): object {
+  const nameOf = (number: number) => balls[number]?.name ?? null;
+  return {
+    ok: true,
+    endS: play.endS,
+    complete: play.complete,
+    balls: play.balls.map((run, number) => ({
+      name: nameOf(number),
+      outcome: run.outcome,
+      path: cornersOf(run, kit),
+    })),
+    events: play.events.map((event) => toldEvent(event, nameOf)),
+  };
+}
+
+function toldEvent(event: TableEvent, nameOf: (number: number) => unknown): object {
+  const { ball, ...rest } = event;
+  const named = { ...rest, ball: nameOf(ball) };
+  return event.kind === 'hits-ball' ? { ...named, other: nameOf(event.other) } : named;
+}
+
+/** Where each piece of a ball's way begins, and where the last one ends. */
+function cornersOf({ from, phases }: BallRun, kit: Kit): readonly object[] {
+  const starts = phases.map(({ start, startS, motion }) => corner(start, startS, motion));
+  const last = phases.at(-1);
+  if (last === undefined) return [corner({ ...from, zM: 0 }, 0, null)];
+  const end = endState(last);
+  const isStill = Math.hypot(end.vx, end.vy) === 0 && end.zM < kit.ballRadiusM;
+  return [...starts, corner(end, last.startS + last.durationS, isStill ? null : last.motion)];
+}
+
+function corner(
+  { xM, yM, zM }: { readonly xM: number; readonly yM: number; readonly zM: number },
+  timeS: number,
+  motion: string | null,
+): object {
+  return { timeS, xM, yM, heightM: zM, motion };
+}

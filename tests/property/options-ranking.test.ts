@@ -1,0 +1,136 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { travel } from '../../src/engine/events/journey';
+import { lineCrossing } from '../../src/engine/events/line-crossing';
+import { orderWays, waysToRefine } from '../../src/engine/options/rank-ways';
+import type { RankedWay } from '../../src/engine/options/ranked-way';
+import { refineWay } from '../../src/engine/options/refine-way';
+import type { OptionQuestion } from '../../src/engine/options/solve-option';
+import { didGo, playOn, type TableScene } from '../../src/engine/options/table-scene';
+import { inputsOf } from '../../src/engine/room/held-shot';
+import { KIT_QUANTITIES, kitMoved } from '../../src/engine/room/kit-spread';
+import type { TablePlay } from '../../src/engine/table/table-play';
+import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
+import { type AskedPosition, inventedPositions, someOptions } from '../harness/invented-positions';
+import { normalDraw } from '../harness/normal-draw';
+import { type Random, seededRandom } from '../harness/seeded-random';
+
+/** Ten positions, all invented, with long thin cuts and position to play among them. */
+const POSITIONS = inventedPositions();
+const WAYS = campaignSize(3, 6);
+const PLAYS = campaignSize(400, 20_000);
+
+/** A stroke as it came out, by the plain way: every error drawn, the kit's too. */
+function drawnPlay({ question, scene }: AskedPosition['asked'], way: RankedWay, random: Random) {
+  const { profile, spread } = question;
+  const meant = inputsOf(way.option.shot, way.option.aimRad);
+  const kit = KIT_QUANTITIES.filter((quantity) => spread[quantity] > 0).reduce(
+    (moved, quantity) => kitMoved(moved, spread, quantity, normalDraw(random)),
+    scene.kit,
+  );
+  const tip = profile.tipM / (kit.ballRadiusM + kit.tipRadiusM);
+  const apart = Math.sqrt(1 - profile.together ** 2);
+  const direction = normalDraw(random);
+  const table = playOn(
+    { ...scene, kit },
+    {
+      aimRad: meant.aimRad + profile.directionRad * direction,
+      side: meant.side + tip * (profile.together * direction + apart * normalDraw(random)),
+      height: meant.height + tip * normalDraw(random),
+      speedMps: Math.max(0.02, meant.speedMps * (1 + profile.speedShare * normalDraw(random))),
+      elevationRad: Math.abs(meant.elevationRad + profile.elevationRad * normalDraw(random)),
+    },
+  );
+  return table && { table, kit };
+}
+
+/** Whether the object ball would cross within its mouth, were there no cushions about it. */
+function crosses({ balls }: TablePlay, question: OptionQuestion, scene: TableScene): boolean {
+  const run = balls[1];
+  const start = run?.phases[0]?.start;
+  const { target, cutRad, kit } = question;
+  if (run === undefined || start === undefined || target.kind !== 'mouth') return false;
+  const crossing = lineCrossing(travel(start, 0, scene.kit, []).phases, {
+    fromXM: run.from.xM,
+    fromYM: run.from.yM,
+    alongRad: scene.headingRad + cutRad,
+    distanceM: target.distanceM,
+  });
+  return crossing !== null && Math.abs(crossing.rightM) <= target.mouthM / 2 - kit.ballRadiusM;
+}
+
+interface Counted {
+  readonly way: RankedWay;
+  /** Shares of the strokes: by the mouth, and by what really fell. */
+  readonly crossed: number;
+  readonly fell: number;
+}
+
+function count({ asked }: AskedPosition, way: RankedWay, random: Random): Counted {
+  let [crossed, fell] = [0, 0];
+  for (let stroke = 0; stroke < PLAYS; stroke++) {
+    const play = drawnPlay(asked, way, random);
+    if (play === null) continue;
+    if (crosses(play.table, asked.question, { ...asked.scene, kit: play.kit })) crossed++;
+    if (didGo(play.table, asked.scene)) fell++;
+  }
+  return { way, crossed: crossed / PLAYS, fell: fell / PLAYS };
+}
+
+function countAll(): readonly (readonly Counted[])[] {
+  const random = seededRandom(90);
+  return POSITIONS.map((position) => {
+    const options = someOptions(position, campaignSize(4, 2));
+    const refined = waysToRefine(position.asked, options)
+      .slice(0, 2 * WAYS)
+      .map((named) => refineWay(position.asked, named));
+    return orderWays(refined)
+      .slice(0, WAYS)
+      .map((way) => count(position, way, random));
+  });
+}
+
+const sampling = (share: number) => Math.sqrt((share * (1 - share)) / PLAYS);
+const mean = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0) / list.length;
+
+const rms = (list: readonly number[]) => Math.sqrt(mean(list.map((one) => one ** 2)));
+
+describe(`ways from ten invented positions, each played ${PLAYS} times on the whole table`, () => {
+  let counted: readonly (readonly Counted[])[] = [];
+  let all: readonly Counted[] = [];
+  beforeAll(() => {
+    counted = countAll();
+    all = counted.flat();
+  }, CAMPAIGN_TIMEOUT_MS);
+
+  it('go as often as their chance says, by the mouth, within the errors', () => {
+    const excesses = all.map(
+      ({ way, crossed }) => (way.chance - crossed) / Math.hypot(way.chanceError, sampling(crossed)),
+    );
+    expect(counted).toHaveLength(10);
+    expect(excesses.length).toBeGreaterThanOrEqual(25);
+    expect(Math.max(...excesses.map(Math.abs))).toBeLessThan(4);
+    expect(rms(excesses)).toBeLessThan(1.4);
+  });
+
+  it('come in the order in which they go, where more than two points lie between them', () => {
+    let pairs = 0;
+    for (const one of all) {
+      for (const other of all) {
+        const error = Math.hypot(one.way.chanceError, other.way.chanceError, 2 * sampling(0.3));
+        if (one.way.chance - other.way.chance < Math.max(0.02, 3 * error)) continue;
+        pairs++;
+        expect(one.crossed).toBeGreaterThan(other.crossed);
+      }
+    }
+    expect(pairs).toBeGreaterThan(100);
+  });
+
+  it('really fall about as often as their chance says, jaws and all', () => {
+    const apart = all.map(({ way, fell }) => fell - way.chance);
+    const largest = Math.max(...apart.map(Math.abs));
+    tell(`fell less chance: mean ${mean(apart).toFixed(4)}, at most ${largest.toFixed(4)}`);
+    expect(Math.abs(mean(apart))).toBeLessThan(0.02);
+    expect(rms(apart)).toBeLessThan(0.04);
+    expect(largest).toBeLessThan(0.1);
+  });
+});
