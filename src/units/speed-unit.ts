@@ -1,8 +1,9 @@
+import { lengthsRun, type RunBed, speedOfRun } from './table-run';
 import type { UnitFacts } from './unit-facts';
 import type { SpeedUnit } from './unit-names';
 
 /** Metres a second in one of each unit; the mile is 1609.344 m by definition. */
-const MPS_IN: Readonly<Record<SpeedUnit, number>> = {
+const MPS_IN: Readonly<Record<Exclude<SpeedUnit, 'lengths'>, number>> = {
   mps: 1,
   kmh: 1000 / 3600,
   mph: 1609.344 / 3600,
@@ -39,14 +40,44 @@ export const SPEED_UNITS: Readonly<Record<SpeedUnit, UnitFacts>> = {
     leastDecimals: 1,
     eighths: false,
   },
+  lengths: {
+    symbol: 'lengths',
+    name: 'table lengths a rolling ball runs',
+    spaced: true,
+    fineStep: 0.1,
+    coarseStep: 0.5,
+    decimals: 1,
+    leastDecimals: 1,
+    eighths: false,
+  },
 };
 
-/** A speed in m/s, in the given unit. */
-export function speedInUnit(speedMps: number, unit: SpeedUnit): number {
-  return speedMps / MPS_IN[unit];
+/** A unit of speed on one table: its facts, and there and back. */
+export interface SpeedScale {
+  readonly unit: SpeedUnit;
+  readonly facts: UnitFacts;
+  /** A speed in m/s, in the unit. The larger the speed, the larger the figure. */
+  inUnit(speedMps: number): number;
+  /** A figure in the unit, in m/s. */
+  inMps(figure: number): number;
 }
 
-/** A speed in the given unit, in m/s. */
-export function speedInMps(speed: number, unit: SpeedUnit): number {
-  return speed * MPS_IN[unit];
+/** @param bed what `lengths` are told on */
+export function speedScale(unit: SpeedUnit, bed: RunBed): SpeedScale {
+  const facts = SPEED_UNITS[unit];
+  if (unit === 'lengths') {
+    return {
+      unit,
+      facts,
+      inUnit: (speedMps) => lengthsRun(speedMps, bed),
+      inMps: (figure) => speedOfRun(figure, bed),
+    };
+  }
+  const mps = MPS_IN[unit];
+  return {
+    unit,
+    facts,
+    inUnit: (speedMps) => speedMps / mps,
+    inMps: (figure) => figure * mps,
+  };
 }

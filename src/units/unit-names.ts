@@ -2,7 +2,8 @@
 export type LengthUnit = 'mm' | 'cm' | 'in';
 /** Diamonds and table lengths are those of the chosen table. */
 export type DistanceUnit = 'm' | 'cm' | 'in' | 'diamonds' | 'table-lengths';
-export type SpeedUnit = 'mps' | 'kmh' | 'mph';
+/** `lengths`: how many lengths of the chosen table a ball rolling at that speed runs. */
+export type SpeedUnit = 'mps' | 'kmh' | 'mph' | 'lengths';
 /** `ball-hit`: the share of the object ball that the cue ball covers, 1 full to 0 a graze. */
 export type CutUnit = 'degrees' | 'ball-hit';
 /** What a sideways figure is told from. */

@@ -1,0 +1,94 @@
+import { computed } from '@preact/signals';
+import type { Attempt } from '../../store/attempt';
+import { freshId } from '../../store/fresh-id';
+import type { StorePort } from '../../store/store-port';
+import type { DeskModel } from '../desk-model';
+import type { KitModel } from '../kit-model';
+import { createAttemptChanges } from './attempt-changes';
+import { progressOf } from './attempt-progress';
+import { attemptsOfKit, lastReadAt, newestUnfinished } from './attempts-of-kit';
+import { buttHeightToRaise, USUAL_CUE_LENGTH_M } from './butt-height';
+import { createCueLengths } from './cue-lengths';
+import type { WorkOut } from './find-priors';
+import { createKeptAttempts } from './kept-attempts';
+import { choiceOf, kitInPlay, shelvesNow } from './kit-in-play';
+import { knownOfKit } from './known-of-kit';
+import type { MeasureModel } from './measure-model';
+import { presentQuestion } from './measure-question';
+import { playedAttempt } from './parts-played';
+import { createReportAtRest } from './report-at-rest';
+import { trialBedOf } from './trial-bed';
+import { trialOffers } from './trial-offers';
+
+export interface MeasurePorts {
+  readonly store: Pick<StorePort, 'putAttempt' | 'deleteAttempt'>;
+  /** As loaded. */
+  readonly attempts: readonly Attempt[];
+  readonly kit: Pick<KitModel, 'shelves' | 'current'>;
+  readonly desk: Pick<DeskModel, 'player' | 'shot' | 'recentShots'>;
+  /** Works out what readings tell; null where the browser cannot. */
+  readonly fit: WorkOut | null;
+  /** Does work once the hand rests, unless called off by the function it returns. */
+  readonly later: (work: () => void) => () => void;
+  /** The time of day, ms since 1970. */
+  readonly now?: () => number;
+  readonly newId?: () => string;
+}
+
+/** Keeps the attempts, and works out what they tell of the kit in play. */
+export function createMeasureModel(ports: MeasurePorts): MeasureModel {
+  const { store, kit, desk, fit, later, now = Date.now, newId = freshId } = ports;
+  const kept = createKeptAttempts(store, ports.attempts);
+  const shelves = shelvesNow(kit);
+  const inPlay = kitInPlay(kit);
+  const question = presentQuestion({ inPlay, shelves, attempts: kept.all, player: desk.player });
+  const aims = () => {
+    const recent = desk.recentShots.peek();
+    return recent.length > 0 ? recent : [desk.shot.peek()];
+  };
+  const reported = createReportAtRest({ question, workOut: fit, later, aims });
+  const known = computed(() => knownOfKit(inPlay.value, reported.worked.value));
+  const attempts = computed(() => attemptsOfKit(kept.all.value, inPlay.value, shelves.value));
+  const lengths = createCueLengths(() => kept.all.value);
+  const sizesOf = (attempt: Attempt) => {
+    const { cues, balls } = (playedAttempt(attempt, shelves.value) ?? inPlay.value).records;
+    return { ballRadiusM: balls.ballRadiusM, tipRadiusM: cues.tipRadiusM };
+  };
+
+  return {
+    attempts,
+    unfinished: computed(() => newestUnfinished(kept.all.value)),
+    report: computed(() => reported.worked.value?.report ?? null),
+    isFresh: computed(() => reported.worked.value?.question === question.value),
+    before: computed(() => known.value.before),
+    knowledge: computed(() => known.value.now),
+    offers: computed(() => {
+      const report = known.value.isReported ? (reported.worked.value?.report ?? null) : null;
+      return trialOffers(trialBedOf(inPlay.value.records), report, attempts.value);
+    }),
+    lastReadAtMs: computed(() => lastReadAt(attempts.value)),
+    problem: computed(() => kept.problem.value ?? reported.problem.value),
+    progress(id) {
+      const attempt = kept.find(id);
+      return attempt && progressOf(attempt);
+    },
+    cueLengthM(id) {
+      const attempt = kept.find(id);
+      return attempt ? lengths.of(attempt) : USUAL_CUE_LENGTH_M;
+    },
+    buttHeightM(id) {
+      const attempt = kept.find(id);
+      return attempt && buttHeightToRaise(attempt, sizesOf(attempt), lengths.of(attempt));
+    },
+    ...createAttemptChanges({
+      kept,
+      lengths,
+      choice: () => choiceOf(inPlay.peek().records),
+      sizesOf,
+      now,
+      newId,
+    }),
+    flush: kept.flush,
+    dispose: reported.dispose,
+  };
+}

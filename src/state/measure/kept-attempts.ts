@@ -1,0 +1,19 @@
+import type { Attempt } from '../../store/attempt';
+import { orderAttempts } from '../../store/order-attempts';
+import type { StorePort } from '../../store/store-port';
+import { createKeptRows, type KeptRows } from '../kept-rows';
+
+/** Every attempt, the oldest first. */
+export type KeptAttempts = KeptRows<Attempt>;
+
+export function createKeptAttempts(
+  store: Pick<StorePort, 'putAttempt' | 'deleteAttempt'>,
+  loaded: readonly Attempt[],
+): KeptAttempts {
+  const ports = {
+    put: (attempt: Attempt) => store.putAttempt(attempt),
+    delete: (id: string) => store.deleteAttempt(id),
+    order: orderAttempts,
+  };
+  return createKeptRows(ports, loaded);
+}

@@ -1,0 +1,71 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { FitReport } from '../../engine/fit/fit-report';
+import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
+import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
+import type { Attempt } from '../../store/attempt';
+import type { EditResult } from '../kit-edits';
+import type { TrialStep } from './trial-steps';
+
+/** An attempt, and how far it has come. */
+export interface AttemptProgress {
+  readonly attempt: Attempt;
+  readonly steps: readonly TrialStep[];
+  /** The step to do now; null once all are done. */
+  readonly now: TrialStep | null;
+}
+
+/** One trial of the list: the shot of it that would teach most, and how many were done. */
+export interface TrialOffer {
+  readonly trial: TrialName;
+  readonly shot: TrialShot;
+  readonly done: number;
+  /** Place among all trials by what it would teach per stroke: 0 is the best. */
+  readonly rank: number;
+}
+
+/** What was measured of the kit in play, and the measuring itself. */
+export interface MeasureModel {
+  /** Those that touch a part of the kit in play, the newest first. */
+  readonly attempts: ReadonlySignal<readonly AttemptProgress[]>;
+  /** The newest one not finished, of any kit; null where there is none. */
+  readonly unfinished: ReadonlySignal<AttemptProgress | null>;
+  /** The last report worked out, null before the first. */
+  readonly report: ReadonlySignal<FitReport | null>;
+  /** Whether the report is that of the readings, kit and player as they are now. */
+  readonly isFresh: ReadonlySignal<boolean>;
+  /** What is known of the kit in play before anything was read on it. */
+  readonly before: ReadonlySignal<KitKnowledge>;
+  /** What is known of it now; the same as before where nothing was read. */
+  readonly knowledge: ReadonlySignal<KitKnowledge>;
+  /** Every trial, the one that teaches most first. */
+  readonly offers: ReadonlySignal<readonly TrialOffer[]>;
+  /** When a reading of the kit in play was last taken; null: never. */
+  readonly lastReadAtMs: ReadonlySignal<number | null>;
+  /** One line on what could not be saved or worked out, or null. */
+  readonly problem: ReadonlySignal<string | null>;
+  progress(id: string): AttemptProgress | null;
+  /** How long the cue of an attempt is taken to be, m: as measured with it before, or as usual. */
+  cueLengthM(id: string): number;
+  /** How high above the cloth the middle of the butt is to be raised for an attempt, m. */
+  buttHeightM(id: string): number | null;
+  /** Says how long the cue of an attempt is, m. */
+  setCueLength(id: string, lengthM: number): EditResult;
+  /** Begins an attempt, kept from now on, and returns its id. */
+  begin(shot: TrialShot): string;
+  /** Keeps what stands on the keypad. */
+  type(id: string, text: string): void;
+  /** Does a step that asks for nothing. */
+  finishStep(id: string): EditResult;
+  /** Does the step by a number in SI units; of `butt`, the height above the cloth in m. */
+  enter(id: string, value: number): EditResult;
+  /** Takes the last step done back; what it read is on the keypad again. */
+  stepBack(id: string): EditResult;
+  /** Leaves an attempt out of the fit, or takes it in again. */
+  strikeOut(id: string, isStruckOut: boolean): EditResult;
+  remove(id: string): EditResult;
+  /** Puts the last one removed back. */
+  restore(): EditResult;
+  flush(): Promise<void>;
+  /** Stops watching. */
+  dispose(): void;
+}

@@ -1,0 +1,85 @@
+import { type KitPrior, QUANTITIES_OF } from '../../engine/fit/fit-question';
+import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
+import type { Kit } from '../../engine/model/kit';
+import { KIT_QUANTITIES, type KitSpread, UNMEASURED } from '../../engine/room/kit-spread';
+import { kitOf } from '../../store/kit-of';
+import type { BallSet, ShelfName, Shelves } from '../../store/records';
+import { SHELF_NAMES } from '../../store/shelf-names';
+import { PART_OF, type Played } from './parts-played';
+
+/** What is taken to be known of one record before anything was read on it. */
+export interface PartPrior<S extends ShelfName> {
+  /** Numbers to take in place of the record's own. */
+  readonly numbers: Partial<Shelves[S]>;
+  /** Only that of the record's own quantities counts. */
+  readonly spread: KitSpread;
+}
+
+export type PartPriors = { readonly [S in ShelfName]: PartPrior<S> };
+
+const OWN_NUMBERS = { numbers: {}, spread: UNMEASURED } as const;
+
+/** Records as they stand, of which nothing was measured. */
+export const OWN_PRIORS: PartPriors = {
+  cues: OWN_NUMBERS,
+  cloths: OWN_NUMBERS,
+  balls: OWN_NUMBERS,
+  tables: OWN_NUMBERS,
+};
+
+/** The prior of a whole kit out of those of its parts. */
+export function kitPriorOf({ parts, records }: Played, priors: PartPriors): KitPrior {
+  const numbersOf = <S extends ShelfName>(shelf: S): Shelves[S] => ({
+    ...records[shelf],
+    ...priors[shelf].numbers,
+  });
+  const spread = SHELF_NAMES.flatMap((shelf) =>
+    QUANTITIES_OF[PART_OF[shelf]].map((name) => [name, priors[shelf].spread[name]] as const),
+  );
+  return {
+    parts,
+    kit: kitOf(numbersOf('cues'), numbersOf('cloths'), numbersOf('balls'), numbersOf('tables')),
+    spread: { ...UNMEASURED, ...Object.fromEntries(spread) },
+  };
+}
+
+/** The numbers that a kit has of a record. */
+const NUMBERS_OF: {
+  readonly [S in ShelfName]: (kit: Kit, balls: BallSet) => Partial<Shelves[S]>;
+} = {
+  // A kit counts the cue against its cue ball, a record against an ordinary one: see `kitOf`.
+  cues: ({ massRatio }, balls) => ({ massRatio: massRatio / balls.cueBallMassRatio }),
+  cloths: ({ slideFriction, rollFriction, spinDecayRadS2, bedRestitution }) => ({
+    slideFriction,
+    rollFriction,
+    spinDecayRadS2,
+    bedRestitution,
+  }),
+  balls: ({ ballRestitution, ballFriction, cueBallMassRatio }) => ({
+    ballRestitution,
+    ballFriction,
+    cueBallMassRatio,
+  }),
+  tables: ({ bedSlope }) => ({ bedSlope }),
+};
+
+/** @param balls those whose numbers were in the middle of the fit's prior */
+export function measuredPrior<S extends ShelfName>(
+  shelf: S,
+  { kit, spread }: KitKnowledge,
+  balls: BallSet,
+): PartPrior<S> {
+  return { numbers: NUMBERS_OF[shelf](kit, balls), spread };
+}
+
+/**
+ * What is known of a record that starts from another's measurements: known to be alike, not to be
+ * the same, so it may lie off by half of what is not known of any (our judgement).
+ */
+export function alike<S extends ShelfName>({ numbers, spread }: PartPrior<S>): PartPrior<S> {
+  const wider = KIT_QUANTITIES.map((name) => [
+    name,
+    Math.hypot(spread[name], UNMEASURED[name] / 2),
+  ]);
+  return { numbers, spread: { ...UNMEASURED, ...Object.fromEntries(wider) } };
+}

@@ -1,0 +1,79 @@
+import type { Part, Parts } from '../../engine/fit/fit-question';
+import type { Attempt } from '../../store/attempt';
+import type { Choice, Named, ShelfName, Shelves } from '../../store/records';
+import { SHELF_NAMES } from '../../store/shelf-names';
+import type { ShelfContents } from '../../store/store-port';
+
+/** A cue, a cloth, a ball set and a table. */
+export type Records = { readonly [S in ShelfName]: Shelves[S] };
+
+/** What the fit calls what stands on a shelf. */
+export const PART_OF: { readonly [S in ShelfName]: Part } = {
+  cues: 'cue',
+  cloths: 'cloth',
+  balls: 'balls',
+  tables: 'table',
+};
+
+/** Records that something was played with, each in one of its eras. */
+export interface Played {
+  readonly records: Records;
+  /** How many changes each had behind it. */
+  readonly eras: { readonly [S in ShelfName]: number };
+  /** Names of the records in those eras, for the fit. */
+  readonly parts: Parts;
+}
+
+/** An attempt and what it was played with. */
+export interface PlayedAttempt extends Played {
+  readonly attempt: Attempt;
+}
+
+/** How many changes a record had behind it at a time: each parts what was read before from after. */
+function eraAt({ changes }: Named, timeMs: number): number {
+  return changes.filter(({ atMs }) => atMs <= timeMs).length;
+}
+
+/** What the fit calls a record in one of its eras; no two share a name. */
+export function partName(recordId: string, era: number): string {
+  return `${recordId}#${era}`;
+}
+
+/** @param timeMs left out: the records as they are now, with every change behind them */
+export function playedWith(records: Records, timeMs = Number.POSITIVE_INFINITY): Played {
+  const era = (shelf: ShelfName) => eraAt(records[shelf], timeMs);
+  const name = (shelf: ShelfName) => partName(records[shelf].id, era(shelf));
+  return {
+    records,
+    eras: { cues: era('cues'), cloths: era('cloths'), balls: era('balls'), tables: era('tables') },
+    parts: {
+      cue: name('cues'),
+      cloth: name('cloths'),
+      balls: name('balls'),
+      table: name('tables'),
+    },
+  };
+}
+
+/** What an attempt was played with; null where a record of it is gone from its shelf. */
+export function playedAttempt(attempt: Attempt, shelves: ShelfContents): PlayedAttempt | null {
+  const records = recordsOf(attempt.choice, shelves);
+  return records && { attempt, ...playedWith(records, attempt.startedAtMs) };
+}
+
+function recordsOf(choice: Choice, shelves: ShelfContents): Records | null {
+  const find = <S extends ShelfName>(shelf: S): Shelves[S] | undefined =>
+    shelves[shelf].find(({ id }) => id === choice[shelf]);
+  const [cues, cloths, balls, tables] = [
+    find('cues'),
+    find('cloths'),
+    find('balls'),
+    find('tables'),
+  ];
+  return cues && cloths && balls && tables ? { cues, cloths, balls, tables } : null;
+}
+
+/** Whether two share a cue, a cloth, a ball set or a table in the same era of it. */
+export function sharePart(one: Played, other: Played): boolean {
+  return SHELF_NAMES.some((shelf) => one.parts[PART_OF[shelf]] === other.parts[PART_OF[shelf]]);
+}

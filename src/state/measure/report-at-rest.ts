@@ -1,0 +1,66 @@
+import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { Shot } from '../../engine/aim/shot';
+import type { WorkOut } from './find-priors';
+import type { MeasureQuestion } from './measure-question';
+import { remembering } from './remembering';
+import { type WorkedReport, workReport } from './work-report';
+
+export interface ReportPorts {
+  readonly question: ReadonlySignal<MeasureQuestion>;
+  /** Null where nothing can be worked out beside the page. */
+  readonly workOut: WorkOut | null;
+  /** Does work once the hand rests, unless called off by the function it returns. */
+  readonly later: (work: () => void) => () => void;
+  /** Shots as the player plays them, asked for when the work begins. */
+  readonly aims: () => readonly Shot[];
+}
+
+/** The report of the last question that was worked out. */
+export interface ReportAtRest {
+  /** Null before the first. */
+  readonly worked: ReadonlySignal<WorkedReport | null>;
+  readonly problem: ReadonlySignal<string | null>;
+  /** Stops watching. */
+  dispose(): void;
+}
+
+const NO_WORKERS =
+  'This browser cannot work beside the page: readings are kept, but not what they tell.';
+const NOT_WORKED_OUT = 'What the readings tell could not be worked out just now.';
+
+/** Works out the report a moment after the last change; the answer to an older question is unused. */
+export function createReportAtRest({ question, workOut, later, aims }: ReportPorts): ReportAtRest {
+  const worked = signal<WorkedReport | null>(null);
+  const problem = signal<string | null>(workOut === null ? NO_WORKERS : null);
+  if (workOut === null) return { worked, problem, dispose() {} };
+  const workOnce = remembering(workOut);
+
+  const work = async (asked: MeasureQuestion) => {
+    const isWanted = () => question.peek() === asked;
+    const whileWanted: WorkOut = (job) =>
+      isWanted() ? workOnce(job) : Promise.reject(new Error('Something newer was asked.'));
+    try {
+      const done = await workReport(asked, aims(), whileWanted);
+      if (!isWanted()) return;
+      worked.value = done;
+      problem.value = null;
+    } catch {
+      if (isWanted()) problem.value = NOT_WORKED_OUT;
+    }
+  };
+
+  let callOff = () => {};
+  const stop = effect(() => {
+    const asked = question.value;
+    callOff();
+    callOff = later(() => void work(asked));
+  });
+  return {
+    worked,
+    problem,
+    dispose() {
+      callOff();
+      stop();
+    },
+  };
+}

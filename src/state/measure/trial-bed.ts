@@ -1,0 +1,7 @@
+import type { TrialBed } from '../../engine/fit/shots-to-do';
+import type { Records } from './parts-played';
+
+/** The table in play, with the balls in play on it. */
+export function trialBedOf({ tables, balls }: Pick<Records, 'tables' | 'balls'>): TrialBed {
+  return { lengthM: tables.lengthM, ballRadiusM: balls.ballRadiusM };
+}

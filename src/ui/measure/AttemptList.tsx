@@ -1,0 +1,114 @@
+import { useSignal } from '@preact/signals';
+import type { AttemptProgress } from '../../state/measure/measure-model';
+import { dayWords } from '../../units/ago-words';
+import type { AppModels } from '../app-models';
+import { ReadingRows } from './ReadingRows';
+import { shotName } from './trial-words';
+import './AttemptList.css';
+
+/** Everything that was taken down, the newest first, each reading beside what the fit expects. */
+export function AttemptList({ app }: { app: AppModels }) {
+  const deleted = useSignal('');
+  const problem = useSignal('');
+  const attempts = app.measure.attempts.value;
+  return (
+    <section class="measure-part" aria-labelledby="taken-down">
+      <h2 id="taken-down">Taken down</h2>
+      <output class="undo-delete">
+        {deleted.value !== '' && (
+          <>
+            <span>{deleted.value} is deleted.</span>
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                const restored = app.measure.restore();
+                problem.value = restored.ok ? '' : restored.problem;
+                deleted.value = '';
+              }}
+            >
+              <span aria-hidden="true">↶</span> Put it back
+            </button>
+          </>
+        )}
+        {problem.value}
+      </output>
+      {attempts.length === 0 ? (
+        <p class="place-note">No attempts with this kit yet.</p>
+      ) : (
+        <p class="place-note">
+          Each bar: the middle is as expected, within the band lie nineteen of twenty. ● counts, ○
+          is doubtful.
+        </p>
+      )}
+      <ul class="attempt-list">
+        {attempts.map((progress) => (
+          <AttemptRow
+            key={progress.attempt.id}
+            app={app}
+            progress={progress}
+            onDelete={(name) => {
+              const removed = app.measure.remove(progress.attempt.id);
+              problem.value = removed.ok ? '' : removed.problem;
+              deleted.value = removed.ok ? name : '';
+            }}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface RowProps {
+  readonly app: AppModels;
+  readonly progress: AttemptProgress;
+  onDelete(name: string): void;
+}
+
+function AttemptRow({ app, progress: { attempt, now }, onDelete }: RowProps) {
+  const { measure, desk, sensors } = app;
+  const report = measure.report.value?.shots.find(({ id }) => id === attempt.id) ?? null;
+  const name = shotName(attempt.shot, desk.preferences.value.lengthUnit);
+  const day = dayWords(attempt.startedAtMs, sensors.nowMs());
+  const isDoubtful = report?.isDoubtful === true && !attempt.isStruckOut;
+  return (
+    <li class={attempt.isStruckOut ? 'is-struck-out' : undefined}>
+      <p class="attempt-name">
+        <b>{name}</b> <span class="shelf-origin">{day}</span>
+      </p>
+      {attempt.isStruckOut && <p class="attempt-state">✕ struck out: does not count</p>}
+      {isDoubtful && <p class="attempt-state">○ doubtful: it looks like a slip</p>}
+      {now !== null && <p class="attempt-state">… not finished</p>}
+      <ReadingRows app={app} attempt={attempt} report={attempt.isStruckOut ? null : report} />
+      <div class="record-actions">
+        {now === null ? (
+          <button
+            type="button"
+            class="button"
+            aria-label={`${attempt.isStruckOut ? 'Take back in' : 'Strike out'}: ${name}, ${day}`}
+            onClick={() => measure.strikeOut(attempt.id, !attempt.isStruckOut)}
+          >
+            {attempt.isStruckOut ? 'Take back in' : 'Strike out'}
+          </button>
+        ) : (
+          <button
+            type="button"
+            class="button"
+            aria-label={`Go on: ${name}, ${day}`}
+            onClick={() => app.router.open(`measure/${attempt.id}`)}
+          >
+            Go on
+          </button>
+        )}
+        <button
+          type="button"
+          class="button"
+          aria-label={`Delete ${name}, ${day}`}
+          onClick={() => onDelete(name)}
+        >
+          Delete
+        </button>
+      </div>
+    </li>
+  );
+}

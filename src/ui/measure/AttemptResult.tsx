@@ -1,0 +1,92 @@
+import type { RefObject } from 'preact';
+import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
+import { type Sureness, surenessOf } from '../../state/measure/sureness';
+import type { Attempt } from '../../store/attempt';
+import type { AppModels } from '../app-models';
+import type { MeasureSession } from './measure-session';
+import { ReadingRows } from './ReadingRows';
+import { SurenessList } from './SurenessList';
+import { shotName } from './trial-words';
+
+interface Props {
+  readonly app: AppModels;
+  readonly session: MeasureSession;
+  readonly attempt: Attempt;
+  /** Of the shot. */
+  readonly name: string;
+  readonly heading: RefObject<HTMLHeadingElement | null>;
+}
+
+/** What came of an attempt: its readings beside what was expected, and what is surer now. */
+export function AttemptResult({ app, session, attempt, name, heading }: Props) {
+  const { measure, router } = app;
+  const report = measure.report.value?.shots.find(({ id }) => id === attempt.id) ?? null;
+  const opened = session.opened.value;
+  const earlier = opened?.id === attempt.id ? opened.knowledge : measure.before.value;
+  return (
+    <section class="attempt-result" aria-label={name}>
+      <header class="attempt-head">
+        <h1 ref={heading} tabIndex={-1}>
+          Taken down
+        </h1>
+        <p class="attempt-place">{name}</p>
+      </header>
+      <ReadingRows app={app} attempt={attempt} report={report} />
+      <output class="attempt-verdict">
+        {measure.isFresh.value ? verdictWords(report, attempt) : 'Working out what it tells…'}
+      </output>
+      {measure.isFresh.value && (
+        <>
+          <h2>What it taught</h2>
+          <Taught earlier={earlier} now={measure.knowledge.value} />
+        </>
+      )}
+      <div class="attempt-control">
+        <NextButton app={app} />
+        <button type="button" class="button" onClick={() => router.close()}>
+          To all trials
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function verdictWords(
+  report: { readonly isDoubtful: boolean } | null,
+  { isStruckOut }: Attempt,
+): string {
+  if (isStruckOut) return 'Struck out: it does not count.';
+  if (!report) return 'It is not of the kit in play, and does not count for it.';
+  return report.isDoubtful
+    ? '◌ Doubtful: it looks like a slip, and hardly counts. Play it again, or strike it out in the list.'
+    : 'It counts.';
+}
+
+/** Surer by less than this share is not worth a line. */
+const LEAST_TAUGHT = 0.97;
+
+function Taught({ earlier, now }: { earlier: KitKnowledge; now: KitKnowledge }) {
+  const rows = surenessOf(earlier, now)
+    .filter(({ before, now: after }) => after.sd < LEAST_TAUGHT * before.sd)
+    .map<Sureness>((row) => ({ ...row, isMeasured: true }));
+  if (rows.length === 0) return <p class="place-note">Little that was not known before.</p>;
+  return <SurenessList rows={rows} since="earlier" />;
+}
+
+/** On to the shot that teaches most next. */
+function NextButton({ app }: { app: AppModels }) {
+  const { measure } = app;
+  const [best] = measure.offers.value;
+  if (!best) return null;
+  const name = shotName(best.shot, app.desk.preferences.value.lengthUnit);
+  return (
+    <button
+      type="button"
+      class="button button-main"
+      disabled={!measure.isFresh.value && measure.problem.value === null}
+      onClick={() => app.router.open(`measure/${app.measure.begin(best.shot)}`)}
+    >
+      Next: {name}
+    </button>
+  );
+}

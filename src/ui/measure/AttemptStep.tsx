@@ -1,0 +1,75 @@
+import type { ComponentChildren, RefObject } from 'preact';
+import { ButtDrawing } from './ButtDrawing';
+import { buttTarget } from './butt-target';
+import { StepControl } from './StepControl';
+import type { StepProps } from './step-props';
+import { RAISED_WARNING, stepWords } from './step-words';
+import { TipCard } from './TipCard';
+import { TrialDrawing } from './TrialDrawing';
+import { TrialLensDrawing } from './TrialLensDrawing';
+
+interface Props extends StepProps {
+  readonly heading: RefObject<HTMLHeadingElement | null>;
+  /** "2 of 4". */
+  readonly place: string;
+  /** Of the shot. */
+  readonly name: string;
+  readonly foot: ComponentChildren;
+}
+
+/** What to do now: a drawing, a sentence or two, and one control under the thumb. */
+export function AttemptStep(props: Props) {
+  const { app, attempt, step, heading, place, name, problem, foot } = props;
+  const { shot } = attempt;
+  const words = stepWords(shot, step, {
+    ballRadiusM: app.kit.kit.value.ballRadiusM,
+    lengthUnit: app.desk.preferences.value.lengthUnit,
+    buttHeight: buttTarget(app, attempt),
+  });
+  const isRaised = shot.trial === 'curve' && step.name === 'place';
+  const isSetUp = step.kind === 'done' || step.kind === 'taps';
+  const isLens = step.name === 'place' && (shot.trial === 'stop' || shot.trial === 'throw');
+  const showsTip = isSetUp && shot.trial !== 'coast' && !isLens;
+  return (
+    <section class="attempt" aria-label={name}>
+      <header class="attempt-head">
+        <h1 ref={heading} tabIndex={-1}>
+          {words.title}
+        </h1>
+        <p class="attempt-place">
+          Step {place} <span aria-hidden="true">·</span> {name}
+        </p>
+      </header>
+      <p class="attempt-text">{words.text}</p>
+      <div class={showsTip || isLens ? 'attempt-picture has-tip' : 'attempt-picture'}>
+        {step.name === 'butt' ? (
+          <ButtDrawing app={app} attempt={attempt} />
+        ) : (
+          <TrialDrawing app={app} shot={shot} step={step.name} />
+        )}
+        {isLens && <TrialLensDrawing app={app} shot={shot} />}
+        {showsTip && <TipCard app={app} shot={shot} />}
+      </div>
+      <div class="attempt-control">
+        {isRaised && (
+          <p class="attempt-warning">
+            <span aria-hidden="true">⚠</span> {RAISED_WARNING}
+          </p>
+        )}
+        {app.sensors.awake.mayGoDark.value && isSetUp && (
+          <p class="attempt-note">Your screen may go dark: tap it now and then.</p>
+        )}
+        <output class="attempt-problem">
+          {problem.value !== '' && (
+            <>
+              <span aria-hidden="true">⚠</span> {problem.value}
+            </>
+          )}
+          {app.measure.problem.value}
+        </output>
+        <StepControl {...props} done={words.done} />
+        {foot}
+      </div>
+    </section>
+  );
+}

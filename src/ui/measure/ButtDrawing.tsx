@@ -1,0 +1,43 @@
+import { layOutButtView } from '../../diagram/trial-butt';
+import type { Attempt } from '../../store/attempt';
+import type { AppModels } from '../app-models';
+import { useCanvas } from '../use-canvas';
+import { buttTarget } from './butt-target';
+import './TrialDrawing.css';
+
+/** The raised cue from the side, and how high its butt is to be. */
+export function ButtDrawing({ app, attempt }: { app: AppModels; attempt: Attempt }) {
+  const [holder, canvas] = useCanvas();
+  const words = buttTarget(app, attempt);
+  const view = layOutButtView(attempt.shot.stroke.elevationRad, canvas.value);
+  const { cloth, ball, cue, height, label } = view;
+  const { widthPx, heightPx } = canvas.value;
+  return (
+    <div class="trial-drawing butt-drawing" ref={holder}>
+      <svg
+        role="img"
+        aria-label={`The cue from the side: the middle of its butt end is ${words} above the cloth.`}
+        width={widthPx}
+        height={heightPx}
+        viewBox={`0 0 ${widthPx} ${heightPx}`}
+      >
+        <line
+          class="trial-nose"
+          x1={cloth.from.x}
+          y1={cloth.from.y}
+          x2={cloth.to.x}
+          y2={cloth.to.y}
+        />
+        <line class="butt-cue" x1={cue.from.x} y1={cue.from.y} x2={cue.to.x} y2={cue.to.y} />
+        <circle class="trial-ball is-cue" cx={ball.cx} cy={ball.cy} r={ball.r} />
+        <path
+          class="trial-reading"
+          d={`M${height.from.x} ${height.from.y}V${height.to.y}m-7 0h14m-14 ${height.from.y - height.to.y}h14`}
+        />
+        <text x={label.x} y={label.y}>
+          {words}
+        </text>
+      </svg>
+    </div>
+  );
+}

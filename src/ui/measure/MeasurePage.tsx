@@ -1,0 +1,70 @@
+import { surenessOf } from '../../state/measure/sureness';
+import type { AppModels } from '../app-models';
+import { PanelHeader } from '../kit/PanelHeader';
+import { AttemptList } from './AttemptList';
+import { adviceWords } from './advice-words';
+import { ageLines } from './age-lines';
+import { NextShot } from './NextShot';
+import { SurenessList } from './SurenessList';
+import { TrialRows } from './TrialRows';
+import { UnfinishedRow } from './UnfinishedRow';
+
+/** What is known of the kit in play, the shot that teaches most, and all that was taken down. */
+export function MeasurePage({ app }: { app: AppModels }) {
+  const { measure, router } = app;
+  return (
+    <>
+      <PanelHeader router={router} title="Measure" />
+      <UnfinishedRow app={app} />
+      <NextShot app={app} />
+      <section class="measure-part" aria-labelledby="how-sure">
+        <h2 id="how-sure">How sure now</h2>
+        <p class="place-note">
+          Thin: assumed. Thick: measured. Two times in three the true figure lies within the bar.
+        </p>
+        <SurenessList rows={surenessOf(measure.before.value, measure.knowledge.value)} />
+        <Age app={app} />
+        <p class="place-problem measure-status" role="status">
+          {measure.problem.value ?? (measure.isFresh.value ? '' : 'Working out the readings…')}
+        </p>
+      </section>
+      <AdviceLines app={app} />
+      <TrialRows app={app} />
+      <AttemptList app={app} />
+    </>
+  );
+}
+
+function Age({ app }: { app: AppModels }) {
+  const lines = ageLines(app.measure.attempts.value, app.sensors.nowMs());
+  if (lines.length === 0) return <p class="place-note">Nothing of this kit is measured yet.</p>;
+  return (
+    <ul class="age-lines">
+      {lines.map(({ text, isStale }) => (
+        <li key={text}>
+          {isStale && (
+            <>
+              <span aria-hidden="true">⚠</span>{' '}
+            </>
+          )}
+          {text}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function AdviceLines({ app }: { app: AppModels }) {
+  const advice = app.measure.report.value?.advice ?? [];
+  if (advice.length === 0 || app.measure.attempts.value.length === 0) return null;
+  return (
+    <section class="measure-part" aria-labelledby="measure-advice">
+      <h2 id="measure-advice">What would help</h2>
+      <ul class="advice-lines">
+        {[...new Set(advice.map(adviceWords))].map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,38 @@
+import { agoWords } from '../../units/ago-words';
+import type { AppModels } from '../app-models';
+import { shotName } from './trial-words';
+
+/** The way from Kit to measuring: what was left, or what would teach most. */
+export function MeasureRow({ app }: { app: AppModels }) {
+  const { measure, router, desk, sensors } = app;
+  const unit = desk.preferences.value.lengthUnit;
+  const unfinished = measure.unfinished.value;
+  const [best] = measure.offers.value;
+  const done = measure.attempts.value.filter(({ now }) => now === null).length;
+  return (
+    <button
+      type="button"
+      class="shelf-row measure-row"
+      data-opens="measure"
+      onClick={() => router.open('measure')}
+    >
+      <b>Measure</b>{' '}
+      <span class="shelf-effect">
+        {done === 0
+          ? 'Learn your cue, cloth and balls from shots read off the table.'
+          : `${done} ${done === 1 ? 'attempt' : 'attempts'} taken down, the last ${lastWords(measure.lastReadAtMs.value, sensors.nowMs())}.`}
+      </span>{' '}
+      <span class="shelf-origin">
+        {unfinished && `Unfinished: ${shotName(unfinished.attempt.shot, unit)}.`}
+        {!unfinished && best && `Next: ${shotName(best.shot, unit)}.`}
+      </span>
+      <span class="shelf-arrow" aria-hidden="true">
+        ›
+      </span>
+    </button>
+  );
+}
+
+function lastWords(atMs: number | null, nowMs: number): string {
+  return atMs === null ? 'long ago' : agoWords(nowMs - atMs);
+}

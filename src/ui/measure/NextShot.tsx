@@ -1,0 +1,33 @@
+import type { AppModels } from '../app-models';
+import { lessonOf } from './lesson-of';
+import { TrialDrawing } from './TrialDrawing';
+import { quantityName, shotName, TRIAL_FACTS } from './trial-words';
+
+/** The one shot that teaches most: drawn, told in a line, and begun by one button. */
+export function NextShot({ app }: { app: AppModels }) {
+  const { measure, router, desk } = app;
+  const [best] = measure.offers.value;
+  if (!best) return null;
+  const { shot, trial } = best;
+  const lesson = lessonOf(measure.report.value, shot);
+  const teaches = lesson ? quantityName(lesson.teaches) : TRIAL_FACTS[trial].teaches;
+  return (
+    <section class="next-shot" aria-labelledby="next-shot">
+      <div class="next-shot-words">
+        <h2 id="next-shot">Next</h2>
+        <p>
+          <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
+          {TRIAL_FACTS[trial].takes}.
+        </p>
+        <button
+          type="button"
+          class="button button-main"
+          onClick={() => router.open(`measure/${measure.begin(shot)}`)}
+        >
+          Play it
+        </button>
+      </div>
+      <TrialDrawing app={app} shot={shot} step="place" />
+    </section>
+  );
+}

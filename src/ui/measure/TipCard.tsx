@@ -1,0 +1,33 @@
+import type { TrialShot } from '../../engine/fit/trial-shot';
+import { DEGREES, degreesOf } from '../../units/angle-degrees';
+import { formatQuantity } from '../../units/format-number';
+import type { AppModels } from '../app-models';
+import { speedName, tipWords } from './step-words';
+import '../shot/TipFace.css';
+import './TipCard.css';
+
+/** Where the tip strikes, drawn and told, how hard, and how high the butt is. */
+export function TipCard({ app, shot }: { app: AppModels; shot: TrialShot }) {
+  const { side, height, elevationRad } = shot.stroke;
+  const { ballRadiusM, tipRadiusM } = app.kit.kit.value;
+  const tipRadius = app.kit.current.cues.value.tipDiameterM / 2 / ballRadiusM;
+  const dome = 1 + tipRadiusM / ballRadiusM;
+  const words = tipWords(shot.stroke);
+  return (
+    <div class="tip-card">
+      <svg role="img" aria-label={`The cue ball’s face: ${words}`} viewBox="-1.05 -1.05 2.1 2.1">
+        <circle class="tip-face-ball" r={1} />
+        <path class="tip-face-cross" d="M-1 0H1M0 -1V1" />
+        <circle class="tip-face-limit" r={0.5} />
+        <circle class="tip-face-tip" cx={side * dome} cy={-height * dome} r={tipRadius} />
+        <circle class="tip-face-contact" cx={side} cy={-height} r={0.09} />
+      </svg>
+      <p>
+        {words} <b>{speedName(shot)}</b>
+        {shot.trial === 'curve' && (
+          <span> butt up {formatQuantity(degreesOf(elevationRad), DEGREES)}</span>
+        )}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,157 @@
+import type { Circle } from '../../diagram/canvas';
+import type { Segment } from '../../diagram/overhead-view';
+import { type SceneStep, trialScene } from '../../diagram/trial-scene';
+import { layOutTrialView, type TrialView } from '../../diagram/trial-view';
+import type { TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialStep } from '../../state/measure/trial-steps';
+import type { AppModels } from '../app-models';
+import { TableRails } from '../TableRails';
+import { useCanvas } from '../use-canvas';
+import { drawingWords } from './drawing-words';
+import { lessonOf } from './lesson-of';
+import './TrialDrawing.css';
+
+interface Props {
+  readonly app: AppModels;
+  readonly shot: TrialShot;
+  readonly step: TrialStep['name'];
+}
+
+/** Steps before anything is read are drawn as the set-up. */
+function sceneStep(step: TrialStep['name']): SceneStep {
+  return step === 'place' || step === 'play' || step === 'butt' || step === 'timeS'
+    ? 'set-up'
+    : step;
+}
+
+/** The table from above, the break end below: where things lie, where to aim, what to read. */
+export function TrialDrawing({ app, shot, step }: Props) {
+  const [holder, canvas] = useCanvas();
+  const expectedM = lessonOf(app.measure.report.value, shot)?.expected.landingM ?? null;
+  const { ballRadiusM } = app.kit.kit.value;
+  const scene = trialScene(shot, ballRadiusM, sceneStep(step), expectedM);
+  const view = layOutTrialView(scene, canvas.value);
+  const { widthPx, heightPx } = canvas.value;
+  return (
+    <div class="trial-drawing" ref={holder}>
+      <svg
+        role="img"
+        aria-label={drawingWords(shot, sceneStep(step))}
+        width={widthPx}
+        height={heightPx}
+        viewBox={`0 0 ${widthPx} ${heightPx}`}
+      >
+        <TableDrawing view={view} />
+      </svg>
+    </div>
+  );
+}
+
+function TableDrawing({ view }: { view: TrialView }) {
+  const { bed, frame, aim, rule } = view;
+  return (
+    <>
+      <TableRails frame={frame} diamonds={view.diamonds} />
+      <rect class="trial-bed" {...bed} />
+      {view.noses.map((nose) => (
+        <Line
+          key={`${nose.from.x} ${nose.from.y} ${nose.to.x}`}
+          segment={nose}
+          class="trial-nose"
+        />
+      ))}
+      {view.counts.map(({ text, label }) => (
+        <text key={text} class="trial-count" x={label.x} y={label.y} text-anchor={label.anchor}>
+          {text}
+        </text>
+      ))}
+      <Line segment={view.mark} class="trial-mark" />
+      <Line segment={view.path} class="trial-path" />
+      <Line segment={aim} class="trial-aim" />
+      {aim && rule.length === 0 && <AimHead aim={aim} />}
+      {view.coins.map(({ cx, cy, r }, index) => (
+        <g key={cy} class="trial-coin">
+          <circle cx={cx} cy={cy} r={r} />
+          <text x={frame.x + frame.width + r} y={cy} dy={index === 0 ? '0.9em' : '-0.1em'}>
+            {index + 1}
+          </text>
+        </g>
+      ))}
+      {view.balls.map(({ kind, circle }) => (
+        <Ball
+          key={`${kind} ${circle.cx} ${circle.cy}`}
+          ball={circle}
+          class={`trial-ball is-${kind}`}
+        />
+      ))}
+      <Line segment={view.reading} class="trial-reading" />
+      {view.reading && <Ends segment={view.reading} />}
+      {rule.length > 0 && <Rule view={view} />}
+      <EndNames view={view} />
+    </>
+  );
+}
+
+function EndNames({ view: { nearLabel, farLabel } }: { view: TrialView }) {
+  return (
+    <>
+      {nearLabel && (
+        <text class="trial-end" x={nearLabel.x} y={nearLabel.y} text-anchor="middle">
+          break end
+        </text>
+      )}
+      {farLabel && (
+        <text class="trial-end" x={farLabel.x} y={farLabel.y} text-anchor="middle">
+          far rail
+        </text>
+      )}
+    </>
+  );
+}
+
+/** Graduations over the far nose, in diamonds from the middle one. */
+function Rule({ view: { rule, bed } }: { view: TrialView }) {
+  return (
+    <g class="trial-rule">
+      {rule.map(({ x, diamonds, isWhole }) => (
+        <line key={diamonds} x1={x} x2={x} y1={bed.y} y2={bed.y + (isWhole ? 14 : 8)} />
+      ))}
+      {rule
+        .filter(({ isWhole }) => isWhole)
+        .map(({ x, diamonds }) => (
+          <text key={diamonds} x={x} y={bed.y + 16} dy="0.8em" text-anchor="middle">
+            {diamonds === 0
+              ? '0'
+              : `${diamonds < 0 ? '← ' : ''}${Math.abs(diamonds)}${diamonds > 0 ? ' →' : ''}`}
+          </text>
+        ))}
+    </g>
+  );
+}
+
+/** A head at the aim's far end. */
+function AimHead({ aim: { from, to } }: { aim: Segment }) {
+  const degrees = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+  return (
+    <path
+      class="trial-aim-head"
+      d="M1 0l-10 -5v10z"
+      transform={`translate(${to.x} ${to.y}) rotate(${degrees})`}
+    />
+  );
+}
+
+/** Strokes across both ends of a stretch that is to be measured. */
+function Ends({ segment: { from, to } }: { segment: Segment }) {
+  return <path class="trial-reading" d={`M${from.x - 7} ${from.y}h14M${to.x - 7} ${to.y}h14`} />;
+}
+
+function Line({ segment, class: className }: { segment: Segment | null; class: string }) {
+  if (!segment) return null;
+  const { from, to } = segment;
+  return <line class={className} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />;
+}
+
+function Ball({ ball, class: className }: { ball: Circle; class: string }) {
+  return <circle class={className} cx={ball.cx} cy={ball.cy} r={ball.r} />;
+}

@@ -1,0 +1,48 @@
+import type { TrialOffer } from '../../state/measure/measure-model';
+import type { AppModels } from '../app-models';
+import { shotName, TRIAL_FACTS } from './trial-words';
+
+/** Every other trial: what it teaches, how often it was done, how long it takes. */
+export function TrialRows({ app }: { app: AppModels }) {
+  const others = app.measure.offers.value.slice(1);
+  if (others.length === 0) return null;
+  return (
+    <section class="measure-part" aria-labelledby="other-trials">
+      <h2 id="other-trials">Other trials</h2>
+      <ul class="shelf-list">
+        {others.map((offer) => (
+          <li key={offer.trial}>
+            <TrialRow app={app} offer={offer} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function TrialRow({ app, offer }: { app: AppModels; offer: TrialOffer }) {
+  const { measure, router, desk } = app;
+  const { shot, trial, done } = offer;
+  const { teaches, takes } = TRIAL_FACTS[trial];
+  return (
+    <button
+      type="button"
+      class="shelf-row trial-row"
+      onClick={() => router.open(`measure/${measure.begin(shot)}`)}
+    >
+      <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>{' '}
+      <span class="shelf-effect">Tells {teaches}.</span>{' '}
+      <span class="shelf-origin">
+        {doneWords(done)}, {takes}
+      </span>
+      <span class="shelf-arrow" aria-hidden="true">
+        ›
+      </span>
+    </button>
+  );
+}
+
+function doneWords(done: number): string {
+  if (done === 0) return 'not done yet';
+  return done === 1 ? 'done once' : `done ${done} times`;
+}

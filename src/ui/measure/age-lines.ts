@@ -1,0 +1,49 @@
+import type { TrialName } from '../../engine/fit/trial-shot';
+import type { AttemptProgress } from '../../state/measure/measure-model';
+import { agoWords, daysPassed } from '../../units/ago-words';
+
+/** When something was last measured, and whether that is long ago for what it is. */
+export interface AgeLine {
+  readonly text: string;
+  readonly isStale: boolean;
+}
+
+interface Aging {
+  readonly name: string;
+  readonly trials: readonly TrialName[];
+  /** Days after which it may have changed (our judgement). */
+  readonly lastsDays: number;
+  readonly why: string;
+}
+
+const AGING: readonly Aging[] = [
+  {
+    name: 'Cue',
+    trials: ['line', 'curve', 'pivot'],
+    lastsDays: 365,
+    why: 'a tip wears',
+  },
+  {
+    name: 'Cloth',
+    trials: ['line', 'curve', 'stop', 'coast'],
+    lastsDays: 60,
+    why: 'a cloth changes',
+  },
+  { name: 'Balls', trials: ['stop', 'throw'], lastsDays: 60, why: 'balls get dirty' },
+];
+
+/** One line for each thing that was measured. */
+export function ageLines(attempts: readonly AttemptProgress[], nowMs: number): readonly AgeLine[] {
+  return AGING.flatMap(({ name, trials, lastsDays, why }) => {
+    const times = attempts
+      .filter(({ attempt, now }) => {
+        return now === null && !attempt.isStruckOut && trials.includes(attempt.shot.trial);
+      })
+      .map(({ attempt }) => attempt.startedAtMs);
+    if (times.length === 0) return [];
+    const passedMs = nowMs - Math.max(...times);
+    const isStale = daysPassed(passedMs) > lastsDays;
+    const text = `${name} last measured ${agoWords(passedMs)}${isStale ? `: ${why}` : ''}.`;
+    return [{ text, isStale }];
+  });
+}

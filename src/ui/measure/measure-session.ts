@@ -1,0 +1,18 @@
+import { type Signal, signal } from '@preact/signals';
+import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
+import type { EntryUnit } from './keypad-draft';
+
+/** What is remembered from one attempt to the next while the app is open. */
+export interface MeasureSession {
+  /** The unit last chosen on a keypad. */
+  readonly unit: Signal<EntryUnit | null>;
+  /** What was known when an attempt was opened, and which. */
+  readonly opened: Signal<{ readonly id: string; readonly knowledge: KitKnowledge } | null>;
+}
+
+export function createMeasureSession(): MeasureSession {
+  return {
+    unit: signal<EntryUnit | null>(null),
+    opened: signal<MeasureSession['opened']['value']>(null),
+  };
+}

@@ -1,0 +1,53 @@
+import type { EditResult } from '../../state/kit-edits';
+import type { AttemptProgress } from '../../state/measure/measure-model';
+import type { Attempt } from '../../store/attempt';
+import type { AppModels } from '../app-models';
+import { ENTRY_SPECS, type EntryName, entryDraft, openingUnit } from './entry-specs';
+import { draftText, type KeypadDraft } from './keypad-draft';
+import type { MeasureSession } from './measure-session';
+
+/** Takes the last step back, and puts what it read on the keypad again. */
+export function stepBack(
+  app: AppModels,
+  session: MeasureSession,
+  { attempt }: AttemptProgress,
+): EditResult {
+  const last = attempt.stepsDone.at(-1) ?? '';
+  const undone = app.measure.stepBack(attempt.id);
+  const draft = undone.ok ? draftOf(app, session, attempt, last) : null;
+  if (draft) app.measure.type(attempt.id, draftText(draft));
+  return undone;
+}
+
+function draftOf(
+  app: AppModels,
+  session: MeasureSession,
+  attempt: Attempt,
+  step: string,
+): KeypadDraft | null {
+  const name = entryNameOf(step);
+  const value = name && enteredValue(attempt, name);
+  if (name === null || typeof value !== 'number') return null;
+  const unit = openingUnit(name, session.unit.peek(), app.desk.preferences.peek());
+  const draft = entryDraft(name, value, unit, entryTable(app, attempt));
+  const isTapped = attempt.shot.trial === 'coast' || attempt.shot.trial === 'curve';
+  return name === 'timeS' && isTapped ? { ...draft, word: 'tapped' } : draft;
+}
+
+/** What a figure of this attempt hangs on. */
+export function entryTable(app: AppModels, { shot }: Attempt) {
+  const { ballRadiusM } = app.kit.kit.value;
+  const { bedLengthM, distanceM } = shot.setup;
+  return { bedLengthM, ballRadiusM, firstLegM: distanceM };
+}
+
+/** The entry of that name; null where the step asks for none. */
+export function entryNameOf(step: string): EntryName | null {
+  return (Object.keys(ENTRY_SPECS) as EntryName[]).find((name) => name === step) ?? null;
+}
+
+function enteredValue({ readings, butt, shot }: Attempt, name: EntryName): number | undefined {
+  if (name === 'butt') return butt?.buttHeightM;
+  if (name === 'distance') return shot.setup.distanceM;
+  return readings[name];
+}

@@ -1,0 +1,123 @@
+import type { FitJob, FitReport } from '../../../../src/engine/fit/fit-report';
+import type { TrialShot } from '../../../../src/engine/fit/trial-shot';
+import { KIT_QUANTITIES } from '../../../../src/engine/room/kit-spread';
+import { createDeskModel } from '../../../../src/state/desk-model';
+import { createKitModel } from '../../../../src/state/kit-model';
+import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
+import { createMemoryStore } from '../../../../src/store/memory-store';
+import { createNoticeBoard } from '../../../../src/store/notice-board';
+import type { StorePort } from '../../../../src/store/store-port';
+
+export const LINE: TrialShot = {
+  trial: 'line',
+  stroke: {
+    headingRad: 0,
+    side: 0.45,
+    height: 0,
+    elevationRad: 0.05,
+    speedMps: 2.5,
+    speedWord: 'firm',
+  },
+  setup: { distanceM: 1.88, gapM: 0, cutRad: 0, bedLengthM: 2.54 },
+};
+
+export const CURVE: TrialShot = {
+  ...LINE,
+  trial: 'curve',
+  stroke: { ...LINE.stroke, elevationRad: 0.2 },
+};
+
+/** How much surer an invented fit is after each reading. */
+const SHARE_PER_SHOT = 0.5;
+
+/** An invented fit: a mass ratio a tenth larger for each shot, and half of each spread. */
+export function inventedReport({ shots, prior }: FitJob): FitReport {
+  const share = SHARE_PER_SHOT ** shots.length;
+  const spread = { ...prior.spread };
+  const narrowed = KIT_QUANTITIES.map((name) => [name, spread[name] * share]);
+  return {
+    knowledge: {
+      kit: { ...prior.kit, massRatio: prior.kit.massRatio * 1.1 ** shots.length },
+      spread: { ...spread, ...Object.fromEntries(narrowed) },
+      correlation: KIT_QUANTITIES.map((_, i) => KIT_QUANTITIES.map((_, j) => Number(i === j))),
+    },
+    estimates: [],
+    shots: shots.map(({ id }) => ({ id, readings: [], goodShare: 1, isDoubtful: false })),
+    advice: [],
+    lessons: [],
+    aimSdRad: null,
+    converged: true,
+    stretch: 1,
+  };
+}
+
+export interface OpenMeasureOptions {
+  /** Null: the browser cannot work beside the page. */
+  readonly fit?: ((job: FitJob) => Promise<FitReport>) | null;
+  /** In place of the store's own. */
+  readonly store?: Partial<StorePort>;
+  /** Another visit: what was kept is loaded again. */
+  readonly kept?: StorePort;
+}
+
+/** The measuring over a memory store, with rests and the time of day as the test decides. */
+export async function openMeasure(options: OpenMeasureOptions = {}) {
+  const memory = options.kept ?? createMemoryStore(createNoticeBoard());
+  const store: StorePort = { ...memory, ...options.store };
+  const loaded = await memory.loadAll();
+  const desk = createDeskModel({ store, desk: loaded.desk });
+  const clock = { ms: 1_790_000_000_000 };
+  const now = () => {
+    clock.ms += 1000;
+    return clock.ms;
+  };
+  let ids = loaded.attempts.length;
+  const newId = () => {
+    ids += 1;
+    return `new-${ids}`;
+  };
+  const kit = createKitModel({ store, desk, shelves: loaded.shelves, now, newId });
+  const jobs: FitJob[] = [];
+  const waiting = new Set<() => void>();
+  const { fit: workOut = async (job: FitJob) => inventedReport(job) } = options;
+  const measure = createMeasureModel({
+    store,
+    attempts: loaded.attempts,
+    kit,
+    desk,
+    fit:
+      workOut &&
+      ((job) => {
+        jobs.push(job);
+        return workOut(job);
+      }),
+    later: (work) => {
+      waiting.add(work);
+      return () => waiting.delete(work);
+    },
+    now,
+    newId,
+  });
+  /** The hand rests, and whatever that sets going goes on until nothing more comes of it. */
+  const rest = async () => {
+    const due = [...waiting];
+    waiting.clear();
+    for (const work of due) work();
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    return due.length;
+  };
+  /** A line shot from its beginning to its reading. */
+  const shootLine = (landingM = 0.08) => {
+    const id = measure.begin(LINE);
+    measure.finishStep(id);
+    measure.finishStep(id);
+    measure.enter(id, landingM);
+    return id;
+  };
+  const lastJob = () => {
+    const job = jobs.at(-1);
+    if (!job) throw new Error('nothing was worked out yet');
+    return job;
+  };
+  return { measure, kit, desk, memory, jobs, lastJob, rest, shootLine };
+}

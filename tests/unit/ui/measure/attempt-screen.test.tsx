@@ -1,0 +1,145 @@
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { begunAttempt } from './invented-trials';
+import { openMeasure } from './open-measure';
+
+beforeEach(() => {
+  vi.stubGlobal(
+    'ResizeObserver',
+    class {
+      observe() {}
+      disconnect() {}
+    },
+  );
+});
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
+
+const press = async (name: string | RegExp) =>
+  fireEvent.click(await screen.findByRole('button', { name }));
+const keys = async (text: string) => {
+  for (const key of text) await press(key);
+};
+const heading = (name: string) => screen.findByRole('heading', { level: 1, name });
+
+describe('an attempt', () => {
+  it('is done step by step, and ends with what was read', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [begunAttempt('line')]);
+    await heading('Place the cue ball');
+    await press('It is placed');
+    await heading('Play it');
+    await press('Played');
+    await heading('Where did it touch?');
+    await keys('8.5');
+    await press('left');
+    await press('Enter');
+    await heading('Taken down');
+    expect(measure.progress('attempt-line')?.attempt.readings.landingM).toBeCloseTo(-0.085, 12);
+    await screen.findByText('It counts.');
+    expect(screen.getByText('85 mm').textContent).toContain('left');
+  });
+
+  it('keeps what stands on the keypad at every key', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [
+      { ...begunAttempt('line'), stepsDone: ['place', 'play'] },
+    ]);
+    await keys('12');
+    expect(measure.progress('attempt-line')?.attempt.typed).toEqual({
+      step: 'landingM',
+      text: '12 cm',
+    });
+  });
+
+  it('opens where it was left, with what stood on the keypad in its unit', async () => {
+    openMeasure('#kit/measure/attempt-line', [
+      {
+        ...begunAttempt('line'),
+        stepsDone: ['place', 'play'],
+        typed: { step: 'landingM', text: '0.5 diamonds right' },
+      },
+    ]);
+    expect((await screen.findByLabelText('Figure')).textContent).toMatch(/^0\.5.*right/);
+    expect(screen.getByRole<HTMLSelectElement>('combobox', { name: 'Unit' }).value).toBe(
+      'diamonds',
+    );
+  });
+
+  it('asks which way before it takes a figure, and says so in words', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [
+      { ...begunAttempt('line'), stepsDone: ['place', 'play'] },
+    ]);
+    await keys('9');
+    await press('Enter');
+    await screen.findByText(/Say which way: left or right\./);
+    expect(measure.progress('attempt-line')?.now?.name).toBe('landingM');
+  });
+
+  it('refuses a figure that cannot be, and keeps it to be mended', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [
+      { ...begunAttempt('line'), stepsDone: ['place', 'play'] },
+    ]);
+    await keys('900');
+    await press('left');
+    await press('Enter');
+    await screen.findByText(/too little to be right/);
+    expect(measure.progress('attempt-line')?.attempt.typed?.text).toBe('900 cm left');
+  });
+
+  it('goes a step back, with what was read on the keypad again', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-stop', [
+      {
+        ...begunAttempt('stop'),
+        stepsDone: ['place', 'play', 'cueBallM'],
+        readings: { cueBallM: -0.12 },
+      },
+    ]);
+    await heading('Where is the other ball?');
+    await press(/Step back/);
+    await heading('Where is the cue ball?');
+    expect(measure.progress('attempt-stop')?.attempt.readings.cueBallM).toBeUndefined();
+    expect(screen.getByLabelText('Figure').textContent).toMatch(/^12.*back/);
+  });
+
+  it('raises the butt by the cue’s length, which can be said', async () => {
+    openMeasure('#kit/measure/attempt-curve', [{ ...begunAttempt('curve'), stepsDone: ['place'] }]);
+    const height = async () =>
+      /(\d+) cm above/.exec((await screen.findByText(/Raise it until/)).textContent ?? '')?.[1];
+    const before = Number(await height());
+    const field = screen.getByRole<HTMLInputElement>('textbox', { name: /^Cue’s length/ });
+    expect(field.value).toBe('147');
+    field.value = '120';
+    fireEvent.input(field);
+    fireEvent.change(field);
+    await expect.poll(async () => Number(await height())).toBeLessThan(before);
+  });
+
+  it('warns that a raised cue can do harm, before it is raised', async () => {
+    openMeasure('#kit/measure/attempt-curve', [begunAttempt('curve')]);
+    await screen.findByText(/can tear cloth/);
+  });
+
+  it('keeps the screen lit, and says so where it cannot', async () => {
+    const { isAwake, mayGoDark, app } = openMeasure('#kit/measure/attempt-line', [
+      begunAttempt('line'),
+    ]);
+    await expect.poll(() => isAwake.value).toBe(true);
+    mayGoDark.value = true;
+    await screen.findByText('Your screen may go dark: tap it now and then.');
+    app.router.close();
+    await expect.poll(() => isAwake.value).toBe(false);
+  });
+
+  it('puts the focus on what has come up', async () => {
+    openMeasure('#kit/measure/attempt-line', [begunAttempt('line')]);
+    await press('It is placed');
+    const title = await heading('Play it');
+    await expect.poll(() => document.activeElement).toBe(title);
+  });
+
+  it('says so where there is no such attempt', async () => {
+    openMeasure('#kit/measure/gone');
+    await screen.findByText('This one is no longer here.');
+  });
+});

@@ -1,0 +1,100 @@
+import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { begunAttempt, FINISHED_LINE } from './invented-trials';
+import { openMeasure } from './open-measure';
+
+beforeEach(() => {
+  vi.stubGlobal(
+    'ResizeObserver',
+    class {
+      observe() {}
+      disconnect() {}
+    },
+  );
+});
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
+
+const press = async (name: string | RegExp) =>
+  fireEvent.click(await screen.findByRole('button', { name }));
+const taken = () => within(screen.getByRole('region', { name: 'Taken down' }));
+
+describe('the Measure page', () => {
+  it('claims nothing before anything was read', async () => {
+    openMeasure('#kit/measure');
+    await screen.findByText(/± .*° is assumed\./);
+    expect(screen.queryByText(/was assumed/)).toBeNull();
+    expect(screen.getByText('Nothing of this kit is measured yet.')).toBeTruthy();
+  });
+
+  it('begins the shot that teaches most by one button', async () => {
+    const { measure } = openMeasure('#kit/measure');
+    await expect.poll(() => measure.isFresh.value).toBe(true);
+    const best = measure.offers.value[0]?.shot;
+    await press('Play it');
+    expect(location.hash).toMatch(/^#kit\/measure\/./);
+    const id = location.hash.replace('#kit/measure/', '');
+    expect(measure.progress(id)?.attempt.shot).toEqual(best);
+  });
+
+  it('tells beside what was assumed what was measured', async () => {
+    openMeasure('#kit/measure', [FINISHED_LINE, { ...FINISHED_LINE, id: 'another' }]);
+    await screen.findByText(/° was assumed, .*° measured\./);
+    expect(screen.getByText('Cue last measured today.')).toBeTruthy();
+  });
+
+  it('leads back to what was left, step and all', async () => {
+    openMeasure('#kit/measure', [{ ...begunAttempt('line'), stepsDone: ['place'] }]);
+    await press('Go on: Line, right side, firm, step 2 of 3');
+    expect(location.hash).toBe('#kit/measure/attempt-line');
+  });
+
+  it('strikes an attempt out of the fit and takes it back in', async () => {
+    const { measure } = openMeasure('#kit/measure', [FINISHED_LINE]);
+    await expect.poll(() => measure.report.value?.shots.length).toBe(1);
+    await press(/^Strike out/);
+    await expect.poll(() => measure.report.value?.shots.length).toBe(0);
+    expect(taken().getByText(/struck out: does not count/)).toBeTruthy();
+    await press(/^Take back in/);
+    await expect.poll(() => measure.report.value?.shots.length).toBe(1);
+  });
+
+  it('deletes an attempt and puts it back', async () => {
+    const { measure } = openMeasure('#kit/measure', [FINISHED_LINE]);
+    await press(/^Delete Line/);
+    expect(measure.attempts.value).toHaveLength(0);
+    await taken().findByText(/is deleted/);
+    await press('Put it back');
+    expect(measure.attempts.value.map(({ attempt }) => attempt.id)).toEqual([FINISHED_LINE.id]);
+  });
+
+  it('marks a doubtful reading by a word', async () => {
+    const slip = { ...FINISHED_LINE, id: 'slip', readings: { landingM: 0.9 } };
+    openMeasure('#kit/measure', [FINISHED_LINE, slip]);
+    await taken().findByText(/doubtful/, { selector: '.attempt-state' });
+  });
+});
+
+describe('a record’s history', () => {
+  it('tells what was measured since a change and before it', async () => {
+    const { app } = openMeasure('#kit/cues/demo-cue-house', [
+      FINISHED_LINE,
+      { ...FINISHED_LINE, id: 'another' },
+    ]);
+    await screen.findByText(/Before any change: squirt .* ± .*°/);
+    await press('New tip');
+    await screen.findByText(/Since new tip, .*: nothing measured\./);
+    expect(app.kit.current.cues.value.changes).toHaveLength(1);
+    await press(/Not: new tip/);
+    await expect.poll(() => app.kit.current.cues.value.changes.length).toBe(0);
+  });
+
+  it('lets a record start like another', async () => {
+    const { app } = openMeasure('#kit/cues/demo-cue-house');
+    const choice = await screen.findByRole('combobox', { name: 'Starts like' });
+    fireEvent.change(choice, { target: { value: 'demo-cue-low' } });
+    await expect.poll(() => app.kit.current.cues.value.like).toBe('demo-cue-low');
+  });
+});

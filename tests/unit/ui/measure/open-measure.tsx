@@ -1,0 +1,57 @@
+import { computed, signal } from '@preact/signals';
+import { render } from '@testing-library/preact';
+import { solveAim } from '../../../../src/engine/aim/solve-aim';
+import { fitReport } from '../../../../src/engine/fit/fit-report';
+import { createDeskModel } from '../../../../src/state/desk-model';
+import { kitEffects } from '../../../../src/state/kit-effects';
+import { createKitModel } from '../../../../src/state/kit-model';
+import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
+import type { Attempt } from '../../../../src/store/attempt';
+import { DEFAULT_DESK } from '../../../../src/store/default-desk';
+import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
+import { createMemoryStore } from '../../../../src/store/memory-store';
+import { createNoticeBoard } from '../../../../src/store/notice-board';
+import type { AppModels } from '../../../../src/ui/app-models';
+import { KitPlace } from '../../../../src/ui/kit/KitPlace';
+import { createRouter } from '../../../../src/ui/route';
+
+const NOW_MS = 1_790_000_000_000;
+
+/** The Kit place at an address, on models that work things out at once and keep all in memory. */
+export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
+  history.replaceState(null, '', hash);
+  const store = createMemoryStore(createNoticeBoard());
+  const desk = createDeskModel({ store, desk: DEFAULT_DESK });
+  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
+  const measure = createMeasureModel({
+    store,
+    attempts,
+    kit,
+    desk,
+    fit: async (job) => fitReport(job),
+    later: (work) => {
+      const timer = setTimeout(work);
+      return () => clearTimeout(timer);
+    },
+    now: () => NOW_MS,
+  });
+  const isAwake = signal(false);
+  const mayGoDark = signal(false);
+  const sensors = {
+    nowMs: () => NOW_MS,
+    awake: {
+      mayGoDark,
+      hold: () => {
+        isAwake.value = true;
+      },
+      release: () => {
+        isAwake.value = false;
+      },
+    },
+  };
+  const effects = computed(() => kitEffects(kit.kit.value, solveAim));
+  const router = createRouter(window);
+  const app = { kit, effects, desk, measure, sensors, router } as AppModels;
+  const { container } = render(<KitPlace app={app} />);
+  return { app, measure, isAwake, mayGoDark, container };
+}

@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import type { FitJob } from '../../../src/engine/fit/fit-report';
+import { createEnginePool } from '../../../src/worker/engine-pool';
+import { findEngineWorker, workerCount } from '../../../src/worker/find-engine-worker';
+import { answer as answerWith, type FakeWorker, workshop } from './fake-worker';
+import { work as fitInvented, jobOf } from './invented-jobs';
+
+const answer = (worker: FakeWorker | undefined) =>
+  answerWith(worker, (job) => fitInvented(job as FitJob));
+
+/** The shares of the jobs that a worker was asked for, in order. */
+function sharesOf({ asked }: FakeWorker): number[] {
+  return asked.map(({ job }) => (job as FitJob).scatter.speedShare);
+}
+
+describe('a pool of workers', () => {
+  it('hires no more workers than there are jobs, nor than it may', () => {
+    const { hired, make } = workshop();
+    const work = createEnginePool(make, 2);
+    expect(hired).toHaveLength(0);
+    void work('fit', jobOf(0.1));
+    expect(hired).toHaveLength(1);
+    void work('fit', jobOf(0.2));
+    void work('fit', jobOf(0.3));
+    expect(hired).toHaveLength(2);
+  });
+
+  it('deals jobs in the order in which they were asked for, to whoever is free', async () => {
+    const { hired, make } = workshop();
+    const work = createEnginePool(make, 2);
+    const reports = [0.1, 0.2, 0.3, 0.4].map((share) => work('fit', jobOf(share)));
+    answer(hired[1]);
+    answer(hired[1]);
+    answer(hired[0]);
+    answer(hired[1]);
+    expect(hired.map(sharesOf)).toEqual([[0.1], [0.2, 0.3, 0.4]]);
+    const stretches = (await Promise.all(reports)).map(({ stretch }) => stretch);
+    expect(stretches).toEqual([0.1, 0.2, 0.3, 0.4]);
+  });
+
+  it('begins nothing that is no longer wanted, and tells so at once', async () => {
+    const { hired, make } = workshop();
+    const work = createEnginePool(make, 1);
+    const unwanted = new AbortController();
+    const jobs = [0.1, 0.2, 0.3].map((share) => work('fit', jobOf(share), unwanted.signal));
+    const wanted = work('fit', jobOf(0.4));
+    unwanted.abort();
+    for (const job of jobs) await expect(job).rejects.toMatchObject({ name: 'AbortError' });
+    answer(hired[0]);
+    answer(hired[0]);
+    expect((await wanted).stretch).toBe(0.4);
+    expect(hired.map(sharesOf)).toEqual([[0.1, 0.4]]);
+    await expect(work('fit', jobOf(0.5), unwanted.signal)).rejects.toMatchObject({
+      name: 'AbortError',
+    });
+    expect(hired.map(sharesOf)).toEqual([[0.1, 0.4]]);
+  });
+
+  it.each(['error', 'messageerror'] as const)(
+    'says so kindly at an event of %s, and goes on with a new worker',
+    async (type) => {
+      const { hired, make } = workshop();
+      const work = createEnginePool(make, 1);
+      const first = work('fit', jobOf(0.1));
+      const second = work('fit', jobOf(0.2));
+      hired[0]?.fail(type);
+      await expect(first).rejects.toThrow('try again');
+      expect(hired[0]?.isTerminated()).toBe(true);
+      answer(hired[1]);
+      expect((await second).stretch).toBe(0.2);
+      // What the dead one still says is nothing to anyone.
+      hired[0]?.fail(type);
+      const third = work('fit', jobOf(0.3));
+      answer(hired[1]);
+      expect((await third).stretch).toBe(0.3);
+    },
+  );
+
+  it('passes on why a job failed, and keeps the worker', async () => {
+    const { hired, make } = workshop();
+    const work = createEnginePool(make, 1);
+    const first = work('fit', jobOf(0.1));
+    hired[0]?.say({ id: hired[0].asked[0]?.id, ok: false, message: 'No such part.' });
+    await expect(first).rejects.toThrow('No such part.');
+    const second = work('fit', jobOf(0.2));
+    answer(hired[0]);
+    expect((await second).stretch).toBe(0.2);
+  });
+
+  it('takes nothing for an answer that is none', async () => {
+    const { hired, make } = workshop();
+    const report = createEnginePool(make, 1)('fit', jobOf(0.1));
+    for (const data of [null, 'done', 7, {}, { id: 99, ok: true }, { id: 'x', ok: true }]) {
+      hired[0]?.say(data);
+    }
+    answer(hired[0]);
+    expect((await report).stretch).toBe(0.1);
+  });
+
+  it('rejects all that waits where no worker can be made, and tries again', async () => {
+    const { hired, make } = workshop();
+    let fails = true;
+    const work = createEnginePool(() => {
+      if (fails) throw new Error('forbidden');
+      return make();
+    }, 2);
+    const all = await Promise.allSettled([0.1, 0.2, 0.3].map((share) => work('fit', jobOf(share))));
+    expect(all.map(({ status }) => status)).toEqual(['rejected', 'rejected', 'rejected']);
+    fails = false;
+    const last = work('fit', jobOf(0.2));
+    answer(hired[0]);
+    expect((await last).stretch).toBe(0.2);
+  });
+
+  it('finds no worker here, where the platform has none', () => {
+    expect('Worker' in globalThis).toBe(false);
+    expect(findEngineWorker()).toBeNull();
+  });
+
+  it.each([
+    [undefined, 1],
+    [1, 1],
+    [2, 2],
+    [8, 4],
+  ])('of %s cores uses %i workers', (cores, workers) => {
+    expect(workerCount(cores)).toBe(workers);
+  });
+});

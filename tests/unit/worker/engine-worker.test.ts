@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { gridFrom } from '../../../src/engine/options/grid-from';
+import type { RankQuestion } from '../../../src/engine/options/refine-way';
+import { shotFrom } from '../../../src/engine/position/shot-from-position';
+import { UNMEASURED } from '../../../src/engine/room/kit-spread';
+import { INVENTED_PROFILES } from '../../../src/engine/room/stroke-profile';
+import { WPA_POCKETS } from '../../../src/engine/table/pocket-standard';
+import { tableShape } from '../../../src/engine/table/table-shape';
+import { answerJobs } from '../../../src/worker/answer-jobs';
+import type { Asked, Told } from '../../../src/worker/engine-messages';
+import { ENGINE_WORK } from '../../../src/worker/engine-work';
+import { jobOf, work } from './invented-jobs';
+
+/** A worker's line to the page, and what went over it. */
+function lineTo(works: Parameters<typeof answerJobs>[1]) {
+  const told: Told[] = [];
+  let hear = (_asked: Asked) => {};
+  answerJobs(
+    {
+      addEventListener: (_type, listener) => {
+        hear = (data) => listener(new MessageEvent('message', { data }));
+      },
+      postMessage: (message) => void told.push(structuredClone(message)),
+    },
+    works,
+  );
+  return { told, ask: (asked: Asked) => hear(asked) };
+}
+
+describe('the worker', () => {
+  it('answers each job by its id, and tells of one that fails or is unknown', () => {
+    const { told, ask } = lineTo({ fit: work });
+    ask({ id: 1, name: 'fit', job: jobOf(0.1) });
+    ask({ id: 2, name: 'fit', job: jobOf(2) });
+    ask({ id: 3, name: 'knit', job: jobOf(0.1) });
+    expect(told).toMatchObject([
+      { id: 1, ok: true, result: { stretch: 0.1 } },
+      { id: 2, ok: false, message: 'More than all of the speed.' },
+      { id: 3, ok: false, message: 'There is no such work.' },
+    ]);
+  });
+});
+
+/** A ball a little off the straight line to a corner; invented. */
+function asked(): RankQuestion {
+  const shape = tableShape(2.54, 1.27, WPA_POCKETS);
+  const position = [
+    { name: 'cue', xM: 0, yM: 0 },
+    { name: 3, xM: 0.3, yM: 0.7 },
+  ] as const;
+  const intent = { ball: 3, pocket: 'far-right' } as const;
+  const shot = shotFrom(position, intent, shape, DEFAULT_KIT);
+  if (!shot.ok) throw new Error(shot.message);
+  const { distanceM, cutRad, target, headingRad, least } = shot;
+  const profile = INVENTED_PROFILES.club;
+  return {
+    question: { distanceM, cutRad, target, kit: DEFAULT_KIT, spread: UNMEASURED, profile },
+    scene: { position, intent, headingRad, shape, kit: DEFAULT_KIT, zone: null },
+    leastElevationRad: least.elevationRad,
+  };
+}
+
+describe('what the worker does', () => {
+  it('compares ways from the sweep to the fan, all of it fit to be sent to the page', () => {
+    const question = asked();
+    const { told, ask } = lineTo(ENGINE_WORK);
+    let id = 0;
+    const told1 = <T>(name: string, job: unknown): T => {
+      id += 1;
+      ask({ id, name, job });
+      const last = told.at(-1);
+      if (!last?.ok) throw new Error(last?.message);
+      return last.result as T;
+    };
+    const { position, headingRad, shape } = question.scene;
+    const grid = gridFrom(position, headingRad, shape, DEFAULT_KIT);
+    const stretch = { from: 0, to: 340 };
+    type Options = ReturnType<typeof ENGINE_WORK.sweep>;
+    const options = told1<Options>('sweep', { question: question.question, grid, stretch });
+    const picked = told1<Options>('pick', { asked: question, options });
+    expect(picked.length).toBeGreaterThan(1);
+    const [option] = picked;
+    type Way = ReturnType<typeof ENGINE_WORK.refine>;
+    const way = told1<Way>('refine', { asked: question, option });
+    expect(way.option).toEqual(option);
+    type Fan = ReturnType<typeof ENGINE_WORK.fan>;
+    const fan = told1<Fan>('fan', { asked: question, option });
+    expect(fan.map(({ hit }) => hit)).toContain('true');
+    const pocketed = fan.find(({ hit }) => hit === 'true')?.play.balls[1]?.outcome;
+    expect(pocketed).toMatchObject({ kind: 'pocketed', pocket: 'far-right' });
+  });
+});

@@ -1,0 +1,21 @@
+import type { FitJob, FitReport } from '../../../src/engine/fit/fit-report';
+import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { UNMEASURED } from '../../../src/engine/room/kit-spread';
+import { inventedReport } from '../state/measure/open-measure';
+
+/** A job that is told from others by the stretch of its answer. */
+export function jobOf(speedShare: number): FitJob {
+  const parts = { cue: 'c', cloth: 'd', balls: 'b', table: 't' };
+  return {
+    shots: [],
+    prior: { parts, kit: DEFAULT_KIT, spread: UNMEASURED },
+    scatter: { directionRad: 0.01, tipM: 0.001, elevationRad: 0.01, speedShare },
+    aims: [],
+    candidates: [],
+  };
+}
+
+export function work(job: FitJob): FitReport {
+  if (job.scatter.speedShare > 1) throw new RangeError('More than all of the speed.');
+  return { ...inventedReport(job), stretch: job.scatter.speedShare };
+}
