@@ -1,5 +1,6 @@
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { MeasureRow } from '../measure/MeasureRow';
 import { PlayerChoice } from '../PlayerChoice';
 import { effectWords, originWords, SHELF_LABELS, SHELVES } from './shelf-words';
 
@@ -13,11 +14,14 @@ export function KitOverview({ app }: { app: AppModels }) {
       </h1>
       {kit.isDefault.value && (
         <p class="place-note">
-          All of this is a default: invented examples, not your cue yet. Copy one and put your own
-          numbers in.
+          All of this is a default: invented examples, not your cue yet. Measure it, or copy one and
+          put your own numbers in.
         </p>
       )}
       <ul class="shelf-list">
+        <li>
+          <MeasureRow app={app} />
+        </li>
         {SHELVES.map((shelf) => (
           <ShelfRow key={shelf} app={app} shelf={shelf} />
         ))}
@@ -33,6 +37,14 @@ export function KitOverview({ app }: { app: AppModels }) {
           onClick={() => router.open('preferences')}
         >
           Units and layout
+        </button>
+        <button
+          type="button"
+          class="button"
+          data-opens="backup"
+          onClick={() => router.open('backup')}
+        >
+          Backup
         </button>
         <button
           type="button"

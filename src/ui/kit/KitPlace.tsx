@@ -1,7 +1,9 @@
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { MeasurePlace } from '../measure/MeasurePlace';
 import { useKeptFocus } from '../use-kept-focus';
 import { AboutPanel } from './AboutPanel';
+import { BackupPanel } from './BackupPanel';
 import { KitOverview } from './KitOverview';
 import { PreferencesPanel } from './PreferencesPanel';
 import { RecordPanel } from './RecordPanel';
@@ -11,11 +13,12 @@ import './KitPlace.css';
 
 /** What do I play with? And how do I like to read it. */
 export function KitPlace({ app }: { app: AppModels }) {
-  const place = useKeptFocus(app.router.route.value.panel);
+  const { panel } = app.router.route.value;
+  const place = useKeptFocus(panel);
   return (
     <main
       ref={place}
-      class="kit-place"
+      class={panel.startsWith('measure/') ? 'kit-place is-attempt' : 'kit-place'}
       onKeyDown={(event) => {
         if (event.key === 'Escape') app.router.close();
       }}
@@ -29,6 +32,8 @@ function KitPage({ app }: { app: AppModels }) {
   const [head = '', id = ''] = app.router.route.value.panel.split('/');
   const shelf: ShelfName | undefined = SHELVES.find((name) => name === head);
   if (head === 'preferences') return <PreferencesPanel app={app} />;
+  if (head === 'measure') return <MeasurePlace app={app} id={id} />;
+  if (head === 'backup') return <BackupPanel app={app} />;
   if (head === 'about') return <AboutPanel app={app} />;
   if (!shelf) return <KitOverview app={app} />;
   return id === '' ? (

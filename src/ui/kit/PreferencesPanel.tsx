@@ -29,6 +29,7 @@ const SPEED: Options<'speedUnit'> = [
   ['mps', 'm/s'],
   ['kmh', 'km/h'],
   ['mph', 'mph'],
+  ['lengths', 'table lengths'],
 ];
 const CUT: Options<'cutUnit'> = [
   ['degrees', 'degrees'],

@@ -1,5 +1,6 @@
 import type { ShelfName, Shelves } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { RecordHistory } from '../measure/RecordHistory';
 import { PanelHeader } from './PanelHeader';
 import { RecordName } from './RecordName';
 import { RecordNumber } from './RecordNumber';
@@ -39,6 +40,7 @@ export function RecordPanel({ app, shelf, id }: { app: AppModels; shelf: ShelfNa
           <RecordNumber key={figure.path} app={app} shelf={shelf} id={id} figure={figure} />
         ))}
       </ul>
+      <RecordHistory app={app} shelf={shelf} record={record} />
     </>
   );
 }

@@ -1,0 +1,155 @@
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { openFile } from '../../sensors/open-file';
+import type { Digest } from '../../store/backup/backup-format';
+import { type Backup, parseBackup } from '../../store/backup/parse-backup';
+import { planImport } from '../../store/backup/plan-import';
+import { writeValue } from '../../store/backup/write-value';
+import type { Contents, ImportPlan } from '../../store/store-port';
+import { type ExchangePorts, exchange } from './exchange';
+import { type MendedField, mendedFields } from './mended-field';
+import type { UndoneMark } from './undone-mark';
+
+export type ImportMode = ImportPlan['mode'];
+
+/** A file picked to be brought in, as far as it has come. */
+export type Incoming =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'reading'; readonly fileName: string }
+  | {
+      readonly kind: 'refused';
+      readonly fileName: string;
+      /** The first line that is wrong, counted from 1; null where no line is to blame. */
+      readonly line: number | null;
+      readonly message: string;
+    }
+  | {
+      readonly kind: 'planned';
+      readonly fileName: string;
+      readonly savedAtMs: number;
+      readonly plan: ImportPlan;
+      readonly mended: readonly MendedField[];
+      /** Why it was not done when it was asked for, or null. */
+      readonly problem: string | null;
+    }
+  /** Being done; then the page loads anew. */
+  | { readonly kind: 'working'; readonly fileName: string };
+
+/** Bringing a backup in: first a look at what it would do, then the doing. */
+export interface BringingIn {
+  readonly incoming: ReadonlySignal<Incoming>;
+  readonly mode: ReadonlySignal<ImportMode>;
+  setMode(mode: ImportMode): void;
+  /** Reads a file and works out what it would do; changes nothing. */
+  pick(file: Pick<File, 'name' | 'size' | 'text'>): Promise<void>;
+  /** Does what is planned, unless that is no longer what was shown. */
+  bringIn(): Promise<void>;
+  /** Puts the file aside. */
+  leave(): void;
+}
+
+export interface BringingInPorts extends ExchangePorts {
+  /** Null where the browser gives none. */
+  readonly digest: Digest | null;
+  readonly undone: UndoneMark;
+}
+
+interface Picked {
+  readonly kind: 'picked';
+  readonly fileName: string;
+  readonly backup: Backup;
+  /** What is kept here, as it was looked at. */
+  readonly current: Contents;
+  readonly problem: string | null;
+}
+
+type Stage = Exclude<Incoming, { kind: 'planned' }> | Picked;
+
+const CHANGED_MEANWHILE = {
+  ok: false,
+  message: 'What is kept here has changed meanwhile: look again.',
+} as const;
+
+export function createBringingIn(ports: BringingInPorts): BringingIn {
+  const { gate, undone } = ports;
+  const { store } = gate;
+  const stage = signal<Stage>({ kind: 'none' });
+  const mode = signal<ImportMode>('merge');
+  let picks = 0;
+
+  return {
+    incoming: computed(() => {
+      const now = stage.value;
+      return now.kind === 'picked' ? plannedOf(now, mode.value) : now;
+    }),
+    mode,
+    setMode(next) {
+      mode.value = next;
+    },
+    async pick(file) {
+      picks += 1;
+      const mine = picks;
+      stage.value = { kind: 'reading', fileName: file.name };
+      const found = await lookInto(file, ports);
+      // Another file may have been picked meanwhile, or this one put aside.
+      if (mine === picks) stage.value = found;
+    },
+    async bringIn() {
+      const picked = stage.peek();
+      if (picked.kind !== 'picked') return;
+      const agreed = planOf(picked, mode.peek());
+      let { current } = picked;
+      stage.value = { kind: 'working', fileName: picked.fileName };
+      const done = await exchange(ports, async () => {
+        const read = await store.readAll();
+        if (!read.ok) return read;
+        current = read.contents;
+        const plan = planOf({ ...picked, current }, agreed.mode);
+        if (writeValue(plan.changes) !== writeValue(agreed.changes)) return CHANGED_MEANWHILE;
+        const result = await store.importBackup(plan);
+        if (result.ok) undone.write(null);
+        return result;
+      });
+      if (!done.ok) stage.value = { ...picked, current, problem: done.message };
+    },
+    leave() {
+      picks += 1;
+      stage.value = { kind: 'none' };
+    },
+  };
+}
+
+function planOf({ current, backup }: Picked, mode: ImportMode): ImportPlan {
+  return planImport(current, backup, mode);
+}
+
+function plannedOf(picked: Picked, mode: ImportMode): Incoming {
+  const { fileName, backup, problem } = picked;
+  const plan = planOf(picked, mode);
+  const mended = mendedFields(plan.repairs, backup.contents);
+  return { kind: 'planned', fileName, savedAtMs: backup.savedAtMs, plan, mended, problem };
+}
+
+/** What a picked file amounts to beside what is kept here. */
+async function lookInto(
+  file: Pick<File, 'name' | 'size' | 'text'>,
+  { gate, flush, digest }: BringingInPorts,
+): Promise<Stage> {
+  const refused = (message: string, line: number | null = null): Stage => ({
+    kind: 'refused',
+    fileName: file.name,
+    line,
+    message,
+  });
+  const opened = await openFile(file);
+  if (opened.kind === 'too-large') return refused('This file is too large to be a Leeway backup.');
+  if (opened.kind === 'unreadable') {
+    return refused('This file cannot be read from where it lies: copy it to this device first.');
+  }
+  const parsed = await parseBackup(opened.text, digest);
+  if (!parsed.ok) return refused(parsed.message, parsed.line);
+  await flush();
+  const read = await gate.store.readAll();
+  if (!read.ok) return refused(read.message);
+  const { backup } = parsed;
+  return { kind: 'picked', fileName: file.name, backup, current: read.contents, problem: null };
+}

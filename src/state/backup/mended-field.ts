@@ -1,0 +1,63 @@
+import { numberAt } from '../../store/number-at';
+import { SHELF_NAMES } from '../../store/shelf-names';
+import type { Contents, Repair, StoreName } from '../../store/store-port';
+import { formatQuantity } from '../../units/format-number';
+import { findField } from '../kit-edit';
+import { figureOf } from '../kit-figure';
+
+/** A field that had to be mended, as a person knows it. */
+export interface MendedField {
+  readonly store: StoreName;
+  /** Of the record; of an attempt, its trial. */
+  readonly name: string;
+  /** As the field is labelled where it is shown, or its dotted path. */
+  readonly label: string;
+  /** As figures are shown, or what was found in its place. */
+  readonly was: string;
+  readonly now: string;
+}
+
+/** What was mended, as it is now. */
+type MendedContents = Pick<Contents, 'shelves' | 'attempts' | 'positions'>;
+
+/** @param contents what was mended, as it is now */
+export function mendedFields(
+  repairs: readonly Repair[],
+  contents: MendedContents,
+): readonly MendedField[] {
+  return repairs.map((repair) => ({
+    store: repair.store,
+    name: nameOf(repair, contents),
+    ...toldOf(repair),
+  }));
+}
+
+function nameOf({ store, id }: Repair, contents: MendedContents): string {
+  if (store === 'desk') return store;
+  if (store === 'attempts') {
+    return contents.attempts.find((attempt) => attempt.id === id)?.shot.trial ?? id;
+  }
+  const records = store === 'positions' ? contents.positions : contents.shelves[store];
+  return records.find((record) => record.id === id)?.name ?? id;
+}
+
+function toldOf({ store, field: path, was, now }: Repair): Omit<MendedField, 'store' | 'name'> {
+  const shelf = SHELF_NAMES.find((name) => name === store);
+  const field = shelf ? findField(shelf, path) : null;
+  const told = (value: unknown, group: string) => {
+    const valueSi = numberAt({ value }, 'value');
+    if (!field || valueSi === null) return foundIn(value, group);
+    return formatQuantity(figureOf(valueSi, field), field.facts).trim();
+  };
+  return { label: field?.label ?? path, was: told(was, 'unreadable'), now: told(now, 'as usual') };
+}
+
+/** Long enough to tell what it was. */
+const LONGEST_FOUND = 40;
+
+/** @param group what to say of anything with fields */
+function foundIn(value: unknown, group: string): string {
+  if (value === undefined || value === null || value === '') return 'nothing';
+  if (typeof value === 'object') return Object.keys(value).length === 0 ? 'nothing' : group;
+  return `“${String(value).slice(0, LONGEST_FOUND)}”`;
+}

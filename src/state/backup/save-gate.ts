@@ -1,0 +1,67 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { StorePort } from '../../store/store-port';
+
+/**
+ * A store whose writes can be held back: between an import and the next load, what is on screen is
+ * out of date and must not be saved.
+ */
+export interface SaveGate {
+  /** What everybody writes through. */
+  readonly store: StorePort;
+  /** How many writes were answered so far. */
+  readonly answered: ReadonlySignal<number>;
+  /** Holds every write back from now on. */
+  close(): void;
+  /** Lets through what was held back, in the order in which it was asked for. */
+  open(): void;
+}
+
+export function createSaveGate(store: StorePort): SaveGate {
+  const answered = signal(0);
+  let held: (() => void)[] | null = null;
+
+  const pass = (write: () => void) => {
+    if (held) held.push(write);
+    else write();
+  };
+  const through = <R>(write: () => Promise<R>) =>
+    new Promise<R>((resolve) => {
+      pass(async () => {
+        const result = await write();
+        answered.value += 1;
+        resolve(result);
+      });
+    });
+
+  return {
+    store: {
+      // It is known only once the store was loaded.
+      get keeps() {
+        return store.keeps;
+      },
+      loadAll: store.loadAll,
+      putRecord: (shelf, record) => through(() => store.putRecord(shelf, record)),
+      deleteRecord: (shelf, id) => through(() => store.deleteRecord(shelf, id)),
+      saveDesk: (desk) => through(() => store.saveDesk(desk)),
+      draftDesk: (desk) => pass(() => store.draftDesk(desk)),
+      putAttempt: (attempt) => through(() => store.putAttempt(attempt)),
+      deleteAttempt: (id) => through(() => store.deleteAttempt(id)),
+      putPosition: (position) => through(() => store.putPosition(position)),
+      deletePosition: (id) => through(() => store.deletePosition(id)),
+      readAll: store.readAll,
+      importBackup: store.importBackup,
+      lastImportMs: store.lastImportMs,
+      undoImport: store.undoImport,
+      onNotice: store.onNotice,
+    },
+    answered,
+    close() {
+      held ??= [];
+    },
+    open() {
+      const waiting = held ?? [];
+      held = null;
+      for (const write of waiting) write();
+    },
+  };
+}

@@ -1,0 +1,29 @@
+import { useEffect } from 'preact/hooks';
+import type { AppModels } from '../app-models';
+import { exchangeWords } from './backup-words';
+
+/** Says when a backup was brought in, and takes it back. */
+export function BackupUndo({ app }: { app: AppModels }) {
+  const { undoing } = app.backup;
+  useEffect(() => void undoing.look(), [undoing]);
+  const last = undoing.last.value;
+  return (
+    <>
+      <output class="undo-delete">
+        {last && (
+          <>
+            <span class="backup-when">{exchangeWords(last, app.sensors.nowMs())}</span>
+            <button type="button" class="button" onClick={() => void undoing.undo()}>
+              <span aria-hidden="true">{last.wasUndoing ? '↷' : '↶'}</span>{' '}
+              {last.wasUndoing ? 'Bring it in again' : 'Undo'}
+            </button>
+            <span class="place-note">
+              All is then as it was before. What came since can be brought back the same way.
+            </span>
+          </>
+        )}
+      </output>
+      <output class="place-problem">{undoing.problem.value}</output>
+    </>
+  );
+}

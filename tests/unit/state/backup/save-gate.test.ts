@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { createSaveGate } from '../../../../src/state/backup/save-gate';
+import { DEFAULT_DESK } from '../../../../src/store/default-desk';
+import { createMemoryStore } from '../../../../src/store/memory-store';
+import { createNoticeBoard } from '../../../../src/store/notice-board';
+import { contentsOf } from '../../../store/backup/import-text';
+import { MY_CUE } from '../../../store/backup/invented-contents';
+import { CURVE_ATTEMPT } from '../../../store/invented-attempts';
+
+function setUp() {
+  const store = createMemoryStore(createNoticeBoard());
+  return { store, gate: createSaveGate(store) };
+}
+
+const steady = { ...DEFAULT_DESK, player: 'steady' } as const;
+const beginner = { ...DEFAULT_DESK, player: 'beginner' } as const;
+
+describe('an open gate', () => {
+  it('lets every write through, and its answer back', async () => {
+    const { store, gate } = setUp();
+    expect(await gate.store.putRecord('cues', MY_CUE)).toEqual({ ok: true });
+    await gate.store.putAttempt(CURVE_ATTEMPT);
+    await gate.store.saveDesk(steady);
+    const { shelves, attempts, desk } = await contentsOf(store);
+    expect(shelves.cues).toContainEqual(MY_CUE);
+    expect(attempts).toEqual([CURVE_ATTEMPT]);
+    expect(desk.player).toBe('steady');
+    await gate.store.deleteRecord('cues', MY_CUE.id);
+    await gate.store.deleteAttempt(CURVE_ATTEMPT.id);
+    expect((await contentsOf(store)).attempts).toEqual([]);
+    expect((await contentsOf(store)).shelves.cues).not.toContainEqual(MY_CUE);
+  });
+
+  it('counts a write once it was answered', async () => {
+    const { gate } = setUp();
+    const saving = gate.store.saveDesk(steady);
+    expect(gate.answered.value).toBe(0);
+    await saving;
+    expect(gate.answered.value).toBe(1);
+  });
+});
+
+describe('a closed gate', () => {
+  it('holds everything back, the desk’s draft too, but lets one read', async () => {
+    const { store, gate } = setUp();
+    const before = await contentsOf(store);
+    gate.close();
+    void gate.store.saveDesk(steady);
+    gate.store.draftDesk(steady);
+    void gate.store.putRecord('cues', MY_CUE);
+    void gate.store.deleteRecord('cues', 'demo-cue-stiff');
+    void gate.store.putAttempt(CURVE_ATTEMPT);
+    expect(await gate.store.readAll()).toEqual({ ok: true, contents: before });
+    expect(gate.answered.value).toBe(0);
+  });
+
+  it('lets them through in order once it opens', async () => {
+    const { store, gate } = setUp();
+    gate.close();
+    const answers = [gate.store.saveDesk(steady), gate.store.saveDesk(beginner)];
+    gate.close();
+    gate.open();
+    expect(await Promise.all(answers)).toEqual([{ ok: true }, { ok: true }]);
+    expect((await contentsOf(store)).desk.player).toBe('beginner');
+  });
+});
+
+it('tells of storage only what the store itself says by then', () => {
+  let keeps = true;
+  const store = createMemoryStore(createNoticeBoard());
+  const gate = createSaveGate({
+    ...store,
+    get keeps() {
+      return keeps;
+    },
+  });
+  keeps = false;
+  expect(gate.store.keeps).toBe(false);
+});
