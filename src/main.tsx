@@ -6,30 +6,56 @@ import { nearestSpeed } from './engine/aim/nearest-speed';
 import { playAim } from './engine/aim/play-aim';
 import { solveAim } from './engine/aim/solve-aim';
 import { traceCueBall } from './engine/aim/trace-cue-ball';
-import { UNMEASURED } from './engine/room/kit-spread';
 import { roomForError } from './engine/room/room-for-error';
 import { registerServiceWorker } from './offline/register-service-worker';
+import { sharePort } from './sensors/share-port';
+import { createSaveGate } from './state/backup/save-gate';
+import { createUndoneMark } from './state/backup/undone-mark';
+import { createBackupModel } from './state/backup-model';
+import { createChooseModel } from './state/choose/create-choose-model';
 import { createDeskModel } from './state/desk-model';
 import { kitEffects } from './state/kit-effects';
 import { createKitModel } from './state/kit-model';
+import { createAwakeModel } from './state/measure/awake-model';
+import { createMeasureModel } from './state/measure/create-measure-model';
+import { knownAlongShot } from './state/measure/known-along-shot';
+import { noteRecentShots } from './state/note-recent-shots';
 import { createRoomModel } from './state/room-model';
 import { createShotModel } from './state/shot-model';
+import { findDigest } from './store/backup/find-digest';
 import { createStore } from './store/create-store';
 import { onPageHide } from './store/on-page-hide';
 import { App } from './ui/App';
 import { createLaterAtRest } from './ui/later-at-rest';
 import { createRouter } from './ui/route';
+import { createEnginePool } from './worker/engine-pool';
+import { findEngineWorker, workerCount } from './worker/find-engine-worker';
+import { createFitClient } from './worker/fit-client';
 
-const store = createStore();
-const { desk: loadedDesk, shelves } = await store.loadAll();
+const gate = createSaveGate(createStore());
+const { store } = gate;
+const { desk: loadedDesk, shelves, attempts, positions } = await store.loadAll();
+const makeWorker = findEngineWorker();
 const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
 const kit = createKitModel({ store, desk, shelves });
+const measure = createMeasureModel({
+  store,
+  attempts,
+  kit,
+  desk,
+  fit: makeWorker && createFitClient(createEnginePool(makeWorker, 1)),
+  later: createLaterAtRest(window),
+});
+const known = computed(() =>
+  knownAlongShot(measure.knowledge.value, kit.current.tables.value.bedSlope, desk.headingRad.value),
+);
+const knownKit = computed(() => known.value.kit);
 const shot = createShotModel({
   solve: solveAim,
   play: playAim,
   trace: traceCueBall,
   nearestSpeed,
-  kit: kit.kit,
+  kit: knownKit,
   tableLengthM: computed(() => kit.current.tables.value.lengthM),
   desk,
 });
@@ -37,10 +63,34 @@ const shot = createShotModel({
 const room = createRoomModel({
   lastAnswer: shot.lastAnswer,
   desk,
-  // No kit can be measured yet, whatever its numbers.
-  spread: signal(UNMEASURED),
+  known,
+  spreadBefore: computed(() => measure.before.value.spread),
   assess: roomForError,
   later: createLaterAtRest(window),
+});
+
+const choose = createChooseModel({
+  store,
+  positions,
+  table: kit.current.tables,
+  knowledge: measure.knowledge,
+  profile: room.profile,
+  work: makeWorker && createEnginePool(makeWorker, workerCount(navigator.hardwareConcurrency)),
+  shot,
+  desk,
+});
+
+noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
+
+const flush = () => Promise.all([desk.flush(), kit.flush(), measure.flush(), choose.flush()]);
+const backup = createBackupModel({
+  gate,
+  flush,
+  sharing: sharePort(),
+  digest: findDigest(),
+  undone: createUndoneMark(() => globalThis.localStorage ?? null),
+  now: Date.now,
+  reload: () => location.reload(),
 });
 
 const storageLines = signal<readonly string[]>([]);
@@ -61,7 +111,7 @@ void registerServiceWorker(
       isReadyOffline.value = true;
     },
   },
-  () => Promise.all([desk.flush(), kit.flush()]),
+  flush,
 );
 
 const holder = document.getElementById('app');
@@ -71,8 +121,12 @@ render(
     app={{
       shot,
       room,
+      choose,
       kit,
-      effects: computed(() => kitEffects(kit.kit.value, solveAim)),
+      effects: computed(() => kitEffects(knownKit.value, solveAim)),
+      measure,
+      backup,
+      sensors: { awake: createAwakeModel(window), nowMs: Date.now },
       desk,
       router: createRouter(window),
       news: { applyUpdate, isReadyOffline, storageLines },

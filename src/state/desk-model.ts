@@ -1,9 +1,11 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { INPUT_RANGES } from '../engine/aim/input-ranges';
 import type { Shot } from '../engine/aim/shot';
+import { wrapped } from '../engine/numerics/angle';
 import type { Choice, Desk, PlayerName, Pocket, Preferences, ShelfName } from '../store/records';
 import type { StorePort } from '../store/store-port';
 import { createDeskSaver, type SaveState } from './desk-saver';
+import { withRecentShot } from './recent-shots';
 
 /** What the app opens with: the shot, the kit chosen, and how the person likes to read it. */
 export interface DeskModel {
@@ -13,6 +15,10 @@ export interface DeskModel {
   readonly preferences: ReadonlySignal<Preferences>;
   readonly pocket: ReadonlySignal<Pocket>;
   readonly player: ReadonlySignal<PlayerName>;
+  /** How the shot's line runs over the table: see {@link Desk}. */
+  readonly headingRad: ReadonlySignal<number | null>;
+  /** What was asked lately, no two alike; the newest first. */
+  readonly recentShots: ReadonlySignal<readonly Shot[]>;
   /** Whether what is on screen is also in the store. */
   readonly saving: ReadonlySignal<SaveState>;
   setShot(shot: Shot): void;
@@ -22,6 +28,10 @@ export interface DeskModel {
   setPreference<P extends keyof Preferences>(name: P, value: Preferences[P]): void;
   setPocket(pocket: Pocket): void;
   setPlayer(player: PlayerName): void;
+  /** Null where it is not said; any turn will do. */
+  setHeading(headingRad: number | null): void;
+  /** Remembers a shot among the recent ones, in place of one like it. */
+  noteShot(shot: Shot): void;
   /** Puts a record in play; the kit model checks that it is on the shelf. */
   choose(shelf: ShelfName, id: string): void;
   /** Saves at once whatever is not saved yet; resolves when the store has answered. */
@@ -54,6 +64,8 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     preferences: computed(() => desk.value.preferences),
     pocket: computed(() => desk.value.pocket),
     player: computed(() => desk.value.player),
+    headingRad: computed(() => desk.value.headingRad),
+    recentShots: computed(() => desk.value.recentShots),
     saving: saver.state,
     setShot(shot) {
       const before = desk.peek().shot;
@@ -70,6 +82,15 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     },
     setPlayer(player) {
       if (player !== desk.peek().player) change({ player });
+    },
+    setHeading(headingRad) {
+      const turned = headingRad && wrapped(headingRad);
+      if (turned !== desk.peek().headingRad) change({ headingRad: turned });
+    },
+    noteShot(shot) {
+      const { recentShots } = desk.peek();
+      const noted = withRecentShot(recentShots, shot);
+      if (noted !== recentShots) change({ recentShots: noted });
     },
     choose(shelf, id) {
       const { choice } = desk.peek();

@@ -35,6 +35,32 @@ export function withFigure<S extends ShelfName>(
   return { ok: true, record: { ...changed, origin: 'by-hand' } };
 }
 
+/** Notes that something about a record was changed; what the engine reckons with stays as it was. */
+export function withChange<S extends ShelfName>(
+  record: Shelves[S],
+  typed: string,
+  atMs: number,
+): Edited<S> {
+  const what = typed.trim();
+  if (what === '') return { ok: false, problem: 'Say what was changed.' };
+  if (what.length > LONGEST_NAME) {
+    return { ok: false, problem: `Say it in ${LONGEST_NAME} characters at most.` };
+  }
+  return { ok: true, record: { ...record, changes: [...record.changes, { atMs, what }] } };
+}
+
+/** Takes the change noted last back. */
+export function withoutLastChange<S extends ShelfName>(record: Shelves[S]): Edited<S> {
+  if (record.changes.length === 0) return { ok: false, problem: 'Nothing of it was changed.' };
+  return { ok: true, record: { ...record, changes: record.changes.slice(0, -1) } };
+}
+
+/** Says from which record's measurements this one starts. */
+export function withLike<S extends ShelfName>(record: Shelves[S], like: string | null): Edited<S> {
+  if (like === record.id) return { ok: false, problem: 'It is like itself already.' };
+  return { ok: true, record: { ...record, like } };
+}
+
 /** Gives a record another name; where its numbers come from stays as it was. */
 export function withName<S extends ShelfName>(record: Shelves[S], typed: string): Edited<S> {
   const name = typed.trim();

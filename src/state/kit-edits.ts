@@ -4,7 +4,15 @@ import type { ShelfName, Shelves } from '../store/records';
 import { formatNumber } from '../units/format-number';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
-import { type Edited, findField, withFigure, withName } from './kit-edit';
+import {
+  type Edited,
+  findField,
+  withChange,
+  withFigure,
+  withLike,
+  withName,
+  withoutLastChange,
+} from './kit-edit';
 import { figureAt, figureOf, shownRange } from './kit-figure';
 import type { KitShelves } from './kit-shelves';
 
@@ -29,6 +37,15 @@ export interface KitEdits {
   /** Adds "Name (copy)" to the shelf and says its id; what is in play stays. */
   copy(shelf: ShelfName, id: string): CopyResult;
   rename(shelf: ShelfName, id: string, name: string): EditResult;
+  /**
+   * Says that something about a record was changed just now: a new tip, a new cloth, washed balls.
+   * What was read before belongs to its former self.
+   */
+  markChange(shelf: ShelfName, id: string, what: string): EditResult;
+  /** Takes the last such change back. */
+  unmarkChange(shelf: ShelfName, id: string): EditResult;
+  /** Says of which record on the shelf the measurements are to start from; null: of none. */
+  setLike(shelf: ShelfName, id: string, likeId: string | null): EditResult;
   /** Changes one number, in SI. Refuses one out of range, with a line in the unit shown. */
   edit<S extends ShelfName>(shelf: S, id: string, path: KitFieldPath<S>, value: number): EditResult;
   /** The same from what was typed, in the unit shown. */
@@ -37,10 +54,17 @@ export interface KitEdits {
   nudge(shelf: ShelfName, id: string, path: string, towards: 1 | -1, coarse?: boolean): EditResult;
 }
 
-/** @param newId gives an id no record has. */
+/** What edits need from outside. */
+export interface KitEditPorts {
+  /** Gives an id no record has. */
+  readonly newId: () => string;
+  /** The time of day, ms since 1970. */
+  readonly now: () => number;
+}
+
 export function createKitEdits(
   { shelves, find, put }: Pick<KitShelves, 'shelves' | 'find' | 'put'>,
-  newId: () => string,
+  { newId, now }: KitEditPorts,
 ): KitEdits {
   const change = <S extends ShelfName>(
     shelf: S,
@@ -74,6 +98,12 @@ export function createKitEdits(
       return { ok: true, id: copied.id };
     },
     rename: (shelf, id, name) => change(shelf, id, (record) => withName(record, name)),
+    markChange: (shelf, id, what) => change(shelf, id, (record) => withChange(record, what, now())),
+    unmarkChange: (shelf, id) => change(shelf, id, withoutLastChange),
+    setLike(shelf, id, likeId) {
+      if (likeId !== null && !find(shelf, likeId)) return NOT_THERE;
+      return change(shelf, id, (record) => withLike(record, likeId));
+    },
     edit: (shelf, id, path, value) =>
       changeFigure(shelf, id, path, (record, field) =>
         withFigure(record, field, figureOf(value, field)),

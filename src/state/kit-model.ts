@@ -50,6 +50,8 @@ export interface KitModelPorts {
   /** As loaded; no shelf is empty. */
   readonly shelves: ShelfContents;
   readonly newId?: () => string;
+  /** The time of day, ms since 1970. */
+  readonly now?: () => number;
 }
 
 const OK = { ok: true } as const;
@@ -60,6 +62,7 @@ export function createKitModel({
   desk,
   shelves: loaded,
   newId = freshId,
+  now = Date.now,
 }: KitModelPorts): KitModel {
   const kept = createKitShelves(store, loaded);
   const { shelves, find } = kept;
@@ -78,7 +81,7 @@ export function createKitModel({
   );
 
   return {
-    ...createKitEdits(kept, newId),
+    ...createKitEdits(kept, { newId, now }),
     shelves,
     current,
     kit: computed(() =>

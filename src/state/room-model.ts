@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { Shot } from '../engine/aim/shot';
 import type { Kit } from '../engine/model/kit';
-import { type KitQuantity, type KitSpread, UNMEASURED } from '../engine/room/kit-spread';
+import type { KitCorrelation, KitQuantity, KitSpread } from '../engine/room/kit-spread';
 import type { RoomForError } from '../engine/room/room-for-error';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
 import { allowedRad, type Target } from '../engine/room/target';
@@ -16,13 +16,21 @@ export type AssessRoom = (
   target: Target,
   profile: StrokeProfile,
   spread: KitSpread,
+  correlation: KitCorrelation,
 ) => RoomForError;
+
+/** How little is known of the kit in play, and how the errors of its quantities go together. */
+export interface KnownSpread {
+  readonly spread: KitSpread;
+  readonly correlation: KitCorrelation;
+}
 
 export interface RoomPorts {
   readonly lastAnswer: ReadonlySignal<Answered | null>;
   readonly desk: Pick<DeskModel, 'pocket' | 'player'>;
-  /** How little is known of the kit in play. */
-  readonly spread: ReadonlySignal<KitSpread>;
+  readonly known: ReadonlySignal<KnownSpread>;
+  /** How little was known of it before anything was measured. */
+  readonly spreadBefore: ReadonlySignal<KitSpread>;
   readonly assess: AssessRoom;
   /** Does work once the hand rests, unless called off by the function it returns. */
   readonly later: (work: () => void) => () => void;
@@ -49,14 +57,18 @@ interface Question {
   readonly answered: Answered;
   readonly target: Target;
   readonly profile: StrokeProfile;
-  readonly spread: KitSpread;
+  readonly known: KnownSpread;
 }
+
+/** Known better than this share of what was assumed, a quantity counts as measured. */
+const MEASURED_SHARE = 0.9;
 
 /**
  * Assesses the room for error of the last answer, a moment after the last change: it costs a hundred
  * times what the aim does, and nobody reads it while a button is held.
  */
-export function createRoomModel({ lastAnswer, desk, spread, assess, later }: RoomPorts): RoomModel {
+export function createRoomModel(ports: RoomPorts): RoomModel {
+  const { lastAnswer, desk, known, spreadBefore, assess, later } = ports;
   const target = computed<Target>(() => ({ kind: 'mouth', ...desk.pocket.value }));
   const profile = computed(() => INVENTED_PROFILES[desk.player.value]);
   const question = computed<Question | null>(() => {
@@ -66,7 +78,7 @@ export function createRoomModel({ lastAnswer, desk, spread, assess, later }: Roo
       answered,
       target: target.value,
       profile: profile.value,
-      spread: spread.value,
+      known: known.value,
     };
   });
   const assessed = signal<{ question: Question; room: RoomForError } | null>(null);
@@ -77,7 +89,9 @@ export function createRoomModel({ lastAnswer, desk, spread, assess, later }: Roo
     if (asked === null) return;
     callOff = later(() => {
       const { shot, kit, answer } = asked.answered;
-      const room = assess(shot, kit, answer.aimRad, asked.target, asked.profile, asked.spread);
+      const { target, profile, known } = asked;
+      const { spread, correlation } = known;
+      const room = assess(shot, kit, answer.aimRad, target, profile, spread, correlation);
       assessed.value = { question: asked, room };
     });
   });
@@ -89,7 +103,8 @@ export function createRoomModel({ lastAnswer, desk, spread, assess, later }: Roo
       return answered && allowedRad(target.value, answered.kit.ballRadiusM);
     }),
     profile,
-    isMeasured: (quantity) => spread.value[quantity] !== UNMEASURED[quantity],
+    isMeasured: (quantity) =>
+      known.value.spread[quantity] < MEASURED_SHARE * spreadBefore.value[quantity],
     dispose() {
       callOff();
       dispose();

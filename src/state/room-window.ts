@@ -1,7 +1,6 @@
 import type { RoomWindow, RoomWindows } from '../engine/room/windows';
-import type { Preferences } from '../store/records';
 import { degreesOf } from '../units/angle-degrees';
-import { speedInUnit } from '../units/speed-unit';
+import type { SpeedScale } from '../units/speed-unit';
 import type { FieldName } from './shot-fields';
 
 /** The two ends of a window, in the unit shown. */
@@ -11,13 +10,13 @@ export type ShownWindow = Pick<RoomWindow, 'low' | 'high'>;
 export function shownWindow(
   name: FieldName,
   windows: RoomWindows,
-  { speedUnit }: Preferences,
+  { inUnit }: Pick<SpeedScale, 'inUnit'>,
 ): ShownWindow | null {
   switch (name) {
     case 'speed':
-      return scaled(windows.speedMps, speedInUnit(1, speedUnit));
+      return shown(windows.speedMps, inUnit);
     case 'elevation':
-      return scaled(windows.elevationRad, degreesOf(1));
+      return shown(windows.elevationRad, degreesOf);
     case 'side':
     case 'height':
       return windows[name];
@@ -26,9 +25,9 @@ export function shownWindow(
   }
 }
 
-function scaled({ low, high }: RoomWindow, by: number): ShownWindow {
+function shown({ low, high }: RoomWindow, inUnit: (value: number) => number): ShownWindow {
   return {
-    low: { ...low, value: low.value * by },
-    high: { ...high, value: high.value * by },
+    low: { ...low, value: inUnit(low.value) },
+    high: { ...high, value: inUnit(high.value) },
   };
 }

@@ -4,6 +4,7 @@ import type { Kit } from '../engine/model/kit';
 import { type Comparison, compareShots } from './shot-comparison';
 import type { PathPoint, ShotPorts } from './shot-ports';
 import { type ShotWarning, shotWarnings } from './shot-warnings';
+import type { ShownSpeed } from './shown-speed';
 import { speedRemedy } from './speed-remedy';
 
 /** An answer, and the shot and kit it is the answer to. */
@@ -32,8 +33,8 @@ export interface ShotAnswers {
 const PATH_SAMPLES = 40;
 
 /** Works out each of them when it is first read after a change. */
-export function createShotAnswers(ports: ShotPorts): ShotAnswers {
-  const { desk, kit, solve, play, trace } = ports;
+export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
+  const { desk, kit, solve, play, trace, speedScale } = ports;
   const result = computed(() => solve(desk.shot.value, kit.value));
   const lastAnswer = rememberAnswer(desk.shot, kit, result);
   return {
@@ -49,8 +50,7 @@ export function createShotAnswers(ports: ShotPorts): ShotAnswers {
     }),
     remedySpeed: computed(() => {
       if (result.value.ok || result.value.reason === 'beyond-miscue-limit') return null;
-      const { speedUnit } = desk.preferences.value;
-      return speedRemedy(desk.shot.value, kit.value, speedUnit, ports.nearestSpeed, solve);
+      return speedRemedy(desk.shot.value, kit.value, speedScale.value, ports.nearestSpeed, solve);
     }),
     uncorrected: computed(() => {
       const last = lastAnswer.value;

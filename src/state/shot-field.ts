@@ -2,6 +2,7 @@ import type { Shot } from '../engine/aim/shot';
 import type { Range } from '../engine/model/range';
 import type { Pocket, Preferences } from '../store/records';
 import type { Parsed } from '../units/parsed';
+import type { SpeedScale } from '../units/speed-unit';
 import type { UnitFacts } from '../units/unit-facts';
 
 /** All that is set by hand: the shot, and the pocket its object ball is to go into. */
@@ -15,6 +16,8 @@ export interface FieldContext {
   readonly preferences: Preferences;
   readonly tableLengthM: number;
   readonly ballRadiusM: number;
+  /** In the unit of speed that is shown. */
+  readonly speedScale: SpeedScale;
   /** Where a cut goes: 1 right, −1 left. Kept apart, for a straight shot's cut has no sign. */
   readonly cutSign: 1 | -1;
 }

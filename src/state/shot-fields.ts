@@ -3,7 +3,6 @@ import type { Shot } from '../engine/aim/shot';
 import { MISCUE_LIMIT } from '../engine/model/miscue-limit';
 import type { Range } from '../engine/model/range';
 import { DEGREES, degreesOf, radOf } from '../units/angle-degrees';
-import { SPEED_UNITS, speedInMps, speedInUnit } from '../units/speed-unit';
 import { TIP_CONTACT } from '../units/tip-contact';
 import { cutField } from './cut-field';
 import { distanceField } from './distance-field';
@@ -73,17 +72,17 @@ function elevationField(shot: Shot): ShotField {
   };
 }
 
-function speedField(shot: Shot, { preferences }: FieldContext): ShotField {
-  const unit = preferences.speedUnit;
+function speedField(shot: Shot, { speedScale }: FieldContext): ShotField {
+  const { facts, inUnit: figureOf, inMps } = speedScale;
   const inUnit = ({ min, max }: Range): Range => ({
-    min: speedInUnit(min, unit),
-    max: speedInUnit(max, unit),
+    min: figureOf(min),
+    max: figureOf(max),
   });
   return {
-    facts: SPEED_UNITS[unit],
-    figure: speedInUnit(shot.speedMps, unit),
+    facts,
+    figure: figureOf(shot.speedMps),
     range: inUnit(INPUT_RANGES.speedMps),
     usual: inUnit(USUAL_SPEED_MPS),
-    put: (figure) => withinShot(shot, { speedMps: speedInMps(figure, unit) }),
+    put: (figure) => withinShot(shot, { speedMps: inMps(figure) }),
   };
 }

@@ -7,6 +7,7 @@ import { withCut } from './cut-field';
 import type { Asked, FieldContext, ShotField } from './shot-field';
 import { type FieldName, shotField } from './shot-fields';
 import type { ShotPorts } from './shot-ports';
+import type { ShownSpeed } from './shown-speed';
 
 /** Something typed that cannot be used; the shot keeps its last good number. */
 export interface FieldProblem {
@@ -43,7 +44,7 @@ export interface ShotInputs {
 
 /** @param change where a changed part of what is asked goes. */
 export function createShotInputs(
-  { desk, kit, tableLengthM }: ShotPorts,
+  { desk, kit, tableLengthM, speedScale }: ShotPorts & ShownSpeed,
   asked: ReadonlySignal<Asked>,
   change: (part: Partial<Asked>) => void,
 ): ShotInputs {
@@ -53,6 +54,7 @@ export function createShotInputs(
     preferences: desk.preferences.value,
     tableLengthM: tableLengthM.value,
     ballRadiusM: kit.value.ballRadiusM,
+    speedScale: speedScale.value,
     cutSign: cutSign.value,
   }));
   const fields = forEachField((name) =>

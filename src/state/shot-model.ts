@@ -1,10 +1,12 @@
 import { batch, computed, type ReadonlySignal } from '@preact/signals';
 import type { Shot } from '../engine/aim/shot';
+import type { SpeedScale } from '../units/speed-unit';
 import { createShotAnswers, type ShotAnswers } from './shot-answers';
 import type { Asked } from './shot-field';
 import { createShotHistory, isSame, type ShotHistory } from './shot-history';
 import { createShotInputs, type ShotInputs } from './shot-inputs';
 import type { ShotPorts } from './shot-ports';
+import { shownSpeed } from './shown-speed';
 
 /** The place Shot: what is asked, what the answer is, and how to change the question. */
 export interface ShotModel
@@ -12,8 +14,12 @@ export interface ShotModel
     Omit<ShotInputs, 'hasShotProblem' | 'forgetProblems'>,
     Omit<ShotHistory, 'change'> {
   readonly shot: ReadonlySignal<Shot>;
+  /** The unit in which speeds are shown. */
+  readonly speedScale: ReadonlySignal<SpeedScale>;
   /** Whether {@link lastAnswer} is not the answer to what now stands in the inputs. */
   readonly stale: ReadonlySignal<boolean>;
+  /** Asks something that was worked out elsewhere; it can be taken back as one change. */
+  ask(asked: Asked): void;
   /** Sets the present shot aside to compare with. */
   hold(): void;
   /** Exchanges the present shot and the held one. */
@@ -24,6 +30,7 @@ export interface ShotModel
 /** Keeps the place Shot over the desk's shot and pocket. */
 export function createShotModel(ports: ShotPorts): ShotModel {
   const { desk } = ports;
+  const speedScale = shownSpeed(ports);
   const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
   const { change, undo, ...history } = createShotHistory(asked, ({ shot, pocket }) =>
     batch(() => {
@@ -31,13 +38,18 @@ export function createShotModel(ports: ShotPorts): ShotModel {
       desk.setPocket(pocket);
     }),
   );
-  const { hasShotProblem, forgetProblems, ...inputs } = createShotInputs(ports, asked, change);
-  const answers = createShotAnswers(ports);
+  const { hasShotProblem, forgetProblems, ...inputs } = createShotInputs(
+    { ...ports, speedScale },
+    asked,
+    change,
+  );
+  const answers = createShotAnswers({ ...ports, speedScale });
   return {
     ...history,
     ...inputs,
     ...answers,
     shot: desk.shot,
+    speedScale,
     stale: computed(() => !answers.result.value.ok || hasShotProblem.value),
     undo() {
       forgetProblems();
@@ -47,6 +59,10 @@ export function createShotModel(ports: ShotPorts): ShotModel {
         // Back at the held shot: what is taken back is an exchange, of both sides.
         if (held && isSame(desk.shot.peek(), held)) desk.holdShot(present);
       });
+    },
+    ask(asked) {
+      forgetProblems();
+      change(asked);
     },
     hold: () => desk.holdShot(),
     swap() {

@@ -1,8 +1,7 @@
 import type { Shot, SolveAim } from '../engine/aim/shot';
 import type { Kit } from '../engine/model/kit';
 import { nudge } from '../units/nudge';
-import { SPEED_UNITS, speedInMps, speedInUnit } from '../units/speed-unit';
-import type { SpeedUnit } from '../units/unit-names';
+import type { SpeedScale } from '../units/speed-unit';
 
 /** The speed nearest to a refused shot's at which there is an aim, m/s; null where there is none. */
 export type NearestSpeed = (shot: Shot, kit: Kit) => number | null;
@@ -14,7 +13,7 @@ export type NearestSpeed = (shot: Shot, kit: Kit) => number | null;
 export function speedRemedy(
   shot: Shot,
   kit: Kit,
-  unit: SpeedUnit,
+  { facts, inUnit, inMps }: SpeedScale,
   nearest: NearestSpeed,
   solve: SolveAim,
 ): number | null {
@@ -22,6 +21,6 @@ export function speedRemedy(
   if (speedMps === null) return null;
   const towards = speedMps > shot.speedMps ? 1 : -1;
   const range = { min: 0, max: Number.POSITIVE_INFINITY };
-  const figure = nudge(speedInUnit(speedMps, unit), SPEED_UNITS[unit].fineStep, towards, range);
-  return solve({ ...shot, speedMps: speedInMps(figure, unit) }, kit).ok ? figure : null;
+  const figure = nudge(inUnit(speedMps), facts.fineStep, towards, range);
+  return solve({ ...shot, speedMps: inMps(figure) }, kit).ok ? figure : null;
 }

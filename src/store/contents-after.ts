@@ -1,4 +1,5 @@
 import { orderAttempts } from './order-attempts';
+import { orderPositions } from './order-positions';
 import { orderShelf } from './order-shelf';
 import type { ShelfName, Shelves } from './records';
 import type { Contents, ImportPlan } from './store-port';
@@ -12,6 +13,7 @@ export function contentsAfter(contents: Contents, { mode, toPut }: ImportPlan): 
       isMerge ? overlay(contents.shelves[name], toPut.shelves[name]) : toPut.shelves[name],
     );
   const attempts = isMerge ? overlay(contents.attempts, toPut.attempts) : toPut.attempts;
+  const positions = isMerge ? overlay(contents.positions, toPut.positions) : toPut.positions;
   return {
     shelves: {
       cues: shelf('cues'),
@@ -20,6 +22,7 @@ export function contentsAfter(contents: Contents, { mode, toPut }: ImportPlan): 
       tables: shelf('tables'),
     },
     attempts: orderAttempts(attempts),
+    positions: orderPositions(positions),
     desk: toPut.desk ?? contents.desk,
     setAside: isMerge ? [...contents.setAside, ...toPut.setAside] : toPut.setAside,
   };

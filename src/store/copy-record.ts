@@ -4,19 +4,19 @@ import type { ShelfName, Shelves } from './records';
 /**
  * A copy of a record to change, under a name the shelf does not have yet. Its numbers come from where
  * the record's did: a copy of an invented example is invented until a number of it is changed. What
- * happened to the record has not happened to the copy, which starts from what was measured of it;
- * of an invented example nothing was.
+ * happened to the record has not happened to the copy, which starts from what was measured of it.
  */
 export function copyRecord<S extends ShelfName>(
   record: Shelves[S],
   id: string,
   takenNames: readonly string[],
 ): Shelves[S] {
-  const like = record.origin === 'invented' ? record.like : record.id;
-  return { ...record, id, name: copyName(record.name, takenNames), changes: [], like };
+  const name = copyName(record.name, takenNames);
+  return { ...record, id, name, changes: [], like: record.id };
 }
 
-function copyName(name: string, takenNames: readonly string[]): string {
+/** "Name (copy)", or "Name (copy 2)" and so on where that is taken. */
+export function copyName(name: string, takenNames: readonly string[]): string {
   for (let count = 1; count <= takenNames.length; count += 1) {
     const candidate = withSuffix(name, count === 1 ? ' (copy)' : ` (copy ${count})`);
     if (!takenNames.includes(candidate)) return candidate;

@@ -51,6 +51,8 @@ export function createStore({
     draftDesk: (desk) => active.draftDesk(desk),
     putAttempt: (attempt) => active.putAttempt(attempt),
     deleteAttempt: (id) => active.deleteAttempt(id),
+    putPosition: (position) => active.putPosition(position),
+    deletePosition: (id) => active.deletePosition(id),
     readAll: () => active.readAll(),
     importBackup: (plan) => active.importBackup(plan),
     lastImportMs: () => active.lastImportMs(),

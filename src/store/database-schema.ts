@@ -11,6 +11,7 @@ export interface DatabaseSchema extends DBSchema {
   balls: { key: IDBValidKey; value: unknown };
   tables: { key: IDBValidKey; value: unknown };
   attempts: { key: IDBValidKey; value: unknown };
+  positions: { key: IDBValidKey; value: unknown };
   desk: { key: string; value: unknown };
   'set-aside': { key: number; value: unknown };
   'former-contents': { key: number; value: unknown };
@@ -26,6 +27,7 @@ export const CONTENT_STORES = [
   'balls',
   'tables',
   'attempts',
+  'positions',
   'desk',
   'set-aside',
 ] as const satisfies readonly ContentStore[];

@@ -38,7 +38,7 @@ export const DEFAULT_POCKET: Pocket = { distanceM: 0.8, mouthM: 0.116 };
 export const DEFAULT_DESK: Desk = {
   shot: DEFAULT_SHOT,
   heldShot: null,
-  heading: null,
+  headingRad: null,
   recentShots: [],
   choice: DEFAULT_CHOICE,
   preferences: DEFAULT_PREFERENCES,

@@ -83,6 +83,7 @@ async function putPlanned(transaction: OverAll, toPut: ImportPlan['toPut']): Pro
     for (const record of toPut.shelves[shelf]) await transaction.objectStore(shelf).put(record);
   }
   for (const attempt of toPut.attempts) await transaction.objectStore('attempts').put(attempt);
+  for (const position of toPut.positions) await transaction.objectStore('positions').put(position);
   if (toPut.desk) await transaction.objectStore('desk').put(toPut.desk, DESK_KEY);
   for (const row of toPut.setAside) await transaction.objectStore('set-aside').add(row);
 }

@@ -47,7 +47,9 @@ export function createIndexedDbStore(
     },
     draftDesk: (desk) => draft.write(desk),
     putAttempt: (attempt) => write((database) => putRow(database, 'attempts', attempt)),
-    deleteAttempt: (id) => write((database) => deleteAttempt(database, id)),
+    deleteAttempt: (id) => write((database) => deleteAny(database, 'attempts', id)),
+    putPosition: (position) => write((database) => putRow(database, 'positions', position)),
+    deletePosition: (id) => write((database) => deleteAny(database, 'positions', id)),
     async readAll() {
       try {
         const contents = await door.withDatabase((database) => lookThrough(database, draft.read()));
@@ -98,8 +100,13 @@ async function deleteRow(database: Database, shelf: ShelfName, id: string): Prom
   return others.length > 0 ? { ok: true } : LAST_ON_SHELF;
 }
 
-async function deleteAttempt(database: Database, id: string): Promise<WriteResult> {
-  const transaction = database.transaction('attempts', 'readwrite', STRICT);
+/** Of a store that may be left with nothing. */
+async function deleteAny(
+  database: Database,
+  store: 'attempts' | 'positions',
+  id: string,
+): Promise<WriteResult> {
+  const transaction = database.transaction(store, 'readwrite', STRICT);
   await Promise.all([transaction.store.delete(id), transaction.done]);
   return { ok: true };
 }

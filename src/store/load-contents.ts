@@ -34,6 +34,7 @@ function writeBack(transaction: OverContents, read: ReadContents): Promise<unkno
   const lists = [
     ...SHELF_NAMES.map((shelf) => [shelf, read.shelves[shelf]] as const),
     ['attempts', read.attempts] as const,
+    ['positions', read.positions] as const,
   ];
   for (const [name, { toPut, toDelete }] of lists) {
     const store = transaction.objectStore(name);

@@ -1,8 +1,10 @@
 import { contentsAfter } from './contents-after';
+import { EXAMPLE_POSITIONS } from './example-positions';
 import { LAST_ON_SHELF } from './last-on-shelf';
 import { NOTHING_KEPT } from './nothing-kept';
 import type { NoticeBoard } from './notice-board';
 import { orderAttempts } from './order-attempts';
+import { orderPositions } from './order-positions';
 import { orderShelf } from './order-shelf';
 import { contentsOf, readContents } from './read-contents';
 import type { ShelfName, Shelves } from './records';
@@ -12,7 +14,8 @@ const OK = { ok: true } as const;
 
 /** A store that lasts as long as the page, for browsers that give no other. */
 export function createMemoryStore(board: NoticeBoard): StorePort {
-  let contents: Contents = contentsOf({}, readContents({}, undefined));
+  const nothing = contentsOf({}, readContents({}, undefined));
+  let contents: Contents = { ...nothing, positions: orderPositions(EXAMPLE_POSITIONS) };
   let former: { readonly atMs: number; readonly contents: Contents } | null = null;
 
   const change = (part: Partial<Contents>) => {
@@ -28,12 +31,13 @@ export function createMemoryStore(board: NoticeBoard): StorePort {
   const without = <S extends ShelfName>(shelf: S, id: string): readonly Shelves[S][] =>
     contents.shelves[shelf].filter((record) => record.id !== id);
   const otherAttempts = (id: string) => contents.attempts.filter((attempt) => attempt.id !== id);
+  const otherPositions = (id: string) => contents.positions.filter((one) => one.id !== id);
 
   return {
     keeps: false,
     async loadAll() {
-      const { desk, shelves, attempts } = contents;
-      return { desk, shelves, attempts, repairs: [], quarantined: [] };
+      const { desk, shelves, attempts, positions } = contents;
+      return { desk, shelves, attempts, positions, repairs: [], quarantined: [] };
     },
     async putRecord(shelf, record) {
       replace(shelf, [...without(shelf, record.id), record]);
@@ -56,6 +60,14 @@ export function createMemoryStore(board: NoticeBoard): StorePort {
     },
     async deleteAttempt(id) {
       change({ attempts: otherAttempts(id) });
+      return OK;
+    },
+    async putPosition(position) {
+      change({ positions: orderPositions([...otherPositions(position.id), position]) });
+      return OK;
+    },
+    async deletePosition(id) {
+      change({ positions: otherPositions(id) });
       return OK;
     },
     readAll: async () => ({ ok: true, contents }),

@@ -1,5 +1,6 @@
 import type { IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
 import { CONTENT_STORES, type DatabaseSchema } from './database-schema';
+import { EXAMPLE_POSITIONS } from './example-positions';
 import { type FormerContents, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
 import { SHELF_NAMES } from './shelf-names';
@@ -8,7 +9,8 @@ import { SHELF_NAMES } from './shelf-names';
 export interface Migration {
   /** The version it leads to. */
   readonly version: number;
-  run(database: IDBPDatabase<DatabaseSchema>): void;
+  /** A promise it returns is waited for before the next. */
+  run(database: IDBPDatabase<DatabaseSchema>): unknown;
 }
 
 /** The transaction a browser opens for an upgrade, over every store. */
@@ -34,6 +36,13 @@ export const MIGRATIONS: readonly Migration[] = [
       database.createObjectStore('former-contents', { autoIncrement: true });
     },
   },
+  {
+    version: 3,
+    run(database) {
+      const positions = database.createObjectStore('positions', { keyPath: 'id' });
+      return Promise.all(EXAMPLE_POSITIONS.map((position) => positions.put(position)));
+    },
+  },
 ];
 
 /** The version that a list of steps leads to. */
@@ -54,7 +63,7 @@ export async function migrate(
 ): Promise<void> {
   const former = fromVersion > 0 ? await readFormer(database, fromVersion, transaction) : null;
   for (const migration of migrations) {
-    if (migration.version > fromVersion) migration.run(database);
+    if (migration.version > fromVersion) await migration.run(database);
   }
   if (former) await transaction.objectStore('former-contents').add(former);
 }

@@ -21,12 +21,12 @@ import { SHELF_NAMES } from './shelf-names';
 import type { Repair, ShelfContents } from './store-port';
 
 /** As many as a thumb can look through. */
-const MOST_RECENT_SHOTS = 12;
+export const MOST_RECENT_SHOTS = 12;
 
 const mendDesk: Mend<Desk> = mendObject<Desk>({
   shot: mendShot,
   heldShot: mendOrNone(isPlainObject, mendShot),
-  heading: mendAbsent(DEFAULT_DESK.heading, mendOrNull(TRIAL_RANGES.headingRad)),
+  headingRad: mendAbsent(DEFAULT_DESK.headingRad, mendOrNull(TRIAL_RANGES.headingRad)),
   recentShots: mendAbsent(
     DEFAULT_DESK.recentShots,
     mendList(MOST_RECENT_SHOTS, isShotLeft, mendShot),

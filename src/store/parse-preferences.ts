@@ -10,7 +10,7 @@ export const mendPreferences: Mend<Preferences> = mendObject<Preferences>({
     DEFAULT_PREFERENCES.distanceUnit,
   ),
   distanceFrom: mendWord(['ghost-ball', 'ball-to-ball'], DEFAULT_PREFERENCES.distanceFrom),
-  speedUnit: mendWord(['mps', 'kmh', 'mph'], DEFAULT_PREFERENCES.speedUnit),
+  speedUnit: mendWord(['mps', 'kmh', 'mph', 'lengths'], DEFAULT_PREFERENCES.speedUnit),
   cutUnit: mendWord(['degrees', 'ball-hit'], DEFAULT_PREFERENCES.cutUnit),
   lead: mendWord(['object-ball', 'ghost-ball'], DEFAULT_PREFERENCES.lead),
   hand: mendWord(['right', 'left'], DEFAULT_PREFERENCES.hand),

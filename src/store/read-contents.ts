@@ -4,12 +4,15 @@ import { DEFAULT_DESK } from './default-desk';
 import type { RawStores } from './former-contents';
 import { isPlainObject } from './mend';
 import { orderAttempts } from './order-attempts';
+import { orderPositions } from './order-positions';
 import { parseAttempt } from './parse-attempt';
 import { parseDesk } from './parse-desk';
+import { parsePosition } from './parse-position';
 import { type ReadRows, readRows } from './read-rows';
 import { readSetAside } from './read-set-aside';
 import { readShelf } from './read-shelf';
 import type { Desk, ShelfName, Shelves } from './records';
+import type { SavedPosition } from './saved-position';
 import { SHELF_NAMES } from './shelf-names';
 import type { Contents, Loaded, Quarantined, SetAside, ShelfContents } from './store-port';
 
@@ -18,6 +21,7 @@ export interface ReadContents {
   readonly loaded: Loaded;
   readonly shelves: { readonly [S in ShelfName]: ReadRows<Shelves[S]> };
   readonly attempts: ReadRows<Attempt>;
+  readonly positions: ReadRows<SavedPosition>;
   /** Null where the saved desk stands. */
   readonly deskToPut: Desk | null;
   readonly toSetAside: readonly SetAside[];
@@ -35,6 +39,7 @@ export function readContents(raw: RawStores, deskDraft: unknown): ReadContents {
     tables: readShelf('tables', raw.tables ?? []),
   };
   const attempts = readRows('attempts', raw.attempts ?? [], parseAttempt);
+  const positions = readRows('positions', raw.positions ?? [], parsePosition);
   const contents: ShelfContents = {
     cues: shelves.cues.records,
     cloths: shelves.cloths.records,
@@ -42,17 +47,19 @@ export function readContents(raw: RawStores, deskDraft: unknown): ReadContents {
     tables: shelves.tables.records,
   };
   const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, deskDraft, contents);
-  const read = [...SHELF_NAMES.map((shelf) => shelves[shelf]), attempts, desk];
+  const read = [...SHELF_NAMES.map((shelf) => shelves[shelf]), attempts, positions, desk];
   return {
     loaded: {
       desk: desk.desk,
       shelves: contents,
       attempts: orderAttempts(attempts.records),
+      positions: orderPositions(positions.records),
       repairs: read.flatMap(({ repairs }) => repairs),
       quarantined: read.flatMap(({ quarantined }) => quarantined),
     },
     shelves,
     attempts,
+    positions,
     deskToPut: desk.isStored ? null : desk.desk,
     toSetAside: read.flatMap(({ toSetAside }) => toSetAside),
   };
@@ -60,9 +67,9 @@ export function readContents(raw: RawStores, deskDraft: unknown): ReadContents {
 
 /** The same as it will be once what is to be written has been. */
 export function contentsOf(raw: RawStores, { loaded, toSetAside }: ReadContents): Contents {
-  const { desk, shelves, attempts } = loaded;
+  const { desk, shelves, attempts, positions } = loaded;
   const earlier = (raw['set-aside'] ?? []).map(({ value }) => readSetAside(value));
-  return { desk, shelves, attempts, setAside: [...earlier, ...toSetAside] };
+  return { desk, shelves, attempts, positions, setAside: [...earlier, ...toSetAside] };
 }
 
 function readDesk(saved: unknown, draft: unknown, contents: ShelfContents) {

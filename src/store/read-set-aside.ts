@@ -2,7 +2,13 @@ import { isPlainObject } from './mend';
 import { SHELF_NAMES } from './shelf-names';
 import type { SetAside } from './store-port';
 
-const STORES: readonly SetAside['store'][] = [...SHELF_NAMES, 'attempts', 'desk', 'set-aside'];
+const STORES: readonly SetAside['store'][] = [
+  ...SHELF_NAMES,
+  'attempts',
+  'positions',
+  'desk',
+  'set-aside',
+];
 const REASONS: readonly SetAside['reason'][] = [
   'not-a-record',
   'no-id',

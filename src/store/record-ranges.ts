@@ -30,6 +30,15 @@ export const TABLE_RANGES = {
   widthM: { min: 0.4, max: 2 },
 } as const satisfies Record<string, Range>;
 
+/** Where on a table something may lie, from its middle, m. */
+export const BED_RANGES = {
+  xM: { min: -TABLE_RANGES.widthM.max / 2, max: TABLE_RANGES.widthM.max / 2 },
+  yM: { min: -TABLE_RANGES.lengthM.max / 2, max: TABLE_RANGES.lengthM.max / 2 },
+} as const satisfies Record<string, Range>;
+
+/** A patch for the cue ball to rest in: from a ball's width to as good as half a table, m. */
+export const ZONE_RADIUS_RANGE: Range = { min: 0.03, max: 1 };
+
 /** A cue lies on its bridge hand, so its butt is never far above the cloth; cues for children count. */
 export const BUTT_RANGES = {
   buttHeightM: { min: 0, max: 1.2 },

@@ -95,8 +95,8 @@ export interface Desk {
    * How the shot's straight line runs over the table, rad: 0 is away from the break end, right +;
    * null where that has not been said.
    */
-  readonly heading: number | null;
-  /** The newest first. */
+  readonly headingRad: number | null;
+  /** What was asked lately, no two alike; the newest first. */
   readonly recentShots: readonly Shot[];
   readonly choice: Choice;
   readonly preferences: Preferences;

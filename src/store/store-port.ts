@@ -1,11 +1,12 @@
 import type { Attempt } from './attempt';
 import type { Desk, ShelfName, Shelves } from './records';
+import type { SavedPosition } from './saved-position';
 
 /** Everything on each shelf, in the order to show it. */
 export type ShelfContents = { readonly [S in ShelfName]: readonly Shelves[S][] };
 
-/** Where data is kept: a shelf, the attempts or the desk. */
-export type StoreName = ShelfName | 'attempts' | 'desk';
+/** Where data is kept: a shelf, the attempts, the positions or the desk. */
+export type StoreName = ShelfName | 'attempts' | 'positions' | 'desk';
 
 /** The same, and what was set aside there. */
 export type ContentStore = StoreName | 'set-aside';
@@ -39,6 +40,8 @@ export interface Loaded {
   readonly shelves: ShelfContents;
   /** The oldest first. */
   readonly attempts: readonly Attempt[];
+  /** The one changed last first. */
+  readonly positions: readonly SavedPosition[];
   readonly repairs: readonly Repair[];
   /** What this load set aside; nothing set aside earlier. */
   readonly quarantined: readonly Quarantined[];
@@ -49,6 +52,7 @@ export interface Contents {
   readonly desk: Desk;
   readonly shelves: ShelfContents;
   readonly attempts: readonly Attempt[];
+  readonly positions: readonly SavedPosition[];
   readonly setAside: readonly SetAside[];
 }
 
@@ -128,6 +132,9 @@ export interface StorePort {
   putAttempt(attempt: Attempt): Promise<WriteResult>;
   /** Deleting one that is not there succeeds. */
   deleteAttempt(id: string): Promise<WriteResult>;
+  putPosition(position: SavedPosition): Promise<WriteResult>;
+  /** Deleting one that is not there succeeds. */
+  deletePosition(id: string): Promise<WriteResult>;
   /** Everything at one moment, as the next load would have it; writes nothing. */
   readAll(): Promise<ReadResult>;
   /**

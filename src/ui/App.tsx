@@ -1,6 +1,8 @@
 import { useSignalEffect } from '@preact/signals';
 import type { AppModels } from './app-models';
+import { ChoosePlace } from './choose/ChoosePlace';
 import { KitPlace } from './kit/KitPlace';
+
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
 import { ShotPlace } from './shot/ShotPlace';
@@ -21,7 +23,9 @@ export function App({ app }: { app: AppModels }) {
   return (
     <div class={`app is-in-${place}`}>
       <NewsBar news={app.news} />
-      {place === 'shot' ? <ShotPlace app={app} /> : <KitPlace app={app} />}
+      {place === 'shot' && <ShotPlace app={app} />}
+      {place === 'choose' && <ChoosePlace app={app} />}
+      {place === 'kit' && <KitPlace app={app} />}
       <NavBar router={app.router} />
     </div>
   );

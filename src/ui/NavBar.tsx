@@ -3,6 +3,7 @@ import './NavBar.css';
 
 const PLACES: readonly (readonly [Place, string])[] = [
   ['shot', 'Shot'],
+  ['choose', 'Choose'],
   ['kit', 'Kit'],
 ];
 

@@ -1,7 +1,11 @@
 import type { ReadonlySignal } from '@preact/signals';
+import type { BackupModel } from '../state/backup-model';
+import type { ChooseModel } from '../state/choose/choose-model';
 import type { DeskModel } from '../state/desk-model';
 import type { KitEffects } from '../state/kit-effects';
 import type { KitModel } from '../state/kit-model';
+import type { AwakeModel } from '../state/measure/awake-model';
+import type { MeasureModel } from '../state/measure/measure-model';
 import type { RoomModel } from '../state/room-model';
 import type { ShotModel } from '../state/shot-model';
 import type { Router } from './route';
@@ -15,14 +19,28 @@ export interface PlatformNews {
   readonly storageLines: ReadonlySignal<readonly string[]>;
 }
 
+/** What the platform senses, as far as the screens care. */
+export interface SensorModels {
+  readonly awake: AwakeModel;
+  /** The time of day, ms since 1970. */
+  nowMs(): number;
+}
+
 /** Everything the screens read and change. */
 export interface AppModels {
   readonly shot: ShotModel;
   /** How far the shot may be off, how sure its aim is, how often it goes. */
   readonly room: RoomModel;
+  /** A table with balls on it, and the ways to play them. */
+  readonly choose: ChooseModel;
   readonly kit: KitModel;
   /** What the kit in play does. */
   readonly effects: ReadonlySignal<KitEffects>;
+  /** The trials that measure the kit in play, and what they told. */
+  readonly measure: MeasureModel;
+  readonly sensors: SensorModels;
+  /** A copy of everything, out of here and back in. */
+  readonly backup: BackupModel;
   readonly desk: DeskModel;
   readonly router: Router;
   readonly news: PlatformNews;

@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
-export type Place = 'shot' | 'kit';
+export type Place = 'shot' | 'choose' | 'kit';
 
 /** Where the person is: `#shot`, or `#shot/cut` with a panel of that place open. */
 export interface Route {
@@ -18,11 +18,14 @@ export interface Router {
    * one's place, unless it lies within it: `cues/x` within `cues`.
    */
   open(panel: string): void;
-  /** Closes the open panel, as the back button does. */
+  /**
+   * Closes the open panel, as the back button does. One that the address itself opened gives way to
+   * the one it lies within.
+   */
   close(): void;
 }
 
-const PLACES: readonly Place[] = ['shot', 'kit'];
+const PLACES: readonly Place[] = ['shot', 'choose', 'kit'];
 
 /** Reads an address such as `#kit/cues`; anything unknown is Shot. */
 export function parseHash(hash: string): Route {
@@ -67,8 +70,9 @@ export function createRouter(page: Window): Router {
     close() {
       if (goingBack || route.peek().panel === '') return;
       goingBack = isOpenedHere(page.history.state);
-      if (goingBack) page.history.back();
-      else write({ place: route.peek().place, panel: '' }, 'replace');
+      if (goingBack) return page.history.back();
+      const { place, panel } = route.peek();
+      write({ place, panel: panel.split('/').slice(0, -1).join('/') }, 'replace');
     },
   };
 }

@@ -4,6 +4,7 @@ import { dragBench } from './drag-bench';
 import { engineBench } from './engine-bench';
 import { fitBench } from './fit-bench';
 import { odeBench } from './ode-bench';
+import { optionsBench } from './options-bench';
 import { tableBench } from './table-bench';
 
 /** Everything that is measured, one figure a line. Needs a build in dist. */
@@ -15,6 +16,7 @@ function show({ name, value, unit }: BenchLine): void {
 for (const line of engineBench()) show(line);
 for (const line of fitBench()) show(line);
 for (const line of tableBench()) show(line);
+for (const line of optionsBench()) show(line);
 for (const line of odeBench()) show(line);
 for (const line of await dragBench()) show(line);
 show({ name: 'scripts and styles, gzipped', value: gzippedCodeBytes(), unit: 'bytes' });

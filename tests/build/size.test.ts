@@ -1,10 +1,13 @@
 import { expect, it } from 'vitest';
 import { gzippedCodeBytes, shippedCode } from './shipped-code';
 
-/** Shot, Kit and the offline shell took 58 kB of 60; the room for error came with 8 more. */
-const BUDGET_BYTES = 68_000;
+/**
+ * Shot, Kit, the room for error and the offline shell took 66 kB; the engine beside the page, for
+ * fits and sweeps, 27; measuring, its readings and their backups 35; the table and its ways 30.
+ */
+const BUDGET_BYTES = 160_000;
 
-it('sends at most 68 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 160 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);

@@ -22,9 +22,9 @@ const toCues = async () => {
 describe('the kit', () => {
   it('says that everything in it is a default, on both places', async () => {
     expect(await text('.kit-strip')).toContain('Defaults: not your cue yet.');
-    await tap(app.page, app.page.locator('.kit-strip'));
+    await tap(app.page, app.page.locator('.kit-strip-names'));
     expect(await text('.place-note')).toContain('default');
-    for (const row of await app.page.locator('.shelf-row').allInnerTexts()) {
+    for (const row of await app.page.locator('.shelf-row:has(.shelf-label)').allInnerTexts()) {
       expect(row).toContain('an invented example');
     }
   });

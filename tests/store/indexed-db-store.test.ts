@@ -4,6 +4,7 @@ import { createStore } from '../../src/store/create-store';
 import { DEFAULT_DESK } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import type { DraftStorage } from '../../src/store/desk-draft';
+import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import type { Cue, Desk } from '../../src/store/records';
 import { SHELF_NAMES } from '../../src/store/shelf-names';
 import type { StoreNoticeKind } from '../../src/store/store-port';
@@ -50,6 +51,7 @@ describe('the store on a first visit', () => {
       desk: DEFAULT_DESK,
       shelves: DEMO_CATALOGUE,
       attempts: [],
+      positions: EXAMPLE_POSITIONS,
       repairs: [],
       quarantined: [],
     });

@@ -4,7 +4,9 @@ import { createStore } from '../../src/store/create-store';
 import { createDatabaseDoor } from '../../src/store/database-door';
 import { ALL_STORES } from '../../src/store/database-schema';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
+import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
+import { CURVE_ATTEMPT } from './invented-attempts';
 import { newDevice } from './new-device';
 
 beforeEach(() => {
@@ -75,11 +77,11 @@ describe('the second version', () => {
     expect(loaded.repairs).toEqual([]);
     expect(loaded.quarantined).toEqual([]);
     expect(loaded.attempts).toEqual([]);
-    expect(loaded.desk).toEqual({ ...FIRST_DESK, heading: null, recentShots: [] });
+    expect(loaded.desk).toEqual({ ...FIRST_DESK, headingRad: null, recentShots: [] });
     expect(loaded.shelves.cues).toEqual([{ ...FIRST_CUE, changes: [], like: null }]);
     expect(loaded.shelves.tables).toEqual(DEMO_CATALOGUE.tables);
     const raw = await openDB('leeway');
-    expect(raw.version).toBe(2);
+    expect(raw.version).toBe(3);
     expect(await raw.getAll('cues')).toEqual([FIRST_CUE]);
     expect(await raw.getAll('desk')).toEqual([FIRST_DESK]);
     expect(await raw.getAll('set-aside')).toEqual([FIRST_SET_ASIDE]);
@@ -134,6 +136,57 @@ describe('the second version', () => {
   });
 });
 
+/** A device that has run the second version of the database. */
+async function secondVersion(): Promise<void> {
+  const door = createDatabaseDoor('leeway', () => {}, MIGRATIONS.slice(0, 2));
+  await door.withDatabase(async (database) => {
+    await database.put('cues', FIRST_CUE);
+    await database.put('attempts', CURVE_ATTEMPT);
+    await database.add('former-contents', { reason: 'import', id: 'a', atMs: 5, schema: 2 });
+    database.close();
+  });
+}
+
+describe('the third version', () => {
+  it('finds every row of the second where it was, and adds the invented positions', async () => {
+    await secondVersion();
+    const door = createDatabaseDoor('leeway', () => {});
+    await door.withDatabase(async (database) => {
+      expect(database.version).toBe(3);
+      expect(await database.getAll('cues')).toEqual([FIRST_CUE]);
+      expect(await database.getAll('attempts')).toEqual([CURVE_ATTEMPT]);
+      const positions = await database.getAll('positions');
+      expect(positions).toHaveLength(EXAMPLE_POSITIONS.length);
+      expect(positions).toEqual(expect.arrayContaining([...EXAMPLE_POSITIONS]));
+    });
+  });
+
+  it('keeps a copy of all that the second held, beside those that are there', async () => {
+    await secondVersion();
+    const door = createDatabaseDoor('leeway', () => {});
+    const copies = await door.withDatabase((database) => database.getAll('former-contents'));
+    expect(copies).toMatchObject([
+      { reason: 'import', id: 'a' },
+      { reason: 'upgrade', schema: 2, rows: { attempts: [{ value: CURVE_ATTEMPT }] } },
+    ]);
+  });
+
+  it('leaves the second as it was where a position cannot be written', async () => {
+    await secondVersion();
+    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(() => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    });
+    const door = createDatabaseDoor('leeway', () => {});
+    await expect(door.withDatabase(async () => {})).rejects.toMatchObject({ name: 'AbortError' });
+    expect(put).toHaveBeenCalledOnce();
+    const raw = await openDB('leeway');
+    expect(raw.version).toBe(2);
+    expect([...raw.objectStoreNames]).not.toContain('positions');
+    expect(await raw.getAll('attempts')).toEqual([CURVE_ATTEMPT]);
+    raw.close();
+  });
+});
+
 describe('migrations', () => {
   it('are numbered from 1 without gaps', () => {
     expect(MIGRATIONS.map(({ version }) => version)).toEqual(
@@ -163,6 +216,7 @@ describe('migrations', () => {
       ['balls', 'id', false],
       ['tables', 'id', false],
       ['attempts', 'id', false],
+      ['positions', 'id', false],
       ['desk', null, false],
       ['set-aside', null, true],
       ['former-contents', null, true],

@@ -26,7 +26,7 @@ const corrupted = fc.oneof(
       heldShot: fc.oneof(anything, damage(DEFAULT_SHOT)),
       choice: fc.oneof(anything, damage(DEFAULT_DESK.choice)),
       preferences: fc.oneof(anything, damage(DEFAULT_DESK.preferences)),
-      heading: anything,
+      headingRad: anything,
       recentShots: fc.oneof(anything, fc.array(fc.oneof(anything, damage(DEFAULT_SHOT)))),
     })
     .map((desk): unknown => desk),
@@ -37,7 +37,7 @@ const WORDS = {
   lengthUnit: ['mm', 'cm', 'in'],
   distanceUnit: ['m', 'cm', 'in', 'diamonds', 'table-lengths'],
   distanceFrom: ['ghost-ball', 'ball-to-ball'],
-  speedUnit: ['mps', 'kmh', 'mph'],
+  speedUnit: ['mps', 'kmh', 'mph', 'lengths'],
   cutUnit: ['degrees', 'ball-hit'],
   lead: ['object-ball', 'ghost-ball'],
   hand: ['right', 'left'],
@@ -52,7 +52,7 @@ describe('parsing the desk', () => {
         expect(shotProblemsOf(desk.shot)).toEqual([]);
         expect(desk.recentShots.flatMap(shotProblemsOf)).toEqual([]);
         expect(desk.recentShots.length).toBeLessThanOrEqual(12);
-        expect(desk.heading === null || Math.abs(desk.heading) <= 2 * Math.PI).toBe(true);
+        expect(desk.headingRad === null || Math.abs(desk.headingRad) <= 2 * Math.PI).toBe(true);
         if (desk.heldShot !== null) expect(shotProblemsOf(desk.heldShot)).toEqual([]);
         for (const shelf of SHELF_NAMES) {
           expect(DEMO_CATALOGUE[shelf].map(({ id }) => id)).toContain(desk.choice[shelf]);
@@ -90,7 +90,7 @@ describe('parsing the desk', () => {
   });
 
   it('opens a desk from before headings and recent shots were kept', () => {
-    const { heading: _heading, recentShots: _recent, ...older } = DEFAULT_DESK;
+    const { headingRad: _heading, recentShots: _recent, ...older } = DEFAULT_DESK;
     expect(parseDesk(older, DEMO_CATALOGUE)).toEqual({ desk: DEFAULT_DESK, repairs: [] });
   });
 
@@ -99,9 +99,9 @@ describe('parsing the desk', () => {
     [null, null, 0],
     [7, null, 1],
     ['north', null, 1],
-  ])('reads a heading of %s, which is never moved into range', (heading, now, repairs) => {
-    const parsed = parseDesk({ ...DEFAULT_DESK, heading }, DEMO_CATALOGUE);
-    expect(parsed.desk.heading).toBe(now);
+  ])('reads a heading of %s, which is never moved into range', (headingRad, now, repairs) => {
+    const parsed = parseDesk({ ...DEFAULT_DESK, headingRad }, DEMO_CATALOGUE);
+    expect(parsed.desk.headingRad).toBe(now);
     expect(parsed.repairs).toHaveLength(repairs);
   });
 

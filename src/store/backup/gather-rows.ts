@@ -30,6 +30,7 @@ export function gatherRows(lines: readonly Line[], lastLine: number): Gathered {
     balls: [],
     tables: [],
     attempts: [],
+    positions: [],
     desk: [],
     'set-aside': [],
   };

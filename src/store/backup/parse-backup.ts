@@ -94,7 +94,11 @@ function isSame(claimed: Checksums, found: Checksums): boolean {
 
 /** Rows are keyed by their line here, so what would be taken off its shelf is told by it. */
 function firstBeyondRepair(read: ReadContents): number | null {
-  const stores = [...SHELF_NAMES.map((shelf) => read.shelves[shelf]), read.attempts];
+  const stores = [
+    ...SHELF_NAMES.map((shelf) => read.shelves[shelf]),
+    read.attempts,
+    read.positions,
+  ];
   const first = Math.min(...stores.map(({ toDelete }) => Number(toDelete[0] ?? Infinity)));
   return Number.isFinite(first) ? first : null;
 }

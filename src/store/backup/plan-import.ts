@@ -6,7 +6,8 @@ import { planStore } from './plan-store';
 
 /**
  * What an import would do. In a merge the backup's record stands where both have one, and so does
- * its attempt, unless the present one has come further since; the present desk stays.
+ * its attempt, unless the present one has come further since, and its position, unless the present
+ * one was changed later; the present desk stays.
  */
 export function planImport(
   current: Contents,
@@ -32,6 +33,12 @@ export function planImport(
     isMerge,
     (here, there) => here.stepsDone.length > there.stepsDone.length,
   );
+  const positions = planStore(
+    recordRows(current.positions),
+    recordRows(given.positions),
+    isMerge,
+    (here, there) => here.changedAtMs > there.changedAtMs,
+  );
   const desk = planStore(deskRows(current.desk), deskRows(given.desk), isMerge, () => true);
   const setAside = planStore(setAsideRows(current.setAside), setAsideRows(given.setAside), isMerge);
   return {
@@ -42,6 +49,7 @@ export function planImport(
       balls: shelves.balls.changes,
       tables: shelves.tables.changes,
       attempts: attempts.changes,
+      positions: positions.changes,
       desk: desk.changes,
       'set-aside': setAside.changes,
     },
@@ -54,6 +62,7 @@ export function planImport(
         tables: shelves.tables.toPut,
       },
       attempts: attempts.toPut,
+      positions: positions.toPut,
       desk: desk.toPut[0] ?? null,
       setAside: setAside.toPut,
     },

@@ -1,5 +1,5 @@
 import type { Attempt } from '../attempt';
-import type { Desk, Named } from '../records';
+import type { Desk } from '../records';
 import type { SetAside } from '../store-port';
 import { writeValue } from './write-value';
 
@@ -12,7 +12,10 @@ export interface Row<T> {
   readonly value: T;
 }
 
-export function recordRows<T extends Named>(records: readonly T[]): Row<T>[] {
+/** What has a name of its own: records and positions. */
+export function recordRows<T extends { readonly id: string; readonly name: string }>(
+  records: readonly T[],
+): Row<T>[] {
   return records.map((value) => ({ id: value.id, name: value.name, value }));
 }
 

@@ -1,5 +1,4 @@
 import { latestVersion, MIGRATIONS } from '../migrations';
-import type { Named } from '../records';
 import { SHELF_NAMES } from '../shelf-names';
 import type { ContentStore, Contents } from '../store-port';
 import {
@@ -35,10 +34,17 @@ export async function writeBackup(
 }
 
 /** Every row, in an order that is the same on every device. */
-function rowsOf({ shelves, attempts, desk, setAside }: Contents): [ContentStore, unknown][] {
+function rowsOf({
+  shelves,
+  attempts,
+  positions,
+  desk,
+  setAside,
+}: Contents): [ContentStore, unknown][] {
   return [
     ...SHELF_NAMES.flatMap((shelf) => byId(shelves[shelf]).map((row) => pair(shelf, row))),
     ...attempts.map((row) => pair('attempts', row)),
+    ...byId(positions).map((row) => pair('positions', row)),
     pair('desk', desk),
     ...setAside.map((row) => pair('set-aside', row)),
   ];
@@ -46,6 +52,10 @@ function rowsOf({ shelves, attempts, desk, setAside }: Contents): [ContentStore,
 
 const pair = (store: ContentStore, row: unknown): [ContentStore, unknown] => [store, row];
 
-function byId(records: readonly Named[]): readonly Named[] {
+interface WithId {
+  readonly id: string;
+}
+
+function byId(records: readonly WithId[]): readonly WithId[] {
   return [...records].sort((one, other) => (one.id < other.id ? -1 : 1));
 }

@@ -1,15 +1,14 @@
 import type { AimAnswer } from '../../engine/aim/shot';
 import { thrownAngleRad } from '../../state/thrown-angle';
-import type { Preferences } from '../../store/records';
 import { formatQuantity } from '../../units/format-number';
-import { SPEED_UNITS, speedInUnit } from '../../units/speed-unit';
+import type { SpeedScale } from '../../units/speed-unit';
 import { angleReading } from './answer-words';
 import { ReadingLine } from './ReadingLine';
 import { WhyRow } from './WhyRow';
 
 interface Props {
   readonly answer: AimAnswer;
-  readonly preferences: Preferences;
+  readonly speedScale: SpeedScale;
 }
 
 /** How the cue ball arrives, and where both balls go from there. */
@@ -23,34 +22,34 @@ export function AftermathRows(props: Props) {
   );
 }
 
-function Arrival({ answer, preferences }: Props) {
+function Arrival({ answer, speedScale }: Props) {
   const { speedMps, cutRad, motion, timeS } = answer.arrival;
   return (
     <WhyRow term="Cue ball arrives">
-      {motion} at {speedWords(speedMps, preferences)}, after {timeS.toFixed(2)} s; real cut{' '}
+      {motion} at {speedWords(speedMps, speedScale)}, after {timeS.toFixed(2)} s; real cut{' '}
       <ReadingLine reading={angleReading(cutRad)} />
     </WhyRow>
   );
 }
 
-function ObjectBallAfter({ answer, preferences }: Props) {
+function ObjectBallAfter({ answer, speedScale }: Props) {
   const thrownRad = thrownAngleRad(answer);
   if (thrownRad === null) return <WhyRow term="Object ball">does not move</WhyRow>;
   return (
     <WhyRow term="Object ball">
-      leaves at {speedWords(answer.objectBall.speedMps, preferences)}, thrown{' '}
+      leaves at {speedWords(answer.objectBall.speedMps, speedScale)}, thrown{' '}
       <ReadingLine reading={angleReading(thrownRad)} />
     </WhyRow>
   );
 }
 
-function CueBallAfter({ answer, preferences }: Props) {
+function CueBallAfter({ answer, speedScale }: Props) {
   const { speedMps, directionRad, rollingDirectionRad } = answer.cueBall;
   if (directionRad === null) return <WhyRow term="Cue ball then">stops dead</WhyRow>;
   return (
     <WhyRow term="Cue ball then">
       leaves <ReadingLine reading={angleReading(directionRad)} /> at{' '}
-      {speedWords(speedMps, preferences)}
+      {speedWords(speedMps, speedScale)}
       {rollingDirectionRad !== null && (
         <>
           , and rolls off <ReadingLine reading={angleReading(rollingDirectionRad)} />
@@ -60,6 +59,6 @@ function CueBallAfter({ answer, preferences }: Props) {
   );
 }
 
-function speedWords(speedMps: number, { speedUnit }: Preferences): string {
-  return formatQuantity(speedInUnit(speedMps, speedUnit), SPEED_UNITS[speedUnit]);
+function speedWords(speedMps: number, { inUnit, facts }: SpeedScale): string {
+  return formatQuantity(inUnit(speedMps), facts);
 }

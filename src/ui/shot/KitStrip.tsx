@@ -1,26 +1,43 @@
+import type { KitQuantity } from '../../engine/room/kit-spread';
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
 import { SHELF_LABELS } from '../kit/shelf-words';
 import './KitStrip.css';
 
-/** What the shot is played with, in one line; a tap goes to Kit. */
-export function KitStrip({ app: { kit, router } }: { app: AppModels }) {
+/** What the shot is played with, in one line; a tap goes to Kit. Beside it, the way to measuring. */
+export function KitStrip({ app }: { app: AppModels }) {
+  const { kit, router, room } = app;
   const { cues, cloths, tables } = kit.current;
+  const defaults = kit.defaults.value.filter((shelf) => !room.isMeasured(MEASURED_BY[shelf]));
   return (
-    <button type="button" class="kit-strip" onClick={() => router.goTo('kit')}>
-      <span class="kit-strip-names">
-        <b>{cues.value.name}</b> · {cloths.value.name} · {tables.value.name}
-      </span>{' '}
-      <DefaultsFlag defaults={kit.defaults.value} />
-    </button>
+    <div class="kit-strip">
+      <button type="button" class="kit-strip-names" onClick={() => router.goTo('kit')}>
+        <span>
+          <b>{cues.value.name}</b> · {cloths.value.name} · {tables.value.name}
+        </span>
+      </button>
+      <DefaultsFlag defaults={defaults} />
+    </div>
   );
 }
 
-/** Says what of the kit in play is nobody's own, until nothing is. */
+/** The quantity that stands for a shelf's record having been measured. */
+const MEASURED_BY: Readonly<Record<ShelfName, KitQuantity>> = {
+  cues: 'massRatio',
+  cloths: 'slideFriction',
+  balls: 'ballFriction',
+  tables: 'bedSlopeAlong',
+};
+
+/** Says what of the kit in play is nobody's own, until nothing is, and leads to measuring it. */
 function DefaultsFlag({ defaults }: { defaults: readonly ShelfName[] }) {
   if (defaults.length === 0) return null;
   const words = defaults.includes('cues')
     ? 'Defaults: not your cue yet.'
     : `Still defaults: ${defaults.map((shelf) => SHELF_LABELS[shelf].toLowerCase()).join(', ')}.`;
-  return <span class="kit-strip-flag">{words}</span>;
+  return (
+    <a class="kit-strip-flag" href="#kit/measure">
+      {words} <b>Measure it</b>
+    </a>
+  );
 }

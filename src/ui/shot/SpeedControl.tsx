@@ -21,7 +21,7 @@ export function SpeedControl({ app }: { app: AppModels }) {
       label="Speed off the tip"
       less="Softer"
       more="Firmer"
-      picks={speedPicks(speedUnit)}
+      picks={speedPicks(app.shot.speedScale.value)}
       unit={
         <UnitSelect
           label="Unit of speed"

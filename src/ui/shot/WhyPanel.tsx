@@ -75,7 +75,7 @@ function Explanation({ app, last }: { app: AppModels; last: Answered }) {
         <WhyRow term="Pivot bridge">
           {bridgeWords(answer.pivotBridgeM, preferences, tableLengthM)}
         </WhyRow>
-        <AftermathRows answer={answer} preferences={preferences} />
+        <AftermathRows answer={answer} speedScale={app.shot.speedScale.value} />
         <WhyRow term="With the cue on the ghost ball">
           <Uncorrected result={app.shot.uncorrected.value} cutRad={last.shot.cutRad} />
         </WhyRow>

@@ -2,8 +2,8 @@ import { cutOfBallHit } from '../../units/ball-hit';
 import { cutSizeInUnit } from '../../units/cut-unit';
 import { formatNumber } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
-import { speedInUnit } from '../../units/speed-unit';
-import type { CutUnit, DistanceUnit, LengthUnit, SpeedUnit } from '../../units/unit-names';
+import type { SpeedScale } from '../../units/speed-unit';
+import type { CutUnit, DistanceUnit, LengthUnit } from '../../units/unit-names';
 
 /** A figure often wanted, in the shown unit, and what it is called. */
 export interface QuickPick {
@@ -59,8 +59,8 @@ export function cutPicks(unit: CutUnit): QuickPick[] {
   });
 }
 
-export function speedPicks(unit: SpeedUnit): QuickPick[] {
-  return SPEEDS.map(([label, speedMps]) => ({ label, figure: speedInUnit(speedMps, unit) }));
+export function speedPicks({ inUnit }: Pick<SpeedScale, 'inUnit'>): QuickPick[] {
+  return SPEEDS.map(([label, speedMps]) => ({ label, figure: inUnit(speedMps) }));
 }
 
 export function mouthPicks(unit: LengthUnit): QuickPick[] {

@@ -4,9 +4,9 @@ import type { AppModels } from '../app-models';
 import { windowWords } from './room-words';
 
 /** The window of a field's input, in the unit it shows; null where there is none. */
-export function fieldWindow({ room, desk }: AppModels, name: FieldName): ShownWindow | null {
+export function fieldWindow({ room, shot }: AppModels, name: FieldName): ShownWindow | null {
   const windows = room.room.value?.windows;
-  return windows ? shownWindow(name, windows, desk.preferences.value) : null;
+  return windows ? shownWindow(name, windows, shot.speedScale.value) : null;
 }
 
 /** The same in words that follow "goes"; empty where there is none. */

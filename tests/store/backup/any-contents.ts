@@ -10,13 +10,14 @@ import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { kitFields } from '../../../src/store/kit-fields';
 import { withNumberAt } from '../../../src/store/number-at';
+import { BED_RANGES, TABLE_RANGES, ZONE_RADIUS_RANGE } from '../../../src/store/record-ranges';
 import type { ShelfName } from '../../../src/store/records';
 import { SHELF_NAMES } from '../../../src/store/shelf-names';
 import { CURVE_ATTEMPT } from '../invented-attempts';
 
 /** Rows as a database may hold them, by store; every row of them is sound. */
 export type RowsByStore = Readonly<
-  Record<ShelfName | 'attempts' | 'set-aside', readonly object[]>
+  Record<ShelfName | 'attempts' | 'positions' | 'set-aside', readonly object[]>
 > & {
   readonly desk: object;
 };
@@ -95,8 +96,40 @@ const attempt = fc
   })
   .map(({ fields, own }) => ({ ...fields, ...CURVE_ATTEMPT, ...own }));
 
+const ball = fc.record({
+  name: fc.oneof(fc.constant('cue'), fc.integer({ min: 1, max: 15 })),
+  xM: within(BED_RANGES.xM),
+  yM: within(BED_RANGES.yM),
+});
+
+const position = fc
+  .record({
+    fields: unknownFields,
+    own: fc.record({
+      id: fc.uuid(),
+      name: line,
+      origin: fc.constantFrom('invented', 'by-hand'),
+      lengthM: within(TABLE_RANGES.lengthM),
+      widthM: within(TABLE_RANGES.widthM),
+      balls: fc.uniqueArray(ball, { selector: ({ name }) => name, maxLength: 16 }),
+      intent: fc.record({
+        ball: fc.option(fc.integer({ min: 1, max: 15 })),
+        pocket: fc.option(fc.constantFrom('near-left', 'middle-right', 'far-left')),
+      }),
+      zone: fc.option(
+        fc.record({
+          xM: within(BED_RANGES.xM),
+          yM: within(BED_RANGES.yM),
+          radiusM: within(ZONE_RADIUS_RANGE),
+        }),
+      ),
+      changedAtMs: timeMs,
+    }),
+  })
+  .map(({ fields, own }) => ({ ...fields, ...own }));
+
 const setAside = fc.record({
-  store: fc.constantFrom(...SHELF_NAMES, 'attempts', 'desk', 'set-aside'),
+  store: fc.constantFrom(...SHELF_NAMES, 'attempts', 'positions', 'desk', 'set-aside'),
   raw: fc.oneof(fc.jsonValue(), unknownFields, fc.constantFrom(undefined, Number.NaN, -0)),
   reason: fc.constantFrom('not-a-record', 'no-id', 'nothing-readable', 'unreadable', 'repaired'),
 });
@@ -109,6 +142,7 @@ export const anyRows: fc.Arbitrary<RowsByStore> = fc.record({
   balls: shelf('balls'),
   tables: shelf('tables'),
   attempts: fc.uniqueArray(attempt, { selector: ({ id }) => id, maxLength: 6 }),
+  positions: fc.uniqueArray(position, { selector: ({ id }) => id, maxLength: 6 }),
   'set-aside': fc.array(setAside, { maxLength: 4 }),
   desk,
 });

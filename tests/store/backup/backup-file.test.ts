@@ -33,8 +33,8 @@ describe('the text of a backup', () => {
       leewayBackup: 1,
       app: 'Leeway',
       savedAtMs: SAVED_AT_MS,
-      schema: 2,
-      lines: 15 + 2 + 1 + 2,
+      schema: 3,
+      lines: 15 + 2 + 2 + 1 + 2,
     });
     expect(LINES).toHaveLength(1 + header.lines + 1 + 1);
     expect(LINES.at(-1)).toBe('');
@@ -45,8 +45,10 @@ describe('the text of a backup', () => {
     const count = (store: string) => rows.filter((row) => row.store === store).length;
     expect(rows.find(({ row }) => row.id === 'mine')).toMatchObject({ store: 'cues', row: MY_CUE });
     expect(
-      ['cues', 'cloths', 'balls', 'tables', 'attempts', 'desk', 'set-aside'].map(count),
-    ).toEqual([5, 3, 3, 4, 2, 1, 2]);
+      ['cues', 'cloths', 'balls', 'tables', 'attempts', 'positions', 'desk', 'set-aside'].map(
+        count,
+      ),
+    ).toEqual([5, 3, 3, 4, 2, 2, 1, 2]);
   });
 
   it('seals every line with the CRC-32 of its number and of what it says', () => {
@@ -87,7 +89,7 @@ describe('reading a backup', () => {
       ok: true,
       backup: {
         savedAtMs: SAVED_AT_MS,
-        schema: 2,
+        schema: 3,
         contents: CONTENTS,
         repairs: [],
         checkedBy: 'sha256',
@@ -135,7 +137,7 @@ describe('reading a backup', () => {
     const message = 'This was written by a newer Leeway: update first.';
     const newerForm = '{"leewayBackup":2,"app":"Leeway","seal":"other"}\n???\n';
     expect(await read(newerForm)).toEqual({ ok: false, line: 1, message });
-    const newerRows = await resealed(TEXT, (lines) => lines.with(0, { ...lines[0], schema: 3 }));
+    const newerRows = await resealed(TEXT, (lines) => lines.with(0, { ...lines[0], schema: 4 }));
     expect(await read(newerRows)).toEqual({ ok: false, line: 1, message });
   });
 

@@ -129,12 +129,12 @@ describe('reading a backup made up to deceive', () => {
   it('fills in what rows of an older layout did not have', async () => {
     const older = await resealed(TEXT, ([header, ...rows]) => {
       const left = rows
-        .filter(({ store }) => store !== 'attempts')
+        .filter(({ store }) => store !== 'attempts' && store !== 'positions')
         .map(({ store, row }) => {
           const {
             changes: _c,
             like: _l,
-            heading: _h,
+            headingRad: _h,
             recentShots: _r,
             ...first
           } = row as object & {
@@ -149,7 +149,8 @@ describe('reading a backup made up to deceive', () => {
     const expected: Contents = {
       ...CONTENTS,
       attempts: [],
-      desk: { ...CONTENTS.desk, heading: null, recentShots: [] },
+      positions: [],
+      desk: { ...CONTENTS.desk, headingRad: null, recentShots: [] },
       shelves: {
         ...CONTENTS.shelves,
         cues: CONTENTS.shelves.cues.map((cue) => ({ ...cue, changes: [], like: null })),

@@ -3,6 +3,7 @@ import { createStore } from '../../../src/store/create-store';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
+import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 import { newDevice, newDraftStorage } from '../new-device';
 import { contentsOf, fill, importText, textOf } from './import-text';
 import { CONTENTS, MY_CUE } from './invented-contents';
@@ -45,9 +46,9 @@ describe.each([
     expect(await importText(store, text, 'replace')).toEqual({ ok: true });
     expect(await contentsOf(store)).toEqual(CONTENTS);
     expect(await textOf(store)).toBe(text);
-    const { repairs, quarantined, desk, shelves, attempts } = await store.loadAll();
+    const { repairs, quarantined, ...loaded } = await store.loadAll();
     expect([...repairs, ...quarantined]).toEqual([]);
-    expect({ desk, shelves, attempts, setAside: CONTENTS.setAside }).toEqual(CONTENTS);
+    expect({ ...loaded, setAside: CONTENTS.setAside }).toEqual(CONTENTS);
   });
 
   it('leaves nothing else where it replaces', async () => {
@@ -55,6 +56,7 @@ describe.each([
     const store = await openApp();
     await store.putRecord('cues', { ...MY_CUE, id: 'another' });
     await store.putAttempt({ ...CURVE_ATTEMPT, id: 'another' });
+    await store.putPosition({ ...BANK_POSITION, id: 'another' });
     await store.deleteRecord('cues', 'demo-cue-stiff');
     await importText(store, text, 'replace');
     expect(await textOf(store)).toBe(text);
@@ -65,11 +67,13 @@ describe.each([
     const store = await openApp();
     const desk = { ...DEFAULT_DESK, player: 'beginner' as const };
     const mine = { ...MY_CUE, id: 'later', name: 'Later cue' };
+    const other = { ...BANK_POSITION, id: 'other', changedAtMs: 7 };
     const setAside = [{ store: 'balls' as const, raw: 1, reason: 'not-a-record' as const }];
     await fill(store, {
       desk,
       shelves: { ...DEMO_CATALOGUE, cues: [mine, { ...MY_CUE, massRatio: 9 }] },
       attempts: [LATER_ATTEMPT],
+      positions: [other, { ...LATER_POSITION, name: 'Before', changedAtMs: 5 }],
       setAside,
     });
     expect(await importText(store, text, 'merge')).toEqual({ ok: true });
@@ -77,6 +81,7 @@ describe.each([
       desk,
       shelves: { ...DEMO_CATALOGUE, cues: [...DEMO_CATALOGUE.cues, mine, MY_CUE] },
       attempts: [CURVE_ATTEMPT, LATER_ATTEMPT],
+      positions: [LATER_POSITION, BANK_POSITION, other],
       setAside: [...setAside, ...CONTENTS.setAside],
     };
     expect(await contentsOf(store)).toEqual(merged);
@@ -87,11 +92,18 @@ describe.each([
   it('can be undone, and the undoing too', async () => {
     const text = await backupText();
     const store = await openApp();
-    const before = { ...CONTENTS, attempts: [], shelves: DEMO_CATALOGUE, desk: DEFAULT_DESK };
+    const before = {
+      ...CONTENTS,
+      attempts: [],
+      positions: [],
+      shelves: DEMO_CATALOGUE,
+      desk: DEFAULT_DESK,
+    };
     await fill(store, before);
     const textBefore = await textOf(store);
     await importText(store, text, 'replace');
     await store.putAttempt({ ...CURVE_ATTEMPT, id: 'since' });
+    await store.putPosition({ ...BANK_POSITION, id: 'since' });
     const textSince = await textOf(store);
     expect(await store.undoImport()).toEqual({ ok: true });
     expect(await contentsOf(store)).toEqual(before);

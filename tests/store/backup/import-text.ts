@@ -28,7 +28,7 @@ export async function importText(store: StorePort, text: string, mode: ImportPla
 
 /** Makes a store hold just this. */
 export async function fill(store: StorePort, contents: Contents): Promise<void> {
-  const backup = { savedAtMs: 0, schema: 2, contents, repairs: [], checkedBy: 'crc32' } as const;
+  const backup = { savedAtMs: 0, schema: 3, contents, repairs: [], checkedBy: 'crc32' } as const;
   const written = await store.importBackup(planImport(await contentsOf(store), backup, 'replace'));
   if (!written.ok) throw new Error(written.message);
 }

@@ -3,6 +3,7 @@ import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import type { Cue } from '../../../src/store/records';
 import type { Contents } from '../../../src/store/store-port';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
+import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 
 /** An invented cue with a past. */
 export const MY_CUE: Cue = {
@@ -16,16 +17,17 @@ export const MY_CUE: Cue = {
   tipRadiusM: 0.0097,
 };
 
-/** What a player may have after some weeks: a cue of their own, trials, a row set aside. */
+/** What a player may have after some weeks: a cue of their own, trials, positions, rows set aside. */
 export const CONTENTS: Contents = {
   desk: {
     ...DEFAULT_DESK,
     choice: { ...DEFAULT_DESK.choice, cues: 'mine' },
-    heading: 0.3,
+    headingRad: 0.3,
     recentShots: [DEFAULT_DESK.shot, { ...DEFAULT_DESK.shot, side: -0 }],
   },
   shelves: { ...DEMO_CATALOGUE, cues: [...DEMO_CATALOGUE.cues, MY_CUE] },
   attempts: [CURVE_ATTEMPT, LATER_ATTEMPT],
+  positions: [LATER_POSITION, BANK_POSITION],
   setAside: [
     { store: 'cues', raw: { ...MY_CUE, massRatio: Number.NaN }, reason: 'repaired' },
     { store: 'desk', raw: 'scribble', reason: 'not-a-record' },

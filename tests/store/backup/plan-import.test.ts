@@ -5,6 +5,7 @@ import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import type { Contents } from '../../../src/store/store-port';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
+import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 import { CONTENTS, MY_CUE } from './invented-contents';
 
 /** A device on which nothing has been entered yet. */
@@ -12,11 +13,12 @@ const FRESH: Contents = {
   desk: DEFAULT_DESK,
   shelves: DEMO_CATALOGUE,
   attempts: [],
+  positions: [],
   setAside: [],
 };
 
 function backupOf(contents: Contents, repairs: Backup['repairs'] = []): Backup {
-  return { savedAtMs: 0, schema: 2, contents, repairs, checkedBy: 'sha256' };
+  return { savedAtMs: 0, schema: 3, contents, repairs, checkedBy: 'sha256' };
 }
 
 const withCues = (...cues: Contents['shelves']['cues']): Contents => ({
@@ -38,11 +40,17 @@ describe('planning to merge', () => {
       left: ['Fast new cloth', 'Club cloth', 'Worn cloth'],
     });
     expect(changes.attempts).toEqual({ ...none, added: ['curve', 'curve'], left: [] });
+    expect(changes.positions).toEqual({
+      ...none,
+      added: [LATER_POSITION.name, BANK_POSITION.name],
+      left: [],
+    });
     expect(changes.desk).toEqual({ ...none, left: ['desk'] });
     expect(changes['set-aside']).toEqual({ ...none, added: ['cues', 'desk'], left: [] });
     expect(toPut).toEqual({
       shelves: { cues: [MY_CUE], cloths: [], balls: [], tables: [] },
       attempts: CONTENTS.attempts,
+      positions: CONTENTS.positions,
       desk: null,
       setAside: CONTENTS.setAside,
     });
@@ -90,6 +98,18 @@ describe('planning to merge', () => {
     ]);
   });
 
+  it('takes the backup’s position, unless the present one was changed later', () => {
+    const since = { ...BANK_POSITION, zone: null, changedAtMs: BANK_POSITION.changedAtMs + 1 };
+    const renamed = { ...LATER_POSITION, name: 'Renamed' };
+    const here = { ...FRESH, positions: [since, LATER_POSITION] };
+    const there = { ...FRESH, positions: [BANK_POSITION, renamed] };
+    expect(planImport(here, backupOf(there), 'merge').toPut.positions).toEqual([renamed]);
+    expect(planImport(there, backupOf(here), 'merge').toPut.positions).toEqual([
+      since,
+      LATER_POSITION,
+    ]);
+  });
+
   it('changes nothing the second time', () => {
     const { changes, toPut } = planImport(CONTENTS, backupOf(CONTENTS), 'merge');
     expect(Object.values(changes).flatMap(({ added, changed }) => [...added, ...changed])).toEqual(
@@ -98,6 +118,7 @@ describe('planning to merge', () => {
     expect(toPut).toEqual({
       shelves: { cues: [], cloths: [], balls: [], tables: [] },
       attempts: [],
+      positions: [],
       desk: null,
       setAside: [],
     });
@@ -109,6 +130,7 @@ describe('planning to replace', () => {
     const there = {
       ...withCues(STIFF, { ...MY_CUE, id: 'other', name: 'Other' }),
       attempts: [LATER_ATTEMPT],
+      positions: [BANK_POSITION],
     };
     const { changes, toPut } = planImport(CONTENTS, backupOf(there), 'replace');
     expect(changes.cues).toEqual({
@@ -122,6 +144,12 @@ describe('planning to replace', () => {
       changed: [],
       removed: ['curve'],
       left: ['curve'],
+    });
+    expect(changes.positions).toEqual({
+      added: [],
+      changed: [],
+      removed: [LATER_POSITION.name],
+      left: [BANK_POSITION.name],
     });
     expect(changes.desk.changed).toEqual(['desk']);
     expect(changes['set-aside'].removed).toEqual(['cues', 'desk']);
@@ -142,7 +170,7 @@ describe('planning to replace', () => {
 
 describe('what had to be mended', () => {
   const ofCue = { store: 'cues', id: 'mine', field: 'massRatio', was: 1e9, now: 200 } as const;
-  const ofDesk = { store: 'desk', id: 'desk', field: 'heading', was: 'n', now: null } as const;
+  const ofDesk = { store: 'desk', id: 'desk', field: 'headingRad', was: 'n', now: null } as const;
 
   it('is told of, but not of a desk that stays out', () => {
     const backup = backupOf(CONTENTS, [ofCue, ofDesk]);

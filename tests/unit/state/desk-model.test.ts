@@ -83,6 +83,27 @@ describe('the desk', () => {
     expect(preferences.value).toBe(before[1]);
   });
 
+  it('takes a heading of any turn, or none', () => {
+    const { model } = setUp();
+    expect(model.headingRad.value).toBeNull();
+    model.setHeading(0);
+    expect(model.headingRad.value).toBe(0);
+    model.setHeading((5 * Math.PI) / 2);
+    expect(model.headingRad.value).toBeCloseTo(Math.PI / 2, 12);
+    model.setHeading(null);
+    expect(model.headingRad.value).toBeNull();
+  });
+
+  it('remembers shots, and asks for no save by one it just remembered', async () => {
+    const { model, saves } = setUp();
+    model.noteShot(DEFAULT_DESK.shot);
+    expect(model.recentShots.value).toEqual([DEFAULT_DESK.shot]);
+    await vi.advanceTimersByTimeAsync(300);
+    model.noteShot({ ...DEFAULT_DESK.shot });
+    await vi.advanceTimersByTimeAsync(300);
+    expect(saves).toHaveLength(1);
+  });
+
   it('keeps what a newer version stored with the shot', () => {
     const shot = { ...DEFAULT_DESK.shot, objectDistanceM: 1, cushions: 2 };
     const { model } = setUp({ ...DEFAULT_DESK, shot });

@@ -75,6 +75,7 @@ describe('copying', () => {
       ...kit.current.cues.value,
       id: 'new-1',
       name: 'House cue (copy)',
+      like: HOUSE,
     });
     expect(desk.choice.cues).toBe(HOUSE);
   });

@@ -2,12 +2,14 @@ import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
 import { solveAim } from '../../../src/engine/aim/solve-aim';
 import { DEFAULT_KIT } from '../../../src/engine/model/kit';
-import { UNMEASURED } from '../../../src/engine/room/kit-spread';
+import { KIT_QUANTITIES, UNMEASURED } from '../../../src/engine/room/kit-spread';
 import { roomForError } from '../../../src/engine/room/room-for-error';
-import { createRoomModel } from '../../../src/state/room-model';
+import { createRoomModel, type KnownSpread } from '../../../src/state/room-model';
 import type { Answered } from '../../../src/state/shot-answers';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../../src/store/default-desk';
 import type { PlayerName } from '../../../src/store/records';
+
+const NO_TIES = KIT_QUANTITIES.map((_, i) => KIT_QUANTITIES.map((_, j) => Number(i === j)));
 
 function answeredAt(speedMps: number): Answered {
   const shot = { ...DEFAULT_SHOT, speedMps };
@@ -21,12 +23,13 @@ function modelAtRest() {
   const lastAnswer = signal<Answered | null>(answeredAt(1.8));
   const pocket = signal(DEFAULT_POCKET);
   const player = signal<PlayerName>('club');
-  const spread = signal(UNMEASURED);
+  const known = signal<KnownSpread>({ spread: UNMEASURED, correlation: NO_TIES });
   const waiting = new Set<() => void>();
   const model = createRoomModel({
     lastAnswer,
     desk: { pocket, player },
-    spread,
+    known,
+    spreadBefore: signal(UNMEASURED),
     assess: roomForError,
     later: (work) => {
       waiting.add(work);
@@ -39,7 +42,7 @@ function modelAtRest() {
     for (const work of due) work();
     return due.length;
   };
-  return { model, lastAnswer, pocket, player, spread, rest };
+  return { model, lastAnswer, pocket, player, known, rest };
 }
 
 describe('the room model', () => {
@@ -90,14 +93,39 @@ describe('the room model', () => {
   });
 
   it('tells how the player’s strokes scatter, and what of the kit is measured', () => {
-    const { model, player, spread } = modelAtRest();
+    const { model, player, known } = modelAtRest();
     const club = model.profile.value.directionRad;
     player.value = 'steady';
     expect(model.profile.value.directionRad).toBeLessThan(club);
     expect(model.isMeasured('massRatio')).toBe(false);
-    spread.value = { ...UNMEASURED, massRatio: 0.05 };
+    const measured = { massRatio: 0.05, rollFriction: 0.95 * UNMEASURED.rollFriction };
+    known.value = { ...known.value, spread: { ...UNMEASURED, ...measured } };
     expect(model.isMeasured('massRatio')).toBe(true);
     expect(model.isMeasured('slideFriction')).toBe(false);
+    // Hardly better known than before.
+    expect(model.isMeasured('rollFriction')).toBe(false);
+  });
+
+  it('counts errors of the kit that go together', () => {
+    const { model, known, rest } = modelAtRest();
+    rest();
+    const apart = model.room.value?.certainty;
+    const [one, two] = apart?.contributions ?? [];
+    if (!one || !two) throw new Error('two quantities matter to this shot');
+    const [i, j] = [KIT_QUANTITIES.indexOf(one.quantity), KIT_QUANTITIES.indexOf(two.quantity)];
+    const tied = (sign: number) =>
+      NO_TIES.map((row, a) =>
+        row.map((tie, b) => ((a === i && b === j) || (a === j && b === i) ? sign : tie)),
+      );
+    const variances = [-1, 1].map((sign) => {
+      known.value = { spread: UNMEASURED, correlation: tied(sign) };
+      rest();
+      return (model.room.value?.certainty.aimSdRad ?? Number.NaN) ** 2;
+    });
+    // (a + b)² and (a − b)² lie 4ab apart, and their mean is a² + b².
+    const [less = 0, more = 0] = variances.sort((a, b) => a - b);
+    expect(more - less).toBeCloseTo(4 * one.aimSdRad * two.aimSdRad, 12);
+    expect((more + less) / 2).toBeCloseTo((apart?.aimSdRad ?? 0) ** 2, 12);
   });
 
   it('does nothing more once disposed of', () => {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { RoomWindows } from '../../../src/engine/room/windows';
 import { shownWindow } from '../../../src/state/room-window';
-import { DEFAULT_PREFERENCES } from '../../../src/store/default-desk';
+import { speedScale } from '../../../src/units/speed-unit';
 
 const windowOf = (low: number, high: number) => ({
   low: { value: low, endedBy: 'thin' as const },
@@ -17,18 +17,20 @@ const WINDOWS: RoomWindows = {
   elevationRad: windowOf(0, Math.PI / 18),
 };
 
+const BED = { tableLengthM: 2.54, ballRadiusM: 0.028575, rollFriction: 0.01, slideFriction: 0.2 };
+
 it('tells each window in the unit its number is shown in', () => {
-  const preferences = { ...DEFAULT_PREFERENCES, speedUnit: 'kmh' as const };
+  const kmh = speedScale('kmh', BED);
   // 1 m/s is 3.6 km/h.
-  const speed = shownWindow('speed', WINDOWS, preferences);
+  const speed = shownWindow('speed', WINDOWS, kmh);
   expect(speed?.low.value).toBeCloseTo(3.6, 9);
   expect(speed?.high.value).toBeCloseTo(7.2, 9);
   expect(speed?.low.endedBy).toBe('thin');
-  expect(shownWindow('elevation', WINDOWS, preferences)?.high.value).toBeCloseTo(10, 9);
-  expect(shownWindow('side', WINDOWS, preferences)?.low.value).toBe(-0.45);
-  expect(shownWindow('height', WINDOWS, preferences)?.high.value).toBe(0.1);
+  expect(shownWindow('elevation', WINDOWS, kmh)?.high.value).toBeCloseTo(10, 9);
+  expect(shownWindow('side', WINDOWS, kmh)?.low.value).toBe(-0.45);
+  expect(shownWindow('height', WINDOWS, kmh)?.high.value).toBe(0.1);
 });
 
 it.each(['distance', 'cut', 'pocket', 'mouth'] as const)('has none for %s', (name) => {
-  expect(shownWindow(name, WINDOWS, DEFAULT_PREFERENCES)).toBeNull();
+  expect(shownWindow(name, WINDOWS, speedScale('mps', BED))).toBeNull();
 });

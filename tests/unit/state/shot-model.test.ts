@@ -64,6 +64,19 @@ describe('a figure', () => {
     expect(model.shot.value.distanceM).toBeCloseTo(1.27, 9);
   });
 
+  it('of speed is taken in lengths of the table, however many m/s those are on its cloth', () => {
+    const { model, kit } = openShot({}, { speedUnit: 'lengths' });
+    model.typeIn('speed', '2 lengths');
+    expect(model.fields.speed.value.figure).toBeCloseTo(2, 9);
+    const onThisMps = model.shot.value.speedMps;
+    // What is left at the second cushion is nothing, at the first enough for a length, and so on.
+    expect(onThisMps).toBeGreaterThan(Math.sqrt(2 * 0.01 * 9.80665 * 2 * 2.48));
+    kit.value = { ...kit.value, rollFriction: 0.016 };
+    expect(model.fields.speed.value.figure).toBeLessThan(2);
+    model.setFigure('speed', 2);
+    expect(model.shot.value.speedMps).toBeGreaterThan(onThisMps);
+  });
+
   it('goes to the next step when nudged, and a long one when coarse', () => {
     const { model } = openShot({ speedMps: 1.23 });
     model.nudge('speed', 1);
@@ -204,6 +217,24 @@ describe('something typed', () => {
     model.typeIn('side', '0.7');
     expect(model.problems.side.value).toBeNull();
     expect(model.shot.value.side).toBe(0.7);
+  });
+});
+
+describe('a shot worked out elsewhere', () => {
+  it('is asked with its pocket, in place of what was typed badly, and taken back at once', () => {
+    const { model } = openShot({ distanceM: 1 });
+    model.typeIn('speed', 'fast');
+    const before = model.shot.value;
+    const shot = { ...before, distanceM: 0.7, side: 0.2 };
+    const pocket = { distanceM: 0.4, mouthM: 0.1 };
+    model.ask({ shot, pocket });
+    expect(model.shot.value).toEqual(shot);
+    expect(model.problems.speed.value).toBeNull();
+    expect(model.fields.mouth.value.figure).toBeCloseTo(100, 9);
+    model.undo();
+    expect(model.shot.value).toEqual(before);
+    expect(model.fields.mouth.value.figure).toBeCloseTo(116, 9);
+    expect(model.canUndo.value).toBe(false);
   });
 });
 

@@ -13,7 +13,9 @@ it('offers the ball hits as angles, from full to thin', () => {
 });
 
 it('offers the speed words in the unit chosen', () => {
-  expect(speedPicks('kmh').find(({ label }) => label === 'medium')?.figure).toBeCloseTo(5.4, 9);
+  expect(
+    speedPicks({ inUnit: (mps) => mps * 3.6 }).find(({ label }) => label === 'medium')?.figure,
+  ).toBeCloseTo(5.4, 9);
 });
 
 it('offers mouths by name and width, within what the WPA allows of corner and side', () => {

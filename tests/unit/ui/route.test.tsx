@@ -53,4 +53,13 @@ describe('the router', () => {
     expect(history.length).toBe(before);
     expect(router.route.value).toEqual({ place: 'shot', panel: '' });
   });
+
+  it('closes a panel within another to that one', () => {
+    history.replaceState(null, '', '#kit/cues/abc');
+    const router = createRouter(window);
+    router.close();
+    expect(router.route.value).toEqual({ place: 'kit', panel: 'cues' });
+    router.close();
+    expect(router.route.value).toEqual({ place: 'kit', panel: '' });
+  });
 });

@@ -3,8 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { degreesOf, radOf } from '../../../src/units/angle-degrees';
 import { distanceInM, distanceInUnit } from '../../../src/units/distance-unit';
 import { lengthInM, lengthInUnit } from '../../../src/units/length-unit';
-import { speedInMps, speedInUnit } from '../../../src/units/speed-unit';
+import { speedScale } from '../../../src/units/speed-unit';
 import type { DistanceUnit, LengthUnit, SpeedUnit } from '../../../src/units/unit-names';
+
+/** A nine-foot table with an ordinary cloth. */
+const BED = { tableLengthM: 2.54, ballRadiusM: 0.028575, rollFriction: 0.01, slideFriction: 0.2 };
 
 /** Two roundings of a double, relative. */
 const TWO_ROUNDINGS = 2.5 * Number.EPSILON;
@@ -50,10 +53,8 @@ describe('units convert there and back', () => {
   );
 
   it.each<SpeedUnit>(['mps', 'kmh', 'mph'])('speed in %s', (unit) => {
-    expectRoundTrip(
-      (x) => speedInUnit(x, unit),
-      (x) => speedInMps(x, unit),
-    );
+    const { inUnit, inMps } = speedScale(unit, BED);
+    expectRoundTrip(inUnit, inMps);
   });
 
   it('angles in degrees', () => {
@@ -79,8 +80,8 @@ describe('units agree with figures known elsewhere', () => {
   });
 
   it('reads 1 m/s as 3.6 km/h, and 60 mph as 26.8224 m/s', () => {
-    expect(speedInUnit(1, 'kmh')).toBeCloseTo(3.6, 12);
-    expect(speedInMps(60, 'mph')).toBeCloseTo(26.8224, 12);
+    expect(speedScale('kmh', BED).inUnit(1)).toBeCloseTo(3.6, 12);
+    expect(speedScale('mph', BED).inMps(60)).toBeCloseTo(26.8224, 12);
   });
 
   it('reads a half turn as 180°', () => {

@@ -1,0 +1,40 @@
+import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
+import type { RankQuestion } from '../../engine/options/refine-way';
+import type { PositionShot } from '../../engine/position/position';
+import type { StrokeProfile } from '../../engine/room/stroke-profile';
+import type { TableShape } from '../../engine/table/table-shape';
+import type { Table } from '../../store/records';
+import type { SavedPosition } from '../../store/saved-position';
+import { knownAlongShot } from '../measure/known-along-shot';
+import { intentOf } from './position-shot';
+
+/** What a comparison hangs on. */
+export interface AskedFrom {
+  /** As it lies on the table. */
+  readonly position: SavedPosition;
+  readonly shot: PositionShot;
+  readonly shape: TableShape;
+  readonly table: Table;
+  readonly knowledge: KitKnowledge;
+  readonly profile: StrokeProfile;
+}
+
+/**
+ * What the engine is asked: the shot with the kit as seen along its straight line, and the whole
+ * table with the kit as seen from the break end. Null while nothing is to be played.
+ */
+export function askedOf(from: AskedFrom): RankQuestion | null {
+  const { position, shot, shape, table, knowledge, profile } = from;
+  const intent = intentOf(position);
+  if (intent === null) return null;
+  const { distanceM, cutRad, headingRad, target, least } = shot;
+  const known = knownAlongShot(knowledge, table.bedSlope, headingRad);
+  const { kit, spread, correlation } = known;
+  const { balls, zone } = position;
+  return {
+    question: { distanceM, cutRad, target, kit, spread, profile },
+    scene: { position: balls, intent, headingRad, shape, kit: knowledge.kit, zone },
+    correlation,
+    leastElevationRad: least.elevationRad,
+  };
+}

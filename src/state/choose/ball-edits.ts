@@ -1,0 +1,89 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { Kit } from '../../engine/model/kit';
+import { ballNamed, without } from '../../engine/position/balls-of';
+import { frozen } from '../../engine/position/freeze';
+import { legalPlace, type Place } from '../../engine/position/legal-place';
+import type { BallName, Position } from '../../engine/position/position';
+import { snapped } from '../../engine/position/snap';
+import type { TableShape } from '../../engine/table/table-shape';
+import type { SavedPosition } from '../../store/saved-position';
+import { type EditResult, NOT_THERE } from '../kit-edits';
+import type { ChooseModel } from './choose-model';
+import type { LayoutEdits } from './layout-edits';
+
+/** Every way to move a ball. */
+export type BallEdits = Pick<
+  ChooseModel,
+  'place' | 'drag' | 'endDrag' | 'nudge' | 'freeze' | 'takeOff' | 'ballAt'
+>;
+
+export interface BallEditsPorts {
+  /** As it lies on the table in play. */
+  readonly open: ReadonlySignal<SavedPosition>;
+  readonly shape: ReadonlySignal<TableShape>;
+  readonly kit: ReadonlySignal<Kit>;
+  readonly edits: LayoutEdits;
+}
+
+const OK = { ok: true } as const;
+const NO_ROOM = { ok: false, problem: 'There is no room for it.' } as const;
+const NOTHING_NEAR = { ok: false, problem: 'There is nothing it could be frozen to.' } as const;
+
+/** As near as this to a crossing of two diamonds' lines, a ball snaps to it, m (our choice). */
+const SNAP_M = 0.04;
+
+export function createBallEdits({ open, shape, kit, edits }: BallEditsPorts): BallEdits {
+  const balls = () => open.peek().balls;
+  const found = (name: BallName, wanted: Place) =>
+    legalPlace(balls(), name, withinNoses(wanted, shape.peek()), shape.peek(), kit.peek());
+  const put = (name: BallName, place: Place | null, how: 'change' | 'drag'): EditResult => {
+    if (place === null) return NO_ROOM;
+    edits[how]({ balls: withBall(balls(), name, place) });
+    return OK;
+  };
+  const onLaid = (name: BallName, edit: (ball: Place) => EditResult): EditResult => {
+    const ball = ballNamed(balls(), name);
+    return ball === null ? NOT_THERE : edit(ball);
+  };
+
+  return {
+    place(name, xM, yM, isSnapping) {
+      const wanted = { xM, yM };
+      const place = isSnapping ? snapped(wanted, shape.peek(), SNAP_M) : wanted;
+      return put(name, found(name, place), 'change');
+    },
+    drag: (name, xM, yM) => put(name, found(name, { xM, yM }), 'drag'),
+    endDrag: edits.endDrag,
+    nudge: (name, rightM, upM) =>
+      onLaid(name, ({ xM, yM }) =>
+        put(name, found(name, { xM: xM + rightM, yM: yM + upM }), 'change'),
+      ),
+    freeze: (name) =>
+      onLaid(name, () => {
+        const place = frozen(balls(), name, shape.peek(), kit.peek());
+        return place === null ? NOTHING_NEAR : put(name, place, 'change');
+      }),
+    takeOff: (name) =>
+      onLaid(name, () => {
+        const { intent } = open.peek();
+        const ball = intent.ball === name ? null : intent.ball;
+        edits.change({ balls: without(balls(), name), intent: { ...intent, ball } });
+        return OK;
+      }),
+    ballAt: (name) => ballNamed(open.value.balls, name),
+  };
+}
+
+/** In its place in the list, or the last. */
+function withBall(balls: Position, name: BallName, { xM, yM }: Place): Position {
+  const ball = { name, xM, yM };
+  return ballNamed(balls, name) === null
+    ? [...balls, ball]
+    : balls.map((one) => (one.name === name ? ball : one));
+}
+
+/** What is meant far off the table is meant at its edge, not behind a pocket. */
+function withinNoses({ xM, yM }: Place, { widthM, lengthM }: TableShape): Place {
+  const held = (atM: number, spanM: number) => Math.min(spanM / 2, Math.max(-spanM / 2, atM));
+  return { xM: held(xM, widthM), yM: held(yM, lengthM) };
+}

@@ -1,0 +1,78 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { ChanceMap } from '../../engine/options/chance-map';
+import type { FanPlay, RankedWay } from '../../engine/options/ranked-way';
+import type { BallName, NamedBall, NoShot, PositionShot } from '../../engine/position/position';
+import type { PocketName } from '../../engine/table/pocket-shape';
+import type { TableShape } from '../../engine/table/table-shape';
+import type { SavedPosition, Zone } from '../../store/saved-position';
+import type { EditResult } from '../kit-edits';
+
+/** How far the comparison has come. */
+export interface Comparison {
+  readonly state: 'none' | 'running' | 'done' | 'stopped' | 'failed';
+  /** 0 to 1. */
+  readonly progress: number;
+  readonly map: ChanceMap | null;
+  /** The easiest first; they come while it still runs. */
+  readonly ways: readonly RankedWay[];
+  /** True where position, kit or player have changed since: shown, but greyed. */
+  readonly isStale: boolean;
+  /** One line on what went wrong, or null. */
+  readonly problem: string | null;
+}
+
+/** A table with balls on it, what to play, and the ways to play it. */
+export interface ChooseModel {
+  readonly shape: ReadonlySignal<TableShape>;
+  /** All that are kept, the last used first; examples are invented and say so. */
+  readonly saved: ReadonlySignal<readonly SavedPosition[]>;
+  readonly open: ReadonlySignal<SavedPosition>;
+  readonly selected: ReadonlySignal<BallName | null>;
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly canRedo: ReadonlySignal<boolean>;
+  /** What the position and the intent make; null while no ball and pocket are chosen. */
+  readonly shot: ReadonlySignal<PositionShot | NoShot | null>;
+  /** The last one that was a shot, to show greyed while {@link shot} is none. */
+  readonly lastShot: ReadonlySignal<PositionShot | null>;
+  readonly comparison: ReadonlySignal<Comparison>;
+  /** The way looked at, and how it plays out. */
+  readonly chosen: ReadonlySignal<RankedWay | null>;
+  readonly fan: ReadonlySignal<readonly FanPlay[]>;
+  /** One line on what could not be done or saved, or null. */
+  readonly problem: ReadonlySignal<string | null>;
+  select(name: BallName | null): void;
+  /** Puts a ball down or moves it, kept on the bed and out of other balls; snaps where near. */
+  place(name: BallName, xM: number, yM: number, isSnapping: boolean): EditResult;
+  /** As `place`, but one undo for a whole drag: call `endDrag` when the finger lifts. */
+  drag(name: BallName, xM: number, yM: number): EditResult;
+  endDrag(): void;
+  nudge(name: BallName, rightM: number, upM: number): EditResult;
+  /** Moves a ball against the nearest other ball or cushion. */
+  freeze(name: BallName): EditResult;
+  takeOff(name: BallName): EditResult;
+  ballAt(name: BallName): NamedBall | null;
+  undo(): void;
+  redo(): void;
+  /** Chooses what to play; null chooses nothing. */
+  playBall(ball: number | null): void;
+  playInto(pocket: PocketName | null): void;
+  /** Where the cue ball should come to rest; null: anywhere. */
+  markZone(zone: Zone | null): void;
+  openPosition(id: string): EditResult;
+  /** A new empty one, opened. */
+  add(): string;
+  duplicate(id: string): EditResult;
+  rename(id: string, name: string): EditResult;
+  remove(id: string): EditResult;
+  /** Puts the last one removed back. */
+  restore(): EditResult;
+  /** Compares all ways to play the shot, anew. */
+  compare(): void;
+  stop(): void;
+  choose(way: RankedWay | null): void;
+  /** The way of a cell of the map, worked out in full and chosen. */
+  chooseCell(side: number, speed: number): void;
+  /** Fills Shot in with the chosen way; false where there is none. */
+  sendToShot(): boolean;
+  flush(): Promise<void>;
+}

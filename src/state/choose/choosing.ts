@@ -1,0 +1,83 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { FanPlay, RankedWay } from '../../engine/options/ranked-way';
+import type { RankQuestion } from '../../engine/options/refine-way';
+import type { Option } from '../../engine/options/solve-option';
+import type { Work } from '../../worker/engine-pool';
+import type { Comparing } from './comparing';
+
+/** The way looked at, and how it plays out. */
+export interface Choosing {
+  readonly chosen: ReadonlySignal<RankedWay | null>;
+  readonly fan: ReadonlySignal<readonly FanPlay[]>;
+  readonly problem: ReadonlySignal<string | null>;
+  choose(way: RankedWay | null): void;
+  /** The best way of a cell of the map: by the values beside it, not by their places. */
+  chooseCell(side: number, speedMps: number): void;
+}
+
+const NOT_PLAYED = 'How it plays out could not be worked out just now: choose it again.';
+
+/** What is chosen next supersedes what is still being worked out. */
+export function createChoosing(
+  { comparison, asked }: Pick<Comparing, 'comparison' | 'asked'>,
+  work: Work | null,
+): Choosing {
+  const chosen = signal<RankedWay | null>(null);
+  const fan = signal<readonly FanPlay[]>([]);
+  const problem = signal<string | null>(null);
+  let abort = new AbortController();
+
+  const begin = (way: RankedWay | null) => {
+    abort.abort();
+    abort = new AbortController();
+    chosen.value = way;
+    fan.value = [];
+    problem.value = null;
+    return abort.signal;
+  };
+  const attempt = async (isUnwanted: AbortSignal, effort: () => Promise<void>) => {
+    try {
+      await effort();
+    } catch {
+      if (!isUnwanted.aborted) problem.value = NOT_PLAYED;
+    }
+  };
+  const playOut = async (way: RankedWay, question: RankQuestion, isUnwanted: AbortSignal) => {
+    const plays = await work?.('fan', { asked: question, option: way.option }, isUnwanted);
+    if (plays && !isUnwanted.aborted) fan.value = plays;
+  };
+  const choose = (way: RankedWay | null) => {
+    const isUnwanted = begin(way);
+    const question = asked.peek();
+    if (way && question) void attempt(isUnwanted, () => playOut(way, question, isUnwanted));
+  };
+  const chooseOption = (option: Option, question: RankQuestion) => {
+    const isUnwanted = begin(chosen.peek());
+    void attempt(isUnwanted, async () => {
+      const way = await work?.('refine', { asked: question, option }, isUnwanted);
+      if (!way || isUnwanted.aborted) return;
+      chosen.value = way;
+      await playOut(way, question, isUnwanted);
+    });
+  };
+
+  return {
+    chosen,
+    fan,
+    problem,
+    choose,
+    chooseCell(side, speedMps) {
+      const { map, ways } = comparison.peek();
+      const [row, column] = [
+        map?.speedsMps.indexOf(speedMps) ?? -1,
+        map?.sides.indexOf(side) ?? -1,
+      ];
+      const option = map?.best[row]?.[column];
+      const question = asked.peek();
+      if (!option || !question) return;
+      const known = ways.find((way) => way.option.place === option.place);
+      if (known) choose(known);
+      else chooseOption(option, question);
+    },
+  };
+}

@@ -1,0 +1,88 @@
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { RankQuestion } from '../../engine/options/refine-way';
+import type { Work } from '../../worker/engine-pool';
+import type { Comparison } from './choose-model';
+import { compareWays } from './compare-ways';
+
+/** Comparisons, of which the last one asked for counts. */
+export interface Comparing {
+  readonly comparison: ReadonlySignal<Comparison>;
+  /** What the comparison on screen was asked; null where there is none. */
+  readonly asked: ReadonlySignal<RankQuestion | null>;
+  compare(): void;
+  stop(): void;
+  /** As if nothing had been compared. */
+  forget(): void;
+}
+
+type Shown = Omit<Comparison, 'isStale'>;
+
+const NOTHING: Shown = { state: 'none', progress: 0, map: null, ways: [], problem: null };
+const NO_WORKERS = 'This browser cannot work beside the page: ways cannot be compared here.';
+const FAILED = 'The comparison stopped halfway: try again.';
+
+/**
+ * @param present what would be asked now; null where there is no shot
+ * @param whyNot one line on why there is none
+ */
+export function createComparing(
+  present: ReadonlySignal<RankQuestion | null>,
+  whyNot: () => string,
+  work: Work | null,
+): Comparing {
+  const shown = signal<Shown>(NOTHING);
+  const asked = signal<RankQuestion | null>(null);
+  const askedKey = computed(() => JSON.stringify(asked.value));
+  const isStale = computed(
+    () => asked.value !== null && JSON.stringify(present.value) !== askedKey.value,
+  );
+  let abort = new AbortController();
+
+  const show = (part: Partial<Shown>) => {
+    shown.value = { ...shown.peek(), ...part };
+  };
+  const run = async (question: RankQuestion, work: Work) => {
+    const mine = new AbortController();
+    abort = mine;
+    const ifWanted = (part: Partial<Shown>) => {
+      if (!mine.signal.aborted) show(part);
+    };
+    try {
+      await compareWays(question, work, mine.signal, {
+        onProgress: (progress) => ifWanted({ progress }),
+        onMap: (map) => ifWanted({ map }),
+        onWays: (ways) => ifWanted({ ways }),
+      });
+      ifWanted({ state: 'done', progress: 1 });
+    } catch {
+      ifWanted({ state: 'failed', problem: FAILED });
+      mine.abort();
+    }
+  };
+
+  return {
+    comparison: computed(() => ({ ...shown.value, isStale: isStale.value })),
+    asked,
+    compare() {
+      const question = present.peek();
+      if (work === null || question === null) {
+        show({ problem: work === null ? NO_WORKERS : whyNot() });
+        return;
+      }
+      abort.abort();
+      asked.value = question;
+      shown.value = { ...NOTHING, state: 'running' };
+      void run(question, work);
+    },
+    stop() {
+      if (shown.peek().state !== 'running') return;
+      abort.abort();
+      show({ state: 'stopped' });
+    },
+    forget() {
+      abort.abort();
+      asked.value = null;
+      shown.value = NOTHING;
+    },
+  };
+}

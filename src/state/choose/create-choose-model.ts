@@ -1,0 +1,131 @@
+import { batch, computed, signal } from '@preact/signals';
+import type { BallName } from '../../engine/position/position';
+import { freshId } from '../../store/fresh-id';
+import type { EditResult } from '../kit-edits';
+import { askedOf } from './asked-of';
+import { createBallEdits } from './ball-edits';
+import type { ChooseModel } from './choose-model';
+import type { ChoosePorts } from './choose-ports';
+import { createChoosing } from './choosing';
+import { createComparing } from './comparing';
+import { createIntentEdits } from './intent-edits';
+import { createKeptPositions } from './kept-positions';
+import { createLayoutEdits } from './layout-edits';
+import { createLayoutHistory } from './layout-history';
+import { createPositionEdits } from './position-edits';
+import { positionOnTable } from './position-on-table';
+import { lastShotOf, positionShot } from './position-shot';
+import { shotToAsk } from './send-to-shot';
+import { shapeOf } from './table-in-play';
+
+const NOTHING_TO_PLAY = 'Choose a ball and a pocket first.';
+const OUT_OF_DATE = 'Something has changed since these ways were compared: compare again.';
+
+/** Keeps the place Choose. */
+export function createChooseModel(ports: ChoosePorts): ChooseModel {
+  const { table, knowledge, profile, work, now = Date.now, newId = freshId } = ports;
+  const shape = computed(() => shapeOf(table.value));
+  const kit = computed(() => knowledge.value.kit);
+  const kept = createKeptPositions({ ...ports, now, newId });
+  const open = computed(() => positionOnTable(kept.open.value, shape.value, kit.value));
+  const history = createLayoutHistory(kept.openId);
+  const edits = createLayoutEdits(kept, open, history, now);
+  const shot = positionShot(open, shape, kit);
+  const present = computed(() => {
+    if (!shot.value?.ok) return null;
+    const [position, straight] = [open.value, shot.value];
+    const given = { shape: shape.value, table: table.value, knowledge: knowledge.value };
+    return askedOf({ position, shot: straight, ...given, profile: profile.value });
+  });
+  const whyNot = () => {
+    const none = shot.peek();
+    return none === null || none.ok ? NOTHING_TO_PLAY : none.message;
+  };
+  const comparing = createComparing(present, whyNot, work);
+  const choosing = createChoosing(comparing, work);
+  const selected = signal<BallName | null>(null);
+  const refusal = signal<string | null>(null);
+  const problem = computed(() => refusal.value ?? choosing.problem.value ?? kept.problem.value);
+
+  const tell = (result: EditResult): EditResult => {
+    refusal.value = result.ok ? null : result.problem;
+    return result;
+  };
+  const anew = (work: () => void) => {
+    refusal.value = null;
+    work();
+  };
+  /** Whatever changes which position is open clears what belongs to the one before. */
+  const whileOpen = <R>(edit: () => R): R =>
+    batch(() => {
+      edits.endDrag();
+      const before = kept.openId.peek();
+      const result = edit();
+      if (kept.openId.peek() !== before) {
+        selected.value = null;
+        refusal.value = null;
+        choosing.choose(null);
+        comparing.forget();
+      }
+      return result;
+    });
+  const balls = createBallEdits({ open, shape, kit, edits });
+  const positions = createPositionEdits({ kept, now, newId });
+
+  return {
+    shape,
+    saved: kept.all,
+    open,
+    selected,
+    canUndo: history.canUndo,
+    canRedo: history.canRedo,
+    shot,
+    lastShot: lastShotOf(shot, kept.openId),
+    comparison: comparing.comparison,
+    chosen: choosing.chosen,
+    fan: choosing.fan,
+    problem,
+    select(name) {
+      selected.value = name;
+    },
+    ...balls,
+    place: (...where) => tell(balls.place(...where)),
+    drag: (...where) => tell(balls.drag(...where)),
+    nudge: (...by) => tell(balls.nudge(...by)),
+    freeze: (name) => tell(balls.freeze(name)),
+    takeOff: (name) => tell(balls.takeOff(name)),
+    undo: () => anew(edits.undo),
+    redo: () => anew(edits.redo),
+    ...createIntentEdits(open, shape, edits),
+    openPosition: (id) => whileOpen(() => tell(positions.openPosition(id))),
+    add: () => whileOpen(positions.add),
+    duplicate: (id) => whileOpen(() => tell(positions.duplicate(id))),
+    rename: (id, name) => whileOpen(() => tell(positions.rename(id, name))),
+    remove: (id) => whileOpen(() => tell(positions.remove(id))),
+    restore: () => whileOpen(() => tell(positions.restore())),
+    compare: () =>
+      anew(() => {
+        choosing.choose(null);
+        comparing.compare();
+      }),
+    stop: comparing.stop,
+    choose: choosing.choose,
+    chooseCell: choosing.chooseCell,
+    sendToShot() {
+      const way = choosing.chosen.peek();
+      const question = comparing.asked.peek();
+      if (way === null || question === null) return false;
+      if (comparing.comparison.peek().isStale) {
+        refusal.value = OUT_OF_DATE;
+        return false;
+      }
+      ports.shot.ask(shotToAsk(question, way.option));
+      ports.desk.setHeading(question.scene.headingRad);
+      return true;
+    },
+    async flush() {
+      edits.endDrag();
+      await kept.flush();
+    },
+  };
+}

@@ -1,0 +1,44 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { Range } from '../../engine/model/range';
+import type { TableShape } from '../../engine/table/table-shape';
+import { ZONE_RADIUS_RANGE } from '../../store/record-ranges';
+import type { SavedPosition, Zone } from '../../store/saved-position';
+import type { ChooseModel } from './choose-model';
+import type { LayoutEdits } from './layout-edits';
+
+/** Every way to say what to play. */
+export type IntentEdits = Pick<ChooseModel, 'playBall' | 'playInto' | 'markZone'>;
+
+export function createIntentEdits(
+  open: ReadonlySignal<SavedPosition>,
+  shape: ReadonlySignal<TableShape>,
+  edits: LayoutEdits,
+): IntentEdits {
+  const intend = (part: Partial<SavedPosition['intent']>) =>
+    edits.change({ intent: { ...open.peek().intent, ...part } });
+  return {
+    playBall: (ball) => intend({ ball }),
+    playInto: (pocket) => intend({ pocket }),
+    markZone(zone) {
+      if (zone === null || isTold(zone)) {
+        edits.change({ zone: zone && onBed(zone, shape.peek()) });
+      }
+    },
+  };
+}
+
+function isTold({ xM, yM, radiusM }: Zone): boolean {
+  return [xM, yM, radiusM].every(Number.isFinite);
+}
+
+function onBed({ xM, yM, radiusM }: Zone, { widthM, lengthM }: TableShape): Zone {
+  return {
+    xM: held(xM, { min: -widthM / 2, max: widthM / 2 }),
+    yM: held(yM, { min: -lengthM / 2, max: lengthM / 2 }),
+    radiusM: held(radiusM, ZONE_RADIUS_RANGE),
+  };
+}
+
+function held(value: number, { min, max }: Range): number {
+  return Math.min(max, Math.max(min, value));
+}

@@ -1,0 +1,67 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { SavedPosition } from '../../store/saved-position';
+import type { KeptPositions } from './kept-positions';
+import { type Layout, type LayoutHistory, layoutOf } from './layout-history';
+
+/** Changes to the open position, which is then the person's own. */
+export interface LayoutEdits {
+  /** Kept at once, and one undo; what is the same in every number is no change. */
+  change(part: Partial<Layout>): void;
+  /** On screen alone, until the hand lifts. */
+  drag(part: Partial<Layout>): void;
+  /** Keeps what was dragged: one undo. */
+  endDrag(): void;
+  undo(): void;
+  redo(): void;
+}
+
+/** @param open the open position as it lies on the table in play */
+export function createLayoutEdits(
+  kept: KeptPositions,
+  open: ReadonlySignal<SavedPosition>,
+  history: LayoutHistory,
+  now: () => number,
+): LayoutEdits {
+  let beforeDrag: SavedPosition | null = null;
+
+  const changed = (part: Partial<Layout>): SavedPosition => ({
+    ...open.peek(),
+    ...part,
+    origin: 'by-hand',
+    changedAtMs: now(),
+  });
+  const endDrag = () => {
+    const before = beforeDrag;
+    beforeDrag = null;
+    if (before === null) return;
+    if (isSameLayout(layoutOf(before), layoutOf(open.peek()))) return kept.show(before);
+    history.note(layoutOf(before));
+    kept.put(open.peek());
+  };
+  const step = (move: (now: Layout) => Layout | null) => {
+    endDrag();
+    const layout = move(layoutOf(open.peek()));
+    if (layout !== null) kept.put(changed(layout));
+  };
+
+  return {
+    change(part) {
+      endDrag();
+      const before = layoutOf(open.peek());
+      if (isSameLayout(before, { ...before, ...part })) return;
+      history.note(before);
+      kept.put(changed(part));
+    },
+    drag(part) {
+      beforeDrag ??= open.peek();
+      kept.show(changed(part));
+    },
+    endDrag,
+    undo: () => step(history.undo),
+    redo: () => step(history.redo),
+  };
+}
+
+function isSameLayout(one: Layout, other: Layout): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}

@@ -1,0 +1,84 @@
+import { copyName } from '../../store/copy-record';
+import { LONGEST_NAME } from '../../store/parse-named';
+import type { SavedPosition } from '../../store/saved-position';
+import { type EditResult, NOT_THERE } from '../kit-edits';
+import type { ChooseModel } from './choose-model';
+import type { KeptPositions } from './kept-positions';
+
+/** Every way to change which positions there are. */
+export type PositionEdits = Pick<
+  ChooseModel,
+  'openPosition' | 'add' | 'duplicate' | 'rename' | 'remove' | 'restore'
+>;
+
+const OK = { ok: true } as const;
+const NOTHING_REMOVED = { ok: false, problem: 'There is nothing to put back.' } as const;
+const NO_NAME = { ok: false, problem: 'Give it a name.' } as const;
+const LONG_NAME = {
+  ok: false,
+  problem: `A name has ${LONGEST_NAME} characters at most.`,
+} as const;
+
+export interface PositionEditsPorts {
+  readonly kept: KeptPositions;
+  readonly now: () => number;
+  readonly newId: () => string;
+}
+
+/** Every change is kept at once. */
+export function createPositionEdits({ kept, now, newId }: PositionEditsPorts): PositionEdits {
+  let removed: SavedPosition | null = null;
+  const names = () => kept.all.peek().map(({ name }) => name);
+  const onOne = (id: string, edit: (position: SavedPosition) => EditResult): EditResult => {
+    const open = kept.open.peek();
+    const position = kept.find(id) ?? (open.id === id ? open : null);
+    return position === null ? NOT_THERE : edit(position);
+  };
+
+  return {
+    openPosition: (id) =>
+      onOne(id, () => {
+        kept.openOne(id);
+        return OK;
+      }),
+    add() {
+      const added = kept.blank(freeName(names()));
+      kept.put(added);
+      kept.openOne(added.id);
+      return added.id;
+    },
+    duplicate: (id) =>
+      onOne(id, (position) => {
+        const name = copyName(position.name, names());
+        kept.put({ ...position, id: newId(), name, changedAtMs: now() });
+        return OK;
+      }),
+    rename: (id, typed) =>
+      onOne(id, (position) => {
+        const name = typed.trim();
+        if (name === '') return NO_NAME;
+        if (name.length > LONGEST_NAME) return LONG_NAME;
+        if (name !== position.name) kept.put({ ...position, name, changedAtMs: now() });
+        return OK;
+      }),
+    remove: (id) =>
+      onOne(id, (position) => {
+        removed = position;
+        kept.remove(id);
+        if (kept.openId.peek() === id) kept.openFirst();
+        return OK;
+      }),
+    restore() {
+      if (removed === null) return NOTHING_REMOVED;
+      kept.put(removed);
+      removed = null;
+      return OK;
+    },
+  };
+}
+
+/** "Position 1", or the first number that is free. */
+function freeName(taken: readonly string[]): string {
+  const numbered = Array.from({ length: taken.length + 1 }, (_, at) => `Position ${at + 1}`);
+  return numbered.find((name) => !taken.includes(name)) ?? 'Position';
+}

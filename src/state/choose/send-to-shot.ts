@@ -1,0 +1,33 @@
+import type { RankQuestion } from '../../engine/options/refine-way';
+import type { Option } from '../../engine/options/solve-option';
+import { allowedRad, type Target } from '../../engine/room/target';
+import { POCKET_RANGES } from '../../store/pocket-ranges';
+import type { Pocket } from '../../store/records';
+import type { Asked } from '../shot-field';
+
+/** What the place Shot is to ask, of an option and what it is an option for. */
+export function shotToAsk(
+  { question: { target, kit } }: RankQuestion,
+  { shot: { distanceM, cutRad, side, height, elevationRad, speedMps } }: Option,
+): Asked {
+  return {
+    shot: { distanceM, cutRad, side, height, elevationRad, speedMps },
+    pocket: pocketOf(target, kit.ballRadiusM),
+  };
+}
+
+/**
+ * A target as Shot takes it. A mouth narrower than it takes, which is one seen askew, is told as a
+ * wider one farther off that the ball enters in the same directions.
+ */
+function pocketOf(target: Target, ballRadiusM: number): Pocket {
+  const { distanceM, mouthM } = POCKET_RANGES;
+  if (target.kind === 'mouth' && target.mouthM >= mouthM.min) {
+    return {
+      distanceM: Math.max(distanceM.min, target.distanceM),
+      mouthM: Math.min(mouthM.max, target.mouthM),
+    };
+  }
+  const awayM = (mouthM.min / 2 - ballRadiusM) / Math.tan(allowedRad(target, ballRadiusM));
+  return { distanceM: Math.min(distanceM.max, awayM), mouthM: mouthM.min };
+}

@@ -1,0 +1,20 @@
+import type { Range } from '../../engine/model/range';
+import { TABLE_RANGES, WPA_POCKETS } from '../../engine/table/pocket-standard';
+import { type TableShape, tableShape } from '../../engine/table/table-shape';
+import type { Table } from '../../store/records';
+
+/**
+ * The table in play, with pockets as on any pool table. A record may tell of a toy: the smallest
+ * table that takes such pockets stands for it.
+ */
+export function shapeOf({ lengthM, widthM }: Pick<Table, 'lengthM' | 'widthM'>): TableShape {
+  return tableShape(
+    held(lengthM, TABLE_RANGES.lengthM),
+    held(widthM, TABLE_RANGES.widthM),
+    WPA_POCKETS,
+  );
+}
+
+function held(value: number, { min, max }: Range): number {
+  return Math.min(max, Math.max(min, value));
+}

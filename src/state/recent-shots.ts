@@ -1,0 +1,28 @@
+import type { Shot } from '../engine/aim/shot';
+import { MOST_RECENT_SHOTS } from '../store/parse-desk';
+import { isSame } from './shot-history';
+
+const DEG = Math.PI / 180;
+
+/** Two shots that differ by no more than this in every input are one shot, tried out (our judgement). */
+const ALIKE = {
+  distanceM: 0.05,
+  cutRad: DEG,
+  side: 0.05,
+  height: 0.05,
+  elevationRad: DEG,
+  speedMps: 0.1,
+} as const;
+
+/** The recent shots with another, which takes the place of those like it; the newest first. */
+export function withRecentShot(recent: readonly Shot[], shot: Shot): readonly Shot[] {
+  const [newest] = recent;
+  if (newest && isSame(newest, shot)) return recent;
+  const others = recent.filter((other) => !isAlike(other, shot));
+  return [shot, ...others].slice(0, MOST_RECENT_SHOTS);
+}
+
+function isAlike(one: Shot, other: Shot): boolean {
+  const names = Object.keys(ALIKE) as (keyof typeof ALIKE)[];
+  return names.every((name) => Math.abs(one[name] - other[name]) <= ALIKE[name]);
+}

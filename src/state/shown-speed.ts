@@ -1,0 +1,21 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { type SpeedScale, speedScale } from '../units/speed-unit';
+import type { ShotPorts } from './shot-ports';
+
+/** What speeds are shown with. */
+export interface ShownSpeed {
+  readonly speedScale: ReadonlySignal<SpeedScale>;
+}
+
+/** The unit in which speeds are shown, on the table and cloth in play. */
+export function shownSpeed({
+  desk,
+  kit,
+  tableLengthM,
+}: Pick<ShotPorts, 'desk' | 'kit' | 'tableLengthM'>): ReadonlySignal<SpeedScale> {
+  return computed(() => {
+    const { ballRadiusM, rollFriction, slideFriction } = kit.value;
+    const bed = { tableLengthM: tableLengthM.value, ballRadiusM, rollFriction, slideFriction };
+    return speedScale(desk.preferences.value.speedUnit, bed);
+  });
+}

@@ -1,0 +1,106 @@
+import { isWithin } from '../engine/model/range';
+import type { BallName, NamedBall } from '../engine/position/position';
+import type { PocketName } from '../engine/table/pocket-shape';
+import {
+  isPlainObject,
+  type Mend,
+  mendLine,
+  mendList,
+  mendNumber,
+  mendObject,
+  mendOrNone,
+  mendUnless,
+  mendWord,
+} from './mend';
+import { isId, LONGEST_NAME } from './parse-named';
+import type { ParsedRow } from './parsed-row';
+import { BED_RANGES, TABLE_RANGES, TIME_RANGE_MS, ZONE_RADIUS_RANGE } from './record-ranges';
+import type { SavedPosition, Zone } from './saved-position';
+import type { Repair } from './store-port';
+
+/** A nine-foot table, nose to nose (WPA equipment specification). */
+const NINE_FOOT = { lengthM: 2.54, widthM: 1.27 } as const;
+
+/** The cue ball and fifteen others. */
+const MOST_BALLS = 16;
+
+const POCKET_NAMES: readonly PocketName[] = [
+  'near-left',
+  'near-right',
+  'middle-right',
+  'far-right',
+  'far-left',
+  'middle-left',
+];
+
+const isObjectBall = (was: unknown): was is number =>
+  Number.isInteger(was) && isWithin(NUMBERS, was);
+const NUMBERS = { min: 1, max: 15 } as const;
+
+const isBallName = (was: unknown): was is BallName => was === 'cue' || isObjectBall(was);
+
+/** A place moved into range would be an invented one. */
+function isPlaced(was: unknown): was is Record<string, unknown> {
+  return isPlainObject(was) && isWithin(BED_RANGES.xM, was.xM) && isWithin(BED_RANGES.yM, was.yM);
+}
+
+function isBall(was: unknown): was is NamedBall & Record<string, unknown> {
+  return isPlaced(was) && isBallName(was.name);
+}
+
+/** Keeps what can be read, and of two balls of one name the first. */
+const mendBalls: Mend<readonly NamedBall[]> = (was, field, note) => {
+  const names = new Set<unknown>();
+  const isNew = (ball: unknown) => {
+    if (!isBall(ball) || names.has(ball.name)) return false;
+    names.add(ball.name);
+    return true;
+  };
+  return mendList<NamedBall>(MOST_BALLS, isNew, (ball) => ball as NamedBall)(was, field, note);
+};
+
+const mendZone: Mend<Zone | null> = mendOrNone(
+  (was) => isPlaced(was) && isWithin(ZONE_RADIUS_RANGE, was.radiusM),
+  mendObject<Zone>({
+    xM: mendNumber(BED_RANGES.xM, 0),
+    yM: mendNumber(BED_RANGES.yM, 0),
+    radiusM: mendNumber(ZONE_RADIUS_RANGE, ZONE_RADIUS_RANGE.min),
+  }),
+);
+
+const mendIntent = mendObject<SavedPosition['intent']>({
+  ball: mendUnless((was) => was === null || isObjectBall(was), null),
+  pocket: mendUnless(
+    (was): was is PocketName | null => was === null || POCKET_NAMES.some((name) => name === was),
+    null,
+  ),
+});
+
+const isTime = (was: unknown): was is number => isWithin(TIME_RANGE_MS, was);
+
+/**
+ * A valid position out of anything found among them. Beyond repair is one without a list of balls.
+ * Balls that cannot be read are left out, and so are an intent and a zone.
+ */
+export function parsePosition(raw: unknown): ParsedRow<SavedPosition> {
+  if (!isPlainObject(raw)) return { ok: false, reason: 'not-a-record' };
+  const id = raw.id;
+  if (!isId(id)) return { ok: false, reason: 'no-id' };
+  if (!Array.isArray(raw.balls)) return { ok: false, reason: 'unreadable' };
+  const mend = mendObject<SavedPosition>({
+    id: () => id,
+    name: mendLine(LONGEST_NAME, 'Position without a name'),
+    origin: mendWord(['invented', 'by-hand'], 'by-hand'),
+    lengthM: mendNumber(TABLE_RANGES.lengthM, NINE_FOOT.lengthM),
+    widthM: mendNumber(TABLE_RANGES.widthM, NINE_FOOT.widthM),
+    balls: mendBalls,
+    intent: mendIntent,
+    zone: mendZone,
+    changedAtMs: mendUnless(isTime, 0),
+  });
+  const repairs: Repair[] = [];
+  const record = mend(raw, '', (field, was, now) => {
+    repairs.push({ store: 'positions', id, field, was, now });
+  });
+  return { ok: true, record, repairs };
+}

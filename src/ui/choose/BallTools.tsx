@@ -1,0 +1,92 @@
+import type { Signal } from '@preact/signals';
+import type { BallName } from '../../engine/position/position';
+import type { ChooseModel } from '../../state/choose/choose-model';
+import { NudgePad } from './NudgePad';
+import { ballLabel } from './table-words';
+import type { Board } from './use-board';
+
+const BALLS: readonly BallName[] = ['cue', 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];
+
+/** All balls there are: one taken up here is put down by a tap on the table. */
+export function BallPalette({ choose }: { choose: ChooseModel }) {
+  const selected = choose.selected.value;
+  const { balls } = choose.open.value;
+  return (
+    <fieldset class="ball-palette">
+      <legend class="visually-hidden">Balls</legend>
+      {BALLS.map((name) => {
+        const isLaid = balls.some((ball) => ball.name === name);
+        return (
+          <button
+            key={name}
+            type="button"
+            class={isLaid ? 'palette-ball is-laid' : 'palette-ball'}
+            aria-label={`${ballLabel(name)}${isLaid ? ', on the table' : ''}`}
+            aria-pressed={name === selected}
+            onClick={() => choose.select(name === selected ? null : name)}
+          >
+            {name}
+          </button>
+        );
+      })}
+    </fieldset>
+  );
+}
+
+interface SideProps {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  readonly isSnapping: Signal<boolean>;
+}
+
+/** What can be done with the ball selected. */
+export function BallSide({ choose, board, isSnapping }: SideProps) {
+  const selected = choose.selected.value;
+  const isLaid = choose.open.value.balls.some(({ name }) => name === selected);
+  const withSelected = (act: (name: BallName) => void) => () => {
+    if (selected !== null) act(selected);
+  };
+  return (
+    <>
+      <div class="side-buttons">
+        <button
+          type="button"
+          class="button side-button"
+          aria-pressed={isSnapping.value}
+          onClick={() => {
+            isSnapping.value = !isSnapping.peek();
+          }}
+        >
+          Snap
+        </button>
+        <button
+          type="button"
+          class="button side-button"
+          disabled={!isLaid}
+          onClick={withSelected(choose.freeze)}
+        >
+          Freeze
+        </button>
+        {isLaid || selected === null ? (
+          <button
+            type="button"
+            class="button side-button"
+            disabled={!isLaid}
+            onClick={withSelected(choose.takeOff)}
+          >
+            Take off
+          </button>
+        ) : (
+          <button
+            type="button"
+            class="button side-button"
+            onClick={() => choose.place(selected, 0, 0, isSnapping.peek())}
+          >
+            Put down
+          </button>
+        )}
+      </div>
+      <NudgePad choose={choose} board={board} mode="balls" what="ball" />
+    </>
+  );
+}

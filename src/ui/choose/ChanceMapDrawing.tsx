@@ -1,0 +1,155 @@
+import { useComputed, useSignal } from '@preact/signals';
+import {
+  bestCell,
+  type ChanceCell,
+  type ChanceGrid,
+  cellBeside,
+  coarseChances,
+} from '../../diagram/table-chances';
+import type { ChanceMap } from '../../engine/options/chance-map';
+import type { AppModels } from '../app-models';
+import { cellWords, mapWords, shortSpeed } from './chance-words';
+import './ChanceMap.css';
+
+/** Of a cell, in the drawing's own units. */
+const WIDE = 36;
+const HIGH = 26;
+
+interface Props {
+  readonly app: AppModels;
+  readonly map: ChanceMap;
+}
+
+/** Chance over side and speed: each cell says its per cent; a tap or the buttons pick one. */
+export function ChanceMapDrawing({ app, map }: Props) {
+  const scale = app.shot.speedScale.value;
+  const grid = coarseChances(map);
+  const picked = useSignal<{ column: number; row: number } | null>(null);
+  const best = bestCell(grid);
+  const at = picked.value ?? best ?? { column: Math.floor(grid.sides.length / 2), row: 0 };
+  const cell = cellBeside(grid, at, 0, 0);
+  const pick = (next: ChanceCell | null) => {
+    if (next) picked.value = { column: next.column, row: next.row };
+  };
+  const label = useComputed(() => mapWords(coarseChances(map), scale));
+  return (
+    <section class="chance-map" aria-labelledby="chance-map">
+      <h2 id="chance-map">Chance in per cent, over side and speed</h2>
+      <div class="chance-axes">
+        <span class="axis-speed" aria-hidden="true">
+          {[...grid.speedsMps].reverse().map((speedMps) => (
+            <span key={speedMps}>{shortSpeed(speedMps, scale)}</span>
+          ))}
+        </span>
+        <svg
+          role="img"
+          aria-label={label.value}
+          viewBox={`0 0 ${WIDE * grid.sides.length} ${HIGH * grid.rows.length}`}
+          onPointerUp={(event) => pick(cellUnder(event, grid))}
+        >
+          <Cells grid={grid} at={at} />
+        </svg>
+        <span class="axis-side" aria-hidden="true">
+          <span>← left side</span>
+          <span>none</span>
+          <span>right side →</span>
+        </span>
+      </div>
+      {cell && (
+        <CellPicker
+          app={app}
+          grid={grid}
+          cell={cell}
+          words={cellWords(cell, grid, scale)}
+          pick={pick}
+        />
+      )}
+    </section>
+  );
+}
+
+function Cells({ grid, at }: { grid: ChanceGrid; at: { column: number; row: number } }) {
+  const most = bestCell(grid)?.best?.chance.share ?? 1;
+  const top = (row: number) => HIGH * (grid.rows.length - 1 - row);
+  return (
+    <>
+      {grid.rows.flat().map(({ column, row, best }) => (
+        <g
+          key={`${column} ${row}`}
+          class={`chance-cell is-${shadeOf(best?.chance.share, most)}`}
+          transform={`translate(${WIDE * column} ${top(row)})`}
+        >
+          <rect width={WIDE - 1} height={HIGH - 1} />
+          <text x={WIDE / 2} y={HIGH * 0.68} text-anchor="middle">
+            {best ? Math.round(best.chance.share * 100) : '·'}
+          </text>
+        </g>
+      ))}
+      <rect
+        class="chance-picked"
+        x={WIDE * at.column + 0.5}
+        y={top(at.row) + 0.5}
+        width={WIDE - 2}
+        height={HIGH - 2}
+      />
+    </>
+  );
+}
+
+/** Darker towards the best of the map, in five steps; the figure says how much it is. */
+function shadeOf(share: number | undefined, most: number): string {
+  if (share === undefined) return 'none';
+  return `${Math.min(4, Math.floor((share / Math.max(most, Number.MIN_VALUE)) ** 2 * 5))}`;
+}
+
+function cellUnder(event: MouseEvent, grid: ChanceGrid): ChanceCell | null {
+  if (!(event.currentTarget instanceof Element)) return null;
+  const { left, top, width, height } = event.currentTarget.getBoundingClientRect();
+  const column = Math.floor(((event.clientX - left) / width) * grid.sides.length);
+  const down = Math.floor(((event.clientY - top) / height) * grid.rows.length);
+  return cellBeside(grid, { column, row: grid.rows.length - 1 - down }, 0, 0);
+}
+
+interface PickerProps {
+  readonly app: AppModels;
+  readonly grid: ChanceGrid;
+  readonly cell: ChanceCell;
+  readonly words: string;
+  pick(cell: ChanceCell | null): void;
+}
+
+const STEPS: readonly (readonly [string, string, number, number])[] = [
+  ['←', 'More left side', -1, 0],
+  ['→', 'More right side', 1, 0],
+  ['−', 'Slower', 0, -1],
+  ['+', 'Faster', 0, 1],
+];
+
+function CellPicker({ app: { choose }, grid, cell, words, pick }: PickerProps) {
+  return (
+    <div class="cell-picker">
+      <p role="status">{words}</p>
+      {STEPS.map(([sign, label, right, up]) => (
+        <button
+          key={label}
+          type="button"
+          class="button"
+          aria-label={label}
+          onClick={() => pick(cellBeside(grid, cell, right, up))}
+        >
+          <span aria-hidden="true">{sign}</span>
+        </button>
+      ))}
+      <button
+        type="button"
+        class="button cell-look"
+        disabled={cell.best === null}
+        onClick={() => {
+          if (cell.best) choose.chooseCell(cell.best.shot.side, cell.best.shot.speedMps);
+        }}
+      >
+        Look at it
+      </button>
+    </div>
+  );
+}

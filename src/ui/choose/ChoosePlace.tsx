@@ -1,0 +1,117 @@
+import { type Signal, useSignal, useSignalEffect } from '@preact/signals';
+import type { AppModels } from '../app-models';
+import { useKeptFocus } from '../use-kept-focus';
+import { BallPalette, BallSide } from './BallTools';
+import { ChooseStrip } from './ChooseStrip';
+import { takesKey } from './choose-keys';
+import { type ChooseMode, modeOf } from './choose-mode';
+import { ModeTabs } from './ModeTabs';
+import { NudgePad } from './NudgePad';
+import { PlayTools, PocketSide } from './PlayTools';
+import { PositionsPanel } from './PositionsPanel';
+import { StatusLine } from './StatusLine';
+import { TableBoard } from './TableBoard';
+import { type Board, useBoard } from './use-board';
+import { WaysSide, WaysTools } from './WaysTools';
+import { ZoneTools } from './ZoneTools';
+import './ChoosePlace.css';
+
+/** Which way should I play it? Balls laid on a table, and the ways to play them. */
+export function ChoosePlace({ app }: { app: AppModels }) {
+  const { panel } = app.router.route.value;
+  const mode = modeOf(panel);
+  const place = useKeptFocus(panel);
+  const isTurned = useSignal(false);
+  const isSnapping = useSignal(true);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape' && panel !== '') app.router.close();
+    else if (isTyping(event) || mode === 'positions') return;
+    else if (takesKey(event, app.choose, mode, isTurned.peek())) event.preventDefault();
+  };
+  return (
+    <main ref={place} class={placeClass(app, mode)} onKeyDown={onKeyDown}>
+      {mode === 'positions' ? (
+        <PositionsPanel app={app} />
+      ) : (
+        <TablePage app={app} mode={mode} isTurned={isTurned} isSnapping={isSnapping} />
+      )}
+    </main>
+  );
+}
+
+interface PageProps {
+  readonly app: AppModels;
+  readonly mode: ChooseMode;
+  /** Told which way the table lies on the screen. */
+  readonly isTurned: Signal<boolean>;
+  readonly isSnapping: Signal<boolean>;
+}
+
+function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
+  const { choose } = app;
+  const [holder, board] = useBoard(app);
+  useSignalEffect(() => {
+    isTurned.value = board.map.value.isTurned;
+  });
+  return (
+    <>
+      <h1 class="visually-hidden">Choose</h1>
+      <ChooseStrip app={app} />
+      <TableBoard
+        choose={choose}
+        board={board}
+        holder={holder}
+        mode={mode}
+        isSnapping={isSnapping}
+      />
+      <div class="choose-side">
+        <Side app={app} mode={mode} board={board} isSnapping={isSnapping} />
+      </div>
+      <StatusLine app={app} mode={mode} />
+      <ModeTabs app={app} mode={mode} />
+      <div class="choose-tools">
+        {mode === 'balls' && <BallPalette choose={choose} />}
+        {mode === 'play' && <PlayTools choose={choose} />}
+        {mode === 'zone' && <ZoneTools choose={choose} />}
+        {mode === 'ways' && <WaysTools app={app} />}
+      </div>
+    </>
+  );
+}
+
+function placeClass(app: AppModels, mode: ChooseMode): string {
+  if (mode === 'positions') return 'kit-place';
+  return `choose-place is-${mode}${mode === 'ways' ? waysClass(app) : ''}`;
+}
+
+/** How much of the screen the ways need: none yet, a list, or one that is looked at. */
+function waysClass({ choose }: AppModels): string {
+  if (choose.chosen.value) return ' is-looking';
+  return choose.comparison.value.state === 'none' ? '' : ' is-listing';
+}
+
+interface SideProps {
+  readonly app: AppModels;
+  readonly mode: ChooseMode;
+  readonly board: Board;
+  readonly isSnapping: Signal<boolean>;
+}
+
+/** Beside the table: what is done to it. */
+function Side({ app, mode, board, isSnapping }: SideProps) {
+  const { choose } = app;
+  switch (mode) {
+    case 'play':
+      return <PocketSide choose={choose} />;
+    case 'zone':
+      return <NudgePad choose={choose} board={board} mode="zone" what="zone" />;
+    case 'ways':
+      return <WaysSide app={app} />;
+    default:
+      return <BallSide choose={choose} board={board} isSnapping={isSnapping} />;
+  }
+}
+
+function isTyping({ target }: KeyboardEvent): boolean {
+  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
+}

@@ -1,0 +1,71 @@
+import type { Circle } from '../../diagram/canvas';
+import { type FanPath, layOutFan, layOutSpread } from '../../diagram/table-fan';
+import type { ChooseModel } from '../../state/choose/choose-model';
+import { fanLabel } from './fan-words';
+import type { Board } from './use-board';
+
+/** Names the bed's outline, within which the ring is drawn. */
+const BED_CLIP = 'fan-bed';
+
+/** Where the cue ball goes after a true, a thin and a full hit, and beyond; where it mostly rests. */
+export function FanOverlay({ choose, board }: { choose: ChooseModel; board: Board }) {
+  const way = choose.chosen.value;
+  if (way === null) return null;
+  const plays = choose.fan.value;
+  const map = board.map.value;
+  const letters = (play: (typeof plays)[number]) => fanLabel(play).length;
+  const paths = layOutFan(plays, letters, map, board.canvas.value, ballsOn(choose, board));
+  const spread = layOutSpread(way.rest, map);
+  return (
+    <g class={choose.comparison.value.isStale ? 'fan is-old' : 'fan'}>
+      <clipPath id={BED_CLIP}>
+        <path d={board.rails.value.bedPath} />
+      </clipPath>
+      {spread && (
+        <g class="fan-spread" clip-path={`url(#${BED_CLIP})`}>
+          {spread.dots.map(({ x, y }, index) => (
+            <circle key={`${index} ${x}`} cx={x} cy={y} r={1.4} />
+          ))}
+          {spread.ring && <circle class="fan-ring" {...spread.ring} />}
+        </g>
+      )}
+      {paths.map((path) => (
+        <path key={path.hit} class={`fan-path is-${path.hit}`} d={path.path} />
+      ))}
+      {paths.map((path) => (
+        <FanEnd key={path.hit} path={path} text={labelOf(plays, path.hit)} />
+      ))}
+    </g>
+  );
+}
+
+function ballsOn({ open }: ChooseModel, { map, size }: Board): readonly Circle[] {
+  return open.value.balls.map((ball) => {
+    const { x, y } = map.value.toPoint(ball);
+    return { cx: x, cy: y, r: size.value.radiusPx };
+  });
+}
+
+function labelOf(plays: ChooseModel['fan']['value'], hit: FanPath['hit']): string {
+  const play = plays.find((one) => one.hit === hit);
+  return play ? fanLabel(play) : '';
+}
+
+/** A dot where the cue ball rests, a cross where it is lost. */
+function FanEnd({ path: { hit, end, endKind, label }, text }: { path: FanPath; text: string }) {
+  const isLost = endKind === 'pocketed' || endKind === 'off-table';
+  return (
+    <g class={`fan-end is-${hit}`}>
+      {isLost ? (
+        <path class="fan-lost" d={`M${end.x - 6} ${end.y - 6}l12 12m0 -12l-12 12`} />
+      ) : (
+        <circle class="fan-rest" cx={end.x} cy={end.y} r={4.5} />
+      )}
+      {label && (
+        <text x={label.x} y={label.y} text-anchor={label.anchor}>
+          {text}
+        </text>
+      )}
+    </g>
+  );
+}

@@ -1,0 +1,181 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useId, useRef } from 'preact/hooks';
+import type { EditResult } from '../../state/kit-edits';
+import type { SavedPosition } from '../../store/saved-position';
+import type { AppModels } from '../app-models';
+import { PanelHeader } from '../kit/PanelHeader';
+import './PositionsPanel.css';
+
+/** Every position kept: open one, begin, copy, name or delete one. */
+export function PositionsPanel({ app }: { app: AppModels }) {
+  const { choose, router } = app;
+  const problem = useSignal('');
+  const deleted = useSignal<string | null>(null);
+  const tell = (result: EditResult) => {
+    problem.value = result.ok ? '' : result.problem;
+    return result.ok;
+  };
+  return (
+    <>
+      <PanelHeader router={router} title="Positions" />
+      <button
+        type="button"
+        class="button button-primary"
+        onClick={() => {
+          choose.add();
+          router.close();
+        }}
+      >
+        New position
+      </button>
+      <output class="undo-delete">
+        {deleted.value !== null && (
+          <>
+            <span>{deleted.value} is deleted.</span>
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                if (tell(choose.restore())) deleted.value = null;
+              }}
+            >
+              <span aria-hidden="true">↶</span> Put it back
+            </button>
+          </>
+        )}
+      </output>
+      <output class="place-problem">{problem.value}</output>
+      <ul class="record-list">
+        {choose.saved.value.map((position) => (
+          <PositionRow
+            key={position.id}
+            app={app}
+            position={position}
+            tell={tell}
+            onDeleted={() => {
+              deleted.value = position.name;
+            }}
+          />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+interface RowProps {
+  readonly app: AppModels;
+  readonly position: SavedPosition;
+  tell(result: EditResult): boolean;
+  onDeleted(): void;
+}
+
+function PositionRow({ app: { choose, router }, position, tell, onDeleted }: RowProps) {
+  const { id, name } = position;
+  const isOpen = choose.open.value.id === id;
+  const isNaming = useSignal(false);
+  return (
+    <li>
+      <button
+        type="button"
+        class="button record-choose"
+        aria-pressed={isOpen}
+        onClick={() => {
+          if (tell(choose.openPosition(id))) router.close();
+        }}
+      >
+        <span class="record-mark" aria-hidden="true">
+          {isOpen ? '●' : '○'}
+        </span>
+        <b>{name}</b> <span class="record-origin">{positionNote(position)}</span>
+      </button>
+      {isNaming.value && (
+        <PositionName
+          position={position}
+          onRename={(next) => {
+            const renamed = choose.rename(id, next);
+            if (renamed.ok) isNaming.value = false;
+            return renamed;
+          }}
+        />
+      )}
+      <div class="record-actions">
+        <button
+          type="button"
+          class="button"
+          aria-label={`Rename ${name}`}
+          aria-expanded={isNaming.value}
+          onClick={() => {
+            isNaming.value = !isNaming.peek();
+          }}
+        >
+          Rename
+        </button>
+        <button
+          type="button"
+          class="button"
+          aria-label={`Copy ${name}`}
+          onClick={() => tell(choose.duplicate(id))}
+        >
+          Copy
+        </button>
+        <button
+          type="button"
+          class="button"
+          aria-label={`Delete ${name}`}
+          onClick={() => {
+            if (tell(choose.remove(id))) onDeleted();
+          }}
+        >
+          Delete
+        </button>
+      </div>
+    </li>
+  );
+}
+
+function positionNote({ origin, balls }: SavedPosition): string {
+  const count = `${balls.length} ${balls.length === 1 ? 'ball' : 'balls'}`;
+  return origin === 'invented' ? `an invented example, ${count}` : count;
+}
+
+interface NameProps {
+  readonly position: SavedPosition;
+  /** Puts the field away; says why not where the name cannot be used. */
+  onRename(name: string): EditResult;
+}
+
+/** A name to type, as many lines high as it needs. One that cannot be used is told beside it. */
+function PositionName({ position: { name }, onRename }: NameProps) {
+  const problem = useSignal('');
+  const inputId = useId();
+  const problemId = useId();
+  const field = useRef<HTMLTextAreaElement>(null);
+  useEffect(() => field.current?.select(), []);
+  return (
+    <div class="record-name position-name">
+      <label for={inputId}>Name</label>
+      <textarea
+        id={inputId}
+        ref={field}
+        rows={1}
+        autocomplete="off"
+        enterkeyhint="done"
+        value={name}
+        aria-invalid={problem.value !== ''}
+        aria-describedby={problemId}
+        onKeyDown={(event) => {
+          if (event.key !== 'Enter') return;
+          event.preventDefault();
+          event.currentTarget.blur();
+        }}
+        onBlur={(event) => {
+          const renamed = onRename(event.currentTarget.value.replace(/\s+/g, ' '));
+          problem.value = renamed.ok ? '' : renamed.problem;
+        }}
+      />
+      <span class="field-problem" id={problemId}>
+        {problem.value}
+      </span>
+    </div>
+  );
+}

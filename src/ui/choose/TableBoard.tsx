@@ -1,0 +1,139 @@
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import type { RefObject } from 'preact';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { textWidthPx } from '../../diagram/canvas';
+import type { BallName } from '../../engine/position/position';
+import type { ChooseModel } from '../../state/choose/choose-model';
+import { TableRails } from '../TableRails';
+import { useSettled } from '../use-settled';
+import { BallMark } from './BallMark';
+import { createBoardTouch } from './board-touch';
+import { boardWords } from './board-words';
+import type { ChooseMode } from './choose-mode';
+import { FanOverlay } from './FanOverlay';
+import { ShotOverlay } from './ShotOverlay';
+import type { Board } from './use-board';
+import { ZoneMark } from './ZoneMark';
+import './TableBoard.css';
+
+interface Props {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  readonly holder: RefObject<HTMLDivElement | null>;
+  readonly mode: ChooseMode;
+  readonly isSnapping: ReadonlySignal<boolean>;
+}
+
+/** The table from above, to look at and to touch. */
+export function TableBoard({ choose, board, holder, mode, isSnapping }: Props) {
+  const handlers = useBoardTouch({ choose, board, mode, isSnapping });
+  const words = useSettled(useComputed(() => boardWords(choose)));
+  const { widthPx, heightPx } = board.canvas.value;
+  return (
+    <div class="table-board" ref={holder}>
+      <svg
+        role="img"
+        aria-label={words.value}
+        width={widthPx}
+        height={heightPx}
+        viewBox={`0 0 ${widthPx} ${heightPx}`}
+        {...handlers}
+      >
+        <Bed choose={choose} board={board} />
+        <ZoneMark choose={choose} board={board} />
+        <FanOverlay choose={choose} board={board} />
+        <ShotOverlay choose={choose} board={board} />
+        <Balls choose={choose} board={board} />
+      </svg>
+    </div>
+  );
+}
+
+function useBoardTouch({ choose, board, mode, isSnapping }: Omit<Props, 'holder'>) {
+  const now = useRef(mode);
+  now.current = mode;
+  const { canvas, map, rails, size } = board;
+  const touch = useMemo(
+    () =>
+      createBoardTouch({
+        choose,
+        board: { canvas, map, rails, size },
+        mode: () => now.current,
+        isSnapping: () => isSnapping.peek(),
+      }),
+    [choose, canvas, map, rails, size, isSnapping],
+  );
+  useEffect(() => () => touch.leave(), [touch]);
+  const { onPointerDown, onPointerMove, onPointerUp, onPointerCancel } = touch;
+  return { onPointerDown, onPointerMove, onPointerUp, onPointerCancel };
+}
+
+/** Drawn over one another in the order of their names, so that none jumps as it is moved. */
+function Balls({ choose, board }: { choose: ChooseModel; board: Board }) {
+  const names = useComputed(() =>
+    choose.open.value.balls
+      .map(({ name }) => name)
+      .sort((a, b) => order(a) - order(b))
+      .join(' '),
+  );
+  const shown = names.value === '' ? [] : names.value.split(' ');
+  return (
+    <>
+      {shown.map((name) => (
+        <BallMark
+          key={name}
+          choose={choose}
+          board={board}
+          name={name === 'cue' ? name : Number(name)}
+        />
+      ))}
+    </>
+  );
+}
+
+function order(name: BallName): number {
+  return name === 'cue' ? 0 : name;
+}
+
+function Bed({ choose, board }: { choose: ChooseModel; board: Board }) {
+  const { frame, endLabel, scaleLabel } = board.map.value;
+  const { bedPath, noses, diamonds, pockets } = board.rails.value;
+  const into = useComputed(() => choose.open.value.intent.pocket).value;
+  return (
+    <>
+      <TableRails frame={frame} diamonds={diamonds} />
+      <path class="board-bed" d={bedPath} />
+      {pockets.map(({ name, hole }) => (
+        <circle
+          key={name}
+          class={name === into ? 'board-hole is-chosen' : 'board-hole'}
+          {...hole}
+        />
+      ))}
+      {noses.map((nose) => (
+        <path key={nose} class="board-nose" d={nose} />
+      ))}
+      <text class="board-note" x={endLabel.x} y={endLabel.y}>
+        break end
+      </text>
+      <ScaleNote board={board} at={scaleLabel} />
+    </>
+  );
+}
+
+/** Letters of "break end" and a gap. */
+const END_LETTERS = 11;
+
+/** Says that balls are drawn larger than true, where there is room to say so. */
+function ScaleNote({ board, at }: { board: Board; at: { x: number; y: number } }) {
+  const { enlarged } = board.size.value;
+  const text = `balls drawn ${enlarged.toFixed(1)} ×`;
+  const { textPx } = board.canvas.value;
+  const isRoomy = textWidthPx(text.length + END_LETTERS, textPx) < board.map.value.frame.width;
+  if (enlarged < 1.05 || !isRoomy) return null;
+  return (
+    <text class="board-note" x={at.x} y={at.y} text-anchor="end">
+      {text}
+    </text>
+  );
+}

@@ -1,0 +1,172 @@
+import type { Point } from '../../diagram/canvas';
+import { ballNear, pocketNear } from '../../diagram/table-balls';
+import type { BallName } from '../../engine/position/position';
+import type { ChooseModel } from '../../state/choose/choose-model';
+import type { ChooseMode } from './choose-mode';
+import type { Board } from './use-board';
+import { DEFAULT_ZONE_M } from './zone-size';
+
+/** What a finger on the drawing works on. */
+export interface TouchPorts {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  mode(): ChooseMode;
+  isSnapping(): boolean;
+}
+
+/** Handlers of the drawing. */
+export interface BoardTouch {
+  onPointerDown(event: PointerEvent): void;
+  onPointerMove(event: PointerEvent): void;
+  onPointerUp(event: PointerEvent): void;
+  onPointerCancel(): void;
+  /** Ends whatever is under way. */
+  leave(): void;
+}
+
+interface Press {
+  readonly pointerId: number;
+  /** The drawing's corner on the screen, px. */
+  readonly corner: Point;
+  readonly start: Point;
+  /** The ball pressed, if any, and its centre from the finger, px. */
+  readonly ball: BallName | null;
+  readonly grip: Point;
+  now: Point;
+  isDragging: boolean;
+}
+
+/** A finger that moves less than this has tapped, px. */
+const TAP_PX = 8;
+/** A dragged ball shows this far above the finger, px. */
+const LIFT_PX = 56;
+/** How far from a ball's or a pocket's middle a finger still means it, px. */
+const BALL_REACH_PX = 26;
+const POCKET_REACH_PX = 34;
+
+/** Taps and drags on the drawing; a drag moves its ball at most once a frame. */
+export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts): BoardTouch {
+  let press: Press | null = null;
+  let frame = 0;
+
+  function ballAt(finger: Point): BallName | null {
+    const { balls } = choose.open.peek();
+    const selected = choose.selected.peek();
+    // A ball in the hand is to be put down, close to another too.
+    const isInHand = selected !== null && !balls.some(({ name }) => name === selected);
+    const reachPx = isInHand ? board.size.peek().radiusPx : BALL_REACH_PX;
+    return ballNear(balls, finger, board.map.peek(), reachPx);
+  }
+  function dragTo({ ball, now, grip }: Press): void {
+    if (ball === null) return;
+    const { xM, yM } = board.map.peek().toSpot({ x: now.x + grip.x, y: now.y + grip.y });
+    choose.drag(ball, xM, yM);
+  }
+  function follow(): void {
+    frame = 0;
+    if (press?.isDragging) dragTo(press);
+  }
+  function stop(): Press | null {
+    const ended = press;
+    cancelAnimationFrame(frame);
+    frame = 0;
+    press = null;
+    return ended;
+  }
+
+  return {
+    onPointerDown(event) {
+      if (event.button !== 0 || press !== null || !(event.currentTarget instanceof Element)) return;
+      event.currentTarget.setPointerCapture?.(event.pointerId);
+      const { left, top } = event.currentTarget.getBoundingClientRect();
+      const corner = { x: left, y: top };
+      const start = within(corner, event);
+      const ball = mode() === 'balls' ? ballAt(start) : null;
+      const grip = gripOf(ball, start, event.pointerType, choose, board);
+      press = {
+        pointerId: event.pointerId,
+        corner,
+        start,
+        ball,
+        grip,
+        now: start,
+        isDragging: false,
+      };
+      if (ball !== null) choose.select(ball);
+    },
+    onPointerMove(event) {
+      if (press === null || event.pointerId !== press.pointerId) return;
+      press.now = within(press.corner, event);
+      if (press.ball === null) return;
+      press.isDragging ||= apart(press.now, press.start) > TAP_PX;
+      if (press.isDragging && frame === 0) frame = requestAnimationFrame(follow);
+    },
+    onPointerUp(event) {
+      if (press === null || event.pointerId !== press.pointerId) return;
+      press.now = within(press.corner, event);
+      const ended = stop();
+      if (ended?.isDragging) {
+        dragTo(ended);
+        choose.endDrag();
+      } else if (ended?.ball === null && apart(ended.now, ended.start) <= TAP_PX) {
+        tapped(ended.now, mode(), choose, board, isSnapping());
+      }
+    },
+    onPointerCancel() {
+      if (!stop()?.isDragging) return;
+      choose.endDrag();
+      choose.undo();
+    },
+    leave() {
+      if (stop()?.isDragging) choose.endDrag();
+    },
+  };
+}
+
+function within(corner: Point, { clientX, clientY }: PointerEvent): Point {
+  return { x: clientX - corner.x, y: clientY - corner.y };
+}
+
+function apart(a: Point, b: Point): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+/** A finger hides what it holds, a mouse does not. */
+function gripOf(
+  ball: BallName | null,
+  finger: Point,
+  pointerType: string,
+  { open }: ChooseModel,
+  { map }: Board,
+): Point {
+  if (pointerType === 'touch') return { x: 0, y: -LIFT_PX };
+  const held = open.peek().balls.find(({ name }) => name === ball);
+  if (!held) return { x: 0, y: 0 };
+  const { x, y } = map.peek().toPoint(held);
+  return { x: x - finger.x, y: y - finger.y };
+}
+
+function tapped(
+  finger: Point,
+  mode: ChooseMode,
+  choose: ChooseModel,
+  board: Board,
+  isSnapping: boolean,
+): void {
+  const { xM, yM } = board.map.peek().toSpot(finger);
+  const selected = choose.selected.peek();
+  if (mode === 'balls' && selected !== null) choose.place(selected, xM, yM, isSnapping);
+  if (mode === 'play') playAt(finger, choose, board);
+  if (mode === 'zone') {
+    const radiusM = choose.open.peek().zone?.radiusM ?? DEFAULT_ZONE_M;
+    choose.markZone({ xM, yM, radiusM });
+  }
+}
+
+function playAt(finger: Point, choose: ChooseModel, { map, rails }: Board): void {
+  const objects = choose.open.peek().balls.filter(({ name }) => name !== 'cue');
+  const ball = ballNear(objects, finger, map.peek(), BALL_REACH_PX);
+  const pocket = pocketNear(rails.peek().pockets, finger, POCKET_REACH_PX);
+  if (ball !== null && ball !== 'cue') choose.playBall(ball);
+  else if (pocket !== null) choose.playInto(pocket);
+}

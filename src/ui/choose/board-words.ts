@@ -1,0 +1,48 @@
+import type { NamedBall } from '../../engine/position/position';
+import type { ChooseModel } from '../../state/choose/choose-model';
+import { FAN_LEAD, fanLine } from './fan-words';
+import { hindranceLines, intentWords } from './shot-words';
+import { ballLabel, capitalised, spotWords } from './table-words';
+import { wayName } from './way-words';
+
+/** What the drawing shows, in words: balls, what is played, what is in the way, zone and fan. */
+export function boardWords(choose: ChooseModel): string {
+  return [
+    'Table from above',
+    ...ballLines(choose),
+    ...intentLines(choose),
+    ...zoneLines(choose),
+    ...fanLines(choose),
+  ].join('. ');
+}
+
+function ballLines({ open, shape }: ChooseModel): readonly string[] {
+  const { balls } = open.value;
+  if (balls.length === 0) return ['No balls on it yet'];
+  return [...balls]
+    .sort((a, b) => order(a) - order(b))
+    .map((ball) => `${capitalised(ballLabel(ball.name))} ${spotWords(ball, shape.value)}`);
+}
+
+function order({ name }: NamedBall): number {
+  return name === 'cue' ? 0 : name;
+}
+
+function intentLines({ open, shot }: ChooseModel): readonly string[] {
+  const { ball, pocket } = open.value.intent;
+  const now = shot.value;
+  if (ball === null && pocket === null) return [];
+  return [intentWords(ball, pocket), ...(now?.ok ? hindranceLines(now, ball) : [])];
+}
+
+function zoneLines({ open, shape }: ChooseModel): readonly string[] {
+  const { zone } = open.value;
+  return zone === null ? [] : [`Zone for the cue ball ${spotWords(zone, shape.value)}`];
+}
+
+function fanLines({ chosen, fan, shape }: ChooseModel): readonly string[] {
+  const way = chosen.value;
+  if (way === null) return [];
+  const lines = fan.value.map((play) => fanLine(play, shape.value));
+  return [capitalised(wayName(way.way)), `${FAN_LEAD}: ${lines.join('; ')}`];
+}

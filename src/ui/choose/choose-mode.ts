@@ -1,0 +1,17 @@
+/** What the table is being used for; `positions` lists those kept. */
+export type ChooseMode = 'balls' | 'play' | 'zone' | 'ways' | 'positions';
+
+/** Those between which one goes to and fro over the same table. */
+export const TABLE_MODES: readonly (readonly [ChooseMode, string])[] = [
+  ['balls', 'Balls'],
+  ['play', 'Play'],
+  ['zone', 'Zone'],
+  ['ways', 'Ways'],
+];
+
+const MODES: readonly ChooseMode[] = ['balls', 'play', 'zone', 'ways', 'positions'];
+
+/** The mode a panel's name opens; no panel is Balls. */
+export function modeOf(panel: string): ChooseMode {
+  return MODES.find((mode) => mode === panel) ?? 'balls';
+}

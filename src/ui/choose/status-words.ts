@@ -1,0 +1,61 @@
+import type { ChooseModel } from '../../state/choose/choose-model';
+import type { Preferences } from '../../store/records';
+import type { ChooseMode } from './choose-mode';
+import { hindranceLines, intentWords, lieWords } from './shot-words';
+import { ballLabel, capitalised, spotWords } from './table-words';
+
+/** One line under the table. */
+export interface Status {
+  readonly text: string;
+  readonly isProblem: boolean;
+}
+
+/** What went wrong, or what there is and what to do next. */
+export function statusOf(
+  choose: ChooseModel,
+  mode: ChooseMode,
+  preferences: Pick<Preferences, 'distanceUnit'>,
+): Status {
+  const problem = choose.problem.value ?? noShotMessage(choose, mode);
+  if (problem !== null) return { text: problem, isProblem: true };
+  const text =
+    mode === 'balls'
+      ? ballStatus(choose)
+      : mode === 'zone'
+        ? zoneStatus(choose)
+        : shotStatus(choose, mode, preferences);
+  return { text, isProblem: false };
+}
+
+function noShotMessage({ shot }: ChooseModel, mode: ChooseMode): string | null {
+  const now = shot.value;
+  return mode === 'balls' || mode === 'zone' || now === null || now.ok ? null : now.message;
+}
+
+function ballStatus({ selected, open, shape }: ChooseModel): string {
+  const name = selected.value;
+  if (name === null) return 'Pick a ball below, then tap the table.';
+  const ball = open.value.balls.find((one) => one.name === name);
+  if (!ball) return `Tap the table to put the ${ballLabel(name)} down.`;
+  return `${capitalised(ballLabel(name))}: ${spotWords(ball, shape.value)}.`;
+}
+
+function zoneStatus({ open, shape }: ChooseModel): string {
+  const { zone } = open.value;
+  if (!zone) return 'Tap where the cue ball should come to rest.';
+  return `Zone: ${spotWords(zone, shape.value)}, ${Math.round(zone.radiusM * 200)} cm across.`;
+}
+
+function shotStatus(
+  { open, shot, shape }: ChooseModel,
+  mode: ChooseMode,
+  preferences: Pick<Preferences, 'distanceUnit'>,
+): string {
+  const { ball, pocket } = open.value.intent;
+  const now = shot.value;
+  if (!now?.ok) return `${intentWords(ball, pocket)}.`.replace('?.', '?');
+  const lie = lieWords(now, preferences, shape.value.lengthM);
+  // Play tells all of them in a list of their own.
+  const [first] = mode === 'ways' ? hindranceLines(now, ball) : [];
+  return `${intentWords(ball, pocket)}: ${lie}.${first ? ` ▲ ${first}` : ''}`;
+}

@@ -1,0 +1,60 @@
+import type { BallName } from '../../engine/position/position';
+import type { PocketName } from '../../engine/table/pocket-shape';
+
+/** Diamonds along a table. */
+const ALONG = 8;
+
+export const POCKET_NAMES: readonly PocketName[] = [
+  'far-left',
+  'far-right',
+  'middle-left',
+  'middle-right',
+  'near-left',
+  'near-right',
+];
+
+/** As seen from the break end: "far right". */
+export function pocketWords(pocket: PocketName): string {
+  return pocket.replace('-', ' ');
+}
+
+/** "the cue ball", "the 3". */
+export function ballWords(name: BallName): string {
+  return name === 'cue' ? 'the cue ball' : `the ${name}`;
+}
+
+/** As a button's name: "cue ball", "3 ball". */
+export function ballLabel(name: BallName): string {
+  return `${name} ball`;
+}
+
+interface BedSize {
+  readonly lengthM: number;
+  readonly widthM: number;
+}
+
+interface Spot {
+  readonly xM: number;
+  readonly yM: number;
+}
+
+/** Diamonds from the break end and from the left: "2.0 diamonds up, 1.5 from the left". */
+export function spotWords(spot: Spot, bed: BedSize): string {
+  return diamondWords(spot, bed).replace(' up', ' diamonds up');
+}
+
+/** The same where it is clear what is counted: "2.0 up, 1.5 from the left". */
+export function diamondWords({ xM, yM }: Spot, { lengthM, widthM }: BedSize): string {
+  const diamonds = (metres: number) => ((metres * ALONG) / lengthM).toFixed(1);
+  return `${diamonds(yM + lengthM / 2)} up, ${diamonds(xM + widthM / 2)} from the left`;
+}
+
+/** A share in per cent, a little one as "under 1 %". */
+export function percentWords(share: number): string {
+  if (share > 0 && share < 0.01) return 'under 1 %';
+  return `${Math.round(share * 100)} %`;
+}
+
+export function capitalised(line: string): string {
+  return line.charAt(0).toUpperCase() + line.slice(1);
+}

@@ -1,0 +1,54 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+
+const README = readFileSync('README.md', 'utf8');
+const COMMANDS = [...README.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, text = '']) => text.trim());
+const START_TIMEOUT_MS = 60_000;
+
+/** The names in the first column of the table under a heading cell. */
+function namesUnder(heading: string): string[] {
+  const table = README.slice(README.indexOf(`| ${heading} |`)).split('\n\n')[0] ?? '';
+  const cells = table
+    .split('\n')
+    .slice(2)
+    .map((row) => row.split('|')[1] ?? '');
+  return cells.flatMap((cell) => [...cell.matchAll(/`(\w+)`/g)].map(([, name = '']) => name));
+}
+
+function printedBy(door: string) {
+  const [command = ''] = COMMANDS.filter((line) => line.includes(`run -s ${door}`));
+  const printed = JSON.parse(execFileSync('sh', ['-c', command], { encoding: 'utf8' }));
+  return { printed, asked: JSON.parse(/'(.*)'/.exec(command)?.[1] ?? '') };
+}
+
+const keys = (value: object) => Object.keys(value).filter((key) => key !== 'id');
+
+describe('the README', () => {
+  it(
+    'shows a comparison that answers when run as it stands, and names its fields',
+    () => {
+      const { printed, asked } = printedBy('options');
+      expect(printed).toMatchObject({ id: 4, ok: true });
+      expect(printed.unknown).toBeUndefined();
+      expect(namesUnder('field of a comparison').sort()).toEqual(keys(printed).sort());
+      expect(namesUnder('field of a way').sort()).toEqual(keys(printed.ways[0]).sort());
+      expect(namesUnder('field of a position')).toEqual(expect.arrayContaining(Object.keys(asked)));
+    },
+    START_TIMEOUT_MS,
+  );
+
+  it(
+    'shows a stroke that plays when run as it stands, and names its fields',
+    () => {
+      const { printed, asked } = printedBy('play');
+      expect(printed).toMatchObject({ id: 5, ok: true });
+      expect(printed.unknown).toBeUndefined();
+      expect(namesUnder('field of a play').sort()).toEqual(keys(printed).sort());
+      expect(namesUnder('field of a stroke to play')).toEqual(
+        expect.arrayContaining(Object.keys(asked.stroke)),
+      );
+    },
+    START_TIMEOUT_MS,
+  );
+});

@@ -1,0 +1,145 @@
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { readTiles, settle } from '../harness/read-shot';
+import { tap, tapButton } from '../harness/thumb';
+import { pointOnTable, tapTable, untilCompared } from '../harness/touch-table';
+
+let app: OpenApp;
+beforeEach(async () => {
+  app = await openApp({ hash: '#choose' });
+});
+afterEach(() => app.close());
+
+const status = async () => (await app.page.locator('.status-line p').textContent()) ?? '';
+const drawing = () => app.page.locator('.table-board svg');
+const places = () =>
+  app.page
+    .locator('.board-ball')
+    .evaluateAll((balls) => balls.map((ball) => ball.getAttribute('transform')));
+
+async function layTwoBalls(): Promise<void> {
+  const { page } = app;
+  await tapButton(page, /^Positions/);
+  await tapButton(page, 'New position');
+  await tapButton(page, 'cue ball');
+  await tapTable(page, { up: 0.25, across: 0.5 });
+  await tapButton(page, '1 ball');
+  await tapTable(page, { up: 0.7, across: 0.7 });
+}
+
+it('goes from an empty table to a filled-in Shot by a thumb', async () => {
+  const { page } = app;
+  await layTwoBalls();
+  expect(await page.locator('.board-ball').count()).toBe(2);
+  expect(await status()).toMatch(/^1 ball: 5\.[567] diamonds up, 2\.[789] from the left\.$/);
+  await tapButton(page, 'Play');
+  await tapButton(page, '1 ball');
+  await tapButton(page, 'Into the far right pocket');
+  expect(await status()).toMatch(/^The 1 into the far right pocket: cut \d+° → right/);
+  await tapButton(page, 'Ways');
+  await untilCompared(page);
+  await tap(page, page.locator('.way-row').first());
+  await expect.poll(() => page.locator('.fan-path').count()).toBeGreaterThanOrEqual(3);
+  expect(await drawing().getAttribute('aria-label')).toContain('Cue ball');
+  const stroke = (await page.locator('.way-stroke').textContent()) ?? '';
+  await tapButton(page, 'Aim it');
+  await page.locator('.shot-place').waitFor();
+  await settle(page);
+  const tiles = await readTiles(page);
+  expect(tiles.cut).toContain('right');
+  const speed = /([\d.]+) m\/s/.exec(stroke)?.[1] ?? 'none';
+  expect(Number(/[\d.]+/.exec(tiles.speed ?? '')?.[0])).toBeCloseTo(Number(speed), 0);
+});
+
+it('drags a ball that shows above the finger, and takes that back', async () => {
+  const { page } = app;
+  await layTwoBalls();
+  const before = await places();
+  const from = await pointOnTable(page, { up: 0.7, across: 0.7 });
+  const cdp = await page.context().newCDPSession(page);
+  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) =>
+    cdp.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: type === 'touchEnd' ? [] : [{ x, y }],
+    });
+  await send('touchStart', from.x, from.y);
+  for (let step = 1; step <= 8; step++)
+    await send('touchMove', from.x - 8 * step, from.y + 4 * step);
+  await page.waitForTimeout(60);
+  const ball = await page.locator('.board-ball.is-selected .ball-body').boundingBox();
+  expect((ball?.y ?? 0) + (ball?.height ?? 0)).toBeLessThan(from.y + 32 - 20);
+  await send('touchEnd');
+  expect(await places()).not.toEqual(before);
+  await tapButton(page, 'Undo');
+  await expect.poll(places).toEqual(before);
+});
+
+it('nudges by a held button, and keeps the position over a reload', async () => {
+  const { page } = app;
+  await layTwoBalls();
+  const before = await places();
+  const box = await page.getByRole('button', { name: 'Move ball up' }).boundingBox();
+  if (!box) throw new Error('there is no button to hold');
+  await page.mouse.move(box.x + 20, box.y + 20);
+  await page.mouse.down();
+  await page.waitForTimeout(900);
+  await page.mouse.up();
+  const after = await places();
+  expect(after).not.toEqual(before);
+  await page.waitForTimeout(800);
+  await page.reload();
+  await untilRendered(page);
+  await expect.poll(places).toEqual(after);
+});
+
+it('chooses ball and pocket on the drawing, and marks a zone there', async () => {
+  const { page } = app;
+  await layTwoBalls();
+  await tapButton(page, 'Play');
+  await tapTable(page, { up: 0.7, across: 0.7 });
+  await tapTable(page, { up: 1, across: 0 });
+  expect(await status()).toContain('The 1 into the far left pocket');
+  await tapButton(page, 'Zone');
+  await tapTable(page, { up: 0.5, across: 0.25 });
+  await expect.poll(status).toMatch(/^Zone: 4\.0 diamonds up, 1\.0 from the left/);
+});
+
+it('puts its buttons on the left for a left hand, and never turns the table over', async () => {
+  const { page } = app;
+  const leftOf = async (selector: string) => (await page.locator(selector).boundingBox())?.x ?? 0;
+  const shares = async () => {
+    const box = await drawing().boundingBox();
+    const ball = await page.locator('.board-ball .is-cue').boundingBox();
+    return ((ball?.x ?? 0) - (box?.x ?? 0)) / (box?.width ?? 1);
+  };
+  const before = await shares();
+  expect(await leftOf('.choose-side')).toBeGreaterThan(await leftOf('.table-board'));
+  await page.goto(`${app.server.url}#kit/preferences`);
+  await tapButton(page, 'left');
+  await page.goto(`${app.server.url}#choose`);
+  await page.locator('.choose-place').waitFor();
+  expect(await leftOf('.choose-side')).toBeLessThan(await leftOf('.table-board'));
+  expect(await shares()).toBeCloseTo(before, 2);
+});
+
+it('tells everything by lines and words where colours are forced', async () => {
+  const { page } = app;
+  await page.emulateMedia({ forcedColors: 'active' });
+  await layTwoBalls();
+  const outlined = await page
+    .locator('.palette-ball[aria-pressed="true"]')
+    .evaluate((button) => getComputedStyle(button).outlineStyle);
+  expect(outlined).toBe('solid');
+});
+
+it('fetches the place without a network once it is ready offline', async () => {
+  const { page } = app;
+  await page.goto(`${app.server.url}#shot`);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+  await app.context.setOffline(true);
+  await page.reload();
+  await untilRendered(page);
+  await page.locator('.nav-bar a[href="#choose"]').tap();
+  await page.locator('.choose-place').waitFor();
+});

@@ -1,0 +1,34 @@
+import type { SavedPosition } from '../../src/store/saved-position';
+
+/** An invented position with all that one can say. */
+export const BANK_POSITION: SavedPosition = {
+  id: 'position-bank',
+  name: 'Past the eight',
+  origin: 'by-hand',
+  lengthM: 2.54,
+  widthM: 1.27,
+  balls: [
+    { name: 'cue', xM: -0.2, yM: -0.7 },
+    { name: 8, xM: 0, yM: 0.1 },
+    { name: 3, xM: 0.31, yM: 0.64 },
+  ],
+  intent: { ball: 3, pocket: 'far-right' },
+  zone: { xM: 0.1, yM: -0.2, radiusM: 0.25 },
+  changedAtMs: 1_795_000_000_000,
+};
+
+/** Another, laid a minute later on a smaller table, with nothing to play yet. */
+export const LATER_POSITION: SavedPosition = {
+  ...BANK_POSITION,
+  id: 'position-later',
+  name: 'Two balls',
+  lengthM: 1.9812,
+  widthM: 0.9906,
+  balls: [
+    { name: 'cue', xM: 0, yM: -0.5 },
+    { name: 1, xM: 0.2, yM: 0.4 },
+  ],
+  intent: { ball: null, pocket: null },
+  zone: null,
+  changedAtMs: BANK_POSITION.changedAtMs + 60_000,
+};

@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { bestCell, cellBeside, coarseChances } from '../../../src/diagram/table-chances';
+import type { ChanceMap } from '../../../src/engine/options/chance-map';
+import type { Option } from '../../../src/engine/options/solve-option';
+
+const SIDES = [-0.4, -0.3, -0.2, -0.1, 0, 0.1, 0.2, 0.3, 0.4];
+const SPEEDS = [1, 2, 3, 4];
+const SDS = { direction: 1, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 };
+
+/** An invented option that goes as often as said. */
+function option(side: number, speedMps: number, share: number): Option {
+  const shot = { distanceM: 1, cutRad: 0.3, side, height: 0, elevationRad: 0.05, speedMps };
+  return { place: 0, shot, aimRad: 0, chance: { share, sds: SDS } };
+}
+
+/** Goes best at side 0.3 and 2 m/s; not at all at 4 m/s. */
+const MAP: ChanceMap = {
+  sides: SIDES,
+  speedsMps: SPEEDS,
+  best: SPEEDS.map((speedMps) =>
+    SIDES.map((side) =>
+      speedMps === 4
+        ? null
+        : option(side, speedMps, 0.9 - Math.abs(side - 0.3) - Math.abs(speedMps - 2) / 4),
+    ),
+  ),
+};
+
+describe('a map of chances for a thumb', () => {
+  const grid = coarseChances(MAP);
+
+  it('puts neighbours together and leaves no side alone in the middle', () => {
+    expect(grid.sides.map((side) => Number(side.toFixed(9)))).toEqual([
+      -0.35, -0.15, 0, 0.15, 0.35,
+    ]);
+    expect(grid.speedsMps).toEqual([1.5, 3.5]);
+  });
+
+  it('tells the best of what each cell holds', () => {
+    const cell = grid.rows[0]?.[4];
+    expect(cell?.best?.shot.side).toBe(0.3);
+    expect(cell?.best?.shot.speedMps).toBe(2);
+    expect(grid.rows[1]?.[2]?.best?.shot.speedMps).toBe(3);
+  });
+
+  it('knows its best cell', () => {
+    expect(bestCell(grid)).toMatchObject({ column: 4, row: 0 });
+  });
+
+  it('has no best cell where nothing goes', () => {
+    const nothing = { ...MAP, best: MAP.best.map((row) => row.map(() => null)) };
+    expect(bestCell(coarseChances(nothing))).toBeNull();
+  });
+
+  it('is walked cell by cell and not left', () => {
+    const corner = { column: 4, row: 1 };
+    expect(cellBeside(grid, corner, -1, 0)).toMatchObject({ column: 3, row: 1 });
+    expect(cellBeside(grid, corner, 1, 1)).toMatchObject(corner);
+    expect(cellBeside(grid, corner, 0, -1)).toMatchObject({ column: 4, row: 0 });
+  });
+});

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { layOutFan, layOutSpread } from '../../../src/diagram/table-fan';
+import { layOutTable } from '../../../src/diagram/table-map';
+import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import type { FanPlay } from '../../../src/engine/options/ranked-way';
+import { playTable } from '../../../src/engine/table/play-table';
+import { SHAPE } from '../ui/choose/invented-ways';
+
+const CANVAS = { widthPx: 300, heightPx: 560, textPx: 13 };
+const MAP = layOutTable(SHAPE, CANVAS);
+const FROM = { xM: 0.2, yM: -0.9 };
+
+/** A lone cue ball played at an angle. */
+function played(hit: FanPlay['hit'], aimRad: number, speedMps: number): FanPlay {
+  const stroke = { aimRad, side: 0, height: 0, elevationRad: 0.05, speedMps };
+  const play = playTable([FROM], stroke, DEFAULT_KIT, SHAPE);
+  if (!play.ok) throw new Error(play.message);
+  return { hit, aimRad, play };
+}
+
+const layOut = (plays: readonly FanPlay[]) => layOutFan(plays, () => 4, MAP, CANVAS, []);
+
+describe('a fan of strokes', () => {
+  it('begins at the cue ball and ends where it rests', () => {
+    const play = played('true', -0.1, 1);
+    const [path] = layOut([play]);
+    const { x, y } = MAP.toPoint(FROM);
+    expect(path?.path.startsWith(`M${x.toFixed(1)} ${y.toFixed(1)}L`)).toBe(true);
+    const outcome = play.play.balls[0]?.outcome;
+    expect(outcome?.kind).toBe('rests');
+    if (outcome?.kind !== 'rests') return;
+    expect(path?.end).toEqual(MAP.toPoint(outcome));
+  });
+
+  it('ends in the hole where the cue ball is pocketed', () => {
+    const hole = SHAPE.pockets.find(({ name }) => name === 'near-right')?.drop ?? { x: 0, y: 0 };
+    const aimRad = Math.atan2(hole.x - FROM.xM, hole.y - FROM.yM);
+    const [path] = layOut([played('thin', aimRad, 1)]);
+    const drop = MAP.toPoint({ xM: hole.x, yM: hole.y });
+    expect(path?.endKind).toBe('pocketed');
+    const awayM = Math.hypot((path?.end.x ?? 0) - drop.x, (path?.end.y ?? 0) - drop.y) / MAP.pxPerM;
+    expect(awayM).toBeLessThan(0.1159);
+  });
+
+  it('draws the true hit last, over all others', () => {
+    const plays = [
+      played('true', 0, 1),
+      played('missed-thin', 0.1, 1),
+      played('full', -0.05, 1),
+      played('thin', 0.05, 1),
+    ];
+    expect(layOut(plays).map(({ hit }) => hit)).toEqual(['missed-thin', 'thin', 'full', 'true']);
+  });
+
+  it('keeps its words off one another though all end in one place', () => {
+    const plays = (['true', 'thin', 'full'] as const).map((hit) => played(hit, 0, 1));
+    const spots = layOut(plays).map(({ label }) => `${label?.x} ${label?.y} ${label?.anchor}`);
+    expect(new Set(spots).size).toBe(3);
+  });
+});
+
+describe('where the cue ball mostly rests', () => {
+  it('is a dot for each stroke and a ring a deviation about the middle', () => {
+    const places = [
+      { xM: 0, yM: 0 },
+      { xM: 0.2, yM: 0 },
+    ];
+    const view = layOutSpread({ xM: 0.1, yM: 0, sdM: 0.1, places }, MAP);
+    expect(view?.dots).toHaveLength(2);
+    const [one, two] = view?.dots ?? [];
+    expect(((two?.x ?? 0) - (one?.x ?? 0)) / 2).toBeCloseTo(view?.ring?.r ?? 0, 9);
+  });
+
+  it('has no ring where that would be wider than the table', () => {
+    const places = [{ xM: 0, yM: 0 }];
+    expect(layOutSpread({ xM: 0, yM: 0, sdM: 0.7, places }, MAP)?.ring).toBeNull();
+  });
+
+  it('is nothing where no stroke left it on the table', () => {
+    expect(layOutSpread({ xM: 0, yM: 0, sdM: 0, places: [] }, MAP)).toBeNull();
+  });
+});

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { answerOptions } from '../../../src/headless/options-answer';
+
+const ask = (fields: object, line = 1) => JSON.parse(answerOptions(JSON.stringify(fields), line));
+
+/** A whole sweep takes a few seconds on a busy machine. */
+const SWEEP_TIMEOUT_MS = 60_000;
+
+/** Invented: a short cut of about 23° into the middle pocket. */
+const REQUEST = {
+  id: 4,
+  table: { lengthM: 2.54, widthM: 1.27 },
+  balls: [
+    { name: 2, xM: 0.3, yM: 0.8 },
+    { name: 'cue', xM: -0.25, yM: -0.45 },
+    { name: 1, xM: 0.2, yM: -0.12 },
+  ],
+  play: { ball: 1, pocket: 'middle-right' },
+};
+
+describe('the ways that a position can be played', { timeout: SWEEP_TIMEOUT_MS }, () => {
+  const answer = ask({ ...REQUEST, most: 4 });
+
+  it('come the easiest first, in door units', () => {
+    expect(answer).toMatchObject({ id: 4, ok: true });
+    expect(answer.unknown).toBeUndefined();
+    expect(answer.compared).toBeGreaterThan(5000);
+    expect(answer.ways).toHaveLength(4);
+    const shares = answer.ways.map((way: { chance: { share: number } }) => way.chance.share);
+    expect([...shares].sort((a, b) => b - a)).toEqual(shares);
+    for (const way of answer.ways) {
+      // As level as a cue goes is 3° (common practice, no source), and the grid raises it by 16° more.
+      expect(way.elevationDeg).toBeGreaterThanOrEqual(3 - 1e-9);
+      expect(way.elevationDeg).toBeLessThanOrEqual(19 + 1e-9);
+      expect(way.forgives.aimAngleDeg.low.value).toBeLessThan(way.aimAngleDeg);
+      expect(way.goodPosition).toBeNull();
+    }
+  });
+
+  it('tell the shot that the position makes', () => {
+    const { shot } = answer;
+    // From the cue ball to the ghost ball, drawn by hand: the ball's mouth lies square to the right
+    // of it and a little up, so the ghost ball is a ball's width left of it and a little down.
+    expect(shot.ghost.xM).toBeCloseTo(0.2 - 0.057 * Math.cos(0.27), 1);
+    expect(shot.distanceM).toBeCloseTo(Math.hypot(shot.ghost.xM + 0.25, shot.ghost.yM + 0.45), 9);
+    expect(shot.cutDeg).toBeGreaterThan(20);
+    expect(shot.cutDeg).toBeLessThan(26);
+    expect(shot).toMatchObject({ inTheWay: [], bridge: 'on-the-bed', least: { over: 'nothing' } });
+  });
+
+  it('count the zone where one is given', () => {
+    const zoned = ask({ ...REQUEST, most: 2, zone: { xM: 0.1, yM: 0.35, radiusM: 0.3 } });
+    for (const way of zoned.ways) {
+      expect(way.goodPosition).toBeGreaterThan(0.3);
+      expect(way.goodPosition).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it('see the table’s slope from the break end, whichever way the shot runs', () => {
+    const kit = { bedSlope: { alongM_per_M: 0.0005, rightM_per_M: 0 } };
+    const straight = {
+      ...REQUEST,
+      balls: [
+        { name: 'cue', xM: -0.5, yM: 0 },
+        { name: 1, xM: 0, yM: 0 },
+      ],
+      most: 1,
+    };
+    // The bed falls away from the break end; a shot to the right sees it fall to its left.
+    const [tilted] = ask({ ...straight, kit }).ways;
+    const [level] = ask(straight).ways;
+    expect(tilted.aimAngleDeg).toBeGreaterThan(level.aimAngleDeg);
+  });
+});
+
+describe('a request that cannot be taken', () => {
+  const refusalOf = (changed: object) => ask({ ...REQUEST, ...changed });
+
+  it('is told by the field at fault', () => {
+    const field = (changed: object) => refusalOf(changed).field;
+    expect(field({ table: undefined })).toBe('table');
+    expect(field({ table: { lengthM: 9, widthM: 1.27 } })).toBe('table.lengthM');
+    expect(field({ balls: 3 })).toBe('balls');
+    expect(field({ balls: [{ name: 'cue', xM: 0 }] })).toBe('balls[0].yM');
+    expect(field({ balls: [{ name: 16, xM: 0, yM: 0 }] })).toBe('balls[0].name');
+    expect(field({ balls: [{ name: 1, xM: 0, yM: 0 }] })).toBe('balls');
+    expect(field({ play: { ball: 1, pocket: 'top' } })).toBe('play.pocket');
+    expect(field({ play: null })).toBe('play');
+    expect(field({ zone: { xM: 0, yM: 0, radiusM: 0 } })).toBe('zone');
+    expect(field({ most: 0 })).toBe('most');
+    expect(field({ kit: { massRatio: 1 } })).toBe('kit');
+    expect(field({ kitSd: { massRatio: -1 } })).toBe('kitSd');
+    expect(field({ stroke: { directionDeg: 0 } })).toBe('stroke');
+  });
+
+  it('says why there is no shot, and what would help', () => {
+    expect(refusalOf({ play: { ball: 9, pocket: 'far-left' } })).toMatchObject({
+      ok: false,
+      reason: 'no-such-ball',
+      remedy: expect.stringMatching(/\w/),
+    });
+    expect(refusalOf({ play: { ball: 1, pocket: 'near-left' } }).reason).toBe('too-thin');
+    const twice = [...REQUEST.balls, { name: 1, xM: 0, yM: 0 }];
+    expect(refusalOf({ balls: twice }).field).toBe('balls');
+  });
+
+  it('is told by its line where it is no object, and names slips of the pen', () => {
+    expect(JSON.parse(answerOptions('[]', 7))).toMatchObject({ reason: 'malformed', line: 7 });
+    const odd = refusalOf({ play: { ball: 1, pocket: 'top', spin: 1 }, colour: 'red' });
+    expect(odd.unknown).toEqual(['play.spin', 'colour']);
+  });
+});

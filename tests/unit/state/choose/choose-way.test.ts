@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import { answerAll, openChoose, settle } from './open-choose';
+
+async function compared() {
+  const opened = await openChoose();
+  opened.model.compare();
+  await answerAll(opened.hired);
+  return opened;
+}
+
+describe('choosing a way', () => {
+  it('plays it out in thin, true and full', async () => {
+    const { model, hired } = await compared();
+    const [way] = model.comparison.value.ways;
+    if (!way) throw new Error('there are ways');
+    model.choose(way);
+    expect(model.chosen.value).toBe(way);
+    expect(model.fan.value).toEqual([]);
+    expect(hired[0]?.asked.at(-1)?.name).toBe('fan');
+    await answerAll(hired);
+    expect(model.fan.value).toMatchObject([{ hit: 'true', aimRad: way.option.aimRad }]);
+    model.choose(null);
+    expect(model.chosen.value).toBeNull();
+    expect(model.fan.value).toEqual([]);
+  });
+
+  it('shows the play of the one chosen last alone', async () => {
+    const { model, hired } = await compared();
+    const [first, second] = model.comparison.value.ways;
+    if (!first || !second) throw new Error('there are two ways');
+    model.choose(first);
+    model.choose(null);
+    await answerAll(hired);
+    expect(model.fan.value).toEqual([]);
+    expect(model.problem.value).toBeNull();
+  });
+
+  it('works the way of a cell out in full', async () => {
+    const { model, hired } = await compared();
+    const { map, ways } = model.comparison.value;
+    const option = map?.best.flat().findLast((one) => one !== null);
+    if (!option) throw new Error('some cell has an option');
+    expect(ways.some((way) => way.option.place === option.place)).toBe(false);
+    model.chooseCell(option.shot.side, option.shot.speedMps);
+    await answerAll(hired);
+    expect(model.chosen.value?.option).toEqual(option);
+    expect(model.fan.value).toHaveLength(1);
+  });
+
+  it('takes the way of a cell as it is where it is among those worked out', async () => {
+    const { model, hired } = await compared();
+    const { map, ways } = model.comparison.value;
+    const places = map?.best.flat().map((option) => option?.place);
+    const way = ways.find(({ option }) => places?.includes(option.place));
+    if (!way) throw new Error('the best way is the best of its cell');
+    model.chooseCell(way.option.shot.side, way.option.shot.speedMps);
+    expect(model.chosen.value).toBe(way);
+    await answerAll(hired);
+    expect(hired[0]?.asked.at(-1)?.name).toBe('fan');
+  });
+
+  it('does nothing at a cell where nothing goes, or that is none', async () => {
+    const { model, hired } = await compared();
+    const asked = hired[0]?.asked.length;
+    model.chooseCell(0.123, 9);
+    await settle();
+    expect(model.chosen.value).toBeNull();
+    expect(hired[0]?.asked).toHaveLength(Number(asked));
+  });
+
+  it('says so where it could not be played out', async () => {
+    const { model, hired } = await compared();
+    model.choose(model.comparison.value.ways[0] ?? null);
+    hired[0]?.fail('error');
+    await settle();
+    expect(model.problem.value).toMatch(/choose it again/);
+    expect(model.chosen.value).not.toBeNull();
+    model.choose(model.comparison.value.ways[0] ?? null);
+    await answerAll(hired);
+    expect(model.problem.value).toBeNull();
+    expect(model.fan.value).toHaveLength(1);
+  });
+
+  it('is over once all is compared anew', async () => {
+    const { model } = await compared();
+    model.choose(model.comparison.value.ways[0] ?? null);
+    model.compare();
+    expect(model.chosen.value).toBeNull();
+  });
+});
+
+describe('sending a way to Shot', () => {
+  it('fills in the shot, the pocket and how it runs over the table', async () => {
+    const { model, sent } = await compared();
+    const [way] = model.comparison.value.ways;
+    const shot = model.shot.value;
+    if (!way || !shot?.ok) throw new Error('there is a way');
+    model.choose(way);
+    expect(model.sendToShot()).toBe(true);
+    const { distanceM, cutRad, target, headingRad } = shot;
+    const { side, height, elevationRad, speedMps } = way.option.shot;
+    expect(sent.asked).toEqual({
+      shot: { distanceM, cutRad, side, height, elevationRad, speedMps },
+      pocket: { distanceM: target.distanceM, mouthM: target.mouthM },
+    });
+    expect(sent.headingRad).toBe(headingRad);
+  });
+
+  it('tells a mouth that is too narrow for Shot as a wider one that lets the same balls in', async () => {
+    const { model, sent, hired } = await openChoose();
+    // Seen from along the right cushion, the side pocket is all but shut.
+    model.place(3, 0.4, 0.4, false);
+    model.place('cue', 0, 0.9, false);
+    model.playInto('middle-right');
+    const shot = model.shot.value;
+    if (!shot?.ok) throw new Error(shot?.message ?? 'there is a shot');
+    expect(shot.target.mouthM).toBeLessThan(0.085);
+    model.compare();
+    await answerAll(hired);
+    model.choose(model.comparison.value.ways[0] ?? null);
+    expect(model.sendToShot()).toBe(true);
+    const pocket = sent.asked?.pocket;
+    if (!pocket) throw new Error('a pocket was sent');
+    expect(pocket.mouthM).toBe(0.085);
+    const radiusM = 0.028575;
+    const tanOf = (mouthM: number, distanceM: number) => (mouthM / 2 - radiusM) / distanceM;
+    expect(tanOf(pocket.mouthM, pocket.distanceM)).toBeCloseTo(
+      tanOf(shot.target.mouthM, shot.target.distanceM),
+      9,
+    );
+  });
+
+  it('sends nothing where no way is chosen, or one that is out of date', async () => {
+    const { model, sent } = await compared();
+    expect(model.sendToShot()).toBe(false);
+    model.choose(model.comparison.value.ways[0] ?? null);
+    model.nudge('cue', 0.05, 0);
+    expect(model.sendToShot()).toBe(false);
+    expect(sent.asked).toBeNull();
+    expect(model.problem.value).toMatch(/compare again/);
+    model.undo();
+    expect(model.problem.value).toBeNull();
+    expect(model.sendToShot()).toBe(true);
+  });
+});

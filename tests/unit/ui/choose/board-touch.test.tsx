@@ -1,0 +1,140 @@
+import { signal } from '@preact/signals';
+import { describe, expect, it } from 'vitest';
+import { ballSize } from '../../../../src/diagram/table-balls';
+import { layOutTable } from '../../../../src/diagram/table-map';
+import { layOutRails } from '../../../../src/diagram/table-rails';
+import type { BallName } from '../../../../src/engine/position/position';
+import { createBoardTouch } from '../../../../src/ui/choose/board-touch';
+import type { ChooseMode } from '../../../../src/ui/choose/choose-mode';
+import { CUT, EMPTY, fakeChoose } from './fake-choose';
+import { SHAPE } from './invented-ways';
+
+const RADIUS_M = 0.028575;
+const CANVAS = { widthPx: 300, heightPx: 560, textPx: 13 };
+const MAP = layOutTable(SHAPE, CANVAS);
+
+function setUp(mode: ChooseMode, position = CUT) {
+  const fake = fakeChoose(position);
+  const touch = createBoardTouch({
+    choose: fake.choose,
+    board: {
+      canvas: signal(CANVAS),
+      map: signal(MAP),
+      rails: signal(layOutRails(SHAPE, MAP)),
+      size: signal(ballSize(RADIUS_M, MAP)),
+    },
+    mode: () => mode,
+    isSnapping: () => true,
+  });
+  const drawing = document.createElement('div');
+  for (const [type, handler] of [
+    ['pointerdown', touch.onPointerDown],
+    ['pointermove', touch.onPointerMove],
+    ['pointerup', touch.onPointerUp],
+    ['pointercancel', touch.onPointerCancel],
+  ] as const) {
+    drawing.addEventListener(type, handler as EventListener);
+  }
+  const send = (type: string, x: number, y: number, pointerType = 'touch') => {
+    const init = { clientX: x, clientY: y, pointerId: 1, pointerType, button: 0 };
+    drawing.dispatchEvent(new PointerEvent(type, init));
+  };
+  const pointOf = (name: BallName) => MAP.toPoint(fake.choose.ballAt(name) ?? { xM: 0, yM: 0 });
+  const tap = ({ x, y }: { x: number; y: number }) => {
+    send('pointerdown', x - 1, y);
+    send('pointerup', x, y);
+  };
+  return { ...fake, send, tap, pointOf };
+}
+
+const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
+
+describe('a finger on the table', () => {
+  it('selects the ball it taps', () => {
+    const { choose, tap, pointOf } = setUp('balls');
+    tap(pointOf(8));
+    expect(choose.selected.value).toBe(8);
+    expect(choose.canUndo.value).toBe(false);
+  });
+
+  it('puts the ball in the hand down where it taps', () => {
+    const { choose, tap } = setUp('balls', EMPTY);
+    choose.select(4);
+    tap(MAP.toPoint({ xM: 0.3, yM: -0.4 }));
+    expect(choose.ballAt(4)?.xM).toBeCloseTo(0.3, 9);
+    expect(choose.ballAt(4)?.yM).toBeCloseTo(-0.4, 9);
+  });
+
+  it('puts it down close to another ball as well', () => {
+    const { choose, tap } = setUp('balls');
+    const eight = choose.ballAt(8) ?? { xM: 0, yM: 0 };
+    choose.select(4);
+    tap(MAP.toPoint({ xM: eight.xM + 2.5 * RADIUS_M, yM: eight.yM }));
+    expect(choose.ballAt(4)).not.toBeNull();
+  });
+
+  it('drags a ball that shows above it, as one edit', async () => {
+    const { choose, counts, send, pointOf } = setUp('balls');
+    const { x, y } = pointOf(8);
+    send('pointerdown', x, y);
+    for (let move = 1; move <= 5; move++) send('pointermove', x + 10 * move, y);
+    expect(counts.drags).toBe(0);
+    await frame();
+    expect(counts.drags).toBe(1);
+    send('pointerup', x + 50, y);
+    expect(counts.endDrags).toBe(1);
+    const end = pointOf(8);
+    expect(end.x).toBeCloseTo(x + 50, 6);
+    expect(y - end.y).toBeGreaterThan(40);
+    choose.undo();
+    expect(pointOf(8)).toEqual({ x, y });
+  });
+
+  it('takes a drag back that is taken away', async () => {
+    const { send, pointOf } = setUp('balls');
+    const { x, y } = pointOf(8);
+    send('pointerdown', x, y);
+    send('pointermove', x + 40, y);
+    await frame();
+    expect(pointOf(8)).not.toEqual({ x, y });
+    send('pointercancel', x + 40, y);
+    expect(pointOf(8)).toEqual({ x, y });
+  });
+
+  it('lets a mouse hold a ball where it grips it', () => {
+    const { send, pointOf } = setUp('balls');
+    const { x, y } = pointOf(8);
+    send('pointerdown', x + 3, y, 'mouse');
+    send('pointermove', x + 43, y + 10, 'mouse');
+    send('pointerup', x + 43, y + 10, 'mouse');
+    expect(pointOf(8).x).toBeCloseTo(x + 40, 6);
+    expect(pointOf(8).y).toBeCloseTo(y + 10, 6);
+  });
+
+  it('chooses the ball to play, never the cue ball, and the pocket', () => {
+    const { choose, tap, pointOf } = setUp('play');
+    tap(pointOf(11));
+    expect(choose.open.value.intent.ball).toBe(11);
+    tap(pointOf('cue'));
+    expect(choose.open.value.intent.ball).toBe(11);
+    const hole = SHAPE.pockets.find(({ name }) => name === 'near-left')?.drop ?? { x: 0, y: 0 };
+    tap(MAP.toPoint({ xM: hole.x, yM: hole.y }));
+    expect(choose.open.value.intent.pocket).toBe('near-left');
+  });
+
+  it('marks the zone where it taps, as large as it was', () => {
+    const { choose, tap } = setUp('zone');
+    choose.markZone({ xM: 0, yM: 0, radiusM: 0.4 });
+    tap(MAP.toPoint({ xM: 0.2, yM: 0.5 }));
+    expect(choose.open.value.zone?.xM).toBeCloseTo(0.2, 9);
+    expect(choose.open.value.zone?.radiusM).toBe(0.4);
+  });
+
+  it('changes nothing while ways are compared', () => {
+    const { choose, tap, pointOf } = setUp('ways');
+    tap(pointOf(8));
+    tap(MAP.toPoint({ xM: 0, yM: 0 }));
+    expect(choose.canUndo.value).toBe(false);
+    expect(choose.selected.value).toBeNull();
+  });
+});

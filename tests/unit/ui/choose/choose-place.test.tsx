@@ -1,0 +1,181 @@
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { afterEach, describe, expect, it } from 'vitest';
+import { EMPTY } from './fake-choose';
+import { openChoose, press } from './open-choose';
+
+afterEach(cleanup);
+
+describe('laying balls by buttons', () => {
+  it('takes a ball up and puts it down, without a drag', async () => {
+    const { choose } = openChoose('#choose', EMPTY);
+    press('cue ball');
+    await expect.poll(() => screen.queryByRole('button', { name: 'Put down' })).toBeTruthy();
+    press('Put down');
+    expect(choose.open.value.balls).toEqual([{ name: 'cue', xM: 0, yM: 0 }]);
+    await expect
+      .poll(() => screen.queryByRole('button', { name: 'cue ball, on the table' }))
+      .toBeTruthy();
+  });
+
+  it('says what to do next and where the selected ball lies', async () => {
+    const { container } = openChoose('#choose', EMPTY);
+    const line = () => container.querySelector('.status-line p')?.textContent;
+    expect(line()).toBe('Pick a ball below, then tap the table.');
+    press('5 ball');
+    await expect.poll(line).toBe('Tap the table to put the 5 ball down.');
+    press('Put down');
+    // The middle of the table: four diamonds up and two across.
+    await expect.poll(line).toBe('5 ball: 4.0 diamonds up, 2.0 from the left.');
+  });
+
+  it('freezes the selected ball and takes it off', async () => {
+    const { choose } = openChoose();
+    choose.select(8);
+    await expect.poll(() => screen.getByRole('button', { name: 'Freeze' })).not.toBeNull();
+    await expect
+      .poll(() => screen.getByRole('button', { name: 'Freeze' }).hasAttribute('disabled'))
+      .toBe(false);
+    press('Freeze');
+    expect(choose.ballAt(8)?.xM).toBe(0.6);
+    press('Take off');
+    expect(choose.ballAt(8)).toBeNull();
+  });
+
+  it('undoes and redoes', async () => {
+    const { choose } = openChoose();
+    choose.takeOff(8);
+    await expect
+      .poll(() => screen.getByRole('button', { name: 'Undo' }).hasAttribute('disabled'))
+      .toBe(false);
+    press('Undo');
+    expect(choose.ballAt(8)).not.toBeNull();
+    await expect
+      .poll(() => screen.getByRole('button', { name: 'Redo' }).hasAttribute('disabled'))
+      .toBe(false);
+    press('Redo');
+    expect(choose.ballAt(8)).toBeNull();
+  });
+});
+
+describe('laying balls by keys', () => {
+  const key = (init: KeyboardEventInit) => fireEvent.keyDown(screen.getByRole('main'), init);
+
+  it('moves the selected ball a centimetre, with Shift a millimetre', () => {
+    const { choose } = openChoose();
+    choose.select(8);
+    const before = choose.ballAt(8);
+    // Without a screen to measure the table lies, its break end on the left.
+    key({ key: 'ArrowLeft' });
+    expect((before?.yM ?? 0) - (choose.ballAt(8)?.yM ?? 0)).toBeCloseTo(0.01, 12);
+    key({ key: 'ArrowUp', shiftKey: true });
+    expect((before?.xM ?? 0) - (choose.ballAt(8)?.xM ?? 0)).toBeCloseTo(0.001, 12);
+  });
+
+  it('takes it off with Delete and takes that back with Ctrl+Z', () => {
+    const { choose } = openChoose();
+    choose.select(8);
+    key({ key: 'Delete' });
+    expect(choose.ballAt(8)).toBeNull();
+    key({ key: 'z', ctrlKey: true });
+    expect(choose.ballAt(8)).not.toBeNull();
+  });
+
+  it('leaves arrows to the browser while nothing is selected', () => {
+    openChoose();
+    expect(key({ key: 'ArrowDown' })).toBe(true);
+  });
+});
+
+describe('choosing what to play', () => {
+  it('takes ball and pocket by buttons', async () => {
+    const { choose, container } = openChoose('#choose/play');
+    press('8 ball');
+    press('Into the middle left pocket');
+    expect(choose.open.value.intent).toEqual({ ball: 8, pocket: 'middle-left' });
+    await expect
+      .poll(() => container.querySelector('.status-line p')?.textContent)
+      .toMatch(/^The 8 into the middle left pocket: cut/);
+  });
+
+  it('tells in words what is in the way', async () => {
+    const { hindered, container } = openChoose('#choose/play');
+    hindered.value = { inTheWay: [{ mover: 'object', what: 11 }] };
+    await expect
+      .poll(() => container.querySelector('.hindrances')?.textContent)
+      .toContain('The 11 is in the way of the 3.');
+    expect(container.querySelector('.in-the-way text')?.textContent).toBe('in the way');
+  });
+
+  it('tells in one line why there is no shot, and greys the last', async () => {
+    const { refusal, container } = openChoose('#choose/play');
+    refusal.value = { ok: false, reason: 'too-thin', message: 'The cut is too thin.' };
+    await expect
+      .poll(() => container.querySelector('.status-line p')?.textContent)
+      .toBe('⚠ The cut is too thin.');
+    expect(container.querySelector('.shot-overlay')?.getAttribute('class')).toContain('is-old');
+  });
+});
+
+describe('the zone', () => {
+  it('is put, sized, moved and taken away by buttons', async () => {
+    const { choose } = openChoose('#choose/zone', EMPTY);
+    press('Put a zone in the middle');
+    expect(choose.open.value.zone).toEqual({ xM: 0, yM: 0, radiusM: 0.25 });
+    await expect.poll(() => screen.queryByRole('button', { name: 'Larger' })).toBeTruthy();
+    press('Larger');
+    expect(choose.open.value.zone?.radiusM).toBeCloseTo(0.3, 12);
+    press('Move zone right');
+    // The table lies, its break end on the left.
+    expect(choose.open.value.zone?.yM).toBeCloseTo(0.005, 12);
+    press('No zone');
+    expect(choose.open.value.zone).toBeNull();
+  });
+});
+
+describe('positions', () => {
+  it('are said to be invented where they are', () => {
+    const { container } = openChoose('#choose/positions');
+    expect(container.textContent).toContain('an invented example, 5 balls');
+  });
+
+  it('are begun, copied and opened', async () => {
+    const { choose } = openChoose('#choose/positions');
+    press('Copy Empty table');
+    await expect
+      .poll(() => choose.saved.value.map(({ name }) => name))
+      .toContain('Empty table (copy)');
+    press('New position');
+    expect(choose.open.value.name).toBe('New position');
+  });
+
+  it('are deleted, and that is taken back', async () => {
+    const { choose } = openChoose('#choose/positions');
+    press('Delete Empty table');
+    expect(choose.saved.value).toHaveLength(1);
+    await expect.poll(() => screen.queryByText('Empty table is deleted.')).toBeTruthy();
+    press(/Put it back/);
+    expect(choose.saved.value).toHaveLength(2);
+  });
+
+  it('are given another name', async () => {
+    const { choose } = openChoose('#choose/positions');
+    press('Rename Cut into the corner');
+    const field = await screen.findByRole('textbox', { name: 'Name' });
+    fireEvent.input(field, { target: { value: 'Cut, once\nmore' } });
+    fireEvent.blur(field);
+    expect(choose.open.value.name).toBe('Cut, once more');
+    await expect.poll(() => screen.queryByRole('textbox')).toBeNull();
+  });
+
+  it('keep their name where a new one cannot be used, and say why', async () => {
+    const { choose, container } = openChoose('#choose/positions');
+    press('Rename Cut into the corner');
+    const field = await screen.findByRole('textbox', { name: 'Name' });
+    fireEvent.input(field, { target: { value: ' ' } });
+    fireEvent.blur(field);
+    expect(choose.open.value.name).toBe('Cut into the corner');
+    await expect
+      .poll(() => container.querySelector('.field-problem')?.textContent)
+      .toBe('A position needs a name.');
+  });
+});

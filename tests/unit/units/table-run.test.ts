@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import { predictRun } from '../../../src/engine/fit/predict-run';
+import { afterBed } from '../../../src/engine/model/bed-impulse';
+import { afterCushion, DEFAULT_CUSHION } from '../../../src/engine/model/cushion';
+import { DEFAULT_KIT, type Kit } from '../../../src/engine/model/kit';
+import { rolledVelocity } from '../../../src/engine/model/rolled-velocity';
+import { strike } from '../../../src/engine/model/strike';
+import { formatQuantity } from '../../../src/units/format-number';
+import { speedScale } from '../../../src/units/speed-unit';
+import { lengthsRun, type RunBed, speedOfRun } from '../../../src/units/table-run';
+
+const ROLL_FRICTIONS = [0.006, 0.01, 0.016];
+const SPEEDS_MPS = Array.from({ length: 131 }, (_, at) => at / 10);
+
+function bedOf(kit: Kit, tableLengthM: number): RunBed {
+  const { ballRadiusM, rollFriction, slideFriction } = kit;
+  return { tableLengthM, ballRadiusM, rollFriction, slideFriction };
+}
+
+const NINE_FOOT = bedOf(DEFAULT_KIT, 2.54);
+const across = ({ tableLengthM, ballRadiusM }: RunBed) => tableLengthM - 2 * ballRadiusM;
+
+/** What the engine makes of a stroke that sets the ball rolling at once, played from one end. */
+function played(kit: Kit, bed: RunBed, struckMps: number) {
+  const stroke = { aimRad: 0, side: 0, height: 0.4, elevationRad: 0, speedMps: struckMps };
+  const setup = { distanceM: across(bed), gapM: 0, cutRad: 0, bedLengthM: bed.tableLengthM };
+  const run = predictRun(kit, stroke, setup);
+  if (run?.runM === undefined) throw new Error('the ball never stops');
+  const rolling = rolledVelocity(afterBed(strike(stroke, kit), kit), kit.ballRadiusM);
+  return { lengths: run.runM / across(bed), speedMps: rolling.vy };
+}
+
+describe('the lengths of a table that a ball runs', () => {
+  it('are those of a uniform slowing where no cushion is met: v²/(2 μ g) metres', () => {
+    const halfMps = lengthsRun(0.5, NINE_FOOT) * across(NINE_FOOT);
+    expect(halfMps).toBeCloseTo(0.25 / (2 * DEFAULT_KIT.rollFriction * 9.80665), 9);
+    expect(lengthsRun(0, NINE_FOOT)).toBe(0);
+  });
+
+  it.each(ROLL_FRICTIONS)(
+    'are within 2 % those that the engine plays out, up to 3.5 m/s, at a roll friction of %s',
+    (rollFriction) => {
+      for (const slideFriction of [0.16, 0.2, 0.3]) {
+        const kit = { ...DEFAULT_KIT, rollFriction, slideFriction };
+        const bed = bedOf(kit, 2.54);
+        for (const struckMps of [0.5, 1, 1.5, 2, 2.5, 3, 3.5]) {
+          const { lengths, speedMps } = played(kit, bed, struckMps);
+          expect(Math.abs(lengthsRun(speedMps, bed) / lengths - 1)).toBeLessThan(0.02);
+        }
+      }
+    },
+  );
+
+  it('take of a cushion what the engine’s cushion takes, on any ordinary cloth', () => {
+    for (const slideFriction of [0.1, 0.2, 0.3, 0.4]) {
+      const kit = { ...DEFAULT_KIT, slideFriction };
+      const still = { xM: 0, yM: 0, zM: 0, vx: 0, vz: 0, wy: 0, wz: 0 };
+      const met = afterCushion(
+        { ...still, vy: 1, wx: -1 / kit.ballRadiusM },
+        0,
+        1,
+        DEFAULT_CUSHION,
+        kit,
+      );
+      expect(Math.abs(met.vy + 0.96)).toBeLessThan(0.04);
+      expect(Math.abs(rolledVelocity(met, kit.ballRadiusM).vy + 0.6155)).toBeLessThan(0.006);
+    }
+  });
+
+  it.each([1, 2.54, 3.569])(
+    'grow with speed on a table of %s m, and speed with them',
+    (lengthM) => {
+      for (const rollFriction of [0.001, ...ROLL_FRICTIONS, 0.1]) {
+        for (const slideFriction of [0.02, 0.2, 1]) {
+          const bed = { ...NINE_FOOT, tableLengthM: lengthM, rollFriction, slideFriction };
+          const lengths = SPEEDS_MPS.map((speedMps) => lengthsRun(speedMps, bed));
+          const back = lengths.map((run) => speedOfRun(run, bed));
+          for (const [at, speedMps] of SPEEDS_MPS.entries()) {
+            expect(back[at]).toBeCloseTo(speedMps, 6);
+            if (at > 0) expect(lengths[at]).toBeGreaterThan(lengths[at - 1] ?? 0);
+          }
+        }
+      }
+    },
+  );
+
+  it('have no leap where a cushion is met', () => {
+    for (const whole of [1, 2, 3]) {
+      const speedMps = speedOfRun(whole, NINE_FOOT);
+      expect(lengthsRun(speedMps - 1e-9, NINE_FOOT)).toBeCloseTo(whole, 6);
+      expect(lengthsRun(speedMps + 1e-9, NINE_FOOT)).toBeCloseTo(whole, 6);
+    }
+  });
+
+  it('are fewer on a slow cloth, on a long table', () => {
+    expect(lengthsRun(2, { ...NINE_FOOT, rollFriction: 0.016 })).toBeLessThan(
+      lengthsRun(2, NINE_FOOT),
+    );
+    expect(lengthsRun(2, { ...NINE_FOOT, tableLengthM: 3.569 })).toBeLessThan(
+      lengthsRun(2, NINE_FOOT),
+    );
+  });
+
+  it('are written as people say them', () => {
+    const { facts, inMps, inUnit } = speedScale('lengths', NINE_FOOT);
+    expect(formatQuantity(inUnit(inMps(1)), facts)).toBe('1.0 lengths');
+    expect(formatQuantity(inUnit(inMps(2.5)), facts)).toBe('2.5 lengths');
+  });
+});
