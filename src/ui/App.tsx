@@ -2,7 +2,6 @@ import { useSignalEffect } from '@preact/signals';
 import type { AppModels } from './app-models';
 import { ChoosePlace } from './choose/ChoosePlace';
 import { KitPlace } from './kit/KitPlace';
-
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
 import { ShotPlace } from './shot/ShotPlace';
