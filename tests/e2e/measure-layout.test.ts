@@ -1,7 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { runAxe } from '../harness/axe';
 import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
-import { playEveryTrial } from '../harness/measure-at-table';
+import { beginTrial, playAttempt, playEveryTrial } from '../harness/measure-at-table';
 import { type OpenApp, openApp } from '../harness/open-app';
 import { settle } from '../harness/read-shot';
 
@@ -16,52 +16,54 @@ async function scrolls(app: OpenApp): Promise<string[]> {
   });
 }
 
-describe.each([
+const SIZES = [
   { width: 360, height: 640 },
   { width: 390, height: 844 },
   { width: 844, height: 390 },
   { width: 768, height: 1024 },
-])('every step of every trial, $width by $height', (size) => {
-  it('fits the screen, with its control in reach of a thumb', async () => {
-    const app = await openApp({ hash: '#kit/measure', context: { viewport: size } });
-    const faults: string[] = [];
-    let steps = 0;
-    await playEveryTrial(app.page, async (trial, step) => {
-      const found = [...(await sidewaysFaults(app.page)), ...(await smallTargets(app.page))];
+];
+
+it('every step of every trial fits every screen, with its control in reach of a thumb', async () => {
+  const app = await openApp({ hash: '#kit/measure' });
+  const { page } = app;
+  const faults: string[] = [];
+  let steps = 0;
+  await playEveryTrial(page, async (trial, step) => {
+    for (const size of SIZES) {
+      await page.setViewportSize(size);
+      await settle(page);
+      const found = [...(await sidewaysFaults(page)), ...(await smallTargets(page))];
       if (step !== 'result') {
-        found.push(...(await scrolls(app)), ...(await outOfSight(app.page, [PRIMARY])));
-        steps++;
+        found.push(...(await scrolls(app)), ...(await outOfSight(page, [PRIMARY])));
       }
-      faults.push(...found.map((fault) => `${trial} ${step}: ${fault}`));
-    });
-    expect(faults).toEqual([]);
-    expect(steps).toBe(3 + 4 + 4 + 3 + 3 + 2 + 3);
-    expect(app.guard.problems).toEqual([]);
-    await app.close();
+      faults.push(...found.map((fault) => `${trial} ${step} at ${size.width}: ${fault}`));
+    }
+    if (step !== 'result') steps++;
+    await page.setViewportSize({ width: 390, height: 844 });
   });
+  expect(faults).toEqual([]);
+  expect(steps).toBe(3 + 4 + 4 + 3 + 3 + 2 + 3);
+  expect(app.guard.problems).toEqual([]);
+  await app.close();
 });
 
-describe.each(['dark', 'light'])('in the %s theme', (theme) => {
-  let app: OpenApp;
-  beforeAll(async () => {
-    app = await openApp({ hash: '#kit/measure' });
-  });
-  afterAll(() => app.close());
-
-  it('axe finds nothing at any step, and nothing on the page once they are taken down', async () => {
-    const found: string[] = [];
-    const look = async () => {
+it('axe finds nothing at any step in either theme, and nothing on the page once they are taken down', async () => {
+  const app = await openApp({ hash: '#kit/measure' });
+  const found: string[] = [];
+  const look = async () => {
+    for (const theme of ['light', 'dark']) {
       await app.page.evaluate((name) => {
         document.documentElement.dataset.theme = name;
       }, theme);
       await settle(app.page);
       found.push(...(await runAxe(app.page)).found);
-    };
-    await playEveryTrial(app.page, look);
-    await app.page.locator('.sureness-now').first().waitFor();
-    await look();
-    expect(found).toEqual([]);
-  });
+    }
+  };
+  await playEveryTrial(app.page, look);
+  await app.page.locator('.sureness-now').first().waitFor();
+  await look();
+  expect(found).toEqual([]);
+  await app.close();
 });
 
 describe('with text twice as large', () => {
@@ -83,8 +85,8 @@ describe('the left-handed mirror', () => {
     const app = await openApp({ hash: '#kit/measure' });
     const leftOf = async (selector: string) =>
       (await app.page.locator(selector).first().boundingBox())?.x ?? Number.NaN;
-    await playEveryTrial(app.page, async (trial, step) => {
-      if (trial !== 'line' || step !== '3') return;
+    await playAttempt(app.page, await beginTrial(app.page, 'Line'), async (step) => {
+      if (step !== '3') return;
       const drawing = await app.page.locator('.trial-drawing').innerHTML();
       expect(await leftOf('.key-enter')).toBeGreaterThan(await leftOf('.key'));
       await app.page.evaluate(() => {

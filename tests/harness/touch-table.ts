@@ -8,6 +8,7 @@ export interface BedShare {
 
 /** Where that is on an upright table, CSS pixels: the cloth's edges are those of the noses. */
 export async function pointOnTable(page: Page, { up, across }: BedShare) {
+  await page.locator('.board-nose').first().waitFor({ state: 'attached' });
   const noses = await page.locator('.board-nose').evaluateAll((paths) =>
     paths.map((path) => {
       const { left, right, top, bottom } = path.getBoundingClientRect();
@@ -32,13 +33,8 @@ export async function tapTable(page: Page, place: BedShare): Promise<void> {
   await page.touchscreen.tap(x, y);
 }
 
-/** Compares all ways, and once more where the kit came to be known better meanwhile. */
+/** Compares all ways, and waits until they are. */
 export async function untilCompared(page: Page): Promise<void> {
-  await compareOnce(page);
-  if ((await page.locator('.ways.is-stale').count()) > 0) await compareOnce(page);
-}
-
-async function compareOnce(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Compare/ }).tap();
   await page.locator('.way-row').first().waitFor({ timeout: 100_000 });
   await page.locator('.compare progress').waitFor({ state: 'detached', timeout: 100_000 });

@@ -15,9 +15,9 @@ import {
   struckAstray,
 } from '../harness/trial-player';
 
-const PLAYERS = campaignSize(12, 500);
+const PLAYERS = campaignSize(8, 500);
 const PROPOSED = 14;
-/** Medians of a dozen scatter by a third; the whole campaign holds the promise itself. */
+/** Medians of a few scatter by a third; the whole campaign holds the promise itself. */
 const SLACK = campaignSize(1.6, 1);
 const DEG = 180 / Math.PI;
 const AIM_SHOTS = campaignSize(40, 200);

@@ -4,6 +4,7 @@ import { freshId } from '../../store/fresh-id';
 import type { StorePort } from '../../store/store-port';
 import type { DeskModel } from '../desk-model';
 import type { KitModel } from '../kit-model';
+import { steady } from '../steady';
 import { createAttemptChanges } from './attempt-changes';
 import { progressOf } from './attempt-progress';
 import { attemptsOfKit, lastReadAt, newestUnfinished } from './attempts-of-kit';
@@ -60,8 +61,8 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
     unfinished: computed(() => newestUnfinished(kept.all.value)),
     report: computed(() => reported.worked.value?.report ?? null),
     isFresh: computed(() => reported.worked.value?.question === question.value),
-    before: computed(() => known.value.before),
-    knowledge: computed(() => known.value.now),
+    before: steady(computed(() => known.value.before)),
+    knowledge: steady(computed(() => known.value.now)),
     offers: computed(() => {
       const report = known.value.isReported ? (reported.worked.value?.report ?? null) : null;
       return trialOffers(trialBedOf(inPlay.value.records), report, attempts.value);

@@ -31,11 +31,10 @@ export function knownOfKit(inPlay: Played, worked: WorkedReport | null): KnownOf
     ...known,
     kit: { ...known.kit, ballRadiusM, tipRadiusM },
   });
-  return {
-    before: sized(unread(worked.prior)),
-    now: sized(worked.report.knowledge),
-    isReported: true,
-  };
+  const before = sized(unread(worked.prior));
+  // Where nothing was read the report knows what was known before, but for rounding.
+  const isRead = worked.report.shots.length > 0;
+  return { before, now: isRead ? sized(worked.report.knowledge) : before, isReported: true };
 }
 
 function unread({ kit, spread }: KitPrior): KitKnowledge {
