@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { runAxe } from '../harness/axe';
 import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
 import { beginTrial, playAttempt, playEveryTrial } from '../harness/measure-at-table';
@@ -23,60 +23,74 @@ const SIZES = [
   { width: 768, height: 1024 },
 ];
 
-it('every step of every trial fits every screen, with its control in reach of a thumb', async () => {
-  const app = await openApp({ hash: '#kit/measure' });
+/** Everything looked for on one walk through all trials: walking takes as long as the balls roll. */
+const faults = { fit: [] as string[], large: [] as string[], axe: [] as string[] };
+let steps = 0;
+
+async function lookAtSizes(app: OpenApp, step: string): Promise<void> {
   const { page } = app;
-  const faults: string[] = [];
-  let steps = 0;
-  await playEveryTrial(page, async (trial, step) => {
-    for (const size of SIZES) {
-      await page.setViewportSize(size);
-      await settle(page);
-      const found = [...(await sidewaysFaults(page)), ...(await smallTargets(page))];
-      if (step !== 'result') {
-        found.push(...(await scrolls(app)), ...(await outOfSight(page, [PRIMARY])));
-      }
-      faults.push(...found.map((fault) => `${trial} ${step} at ${size.width}: ${fault}`));
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    await settle(page);
+    const found = [...(await sidewaysFaults(page)), ...(await smallTargets(page))];
+    if (!step.endsWith('result')) {
+      found.push(...(await scrolls(app)), ...(await outOfSight(page, [PRIMARY])));
     }
-    if (step !== 'result') steps++;
-    await page.setViewportSize({ width: 390, height: 844 });
-  });
-  expect(faults).toEqual([]);
-  expect(steps).toBe(3 + 4 + 4 + 3 + 3 + 2 + 3);
-  expect(app.guard.problems).toEqual([]);
-  await app.close();
-});
+    faults.fit.push(...found.map((fault) => `${step} at ${size.width}: ${fault}`));
+  }
+  await page.setViewportSize({ width: 390, height: 844 });
+}
 
-it('axe finds nothing at any step in either theme, and nothing on the page once they are taken down', async () => {
-  const app = await openApp({ hash: '#kit/measure' });
-  const found: string[] = [];
-  const look = async () => {
-    for (const theme of ['light', 'dark']) {
-      await app.page.evaluate((name) => {
-        document.documentElement.dataset.theme = name;
-      }, theme);
-      await settle(app.page);
-      found.push(...(await runAxe(app.page)).found);
-    }
-  };
-  await playEveryTrial(app.page, look);
-  await app.page.locator('.sureness-now').first().waitFor();
-  await look();
-  expect(found).toEqual([]);
-  await app.close();
-});
+async function lookAtLargeText({ page }: OpenApp, step: string): Promise<void> {
+  const setSize = (size: string) =>
+    page.evaluate((to) => document.documentElement.style.setProperty('font-size', to), size);
+  await setSize('200%');
+  await settle(page);
+  const found = [...(await sidewaysFaults(page)), ...(await cutOffText(page))];
+  faults.large.push(...found.map((fault) => `${step}: ${fault}`));
+  await setSize('');
+  await settle(page);
+}
 
-describe('with text twice as large', () => {
-  it('loses nothing at any step', async () => {
+async function lookWithAxe({ page }: OpenApp): Promise<void> {
+  for (const theme of ['light', 'dark']) {
+    await page.evaluate((name) => {
+      document.documentElement.dataset.theme = name;
+    }, theme);
+    await settle(page);
+    faults.axe.push(...(await runAxe(page)).found);
+  }
+}
+
+describe('every step of every trial', () => {
+  beforeAll(async () => {
     const app = await openApp({ hash: '#kit/measure' });
-    const faults: string[] = [];
-    await app.page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
     await playEveryTrial(app.page, async (trial, step) => {
-      const found = [...(await sidewaysFaults(app.page)), ...(await cutOffText(app.page))];
-      faults.push(...found.map((fault) => `${trial} ${step}: ${fault}`));
+      if (step !== 'result') steps++;
+      await lookAtSizes(app, `${trial} ${step}`);
+      await lookAtLargeText(app, `${trial} ${step}`);
+      await lookWithAxe(app);
     });
-    expect(faults).toEqual([]);
+    await app.page.locator('.sureness-now').first().waitFor();
+    await lookWithAxe(app);
+    expect(app.guard.problems).toEqual([]);
     await app.close();
+  });
+
+  it('is come to', () => {
+    expect(steps).toBe(3 + 4 + 4 + 3 + 3 + 2 + 3);
+  });
+
+  it('fits every screen, with its control in reach of a thumb', () => {
+    expect(faults.fit).toEqual([]);
+  });
+
+  it('loses nothing with text twice as large', () => {
+    expect(faults.large).toEqual([]);
+  });
+
+  it('has nothing that axe finds in either theme, nor has the page once they are taken down', () => {
+    expect(faults.axe).toEqual([]);
   });
 });
 

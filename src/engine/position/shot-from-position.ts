@@ -14,12 +14,17 @@ import { findMisplaced, noShot } from './misplaced';
 import type { OpenWay } from './open-way';
 import type { Intent, NamedBall, NoShot, Position, PositionShot } from './position';
 
+/** Finds what of a pocket is open to a ball that lies at a place; null: nothing. */
+export type FindWay = typeof fallingWay;
+
 /**
  * The shot that a position asks for: all of it but the stroke.
  *
  * Its target is the mouth as the ball sees it, told where the bed drops away: it holds just the
  * directions that are open. A cue ball that all but lies where it should meet the ball is taken for
  * a straight one from as near as the engine goes.
+ *
+ * @param findWay finds what of the pocket is open; by default by playing balls at it, milliseconds
  */
 export function shotFrom(
   position: Position,
@@ -27,6 +32,7 @@ export function shotFrom(
   shape: TableShape,
   kit: Kit,
   cushion: Cushion = DEFAULT_CUSHION,
+  findWay: FindWay = fallingWay,
 ): PositionShot | NoShot {
   const [cueBall, ball] = [ballNamed(position, 'cue'), ballNamed(position, intent.ball)];
   if (cueBall === null) return noShot('no-cue-ball', 'There is no cue ball on the table.');
@@ -34,7 +40,7 @@ export function shotFrom(
   const misplaced = findMisplaced(position, shape, kit, cushion);
   if (misplaced !== null) return misplaced;
   const pocket = shape.pockets.find(({ name }) => name === intent.pocket);
-  const open = pocket === undefined ? null : fallingWay(placeOf(ball), pocket, shape, kit, cushion);
+  const open = pocket === undefined ? null : findWay(placeOf(ball), pocket, shape, kit, cushion);
   if (pocket === undefined || open === null) {
     return noShot(
       'pocket-closed',

@@ -30,7 +30,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const open = computed(() => positionOnTable(kept.open.value, shape.value, kit.value));
   const history = createLayoutHistory(kept.openId);
   const edits = createLayoutEdits(kept, open, history, now);
-  const shot = positionShot(open, shape, kit);
+  const shot = positionShot(open, shape, kit, edits.isDragging);
   const present = computed(() => {
     if (!shot.value?.ok) return null;
     const [position, straight] = [open.value, shot.value];

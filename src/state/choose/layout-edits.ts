@@ -1,4 +1,4 @@
-import type { ReadonlySignal } from '@preact/signals';
+import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import type { SavedPosition } from '../../store/saved-position';
 import type { KeptPositions } from './kept-positions';
 import { type Layout, type LayoutHistory, layoutOf } from './layout-history';
@@ -7,6 +7,8 @@ import { type Layout, type LayoutHistory, layoutOf } from './layout-history';
 export interface LayoutEdits {
   /** Kept at once, and one undo; what is the same in every number is no change. */
   change(part: Partial<Layout>): void;
+  /** Whether a ball is under the hand. */
+  readonly isDragging: ReadonlySignal<boolean>;
   /** On screen alone, until the hand lifts. */
   drag(part: Partial<Layout>): void;
   /** Keeps what was dragged: one undo. */
@@ -23,6 +25,7 @@ export function createLayoutEdits(
   now: () => number,
 ): LayoutEdits {
   let beforeDrag: SavedPosition | null = null;
+  const isDragging = signal(false);
 
   const changed = (part: Partial<Layout>): SavedPosition => ({
     ...open.peek(),
@@ -33,6 +36,7 @@ export function createLayoutEdits(
   const endDrag = () => {
     const before = beforeDrag;
     beforeDrag = null;
+    isDragging.value = false;
     if (before === null) return;
     if (isSameLayout(layoutOf(before), layoutOf(open.peek()))) return kept.show(before);
     history.note(layoutOf(before));
@@ -52,9 +56,13 @@ export function createLayoutEdits(
       history.note(before);
       kept.put(changed(part));
     },
+    isDragging,
     drag(part) {
       beforeDrag ??= open.peek();
-      kept.show(changed(part));
+      batch(() => {
+        isDragging.value = true;
+        kept.show(changed(part));
+      });
     },
     endDrag,
     undo: () => step(history.undo),

@@ -1,7 +1,9 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { Kit } from '../../engine/model/kit';
+import { fallingWay } from '../../engine/position/falling-way';
+import { openWay } from '../../engine/position/open-way';
 import type { Intent, NoShot, PositionShot } from '../../engine/position/position';
-import { shotFrom } from '../../engine/position/shot-from-position';
+import { type FindWay, shotFrom } from '../../engine/position/shot-from-position';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition } from '../../store/saved-position';
 
@@ -10,15 +12,39 @@ export function intentOf({ intent: { ball, pocket } }: SavedPosition): Intent | 
   return ball === null || pocket === null ? null : { ball, pocket };
 }
 
+/**
+ * The shot of the open position. What of the pocket is open is found by playing balls at it, which
+ * takes longer than a drag has between two frames: it is found anew only where something that it
+ * hangs on has changed, and, while a ball is dragged, from the points of the cushions alone.
+ */
 export function positionShot(
   open: ReadonlySignal<SavedPosition>,
   shape: ReadonlySignal<TableShape>,
   kit: ReadonlySignal<Kit>,
+  isDragging: ReadonlySignal<boolean>,
 ): ReadonlySignal<PositionShot | NoShot | null> {
+  const exact = keepingLast(fallingWay);
   return computed(() => {
     const intent = intentOf(open.value);
-    return intent && shotFrom(open.value.balls, intent, shape.value, kit.value);
+    const findWay: FindWay = isDragging.value
+      ? (...of) => exact.known(...of) ?? openWay(...of)
+      : exact.find;
+    return intent && shotFrom(open.value.balls, intent, shape.value, kit.value, undefined, findWay);
   });
+}
+
+/** Finds a way, and knows the last one as long as nothing that it hangs on changes. */
+function keepingLast(findWay: FindWay) {
+  let last: { readonly key: string; readonly way: ReturnType<FindWay> } | null = null;
+  const keyOf = (of: Parameters<FindWay>) => JSON.stringify(of);
+  return {
+    known: (...of: Parameters<FindWay>) => (last?.key === keyOf(of) ? last.way : null),
+    find(...of: Parameters<FindWay>) {
+      const key = keyOf(of);
+      if (last?.key !== key) last = { key, way: findWay(...of) };
+      return last.way;
+    },
+  };
 }
 
 /** The last one that was a shot, as long as the same position is open. */

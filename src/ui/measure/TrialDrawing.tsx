@@ -11,6 +11,9 @@ import { drawingWords } from './drawing-words';
 import { lessonOf } from './lesson-of';
 import './TrialDrawing.css';
 
+/** Letters, for the diamonds have numbers. */
+const COIN_NAMES = 'AB';
+
 interface Props {
   readonly app: AppModels;
   readonly shot: TrialShot;
@@ -73,7 +76,7 @@ function TableDrawing({ view }: { view: TrialView }) {
         <g key={cy} class="trial-coin">
           <circle cx={cx} cy={cy} r={r} />
           <text x={frame.x + frame.width + r} y={cy} dy={index === 0 ? '0.9em' : '-0.1em'}>
-            {index + 1}
+            {COIN_NAMES[index]}
           </text>
         </g>
       ))}

@@ -14,7 +14,7 @@ function setUpWords(shot: TrialShot): string {
     line: UP_THE_MIDDLE,
     curve: UP_THE_MIDDLE,
     speed: UP_THE_MIDDLE,
-    stop: 'The cue ball in the middle by the first diamonds, another ball straight before it; coin 2 on the right rail beside that ball, coin 1 a ball’s width nearer.',
+    stop: 'The cue ball in the middle by the first diamonds, another ball straight before it; coin B on the right rail beside that ball, coin A a ball’s width nearer.',
     throw: throwWords(shot),
     coast:
       Math.cos(shot.stroke.headingRad) > 0
@@ -41,8 +41,8 @@ const READ_WORDS: Readonly<Record<Exclude<SceneStep, 'set-up'>, string>> = {
   landingM: 'The far rail, a rule in diamonds along it with its zero at the middle diamond.',
   objectLandingM: 'The far rail, a rule in diamonds along it with its zero at the middle diamond.',
   timeS: '',
-  cueBallM: 'A line to measure, from beside coin 1 to the cue ball at rest.',
-  objectBallM: 'A line to measure, from beside coin 2 to the other ball at rest.',
+  cueBallM: 'A line to measure, from beside coin A to the cue ball at rest.',
+  objectBallM: 'A line to measure, from beside coin B to the other ball at rest.',
   bridgeM: 'A line to measure, from the cue ball’s near side back to the bridge hand.',
   runM: 'The diamonds of the long rails numbered from the break end, to be counted.',
   distance: 'A line to measure, from the line of the first tap to the ball at rest.',

@@ -44,7 +44,7 @@ export function stepWords(shot: TrialShot, { name }: TrialStep, context: WordsCo
     case 'butt':
       return {
         title: 'Raise the butt',
-        text: `Raise it until the middle of its end is ${context.buttHeight} above the cloth. Then measure how high it is.`,
+        text: `Raise it until the middle of its end is ${context.buttHeight} above the cloth’s level, and play from there. Measure how high it is.`,
         done: '',
       };
     case 'timeS':
@@ -52,7 +52,7 @@ export function stepWords(shot: TrialShot, { name }: TrialStep, context: WordsCo
     case 'distance':
       return {
         title: 'How far did it roll?',
-        text: 'From the line where you tapped first to where the ball rests: centre to centre.',
+        text: 'From the line where you tapped first, along the table to the ball’s centre.',
         done: '',
       };
     case 'runM':
@@ -105,12 +105,12 @@ function inMiddle(ball: string, diamond: number): string {
 
 function stopWords({ setup }: TrialShot, { ballRadiusM, lengthUnit }: WordsContext): string {
   const gap = `${gapWords(setup.gapM, lengthUnit)} (${ballsApart(setup.gapM, ballRadiusM)})`;
-  return `Cue ball in the middle by the first diamonds, another ball ${gap} clear straight before it. Coins on the right rail: 2 beside that ball, 1 a ball’s width short of it.`;
+  return `Cue ball in the middle by the first diamonds, another ball ${gap} clear straight before it. Coins on the right rail: B beside that ball, A a ball’s width short of it.`;
 }
 
 function throwWords(shot: TrialShot, context: WordsContext): string {
   const { cutRad } = shot.setup;
-  const object = `A ball in the middle by the ${ordinal(placedAt(shot, context))} diamonds, a spare touching it straight towards you.`;
+  const object = `The object ball in the middle by the ${ordinal(placedAt(shot, context))} diamonds (the side pocket is the fourth), a spare touching it straight towards you.`;
   const degrees = Math.round((Math.abs(cutRad) * 180) / Math.PI);
   const around =
     cutRad === 0 ? 'straight behind' : `${degrees}° round to the ${directionWord(cutRad)}`;
@@ -138,12 +138,16 @@ function coastWords({ stroke }: TrialShot): string {
 }
 
 function pivotWords(shot: TrialShot): string {
-  return `Cue ball in the middle by the second diamonds; by the fifth, two balls make a gate just wider than a ball. Aim through it without side, then swing the cue about your bridge hand until you see the ${tipWords(shot.stroke)}. Move the bridge until the ball goes through clean.`;
+  return `Cue ball in the middle by the second diamonds; by the fifth (side pocket: fourth), two balls make a gate just wider than a ball. Aim through it without side, swing the cue about your bridge to the ${tipWords(shot.stroke)}, and play. Off to the tip’s side: lengthen the bridge; else shorten.`;
 }
 
+/** Turned instead of shifted, the cue would aim the squirt away. */
+const STRAIGHT_WITH_SIDE =
+  'Point the cue through the ball’s centre at the middle diamond of the far rail; then shift it, still parallel, to the tip shown.';
+
 const AIM_AT: Readonly<Record<TrialShot['trial'], string>> = {
-  line: 'Point the cue straight at the middle diamond of the far rail.',
-  curve: 'Point the cue straight at the middle diamond of the far rail.',
+  line: STRAIGHT_WITH_SIDE,
+  curve: STRAIGHT_WITH_SIDE,
   speed: 'Play straight at the middle diamond of the far rail.',
   stop: 'Cue level, full at the other ball.',
   throw: 'Aim through the middle of where the spare ball was.',
@@ -154,9 +158,9 @@ const AIM_AT: Readonly<Record<TrialShot['trial'], string>> = {
 const WATCH: Readonly<Record<TrialShot['trial'], string>> = {
   line: 'See where the ball first touches the far cushion.',
   curve: 'See where the ball first touches the far cushion.',
-  stop: 'Let both balls come to rest.',
-  throw: 'See where the struck ball first touches the far cushion.',
-  speed: 'Count the lengths until the ball rests.',
+  stop: 'Let both balls come to rest; if one meets a cushion, step back and play again.',
+  throw: 'See where the object ball first touches the far cushion.',
+  speed: 'Count the cushions, and see by which diamond the ball rests.',
   coast: '',
   pivot: '',
 };
@@ -166,31 +170,31 @@ function timeWords({ trial, stroke }: TrialShot): Pick<StepWords, 'title' | 'tex
     const rail = Math.cos(stroke.headingRad) > 0 ? 'first' : 'seventh';
     return {
       title: 'Roll it and time it',
-      text: `Tap as the ball passes the ${rail} diamonds’ line, and again the moment it rests.`,
+      text: `Tap as the ball’s centre passes the ${rail} diamonds’ line, and again the moment it rests.`,
     };
   }
   return {
     title: 'Play it and time it',
-    text: `${AIM_AT[trial]} A friend taps best: as the tip strikes, and as the ball touches the far cushion. See where.`,
+    text: `${AIM_AT[trial]} A friend taps as the tip strikes and as the ball touches the far cushion; alone, film it and type the time. See where.`,
   };
 }
 
 const READ_WORDS: Readonly<Record<ReadingName, Pick<StepWords, 'title' | 'text'>>> = {
   landingM: {
     title: 'Where did it touch?',
-    text: 'How far from the middle diamond the ball first touched the far cushion, and to which side.',
+    text: 'How far from the middle diamond the ball’s centre was as it first touched the far cushion; left and right as seen from the break end.',
   },
   objectLandingM: {
     title: 'Where did it touch?',
-    text: 'How far from the middle diamond the struck ball first touched the far cushion, and to which side.',
+    text: 'How far from the middle diamond the object ball’s centre was as it first touched the far cushion; left and right as seen from the break end.',
   },
   cueBallM: {
     title: 'Where is the cue ball?',
-    text: 'From coin 1 to level with the cue ball’s centre: on is away from you, back towards you.',
+    text: 'From coin A to level with the cue ball’s centre: on is away from you, back towards you.',
   },
   objectBallM: {
     title: 'Where is the other ball?',
-    text: 'From coin 2 to level with that ball’s centre.',
+    text: 'From coin B on up the table to level with that ball’s centre.',
   },
   bridgeM: {
     title: 'How long is the bridge?',
@@ -202,7 +206,7 @@ const READ_WORDS: Readonly<Record<ReadingName, Pick<StepWords, 'title' | 'text'>
 
 function runWords(shot: TrialShot, context: WordsContext): string {
   const first = 8 - placedAt(shot, context);
-  return `In all, up and down. In diamonds: ${first} to the far cushion, 8 for every length after that.`;
+  return `In all, up and down. In diamonds: ${first} to the far cushion, 8 for every length after that. Up, back and half way up again is ${first} + 8 + 4.`;
 }
 
 /** A tip contact this far out, radii, is well out. */

@@ -115,6 +115,20 @@ describe('taking back', () => {
     expect(model.canUndo.value).toBe(false);
   });
 
+  it('keeps the pocket as it is while the cue ball is dragged, and looks anew once a ball is let go', async () => {
+    const { model } = await openChoose();
+    const target = () => (model.shot.value?.ok ? model.shot.value.target : null);
+    const before = target();
+    expect(before).not.toBeNull();
+    model.drag('cue', 0.1, -0.6);
+    expect(target()).toEqual(before);
+    model.drag(3, 0.1, 0.4);
+    const underHand = target();
+    // Clear of the cushions' points alone, a ball has less room than one that may touch them.
+    model.endDrag();
+    expect(underHand?.mouthM).toBeLessThan(target()?.mouthM ?? 0);
+  });
+
   it('counts nothing that changed nothing', async () => {
     const { model, stored } = await openChoose();
     model.drag('cue', 0, 0);

@@ -53,7 +53,7 @@ describe('the words of a step', () => {
 
   it('tell how high to raise the butt', () => {
     const curve = screens.find(({ step }) => step.name === 'butt');
-    expect(curve?.words.text).toContain('40 cm above the cloth');
+    expect(curve?.words.text).toContain('40 cm above the cloth’s level');
   });
 
   it('have a picture told beside them', () => {
