@@ -3,6 +3,29 @@ import { defineConfig } from 'vitest/config';
 
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
+/** What measures time. */
+const TIMED = ['tests/e2e/shot-holding.test.ts'];
+
+/** Tests in a real browser. */
+function browserProject(name: string, groupOrder: number, files: object) {
+  return {
+    extends: true as const,
+    test: {
+      name,
+      environment: 'node' as const,
+      globalSetup: ['tests/harness/e2e-setup.ts'],
+      // Each has a browser and a server of its own, and mostly waits for balls to roll.
+      maxWorkers: 2,
+      // Two at a time may keep each other waiting.
+      expect: { poll: { timeout: 5000 } },
+      testTimeout: 120_000,
+      hookTimeout: 120_000,
+      sequence: { groupOrder },
+      ...files,
+    },
+  };
+}
+
 /** Components (`*.test.tsx`) get a DOM; everything else plain Node. */
 export default defineConfig(({ mode }) => ({
   plugins: [preact()],
@@ -37,20 +60,9 @@ export default defineConfig(({ mode }) => ({
           sequence: { groupOrder: 1 },
         },
       },
-      {
-        extends: true,
-        test: {
-          name: 'e2e',
-          include: ['tests/e2e/**/*.test.ts'],
-          environment: 'node',
-          globalSetup: ['tests/harness/e2e-setup.ts'],
-          // One browser at a time: timings on two cores mean nothing otherwise.
-          fileParallelism: false,
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
-          sequence: { groupOrder: 2 },
-        },
-      },
+      browserProject('e2e', 2, { include: ['tests/e2e/**/*.test.ts'], exclude: TIMED }),
+      // One browser at a time: timings mean nothing otherwise.
+      browserProject('e2e-timed', 3, { include: TIMED, fileParallelism: false }),
     ],
   },
 }));
