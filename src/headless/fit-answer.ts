@@ -1,14 +1,14 @@
 import { type FitJob, type FitReport, fitReport } from '../engine/fit/fit-report';
 import { READING_NAMES } from '../engine/fit/trial-shot';
+import { answerFields } from './answer-fields';
 import { type DoorRefusal, isRefusal } from './door-refusal';
 import { FIGURE_NAMES } from './fit-figures';
 import { parseFitJob } from './fit-job';
 import { PARTS } from './fit-parts';
 import { toldReport } from './fit-told';
 import type { Fields } from './json-fields';
-import { malformed, parseLine } from './parse-line';
 import { kitNames, SHOT_NAMES, STROKE_NAMES } from './parse-request';
-import { type KnownNames, unknownNames } from './unknown-names';
+import type { KnownNames } from './unknown-names';
 
 /** Every name of a request to fit, and of the objects in it. */
 const KNOWN: KnownNames = {
@@ -29,14 +29,7 @@ const KNOWN: KnownNames = {
  * degrees, right +. Lines are counted from 1.
  */
 export function answerFit(line: string, lineNumber: number): string {
-  const fields = parseLine(line);
-  if (fields === null) return JSON.stringify(malformed(lineNumber));
-  const unknown = unknownNames(fields, KNOWN);
-  return JSON.stringify({
-    id: fields.id ?? null,
-    ...answerOf(fields),
-    ...(unknown.length > 0 ? { unknown } : {}),
-  });
+  return answerFields(line, lineNumber, KNOWN, answerOf);
 }
 
 function answerOf(fields: Fields): object {

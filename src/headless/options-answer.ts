@@ -6,12 +6,11 @@ import type { RankedWay } from '../engine/options/ranked-way';
 import { sweepOptions } from '../engine/options/sweep-options';
 import type { NoShot, PositionShot } from '../engine/position/position';
 import { shotFrom } from '../engine/position/shot-from-position';
+import { answerFields } from './answer-fields';
 import { isRefusal } from './door-refusal';
 import type { Fields } from './json-fields';
 import { OPTIONS_NAMES, type OptionsRequest, parseOptions } from './options-request';
-import { malformed, parseLine } from './parse-line';
 import { toldWindows } from './room-of';
-import { unknownNames } from './unknown-names';
 
 const DEGREES = 180 / Math.PI;
 
@@ -20,14 +19,7 @@ const DEGREES = 180 / Math.PI;
  * JSON: metres, seconds and degrees. Lines are counted from 1.
  */
 export function answerOptions(line: string, lineNumber: number): string {
-  const fields = parseLine(line);
-  if (fields === null) return JSON.stringify(malformed(lineNumber));
-  const unknown = unknownNames(fields, OPTIONS_NAMES);
-  return JSON.stringify({
-    id: fields.id ?? null,
-    ...answerOf(fields),
-    ...(unknown.length > 0 ? { unknown } : {}),
-  });
+  return answerFields(line, lineNumber, OPTIONS_NAMES, answerOf);
 }
 
 function answerOf(fields: Fields): object {

@@ -7,12 +7,12 @@ import { ballNamed, without } from '../engine/position/balls-of';
 import type { NamedBall } from '../engine/position/position';
 import { playTable } from '../engine/table/play-table';
 import type { BallRun, TableEvent, TablePlay, TableRefusal } from '../engine/table/table-play';
+import { answerFields } from './answer-fields';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt } from './door-refusal';
 import { type Fields, isFields, numberOf } from './json-fields';
-import { malformed, parseLine } from './parse-line';
 import { kitNames } from './parse-request';
 import { parseGivenTable, TABLE_NAMES } from './play-given';
-import { type KnownNames, unknownNames } from './unknown-names';
+import type { KnownNames } from './unknown-names';
 
 /** Every name of a request, and of the objects in it. */
 const KNOWN: KnownNames = {
@@ -30,14 +30,7 @@ const TURN_DEG = 360;
  * both JSON: metres, seconds and degrees. Lines are counted from 1.
  */
 export function answerPlay(line: string, lineNumber: number): string {
-  const fields = parseLine(line);
-  if (fields === null) return JSON.stringify(malformed(lineNumber));
-  const unknown = unknownNames(fields, KNOWN);
-  return JSON.stringify({
-    id: fields.id ?? null,
-    ...answerOf(fields),
-    ...(unknown.length > 0 ? { unknown } : {}),
-  });
+  return answerFields(line, lineNumber, KNOWN, answerOf);
 }
 
 function answerOf(fields: Fields): object {

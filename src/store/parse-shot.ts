@@ -20,7 +20,7 @@ export function isShotLeft(was: unknown): boolean {
   );
 }
 
-/** Mends a shot. An unreadable object-ball distance is left out: any distance will do. */
+/** Mends a shot. An unreadable object-ball distance is left out: every distance will do. */
 export const mendShot: Mend<Shot> = (was, field, note) => {
   const { objectDistanceM, ...shot }: Record<string, unknown> & Omit<Shot, 'objectDistanceM'> = {
     ...mendInputs(was, field, note),

@@ -17,7 +17,7 @@ export interface Shot {
   readonly elevationRad: number;
   /** Horizontal speed of the cue ball as it leaves the tip, m/s. */
   readonly speedMps: number;
-  /** How far the object ball must travel, m. Left out: any distance will do. */
+  /** How far the object ball must travel, m. Left out: every distance will do. */
   readonly objectDistanceM?: number;
 }
 

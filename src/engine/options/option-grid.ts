@@ -17,7 +17,7 @@ export interface OptionGrid {
   readonly heights: readonly number[];
   readonly elevationsRad: readonly number[];
   readonly speedsMps: readonly number[];
-  /** Of each height the most level cue that clears what is behind the ball; left out: any does. */
+  /** Of each height the most level cue that clears what is behind the ball; left out: every one does. */
   readonly leastAtHeightsRad?: readonly number[];
 }
 

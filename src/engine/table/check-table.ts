@@ -11,7 +11,7 @@ import { placeInMouth } from './pocket-shape';
 import type { PlacedBall, TableRefusal } from './table-play';
 import type { TableShape } from './table-shape';
 
-/** As many as any game has, and some to spare. */
+/** As many as the fullest game has, and some to spare. */
 const MOST_BALLS = 24;
 
 /** A stroke may point any way, rad. */

@@ -35,16 +35,20 @@ export function positionShot(
 
 /** Finds a way, and knows the last one as long as nothing that it hangs on changes. */
 function keepingLast(findWay: FindWay) {
-  let last: { readonly key: string; readonly way: ReturnType<FindWay> } | null = null;
-  const keyOf = (of: Parameters<FindWay>) => JSON.stringify(of);
+  let last: { readonly of: Parameters<FindWay>; readonly way: ReturnType<FindWay> } | null = null;
+  const isLast = (of: Parameters<FindWay>) => last !== null && isSameQuestion(last.of, of);
   return {
-    known: (...of: Parameters<FindWay>) => (last?.key === keyOf(of) ? last.way : null),
+    known: (...of: Parameters<FindWay>) => (isLast(of) ? (last?.way ?? null) : null),
     find(...of: Parameters<FindWay>) {
-      const key = keyOf(of);
-      if (last?.key !== key) last = { key, way: findWay(...of) };
+      if (last === null || !isLast(of)) last = { of, way: findWay(...of) };
       return last.way;
     },
   };
+}
+
+/** Pocket, table and kit are the same things as long as nothing about them changes. */
+function isSameQuestion([from, ...one]: Parameters<FindWay>, [to, ...other]: Parameters<FindWay>) {
+  return from.x === to.x && from.y === to.y && one.every((part, index) => part === other[index]);
 }
 
 /** The last one that was a shot, as long as the same position is open. */
