@@ -18,6 +18,8 @@ export interface Crossing {
   readonly rightM: number;
   /** On the clock of the phases, s. */
   readonly timeS: number;
+  /** Over the bed, m/s. */
+  readonly speedMps: number;
 }
 
 /** The line counts as crossed this near it, m. */
@@ -40,7 +42,7 @@ export function lineCrossing(phases: readonly Phase[], line: AcrossLine): Crossi
     const at = bracketedRoot((t) => beyond(phase, t), 0, before, end, atEnd, 0, CROSSED_M);
     placeAt(phase, at.x, place);
     const rightM = (place.xM - fromXM) * cos - (place.yM - fromYM) * sin;
-    return { rightM, timeS: phase.startS + at.x };
+    return { rightM, timeS: phase.startS + at.x, speedMps: Math.hypot(place.vx, place.vy) };
   }
   return null;
 }

@@ -27,7 +27,7 @@ const SWAYING: readonly KitQuantity[] = ['massRatio', 'slideFriction', 'ballFric
  * How often a stroke goes if the miss hangs on everything by straight lines, about a solved aim.
  * It knows nothing of strokes that lose the ball further off than a fraction of the scatter.
  *
- * @param inputs a stroke whose ball goes in the middle
+ * @param inputs a stroke whose ball goes along the target line
  */
 export function linearChance(
   held: HeldShot,
@@ -37,10 +37,11 @@ export function linearChance(
 ): LinearChance {
   const tip = profile.tipM / (held.kit.ballRadiusM + held.kit.tipRadiusM);
   const apart = Math.sqrt(1 - profile.together * profile.together);
+  const offMiddle = missWhenTrue(held, inputs);
   const along = (moved: (sds: number) => Partial<StrokeInputs>) =>
-    slopePerSd((sds) => missOfStroke(held, { ...inputs, ...moved(sds) }));
+    slopePerSd(offMiddle, (sds) => missOfStroke(held, { ...inputs, ...moved(sds) }));
   const ofKit = SWAYING.map((quantity) =>
-    slopePerSd((sds) => missOn(held, kitMoved(held.kit, spread, quantity, sds), inputs)),
+    slopePerSd(offMiddle, (sds) => missOn(held, kitMoved(held.kit, spread, quantity, sds), inputs)),
   );
   const sds = {
     direction: along((by) => ({
@@ -56,17 +57,24 @@ export function linearChance(
     kit: Math.hypot(...ofKit),
   };
   const sd = Math.hypot(...Object.values(sds));
-  return { share: 2 * normalBelow(1 / sd) - 1, sds };
+  return { share: normalBelow((1 - offMiddle) / sd) - normalBelow((-1 - offMiddle) / sd), sds };
+}
+
+/** A mouth is open evenly to either side of the target line unless the speed has a say in it. */
+function missWhenTrue(held: HeldShot, inputs: StrokeInputs): number {
+  if (held.target.kind === 'angle' || held.target.openings === undefined) return 0;
+  const miss = missOfStroke(held, inputs);
+  return typeof miss === 'number' ? miss : 0;
 }
 
 function missOn(held: HeldShot, kit: Kit, inputs: StrokeInputs): MissOrLost {
   return missOfStroke({ ...held, kit }, inputs);
 }
 
-/** One way alone where the other loses the ball: the aim's own miss is nothing. */
-function slopePerSd(missAt: (sds: number) => MissOrLost): number {
+/** One way alone where the other loses the ball. */
+function slopePerSd(whenTrue: number, missAt: (sds: number) => MissOrLost): number {
   const [less, more] = [missAt(-STEP), missAt(STEP)];
   if (typeof less === 'number' && typeof more === 'number') return Math.abs(more - less) / 2 / STEP;
-  if (typeof more === 'number') return Math.abs(more) / STEP;
-  return typeof less === 'number' ? Math.abs(less) / STEP : HOPELESS;
+  if (typeof more === 'number') return Math.abs(more - whenTrue) / STEP;
+  return typeof less === 'number' ? Math.abs(less - whenTrue) / STEP : HOPELESS;
 }

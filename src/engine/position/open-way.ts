@@ -14,6 +14,15 @@ export interface OpenWay {
   readonly halfAngleRad: number;
   /** Along the middle to where the bed drops away, m. */
   readonly distanceM: number;
+  /** The same for other speeds at the mouth, rising; their middles right + of this one's. */
+  readonly openings?: readonly OpenAtSpeed[];
+}
+
+/** What is open to a ball that comes to the mouth at some speed. */
+export interface OpenAtSpeed {
+  readonly speedMps: number;
+  readonly middleRad: number;
+  readonly halfAngleRad: number;
 }
 
 /** A ball in the jaws may be sent in from nearly all around; wider than this is no use, rad. */

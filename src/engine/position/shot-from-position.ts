@@ -2,6 +2,7 @@ import { INPUT_RANGES } from '../aim/input-ranges';
 import { type Cushion, DEFAULT_CUSHION } from '../model/cushion';
 import type { Kit } from '../model/kit';
 import { bearing, wrapped } from '../numerics/angle';
+import type { Opening } from '../room/opening';
 import type { PocketShape } from '../table/pocket-shape';
 import type { Point } from '../table/point';
 import type { TableShape } from '../table/table-shape';
@@ -11,7 +12,7 @@ import { fallingWay } from './falling-way';
 import { onStraightWay, type StraightWay } from './in-the-way';
 import { leastElevation } from './least-elevation';
 import { findMisplaced, noShot } from './misplaced';
-import type { OpenWay } from './open-way';
+import type { OpenAtSpeed, OpenWay } from './open-way';
 import type { Intent, NamedBall, NoShot, Position, PositionShot } from './position';
 
 /** Finds what of a pocket is open to a ball that lies at a place; null: nothing. */
@@ -108,9 +109,17 @@ function waysOf(
   ];
 }
 
-function mouthOf({ distanceM, halfAngleRad }: OpenWay, { ballRadiusM }: Kit) {
+function mouthOf({ distanceM, halfAngleRad, openings }: OpenWay, { ballRadiusM }: Kit) {
   const halfM = distanceM * Math.tan(halfAngleRad) + ballRadiusM;
-  return { kind: 'mouth' as const, distanceM, mouthM: 2 * halfM };
+  const mouth = { kind: 'mouth' as const, distanceM, mouthM: 2 * halfM };
+  if (openings === undefined) return mouth;
+  return { ...mouth, openings: openings.map((open) => openingOf(open, distanceM)) };
+}
+
+function openingOf({ speedMps, middleRad, halfAngleRad }: OpenAtSpeed, distanceM: number): Opening {
+  const lowM = distanceM * Math.tan(middleRad - halfAngleRad);
+  const highM = distanceM * Math.tan(middleRad + halfAngleRad);
+  return { speedMps, midM: (lowM + highM) / 2, halfM: (highM - lowM) / 2 };
 }
 
 /** What the cue and the hand find behind the cue ball. */

@@ -1,7 +1,9 @@
 import { missOf, type Play } from '../aim/contact';
 import { travel } from '../events/journey';
-import { lineCrossing } from '../events/line-crossing';
+import { type Crossing, lineCrossing } from '../events/line-crossing';
+import type { BallState } from '../model/ball-state';
 import type { Kit } from '../model/kit';
+import { openingAt } from './opening';
 import type { Target } from './target';
 
 /** Why a played stroke has no miss to tell: the object ball is not touched, or stops on the way. */
@@ -21,12 +23,21 @@ export function objectBallMiss(
 ): number | Lost {
   if (played.contact === null) return 'untouched';
   if (target.kind === 'angle') return missOf(played, cutRad) / target.halfAngleRad;
-  const ball = played.contact.after.objectBall;
-  const crossing = lineCrossing(travel(ball, 0, kit, []).phases, {
-    fromXM: ball.xM,
-    fromYM: ball.yM,
-    alongRad: cutRad,
-    distanceM: target.distanceM,
-  });
-  return crossing === null ? 'short' : crossing.rightM / (target.mouthM / 2 - kit.ballRadiusM);
+  const crossing = mouthCrossing(played.contact.after.objectBall, cutRad, target.distanceM, kit);
+  if (crossing === null) return 'short';
+  const { rightM, speedMps } = crossing;
+  if (target.openings === undefined) return rightM / (target.mouthM / 2 - kit.ballRadiusM);
+  const { midM, halfM } = openingAt(target.openings, speedMps);
+  return (rightM - midM) / halfM;
+}
+
+/** Where and how fast a ball comes through a mouth so far along its target line; null: it does not. */
+export function mouthCrossing(
+  ball: BallState,
+  cutRad: number,
+  distanceM: number,
+  kit: Kit,
+): Crossing | null {
+  const mouth = { fromXM: ball.xM, fromYM: ball.yM, alongRad: cutRad, distanceM };
+  return lineCrossing(travel(ball, 0, kit, []).phases, mouth);
 }

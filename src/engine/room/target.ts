@@ -1,4 +1,5 @@
 import type { Range } from '../model/range';
+import type { Opening } from './opening';
 
 /**
  * What the object ball has to hit. A mouth lies square across the target line: the ball goes when
@@ -6,7 +7,13 @@ import type { Range } from '../model/range';
  * how far from the target line the ball may leave.
  */
 export type Target =
-  | { readonly kind: 'mouth'; readonly distanceM: number; readonly mouthM: number }
+  | {
+      readonly kind: 'mouth';
+      readonly distanceM: number;
+      readonly mouthM: number;
+      /** By rising speed; left out: the mouth is as wide to a fast ball as to a slow one. */
+      readonly openings?: readonly Opening[];
+    }
   | { readonly kind: 'angle'; readonly halfAngleRad: number };
 
 /** What the engine accepts; a mouth must moreover be wider than the ball. */

@@ -1,18 +1,18 @@
-import type { RankQuestion } from '../../engine/options/refine-way';
+import { heldOf, type RankQuestion } from '../../engine/options/refine-way';
 import type { Option } from '../../engine/options/solve-option';
 import { allowedRad, type Target } from '../../engine/room/target';
+import { targetOfStroke } from '../../engine/room/target-of-stroke';
 import { POCKET_RANGES } from '../../store/pocket-ranges';
 import type { Pocket } from '../../store/records';
 import type { Asked } from '../shot-field';
 
 /** What the place Shot is to ask, of an option and what it is an option for. */
-export function shotToAsk(
-  { question: { target, kit } }: RankQuestion,
-  { shot: { distanceM, cutRad, side, height, elevationRad, speedMps } }: Option,
-): Asked {
+export function shotToAsk({ question }: RankQuestion, option: Option): Asked {
+  const { distanceM, cutRad, side, height, elevationRad, speedMps } = option.shot;
+  const target = targetOfStroke(heldOf(question, option), option.aimRad);
   return {
     shot: { distanceM, cutRad, side, height, elevationRad, speedMps },
-    pocket: pocketOf(target, kit.ballRadiusM),
+    pocket: pocketOf(target, question.kit.ballRadiusM),
   };
 }
 

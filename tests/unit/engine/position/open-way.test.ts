@@ -79,3 +79,27 @@ describe('what of a pocket takes a ball', () => {
     expect(falling.alongRad).toBeGreaterThan(open.alongRad);
   });
 });
+
+describe('what of a pocket takes a ball that comes at some speed', () => {
+  // Common practice, no source: the softer a ball is played, the wider is the pocket.
+  it('is less the harder it comes', () => {
+    for (const from of [
+      { x: 0.3, y: 0.9 },
+      { x: 0.1, y: 1.1 },
+      { x: 0.58, y: 0.4 },
+    ]) {
+      const widths = ways(from, 'far-right').falling.openings?.map((open) => open.halfAngleRad);
+      const [soft, medium, firm] = widths ?? [];
+      if (soft === undefined || medium === undefined || firm === undefined) throw new Error('few');
+      expect(soft).toBeGreaterThan(medium);
+      expect(firm).toBeLessThan(1.02 * medium);
+    }
+  });
+
+  it('is at a medium speed what is told as open', () => {
+    const { falling } = ways({ x: 0.58, y: 0.4 }, 'far-right');
+    const medium = falling.openings?.find(({ speedMps }) => speedMps === 1.5);
+    expect(medium?.middleRad).toBeCloseTo(0, 12);
+    expect(medium?.halfAngleRad).toBe(falling.halfAngleRad);
+  });
+});

@@ -99,11 +99,24 @@ describe('sending a way to Shot', () => {
     expect(model.sendToShot()).toBe(true);
     const { distanceM, cutRad, target, headingRad } = shot;
     const { side, height, elevationRad, speedMps } = way.option.shot;
-    expect(sent.asked).toEqual({
-      shot: { distanceM, cutRad, side, height, elevationRad, speedMps },
-      pocket: { distanceM: target.distanceM, mouthM: target.mouthM },
-    });
+    expect(sent.asked?.shot).toEqual({ distanceM, cutRad, side, height, elevationRad, speedMps });
+    expect(sent.asked?.pocket.distanceM).toBe(target.distanceM);
     expect(sent.headingRad).toBe(headingRad);
+  });
+
+  it('tells the mouth as wide as this stroke’s ball finds it', async () => {
+    const { model, sent } = await compared();
+    const shot = model.shot.value;
+    const [way] = model.comparison.value.ways;
+    if (!way || !shot?.ok) throw new Error('there is a way');
+    model.choose(way);
+    model.sendToShot();
+    const { pocket } = sent.asked ?? {};
+    const widths = shot.target.openings?.map(({ halfM }) => 2 * (halfM + 0.028575)) ?? [];
+    expect(widths).toHaveLength(3);
+    expect(pocket?.mouthM).toBeGreaterThanOrEqual(Math.min(...widths));
+    expect(pocket?.mouthM).toBeLessThanOrEqual(Math.max(...widths));
+    expect(pocket?.mouthM).not.toBe(shot.target.mouthM);
   });
 
   it('tells a mouth that is too narrow for Shot as a wider one that lets the same balls in', async () => {
@@ -124,10 +137,10 @@ describe('sending a way to Shot', () => {
     expect(pocket.mouthM).toBe(0.085);
     const radiusM = 0.028575;
     const tanOf = (mouthM: number, distanceM: number) => (mouthM / 2 - radiusM) / distanceM;
-    expect(tanOf(pocket.mouthM, pocket.distanceM)).toBeCloseTo(
-      tanOf(shot.target.mouthM, shot.target.distanceM),
-      9,
-    );
+    const open = shot.target.openings?.map(({ halfM }) => halfM / shot.target.distanceM) ?? [];
+    const sentTan = tanOf(pocket.mouthM, pocket.distanceM);
+    expect(sentTan).toBeGreaterThanOrEqual(Math.min(...open) - 1e-12);
+    expect(sentTan).toBeLessThanOrEqual(Math.max(...open) + 1e-12);
   });
 
   it('sends nothing where no way is chosen, or one that is out of date', async () => {
