@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
 /** What measures time. */
-const TIMED = ['tests/e2e/shot-holding.test.ts'];
+const TIMED = ['tests/e2e/choose-dragging.test.ts', 'tests/e2e/shot-holding.test.ts'];
 
 /** Tests in a real browser. */
 function browserProject(name: string, groupOrder: number, files: object) {
