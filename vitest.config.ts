@@ -39,6 +39,8 @@ export default defineConfig(({ mode }) => ({
           name: 'unit',
           include: FAST.map((folder) => `tests/${folder}/**/*.test.ts`),
           environment: 'node',
+          // Some run a command, which on a busy machine takes its time.
+          testTimeout: 30_000,
           sequence: { groupOrder: 0 },
         },
       },

@@ -128,6 +128,12 @@ describe(`ways from ten invented positions, each played ${PLAYS} times on the wh
     expect(pairs).toBeGreaterThan(100);
   });
 
+  it('go nearly as often by straight lines, by which they were chosen', () => {
+    const apart = all.map(({ way }) => way.option.chance.share - way.chance);
+    expect(Math.abs(mean(apart))).toBeLessThan(0.02);
+    expect(rms(apart)).toBeLessThan(0.03);
+  });
+
   it('really fall about as often as their chance says, jaws and all', () => {
     const apart = all.map(({ way, fell }) => fell - way.chance);
     const largest = Math.max(...apart.map(Math.abs));

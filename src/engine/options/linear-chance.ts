@@ -1,8 +1,8 @@
-import type { Kit } from '../model/kit';
 import { normalBelow } from '../numerics/normal';
-import { type HeldShot, type MissOrLost, missOfStroke, type StrokeInputs } from '../room/held-shot';
+import { arrivalOfStroke, type HeldShot, type StrokeInputs } from '../room/held-shot';
 import { type KitQuantity, type KitSpread, kitMoved } from '../room/kit-spread';
 import type { StrokeProfile } from '../room/stroke-profile';
+import { arrivalSlope, leftOf, leftSdOnTarget, missSd } from './arrival-slopes';
 
 /** What can send a ball astray: the parts of a stroke, and what is not known of the kit. */
 export const STRAY_SOURCES = ['direction', 'side', 'height', 'elevation', 'speed', 'kit'] as const;
@@ -16,16 +16,18 @@ export interface LinearChance {
   readonly sds: { readonly [S in StraySource]: number };
 }
 
-/** A step for slopes, in standard deviations: wide enough to see past a kink. */
-const STEP = 0.25;
-/** The miss's deviation where a step either way loses the ball: as good as hopeless. */
-const HOPELESS = 100;
-/** What of the kit sways an aim most. */
-const SWAYING: readonly KitQuantity[] = ['massRatio', 'slideFriction', 'ballFriction'];
+/** What of the kit sways an aim most, or how far a ball runs. */
+const SWAYING: readonly KitQuantity[] = [
+  'massRatio',
+  'slideFriction',
+  'ballFriction',
+  'rollFriction',
+];
 
 /**
- * How often a stroke goes if the miss hangs on everything by straight lines, about a solved aim.
- * It knows nothing of strokes that lose the ball further off than a fraction of the scatter.
+ * How often a stroke goes if everything hangs by straight lines on what strays, about a solved aim:
+ * the miss, and what the ball has left of its speed where it has to fall. Null where the ball does
+ * not get there even when all is as meant.
  *
  * @param inputs a stroke whose ball goes along the target line
  */
@@ -34,47 +36,47 @@ export function linearChance(
   inputs: StrokeInputs,
   profile: StrokeProfile,
   spread: KitSpread,
-): LinearChance {
+): LinearChance | null {
+  const whenTrue = arrivalOfStroke(held, inputs);
+  if (typeof whenTrue === 'string') return null;
   const tip = profile.tipM / (held.kit.ballRadiusM + held.kit.tipRadiusM);
   const apart = Math.sqrt(1 - profile.together * profile.together);
-  const offMiddle = missWhenTrue(held, inputs);
   const along = (moved: (sds: number) => Partial<StrokeInputs>) =>
-    slopePerSd(offMiddle, (sds) => missOfStroke(held, { ...inputs, ...moved(sds) }));
-  const ofKit = SWAYING.map((quantity) =>
-    slopePerSd(offMiddle, (sds) => missOn(held, kitMoved(held.kit, spread, quantity, sds), inputs)),
+    arrivalSlope(whenTrue, (sds) => arrivalOfStroke(held, { ...inputs, ...moved(sds) }));
+  const direction = along((by) => ({
+    aimRad: inputs.aimRad + profile.directionRad * by,
+    side: inputs.side + tip * profile.together * by,
+  }));
+  const side = along((by) => ({ side: inputs.side + tip * apart * by }));
+  const height = along((by) => ({ height: inputs.height + tip * by }));
+  const elevation = along((by) => ({
+    elevationRad: Math.abs(inputs.elevationRad + profile.elevationRad * by),
+  }));
+  const speed = along((by) => ({ speedMps: inputs.speedMps * (1 + profile.speedShare * by) }));
+  const kit = SWAYING.map((quantity) =>
+    arrivalSlope(whenTrue, (sds) =>
+      arrivalOfStroke({ ...held, kit: kitMoved(held.kit, spread, quantity, sds) }, inputs),
+    ),
   );
-  const sds = {
-    direction: along((by) => ({
-      aimRad: inputs.aimRad + profile.directionRad * by,
-      side: inputs.side + tip * profile.together * by,
-    })),
-    side: along((by) => ({ side: inputs.side + tip * apart * by })),
-    height: along((by) => ({ height: inputs.height + tip * by })),
-    elevation: along((by) => ({
-      elevationRad: Math.abs(inputs.elevationRad + profile.elevationRad * by),
-    })),
-    speed: along((by) => ({ speedMps: inputs.speedMps * (1 + profile.speedShare * by) })),
-    kit: Math.hypot(...ofKit),
+  const all = [direction, side, height, elevation, speed, ...kit];
+  return {
+    share: onTarget(whenTrue.miss, missSd(all)) * reaches(leftOf(whenTrue), leftSdOnTarget(all)),
+    sds: {
+      direction: missSd([direction]),
+      side: missSd([side]),
+      height: missSd([height]),
+      elevation: missSd([elevation]),
+      speed: missSd([speed]),
+      kit: missSd(kit),
+    },
   };
-  const sd = Math.hypot(...Object.values(sds));
-  return { share: normalBelow((1 - offMiddle) / sd) - normalBelow((-1 - offMiddle) / sd), sds };
 }
 
-/** A mouth is open evenly to either side of the target line unless the speed has a say in it. */
-function missWhenTrue(held: HeldShot, inputs: StrokeInputs): number {
-  if (held.target.kind === 'angle' || held.target.openings === undefined) return 0;
-  const miss = missOfStroke(held, inputs);
-  return typeof miss === 'number' ? miss : 0;
+function onTarget(miss: number, sd: number): number {
+  return normalBelow((1 - miss) / sd) - normalBelow((-1 - miss) / sd);
 }
 
-function missOn(held: HeldShot, kit: Kit, inputs: StrokeInputs): MissOrLost {
-  return missOfStroke({ ...held, kit }, inputs);
-}
-
-/** One way alone where the other loses the ball. */
-function slopePerSd(whenTrue: number, missAt: (sds: number) => MissOrLost): number {
-  const [less, more] = [missAt(-STEP), missAt(STEP)];
-  if (typeof less === 'number' && typeof more === 'number') return Math.abs(more - less) / 2 / STEP;
-  if (typeof more === 'number') return Math.abs(more - whenTrue) / STEP;
-  return typeof less === 'number' ? Math.abs(less - whenTrue) / STEP : HOPELESS;
+/** A ball that has no mouth to reach has an infinite amount left. */
+function reaches(left: number, sd: number): number {
+  return Number.isFinite(left) ? normalBelow(left / sd) : 1;
 }

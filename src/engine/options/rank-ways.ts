@@ -36,11 +36,13 @@ export function* rankWays(
 
 /**
  * The easiest first, or where there is a zone the likeliest both to go and to leave the cue ball
- * there. Left out is what another way betters: same side and arrival, the cue ball in the same
+ * there; of those that go equally often, to a whole per cent, the plainest first. Left out is what another way betters: same side and arrival, the cue ball in the same
  * place, and goes more often.
  */
 export function orderWays(ways: readonly RankedWay[]): readonly RankedWay[] {
-  const ordered = [...ways].sort((a, b) => worthOf(b) - worthOf(a) || inGrid(a) - inGrid(b));
+  const ordered = [...ways].sort(
+    (a, b) => percentOf(b) - percentOf(a) || frillsOf(a) - frillsOf(b) || worthOf(b) - worthOf(a),
+  );
   return ordered.filter((way) => !ordered.some((other) => betters(other, way))).slice(0, MOST_WAYS);
 }
 
@@ -48,8 +50,15 @@ function worthOf({ chance, goodPosition }: RankedWay): number {
   return chance * (goodPosition ?? 1);
 }
 
-function inGrid({ option }: RankedWay): number {
-  return option.place;
+/** With a zone all are seldom enough for parts of a per cent to count. */
+function percentOf(way: RankedWay): number {
+  const percent = 100 * worthOf(way);
+  return way.goodPosition === null ? Math.round(percent) : percent;
+}
+
+/** What of a way takes more than a plain stroke. */
+function frillsOf({ way }: RankedWay): number {
+  return [way.side !== 'none', way.isDrag, way.isRaised].filter(Boolean).length;
 }
 
 function betters(one: RankedWay, other: RankedWay): boolean {

@@ -41,5 +41,5 @@ export function solveOption(
   if (!answer.ok) return null;
   const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
   const chance = linearChance(held, inputsOf(shot, answer.aimRad), profile, spread);
-  return { place, shot, aimRad: answer.aimRad, chance };
+  return chance && { place, shot, aimRad: answer.aimRad, chance };
 }

@@ -4,7 +4,7 @@ import type { Shot } from '../aim/shot';
 import type { Kit } from '../model/kit';
 import { isBeyondMiscue } from '../model/miscue-limit';
 import { comesToRest } from '../model/roll';
-import { type Lost, objectBallMiss } from './object-ball-miss';
+import { type Arrival, type Lost, objectBallArrival } from './object-ball-miss';
 import type { Target } from './target';
 
 /** What a player controls in a stroke; the layout of the balls is what it is. */
@@ -32,13 +32,19 @@ export interface HeldShot {
 
 /** Plays a stroke at the layout and tells the object ball's miss. */
 export function missOfStroke(held: HeldShot, inputs: StrokeInputs): MissOrLost {
+  const arrival = arrivalOfStroke(held, inputs);
+  return typeof arrival === 'string' ? arrival : arrival.miss;
+}
+
+/** Plays a stroke at the layout and tells how the object ball comes to its target. */
+export function arrivalOfStroke(held: HeldShot, inputs: StrokeInputs): Arrival | Lost | 'miscue' {
   if (isBeyondMiscue(inputs.side, inputs.height)) return 'miscue';
   const { shot, layout, kit, target } = held;
   // A kit drawn from little knowledge may be one on which nothing stops: it is no shot at all.
   if (!comesToRest(kit)) return 'short';
   const { aimRad, ...stroke } = inputs;
   const played = play({ ...shot, ...stroke }, layout, kit, aimRad);
-  return objectBallMiss(played, shot.cutRad, target, kit);
+  return objectBallArrival(played, shot.cutRad, target, kit);
 }
 
 /** Whether the ball goes. */

@@ -26,8 +26,10 @@ describe('the ways that a position can be played', { timeout: SWEEP_TIMEOUT_MS }
     expect(answer.unknown).toBeUndefined();
     expect(answer.compared).toBeGreaterThan(5000);
     expect(answer.ways).toHaveLength(4);
-    const shares = answer.ways.map((way: { chance: { share: number } }) => way.chance.share);
-    expect([...shares].sort((a, b) => b - a)).toEqual(shares);
+    const percents = answer.ways.map((way: { chance: { share: number } }) =>
+      Math.round(100 * way.chance.share),
+    );
+    expect([...percents].sort((a, b) => b - a)).toEqual(percents);
     for (const way of answer.ways) {
       // As level as a cue goes is 3° (common practice, no source), and the grid raises it by 16° more.
       expect(way.elevationDeg).toBeGreaterThanOrEqual(3 - 1e-9);
