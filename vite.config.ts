@@ -55,6 +55,9 @@ function contentSecurityPolicy(): Plugin {
           "worker-src 'self'",
           "base-uri 'none'",
           "form-action 'none'",
+          // Text becomes a script, or markup, by no way but the one in src/offline/own-scripts.ts.
+          "require-trusted-types-for 'script'",
+          'trusted-types leeway',
         ].join('; ');
         return [
           {

@@ -7,6 +7,7 @@ import { playAim } from './engine/aim/play-aim';
 import { solveAim } from './engine/aim/solve-aim';
 import { traceCueBall } from './engine/aim/trace-cue-ball';
 import { roomForError } from './engine/room/room-for-error';
+import { trustOwnScripts } from './offline/own-scripts';
 import { registerServiceWorker } from './offline/register-service-worker';
 import { sharePort } from './sensors/share-port';
 import { createSaveGate } from './state/backup/save-gate';
@@ -29,13 +30,16 @@ import { App } from './ui/App';
 import { createLaterAtRest } from './ui/later-at-rest';
 import { createRouter } from './ui/route';
 import { createEnginePool } from './worker/engine-pool';
+import engineScript from './worker/engine-worker?worker&url';
 import { findEngineWorker, workerCount } from './worker/find-engine-worker';
 import { createFitClient } from './worker/fit-client';
 
 const gate = createSaveGate(createStore());
 const { store } = gate;
 const { desk: loadedDesk, shelves, attempts, positions } = await store.loadAll();
-const makeWorker = findEngineWorker();
+const serviceWorker = new URL('./sw.js', document.baseURI).href;
+const trust = trustOwnScripts([engineScript, serviceWorker]);
+const makeWorker = findEngineWorker(trust(engineScript));
 const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
 const kit = createKitModel({ store, desk, shelves });
 const measure = createMeasureModel({
@@ -103,6 +107,7 @@ store.onNotice(({ message }) => {
 const applyUpdate = signal<(() => void) | null>(null);
 const isReadyOffline = signal(false);
 void registerServiceWorker(
+  trust(serviceWorker),
   {
     onUpdateReady(apply) {
       applyUpdate.value = apply;

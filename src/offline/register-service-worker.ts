@@ -21,11 +21,13 @@ export type ServiceWorkerOutcome = 'registered' | 'unsupported' | 'refused';
 /**
  * Registers the service worker that lies beside the page, and keeps an eye out for newer versions.
  *
+ * @param script the address of `sw.js`, such that the content security policy lets it through
  * @param beforeReload awaited for at most a second before this tab reloads; save drafts here. If
  *   it rejects, the reload goes ahead.
  * @returns what became of it; never rejects.
  */
 export async function registerServiceWorker(
+  script: string,
   handlers: ServiceWorkerHandlers,
   beforeReload: () => Promise<unknown> = async () => undefined,
 ): Promise<ServiceWorkerOutcome> {
@@ -43,9 +45,7 @@ export async function registerServiceWorker(
   void whenOfflineReady(container).then(() => handlers.onOfflineReady());
 
   try {
-    const workbox = new Workbox(new URL('./sw.js', document.baseURI).href, {
-      updateViaCache: 'none',
-    });
+    const workbox = new Workbox(script, { updateViaCache: 'none' });
     const registration = await workbox.register({ immediate: true });
     if (registration === undefined) return 'unsupported';
     // Workbox's own `waiting` event falls silent after the first update it takes for another tab's;
