@@ -1,6 +1,8 @@
 import { Workbox } from 'workbox-window';
 import { checkOnReturn } from './check-on-return';
+import { registerWhole } from './register-whole';
 import { reloadOnce } from './reload-once';
+import { onRepairElsewhere } from './repair-news';
 import { watchForUpdate } from './watch-for-update';
 import { whenOfflineReady } from './when-offline-ready';
 
@@ -31,6 +33,8 @@ export async function registerServiceWorker(
   handlers: ServiceWorkerHandlers,
   beforeReload: () => Promise<unknown> = async () => undefined,
 ): Promise<ServiceWorkerOutcome> {
+  // That build's worker takes itself away and loads the page anew: for ever, were it registered.
+  if (import.meta.env.LEEWAY_SELF_DESTROYING) return 'unsupported';
   if (!('serviceWorker' in navigator)) return 'unsupported';
   const container = navigator.serviceWorker;
   const reload = reloadOnce(beforeReload, () => location.reload());
@@ -45,8 +49,9 @@ export async function registerServiceWorker(
   void whenOfflineReady(container).then(() => handlers.onOfflineReady());
 
   try {
+    onRepairElsewhere(() => void reload());
     const workbox = new Workbox(script, { updateViaCache: 'none' });
-    const registration = await workbox.register({ immediate: true });
+    const registration = await registerWhole(() => workbox.register({ immediate: true }));
     if (registration === undefined) return 'unsupported';
     // Workbox's own `waiting` event falls silent after the first update it takes for another tab's;
     // a download that broke off would then never be offered again.
