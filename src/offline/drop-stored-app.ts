@@ -17,7 +17,7 @@ export const NOT_DROPPED: Readonly<Record<Exclude<DropOutcome, 'dropped'>, strin
 /**
  * Takes away the copy of the app that this device starts from, and never what the player keeps.
  * Without a server that would leave no app at all, so it is asked first: a service worker's script
- * is always fetched from the network, and one that is newer has to have fetched the whole app.
+ * is always fetched from the network, and one that is newer has to have fetched all that is new.
  */
 export async function dropStoredApp({
   serviceWorker,

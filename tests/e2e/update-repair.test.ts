@@ -43,6 +43,14 @@ const storedFiles = (page: Page) =>
     return files.flat();
   });
 
+/** Lets the time pass after which the page's way out is shown; gives that time, ms. */
+const passRescueDelay = (page: Page) =>
+  page.evaluate(() => {
+    const [appearing] = document.querySelector('#rescue')?.getAnimations() ?? [];
+    appearing?.finish();
+    return appearing?.effect?.getComputedTiming().delay;
+  });
+
 const keepsReading = async (page: Page) =>
   expect((await readRawDatabase(page)).stores.attempts).toEqual([CURVE_ATTEMPT]);
 
@@ -110,12 +118,13 @@ it('a version that does not start offers its own repair, and what is kept outliv
   await page.waitForFunction(() => document.querySelector('#app')?.childElementCount === 0);
   await page.locator('#rescue:not([hidden])').waitFor({ state: 'attached' });
   expect(await rescue.isVisible()).toBe(false);
-  await rescue.waitFor({ timeout: 12_000 });
+  expect(await passRescueDelay(page)).toBe(8000);
+  await rescue.waitFor();
   const broken = await versionOf(page);
 
-  // Half a release is no cure: a file that its worker asks for is not there.
+  // Half a release is no cure: a script that its worker asks for is not there.
   const half = await derive('half');
-  await rm(`${half}/favicon.svg`);
+  await rm(`${half}/assets/index-half----.js`);
   app.server.deploy(half);
   await rescue.click();
   await page.getByText('has no whole app to give').waitFor();
