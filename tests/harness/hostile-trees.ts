@@ -8,7 +8,7 @@ interface Place {
 }
 
 /** Markup that runs where it is taken for more than text. */
-export const MARKUP = '<img src="x" onerror="window.isOverrun=true"><script>isOverrun=1</script>';
+export const MARKUP = '<img src=x onerror=isOverrun=1><script>0</script>';
 
 const deep = (depth: number): unknown => (depth === 0 ? 0 : [deep(depth - 1)]);
 
