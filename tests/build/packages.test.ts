@@ -38,16 +38,13 @@ const FOR_TOOLS = [
 ];
 
 describe('the packages', () => {
-  it('that ship are those of the table in DEVELOPERS, and few', () => {
-    const table = readFileSync('DEVELOPERS.md', 'utf8').split('## Packages, and why')[1] ?? '';
-    const rows = [...table.matchAll(/^\| ([^|]+) \|/gm)].map(([, names = '']) => names.split(', '));
-    const named = rows.flat().map((name) => name.trim());
+  it('that ship are as many as DEVELOPERS says, and the first of its table', () => {
+    const [, section = ''] = readFileSync('DEVELOPERS.md', 'utf8').split('## Packages, and why');
+    expect(section).toContain('Four packages ship, those of the first three rows.');
+    const rows = [...section.matchAll(/^\| ([^|]+) \|/gm)].map(([, names = '']) => names);
     const shipped = Object.keys(asked.dependencies ?? {});
-    const tools = Object.keys(asked.devDependencies ?? {});
-    expect([...shipped, ...tools].filter((name) => !named.includes(name))).toEqual([]);
+    expect(rows.slice(1, 4).join(', ').split(', ').sort()).toEqual(shipped.sort());
     expect(shipped).toHaveLength(4);
-    const stated = /(\w+) packages ship/.exec(table)?.[1];
-    expect(stated).toBe('Four');
   });
 
   it.each([

@@ -76,6 +76,8 @@ function placesOf(tree: object): Place[] {
 
 /** As JSON.parse does it: `__proto__` becomes a field like any other. */
 function set(holder: Record<string, unknown>, key: string, value: unknown): void {
+  // A list has that one already, and for no JSON.
+  if (Array.isArray(holder) && key === 'length') return;
   Object.defineProperty(holder, key, {
     value,
     configurable: true,

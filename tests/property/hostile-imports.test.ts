@@ -98,7 +98,9 @@ it(
   CAMPAIGN_TIMEOUT_MS,
 );
 
-it(`reads ${CASES} hostile links as a place of the app, and the rest of them as text`, () => {
+it(`reads ${CASES} hostile links as a place of the app, and the rest of them as text`, {
+  timeout: CAMPAIGN_TIMEOUT_MS,
+}, () => {
   const random = seededRandom(20_261_126);
   const places = new Set<string>();
   for (let index = 0; index < CASES; index += 1) {
