@@ -55,6 +55,9 @@ function contentSecurityPolicy(): Plugin {
           "worker-src 'self'",
           "base-uri 'none'",
           "form-action 'none'",
+          // Text becomes a script, or markup, by no way but the one in src/offline/own-scripts.ts.
+          "require-trusted-types-for 'script'",
+          'trusted-types leeway',
         ].join('; ');
         return [
           {
@@ -68,6 +71,32 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
+/**
+ * Sends `rescue` beside the app as a script apart, and has the page start it first: a fault in the
+ * app's own script, even one that no browser can read, leaves it running.
+ */
+function rescueScript(): Plugin {
+  return {
+    name: 'rescue-script',
+    apply: 'build',
+    buildStart() {
+      this.emitFile({ type: 'chunk', id: 'src/rescue.ts', name: 'rescue' });
+    },
+    transformIndexHtml: {
+      order: 'post',
+      handler: (_, { bundle = {} }) => {
+        const rescue = Object.keys(bundle).find((file) => /\brescue-[\w-]+\.js$/.test(file));
+        if (!rescue) throw new Error('The build has no rescue script.');
+        const src = `./${rescue}`;
+        return [{ tag: 'script', attrs: { type: 'module', async: true, src }, injectTo: 'body' }];
+      },
+    },
+  };
+}
+
+/** A build that takes the stored app off every device that has one: see DEVELOPERS.md. */
+const selfDestroying = process.env.LEEWAY_SELF_DESTROYING === '1';
+
 export default defineConfig({
   // Every address is relative to the page, so dist works in any folder of any static host.
   base: './',
@@ -75,14 +104,17 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
+  define: { 'import.meta.env.LEEWAY_SELF_DESTROYING': JSON.stringify(selfDestroying) },
   plugins: [
     preact(),
     contentSecurityPolicy(),
+    rescueScript(),
     VitePWA({
       mode: 'production',
       strategies: 'generateSW',
       // An update waits until the player takes it; src/offline/ does the asking.
       registerType: 'prompt',
+      selfDestroying,
       injectRegister: false,
       manifest,
       includeManifestIcons: false,

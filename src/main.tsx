@@ -7,6 +7,8 @@ import { playAim } from './engine/aim/play-aim';
 import { solveAim } from './engine/aim/solve-aim';
 import { traceCueBall } from './engine/aim/trace-cue-ball';
 import { roomForError } from './engine/room/room-for-error';
+import { dropStoredApp } from './offline/drop-stored-app';
+import { trustOwnScripts } from './offline/own-scripts';
 import { registerServiceWorker } from './offline/register-service-worker';
 import { sharePort } from './sensors/share-port';
 import { createSaveGate } from './state/backup/save-gate';
@@ -20,6 +22,7 @@ import { createAwakeModel } from './state/measure/awake-model';
 import { createMeasureModel } from './state/measure/create-measure-model';
 import { knownAlongShot } from './state/measure/known-along-shot';
 import { noteRecentShots } from './state/note-recent-shots';
+import { createRepairModel } from './state/repair-model';
 import { createRoomModel } from './state/room-model';
 import { createShotModel } from './state/shot-model';
 import { findDigest } from './store/backup/find-digest';
@@ -29,13 +32,16 @@ import { App } from './ui/App';
 import { createLaterAtRest } from './ui/later-at-rest';
 import { createRouter } from './ui/route';
 import { createEnginePool } from './worker/engine-pool';
+import engineScript from './worker/engine-worker?worker&url';
 import { findEngineWorker, workerCount } from './worker/find-engine-worker';
 import { createFitClient } from './worker/fit-client';
 
 const gate = createSaveGate(createStore());
 const { store } = gate;
 const { desk: loadedDesk, shelves, attempts, positions } = await store.loadAll();
-const makeWorker = findEngineWorker();
+const serviceWorker = new URL('./sw.js', document.baseURI).href;
+const trust = trustOwnScripts([engineScript, serviceWorker]);
+const makeWorker = findEngineWorker(trust(engineScript));
 const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
 const kit = createKitModel({ store, desk, shelves });
 const measure = createMeasureModel({
@@ -83,6 +89,7 @@ const choose = createChooseModel({
 noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
 
 const flush = () => Promise.all([desk.flush(), kit.flush(), measure.flush(), choose.flush()]);
+const reload = () => location.reload();
 const backup = createBackupModel({
   gate,
   flush,
@@ -90,7 +97,7 @@ const backup = createBackupModel({
   digest: findDigest(),
   undone: createUndoneMark(() => globalThis.localStorage ?? null),
   now: Date.now,
-  reload: () => location.reload(),
+  reload,
 });
 
 const storageLines = signal<readonly string[]>([]);
@@ -103,6 +110,7 @@ store.onNotice(({ message }) => {
 const applyUpdate = signal<(() => void) | null>(null);
 const isReadyOffline = signal(false);
 void registerServiceWorker(
+  trust(serviceWorker),
   {
     onUpdateReady(apply) {
       applyUpdate.value = apply;
@@ -126,6 +134,7 @@ render(
       effects: computed(() => kitEffects(knownKit.value, solveAim)),
       measure,
       backup,
+      repair: createRepairModel({ drop: dropStoredApp, flush, reload }),
       sensors: { awake: createAwakeModel(window), nowMs: Date.now },
       desk,
       router: createRouter(window),

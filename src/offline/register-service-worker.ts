@@ -1,6 +1,8 @@
 import { Workbox } from 'workbox-window';
 import { checkOnReturn } from './check-on-return';
+import { registerWhole } from './register-whole';
 import { reloadOnce } from './reload-once';
+import { onRepairElsewhere } from './repair-news';
 import { watchForUpdate } from './watch-for-update';
 import { whenOfflineReady } from './when-offline-ready';
 
@@ -21,14 +23,18 @@ export type ServiceWorkerOutcome = 'registered' | 'unsupported' | 'refused';
 /**
  * Registers the service worker that lies beside the page, and keeps an eye out for newer versions.
  *
+ * @param script the address of `sw.js`, such that the content security policy lets it through
  * @param beforeReload awaited for at most a second before this tab reloads; save drafts here. If
  *   it rejects, the reload goes ahead.
  * @returns what became of it; never rejects.
  */
 export async function registerServiceWorker(
+  script: string,
   handlers: ServiceWorkerHandlers,
   beforeReload: () => Promise<unknown> = async () => undefined,
 ): Promise<ServiceWorkerOutcome> {
+  // That build's worker takes itself away and loads the page anew: for ever, were it registered.
+  if (import.meta.env.LEEWAY_SELF_DESTROYING) return 'unsupported';
   if (!('serviceWorker' in navigator)) return 'unsupported';
   const container = navigator.serviceWorker;
   const reload = reloadOnce(beforeReload, () => location.reload());
@@ -43,10 +49,9 @@ export async function registerServiceWorker(
   void whenOfflineReady(container).then(() => handlers.onOfflineReady());
 
   try {
-    const workbox = new Workbox(new URL('./sw.js', document.baseURI).href, {
-      updateViaCache: 'none',
-    });
-    const registration = await workbox.register({ immediate: true });
+    onRepairElsewhere(() => void reload());
+    const workbox = new Workbox(script, { updateViaCache: 'none' });
+    const registration = await registerWhole(() => workbox.register({ immediate: true }));
     if (registration === undefined) return 'unsupported';
     // Workbox's own `waiting` event falls silent after the first update it takes for another tab's;
     // a download that broke off would then never be offered again.

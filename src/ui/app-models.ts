@@ -6,6 +6,7 @@ import type { KitEffects } from '../state/kit-effects';
 import type { KitModel } from '../state/kit-model';
 import type { AwakeModel } from '../state/measure/awake-model';
 import type { MeasureModel } from '../state/measure/measure-model';
+import type { RepairModel } from '../state/repair-model';
 import type { RoomModel } from '../state/room-model';
 import type { ShotModel } from '../state/shot-model';
 import type { Router } from './route';
@@ -41,6 +42,8 @@ export interface AppModels {
   readonly sensors: SensorModels;
   /** A copy of everything, out of here and back in. */
   readonly backup: BackupModel;
+  /** The app itself, fetched anew. */
+  readonly repair: RepairModel;
   readonly desk: DeskModel;
   readonly router: Router;
   readonly news: PlatformNews;

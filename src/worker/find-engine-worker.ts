@@ -1,7 +1,11 @@
-/** How to start the engine beside the page; null where the browser has no workers. */
-export function findEngineWorker(): (() => Worker) | null {
+/**
+ * How to start the engine beside the page; null where the browser has no workers.
+ *
+ * @param script the address of `engine-worker`, such that the content security policy lets it through
+ */
+export function findEngineWorker(script: string): (() => Worker) | null {
   if (!('Worker' in globalThis)) return null;
-  return () => new Worker(new URL('./engine-worker.ts', import.meta.url), { type: 'module' });
+  return () => new Worker(script, { type: 'module' });
 }
 
 /** More would only take the phone's breath away. */

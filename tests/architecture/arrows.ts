@@ -32,6 +32,8 @@ const PLACES: Readonly<Record<string, Place>> = {
     from: ['engine', ...MIDDLE, 'state', 'ui'],
     packages: ['preact', '@preact/signals'],
   },
+  // It must run whatever becomes of the rest.
+  'rescue.ts': { from: ['offline'], packages: [] },
   headless: { from: ['engine'], packages: ['node:*'] },
 };
 

@@ -42,7 +42,8 @@ export function parseSource(path: string, text: string): SourceFile {
   const { staticImports, staticExports } = parsed.module;
 
   const imports = staticImports.map(({ moduleRequest, entries }) => ({
-    specifier: moduleRequest.value,
+    // What follows a question mark tells the bundler how to take the file.
+    specifier: moduleRequest.value.replace(/\?.*$/, ''),
     typesOnly: entries.length > 0 && entries.every(({ isType }) => isType),
   }));
   const reExports = staticExports.flatMap(({ entries }) =>

@@ -26,6 +26,8 @@ describe('the content security policy', () => {
     expect(policy.get('base-uri')).toBe("'none'");
     expect(policy.get('form-action')).toBe("'none'");
     expect(policy.has('connect-src')).toBe(false);
+    expect(policy.get('require-trusted-types-for')).toBe("'script'");
+    expect(policy.get('trusted-types')).toBe('leeway');
     expect([...policy.values()].join(' ')).not.toMatch(/unsafe|https?:|data:|blob:|\*/);
   });
 

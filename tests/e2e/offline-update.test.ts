@@ -3,12 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { buildNextVersion, NEXT_VERSION_MARK } from '../harness/build-next-version';
+import { deriveVersion } from '../harness/derive-version';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
+import { lookForUpdate, updateButton } from '../harness/update-at-hand';
 
 let next: string;
 beforeAll(async () => {
-  next = await buildNextVersion();
+  next = await deriveVersion('next');
 });
 afterAll(() => rm(next, { recursive: true, force: true }));
 
@@ -114,19 +115,8 @@ describe('an update whose download breaks off', () => {
   });
 });
 
-const updateButton = (page: Page) => page.getByRole('button', { name: 'Update now' });
-
-/** What the app itself does when it comes back into view. */
-const lookForUpdate = (page: Page) =>
-  page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    await registration.update();
-  });
-
 const versionOf = async (page: Page) =>
-  (await page.evaluate(() => document.documentElement.dataset.version)) === NEXT_VERSION_MARK
-    ? 'next'
-    : 'this';
+  (await page.evaluate(() => document.documentElement.dataset.version)) ?? 'this';
 
 const untilVersion = (page: Page, version: 'next') =>
   expect.poll(() => versionOf(page).catch(() => 'loading'), { timeout: 20_000 }).toBe(version);

@@ -4,6 +4,8 @@ import { launchBrowser, PHONE } from './launch-browser';
 import { type StaticServer, startStaticServer } from './static-server';
 
 export interface OpenAppOptions {
+  /** The build to serve; left out, the present one. */
+  readonly folder?: string;
   /** Where on the host the app lies; begins and ends with a slash. */
   readonly basePath?: string;
   /** What follows the base path, such as `#kit`. */
@@ -23,8 +25,8 @@ export interface OpenApp {
 
 /** Serves the built app on a free port and opens it in a fresh phone, empty of any data. */
 export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
-  const { basePath = '/', hash = '', context: over = {} } = options;
-  const server = await startStaticServer({ folder: 'dist', basePath });
+  const { folder = 'dist', basePath = '/', hash = '', context: over = {} } = options;
+  const server = await startStaticServer({ folder, basePath });
   const browser = await launchBrowser();
   const context = await browser.newContext({ ...PHONE, ...over });
   const guard = guardContext(context, server.origin);

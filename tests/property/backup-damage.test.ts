@@ -18,7 +18,7 @@ import { CONTENTS, MY_CUE } from '../store/backup/invented-contents';
 import { sealed } from '../store/backup/resealed';
 import { newDevice, newDraftStorage } from '../store/new-device';
 
-const FILES = campaignSize(200, 2000);
+const FILES = campaignSize(60, 2000);
 
 let store: StorePort;
 let text: string;

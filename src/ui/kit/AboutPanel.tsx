@@ -1,5 +1,6 @@
 import type { AppModels } from '../app-models';
 import { PanelHeader } from './PanelHeader';
+import { RepairPart } from './RepairPart';
 
 /** What a newcomer to the pictures and the words needs, and no more. */
 const WORDS = [
@@ -54,6 +55,7 @@ export function AboutPanel({ app }: { app: AppModels }) {
             </div>
           ))}
         </dl>
+        <RepairPart repair={app.repair} />
       </div>
     </>
   );

@@ -114,7 +114,7 @@ describe('a pool of workers', () => {
 
   it('finds no worker here, where the platform has none', () => {
     expect('Worker' in globalThis).toBe(false);
-    expect(findEngineWorker()).toBeNull();
+    expect(findEngineWorker('engine.js')).toBeNull();
   });
 
   it.each([

@@ -1,0 +1,14 @@
+/** What tabs of one app hear of each other by: another folder of the host is another app. */
+const channelOf = () => new BroadcastChannel(new URL('./', document.baseURI).href);
+
+/** Tells the other tabs that their stored app is gone. */
+export function tellOfRepair(): void {
+  const channel = channelOf();
+  channel.postMessage('repaired');
+  channel.close();
+}
+
+/** Calls back when another tab has taken the stored app away. */
+export function onRepairElsewhere(hear: () => void): void {
+  channelOf().addEventListener('message', hear);
+}

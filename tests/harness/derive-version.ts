@@ -1,0 +1,50 @@
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+/**
+ * Makes another release of the built app: its page and its script differ from those in dist, and
+ * have hashes of their own in the service worker's list, as those of a later build do.
+ *
+ * @param name what the page says of itself in `data-version`, once its script runs to the end
+ * @param rewrite makes the entry script of the one in dist; left out, it stays as it is
+ * @returns the folder, which the caller removes.
+ */
+export async function deriveVersion(
+  name: string,
+  rewrite: (script: string) => string = (script) => script,
+): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), `leeway-${name}-`));
+  await cp('dist', folder, { recursive: true });
+  const entry = await entryOf(folder);
+  const renamed = `index-${name.padEnd(8, '-').slice(0, 8)}.js`;
+
+  const script = await readFile(join(folder, 'assets', entry), 'utf8');
+  const mark = `\ndocument.documentElement.dataset.version = ${JSON.stringify(name)};\n`;
+  await writeFile(join(folder, 'assets', renamed), rewrite(script) + mark);
+  await rm(join(folder, 'assets', entry));
+  await change(folder, 'index.html', (page) => page.replace(entry, renamed));
+  await change(folder, 'sw.js', (worker) =>
+    worker
+      .replace(entry, renamed)
+      .replace(/\{url:"index\.html",revision:"\w+"\}/, `{url:"index.html",revision:"${name}"}`),
+  );
+  return folder;
+}
+
+async function entryOf(folder: string): Promise<string> {
+  const page = await readFile(join(folder, 'index.html'), 'utf8');
+  const entry = (await readdir(join(folder, 'assets'))).find(
+    (file) => file.startsWith('index-') && file.endsWith('.js') && page.includes(file),
+  );
+  if (!entry) throw new Error('The page starts no script of that name');
+  return entry;
+}
+
+/** @throws Error where there is nothing to change: the version would pass for the one it was. */
+async function change(folder: string, file: string, edit: (text: string) => string) {
+  const text = await readFile(join(folder, file), 'utf8');
+  const changed = edit(text);
+  if (changed === text) throw new Error(`${file} has nothing of that kind in it`);
+  await writeFile(join(folder, file), changed);
+}

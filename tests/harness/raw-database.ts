@@ -1,0 +1,47 @@
+import type { Page } from 'playwright-core';
+
+/** All that lies in the app's database, as it lies there. */
+export interface RawDatabase {
+  readonly version: number;
+  readonly stores: Readonly<Record<string, readonly Record<string, unknown>[]>>;
+}
+
+/** Reads every row of the app's database, by no code of the app's own. */
+export async function readRawDatabase(page: Page): Promise<RawDatabase> {
+  return await page.evaluate(async () => {
+    const done = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const database = await done(indexedDB.open('leeway'));
+    const names = [...database.objectStoreNames];
+    const transaction = database.transaction(names);
+    const rows = await Promise.all(
+      names.map(async (name) => [name, await done(transaction.objectStore(name).getAll())]),
+    );
+    database.close();
+    return { version: database.version, stores: Object.fromEntries(rows) };
+  });
+}
+
+/** Puts rows into one of its stores, in the form they are given. */
+export async function putRawRows(page: Page, store: string, rows: readonly object[]) {
+  await page.evaluate(
+    ([name, given]) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('leeway');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const transaction = opening.result.transaction(name, 'readwrite');
+          for (const row of given) transaction.objectStore(name).put(row);
+          transaction.onabort = () => reject(transaction.error);
+          transaction.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+    [store, rows] as const,
+  );
+}

@@ -1,0 +1,33 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { untilRendered } from './open-app';
+
+/** What a newer version is taken with. */
+export const updateButton = (page: Page) => page.getByRole('button', { name: 'Update now' });
+
+/** What the app itself does when it comes back into view. */
+export const lookForUpdate = (page: Page) =>
+  page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    await registration.update();
+  });
+
+/** Counts how often a page is loaded from now on; a change of its hash is no load. */
+export function countLoads(page: Page): { readonly loads: number } {
+  const counted = { loads: 0 };
+  page.on('domcontentloaded', () => {
+    counted.loads += 1;
+  });
+  return counted;
+}
+
+/** Another tab of the same browser, with the app open in it. */
+export async function openTab(context: BrowserContext, url: string): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(url);
+  await untilRendered(page);
+  return page;
+}
+
+/** The script that the page was started by: it differs between any two versions. */
+export const versionOf = (page: Page) =>
+  page.evaluate(() => document.querySelector<HTMLScriptElement>('script[src*="index-"]')?.src);
