@@ -3,6 +3,7 @@ import type { AimAnswer, Shot } from '../../src/engine/aim/shot';
 import { solveAim } from '../../src/engine/aim/solve-aim';
 import { DEFAULT_KIT } from '../../src/engine/model/kit';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
+import { chanceWords } from '../../src/ui/shot/room-words';
 import { radOf } from '../../src/units/angle-degrees';
 import { ENGINES } from '../harness/engines/engine-page';
 import { eventually, fill, tapButton, textOf } from '../harness/engines/engine-thumb';
@@ -91,7 +92,7 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     const sdM = toBallM * (Math.tan(answer.aimRad + certainty.aimSdRad) - Math.tan(answer.aimRad));
     const sure = `aim ±${Math.round(sdM * 1000)} mm: cue not measured`;
     await eventually(() => textOf(page, '.why-certainty')).toBe(sure);
-    const often = `goes about 1 in ${Math.round(1 / chance.share)}`;
+    const often = `goes ${chanceWords(chance.share)}`;
     await eventually(() => textOf(page, '.why-chance')).toBe(often);
   });
 

@@ -9,6 +9,11 @@ export interface EnginePage {
   /** Goes to an address and waits for its load, as from the address bar of a new tab. */
   open(url: string): Promise<void>;
   reload(): Promise<void>;
+  /**
+   * Goes to an address at a phone's width: in a frame, where the window is wider, on a page of the
+   * same origin that there is none of. What it evaluates, it evaluates there, until the next `open`.
+   */
+  openNarrow(url: string): Promise<void>;
   /** Runs a function in the page. It sees nothing but the page and its argument. */
   readonly evaluate: Page['evaluate'];
   /** Touches a place of the screen, or clicks there where the driver knows no fingers. */

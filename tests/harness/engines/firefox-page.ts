@@ -26,13 +26,15 @@ export async function openFirefox(): Promise<EnginePage> {
 
 function firefoxPage(browser: Browser, page: Page, downloads: string): EnginePage {
   const problems = watch(page);
+  const open = async (url: string) => {
+    await page.goto('about:blank');
+    await page.goto(url);
+  };
   return {
     engine: 'Firefox',
     downloads,
-    open: async (url) => {
-      await page.goto('about:blank');
-      await page.goto(url);
-    },
+    open,
+    openNarrow: open,
     reload: async () => {
       await page.reload();
     },

@@ -1,3 +1,4 @@
+import type { OpenAppOptions } from '../open-app';
 import { type StaticServer, startStaticServer } from '../static-server';
 import type { EngineName, EnginePage } from './engine-page';
 import { untilRendered } from './engine-thumb';
@@ -15,8 +16,11 @@ export interface EngineApp {
 }
 
 /** Serves the built app on a free port and opens it in a fresh browser of that engine. */
-export async function openInEngine(engine: EngineName, hash = ''): Promise<EngineApp> {
-  const server = await startStaticServer({ folder: 'dist' });
+export async function openInEngine(
+  engine: EngineName,
+  { basePath = '/', hash = '' }: Pick<OpenAppOptions, 'basePath' | 'hash'> = {},
+): Promise<EngineApp> {
+  const server = await startStaticServer({ folder: 'dist', basePath });
   const page = await OPEN[engine]();
   const goTo = async (place: string) => {
     await page.open(server.url + place);

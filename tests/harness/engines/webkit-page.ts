@@ -28,13 +28,20 @@ function webkitPage(webkit: WebKitProcess, driver: WebDriver): EnginePage {
     await go();
     await evaluate(noteProblems);
   };
+  const goTo = async (url: string) => {
+    await driver.post('/frame', { id: null });
+    await driver.post('/url', { url: 'about:blank' });
+    await driver.post('/url', { url });
+  };
   return {
     engine: 'WebKit',
     downloads: webkit.home,
-    open: (url) =>
+    open: (url) => leave(() => goTo(url)),
+    openNarrow: (url) =>
       leave(async () => {
-        await driver.post('/url', { url: 'about:blank' });
-        await driver.post('/url', { url });
+        await goTo(new URL('/nowhere', url).href);
+        await evaluate(frameOf, { url, ...PHONE_SIZE });
+        await driver.post('/frame', { id: 0 });
       }),
     reload: () => leave(() => driver.post('/refresh', {})),
     evaluate,
@@ -106,6 +113,17 @@ function keysOver(text: string): object {
       ...[...text].flatMap(press),
     ],
   };
+}
+
+/** Fills the page with a frame of a phone's size, and waits until it has loaded. */
+async function frameOf({ url, width, height }: { url: string; width: number; height: number }) {
+  const frame = document.createElement('iframe');
+  Object.assign(frame, { src: url, width, height });
+  frame.style.cssText = 'position: fixed; inset: 0 auto auto 0; border: 0;';
+  document.body.replaceChildren(frame);
+  await new Promise((resolve) => {
+    frame.onload = resolve;
+  });
 }
 
 interface Noting {
