@@ -21,9 +21,9 @@ describe.each(ENGINES)('choosing in %s', (engine) => {
     await tapButton(page, /^Positions/);
     await tap(page, { css: '.record-choose', name: new RegExp(example.name) });
     await waitFor(page, { css: '.choose-place' });
-    expect(await page.evaluate(() => document.querySelectorAll('.board-ball').length)).toBe(
-      example.balls.length,
-    );
+    await eventually(() =>
+      page.evaluate(() => document.querySelectorAll('.board-ball').length),
+    ).toBe(example.balls.length);
     await tapButton(page, 'Ways');
     await tapButton(page, /^Compare/);
     await expect

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ENGINES, type EnginePage, PHONE_SIZE } from '../harness/engines/engine-page';
 import { settle, untilRendered } from '../harness/engines/engine-thumb';
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+import { provokeProblems } from '../harness/engines/provoke-problems';
 import { cutOffText, sidewaysFaults, smallTargets } from '../harness/layout-faults';
 import { SCREENS } from '../harness/screens';
 
@@ -43,13 +44,7 @@ describe.each(ENGINES)('every screen in %s', (engine) => {
   it('says nothing is wrong, and would say so', async () => {
     expect(await page.problems()).toEqual([]);
     await page.open(app.server.url);
-    await page.evaluate(() => {
-      console.error('invented');
-      setTimeout(() => {
-        throw new Error('thrown for a test');
-      });
-      document.body.append(Object.assign(new Image(), { src: 'http://elsewhere.invalid/a.png' }));
-    });
+    await page.evaluate(provokeProblems);
     await expect
       .poll(() => page.problems())
       .toEqual(

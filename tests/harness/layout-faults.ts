@@ -25,7 +25,14 @@ export async function cutOffText(page: Pick<Page, 'evaluate'>): Promise<string[]
     for (const element of document.querySelectorAll<HTMLElement>('#app *:not(svg *)')) {
       if (element.matches('.visually-hidden, [type="range"]')) continue;
       const { overflowX, overflowY } = getComputedStyle(element);
-      const isTooWide = element.scrollWidth > element.clientWidth + 1;
+      const within = document.createRange();
+      within.selectNodeContents(element);
+      // WebKit counts the padding behind what reaches into it.
+      const reachesOut =
+        within.getBoundingClientRect().right > element.getBoundingClientRect().right + 1;
+      const scrollsAcross = overflowX === 'auto' || overflowX === 'scroll';
+      const isTooWide =
+        element.scrollWidth > element.clientWidth + 1 && (reachesOut || scrollsAcross);
       const isTooHigh = element.scrollHeight > element.clientHeight + 1;
       const cutsAcross = isTooWide && overflowX !== 'visible';
       const cutsDown = isTooHigh && (overflowY === 'hidden' || overflowY === 'clip');

@@ -20,16 +20,20 @@ export interface Found {
  */
 export function whereIs(asked: { css: string; source: string; name?: string }): Found | null {
   for (const element of document.querySelectorAll<HTMLElement>(asked.css)) {
-    const label = element.getAttribute('aria-label') ?? element.textContent ?? '';
+    const spoken = element.cloneNode(true) as HTMLElement;
+    for (const silent of spoken.querySelectorAll('[aria-hidden="true"]')) silent.remove();
+    const label = element.getAttribute('aria-label') ?? spoken.textContent;
     const name = label.replace(/\s+/g, ' ').trim();
     if (asked.name !== undefined && asked.name !== name) continue;
     if (asked.source !== '' && !new RegExp(asked.source).test(name)) continue;
-    const first = element.getBoundingClientRect();
-    if (first.width === 0 || first.height === 0) continue;
-    if (first.top < 0 || first.bottom > innerHeight) element.scrollIntoView({ block: 'center' });
-    const { left, top, width, height } = element.getBoundingClientRect();
-    const [x, y] = [left + width / 2, top + height / 2];
-    return { x, y, isOnTop: element.contains(document.elementFromPoint(x, y)) };
+    const middle = () => {
+      const { left, top, width, height } = element.getBoundingClientRect();
+      const [x, y] = [left + width / 2, top + height / 2];
+      return { x, y, isOnTop: element.contains(document.elementFromPoint(x, y)) };
+    };
+    if (element.getBoundingClientRect().height === 0) continue;
+    if (!middle().isOnTop) element.scrollIntoView({ block: 'center' });
+    return middle();
   }
   return null;
 }
