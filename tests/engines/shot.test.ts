@@ -10,30 +10,52 @@ import { eventually, fill, tapButton, textOf } from '../harness/engines/engine-t
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
 import { openTile, readFigures } from '../harness/engines/read-figures';
 import { engineRoom } from '../harness/read-room';
-import { between, seededRandom } from '../harness/seeded-random';
+import { between, type Random, seededRandom } from '../harness/seeded-random';
 
 /** Figures as a person types them. */
-type Typed = Record<'distance' | 'cut' | 'speed' | 'raised' | 'side' | 'height', string>;
+type Typed = Readonly<Record<Input, string>>;
+type Input = (typeof INPUTS)[number];
 
+const INPUTS = ['distance', 'cut', 'speed', 'raised', 'side', 'height'] as const;
 const SHOTS = 12;
 
-/** Invented shots that the engine answers, from a fixed seed. */
-function shotsToType(): { typed: Typed; answer: AimAnswer }[] {
+/** Invented shots that the engine answers, from a fixed seed: each changes two inputs of the last. */
+function shotsToType(): { changed: readonly Input[]; typed: Typed; answer: AimAnswer }[] {
   const random = seededRandom(20261125);
-  const shots = [];
+  let typed = randomInputs(random);
+  const shots = [{ changed: INPUTS as readonly Input[], typed, answer: answered(typed) }];
   while (shots.length < SHOTS) {
-    const typed: Typed = {
-      distance: between(random, 0.3, 1.9).toFixed(2),
-      cut: between(random, 1, 60).toFixed(0),
-      speed: between(random, 1.2, 4).toFixed(1),
-      raised: between(random, 0, 15).toFixed(0),
-      side: between(random, -0.4, 0.4).toFixed(2),
-      height: between(random, -0.25, 0.25).toFixed(2),
-    };
-    const answer = solveAim(shotOf(typed), DEFAULT_KIT);
-    if (answer.ok) shots.push({ typed, answer });
+    const changed = INPUTS.filter((_, index) => index % 3 === shots.length % 3);
+    const drawn = randomInputs(random);
+    typed = { ...typed, ...Object.fromEntries(changed.map((input) => [input, drawn[input]])) };
+    shots.push({ changed, typed, answer: answered(typed) });
   }
   return shots;
+}
+
+/** Where each is typed. */
+const FIELDS: Readonly<Record<Input, readonly [tile: string, field: string]>> = {
+  distance: ['distance', 'Distance'],
+  cut: ['cut', 'Cut'],
+  speed: ['speed', 'Speed off the tip'],
+  raised: ['raised', 'Cue raised'],
+  side: ['tip', 'Side, radii, plus is right'],
+  height: ['tip', 'Height, radii, plus is up'],
+};
+
+const randomInputs = (random: Random): Typed => ({
+  distance: between(random, 0.3, 1.9).toFixed(2),
+  cut: between(random, 1, 60).toFixed(0),
+  speed: between(random, 1.2, 4).toFixed(1),
+  raised: between(random, 0, 15).toFixed(0),
+  side: between(random, -0.4, 0.4).toFixed(2),
+  height: between(random, -0.25, 0.25).toFixed(2),
+});
+
+function answered(typed: Typed): AimAnswer {
+  const answer = solveAim(shotOf(typed), DEFAULT_KIT);
+  if (!answer.ok) throw new Error(answer.message);
+  return answer;
 }
 
 const shotOf = (typed: Typed): Shot => ({
@@ -66,19 +88,10 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     await app?.close();
   });
 
-  async function type({ distance, cut, speed, raised, side, height }: Typed): Promise<void> {
-    const { page } = app;
-    await openTile(page, 'distance');
-    await fill(page, 'Distance', distance);
-    await openTile(page, 'cut');
-    await fill(page, 'Cut', cut);
-    await openTile(page, 'speed');
-    await fill(page, 'Speed off the tip', speed);
-    await openTile(page, 'raised');
-    await fill(page, 'Cue raised', raised);
-    await openTile(page, 'tip');
-    await fill(page, 'Side, radii, plus is right', side);
-    await fill(page, 'Height, radii, plus is up', height);
+  async function type(input: Input, figure: string): Promise<void> {
+    const [tile, field] = FIELDS[input];
+    await openTile(app.page, tile);
+    await fill(app.page, field, figure);
   }
 
   it('opens with the worked example, how sure it is and how often it goes', async () => {
@@ -100,8 +113,8 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     const { page } = app;
     const read = [];
     const shots = shotsToType();
-    for (const { typed } of shots) {
-      await type(typed);
+    for (const { typed, changed } of shots) {
+      for (const input of changed) await type(input, typed[input]);
       read.push({ typed, ...(await readFigures(page)) });
     }
     expect(read).toMatchObject(shots.map(({ typed, answer }) => ({ typed, ...figuresOf(answer) })));

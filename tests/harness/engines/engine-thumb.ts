@@ -28,7 +28,7 @@ export async function seen(page: EnginePage, target: Target): Promise<boolean> {
 /** Touches the middle of an element. Throws where that lies under something else. */
 export async function tap(page: EnginePage, target: Target): Promise<void> {
   const found = await vi.waitFor(async () => {
-    const at = await locate(page, target);
+    const at = await locate(page, target, true);
     if (!at?.isOnTop) throw new Error(`${target.css} ${target.name ?? ''} cannot be touched`);
     return at;
   }, PATIENCE);
@@ -77,8 +77,9 @@ export async function settle(page: EnginePage): Promise<void> {
   );
 }
 
-function locate(page: EnginePage, { css, name }: Target): Promise<Found | null> {
+function locate(page: EnginePage, { css, name }: Target, brings = false): Promise<Found | null> {
   const source = name instanceof RegExp ? name.source : '';
-  const asked = name instanceof RegExp ? { css, source } : { css, source, name };
-  return page.evaluate(whereIs, asked as { css: string; source: string; name: string });
+  const asked = { css, source, brings };
+  // A driver may make null of what is undefined.
+  return page.evaluate(whereIs, typeof name === 'string' ? { ...asked, name } : asked);
 }

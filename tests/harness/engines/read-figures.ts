@@ -1,11 +1,13 @@
 import type { EnginePage } from './engine-page';
-import { eventually, seen, settle, tap } from './engine-thumb';
+import { seen, settle, tap, waitFor } from './engine-thumb';
 
-/** Opens the control of one input of a shot by its tile. */
+/** Opens the control of one input of a shot by its tile, unless it is open. */
 export async function openTile(page: EnginePage, input: string): Promise<void> {
   const tile = `[data-opens="${input}"]`;
+  const opened = { css: `${tile}[aria-expanded="true"]` };
+  if (await seen(page, opened)) return;
   await tap(page, { css: tile });
-  await eventually(() => seen(page, { css: `${tile}[aria-expanded="true"]` })).toBe(true);
+  await waitFor(page, opened);
 }
 
 /** The figures beside the answer by what they are told from: "18 mm left". */
