@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ENGINES, type EnginePage, PHONE_SIZE } from '../harness/engines/engine-page';
-import { settle, untilRendered } from '../harness/engines/engine-thumb';
+import { settle, untilRendered, waitFor } from '../harness/engines/engine-thumb';
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
 import { provokeProblems } from '../harness/engines/provoke-problems';
 import { cutOffText, sidewaysFaults, smallTargets } from '../harness/layout-faults';
@@ -39,6 +39,19 @@ describe.each(ENGINES)('every screen in %s', (engine) => {
     }
     expect(faults).toEqual([]);
     expect(titles.size).toBe(SCREENS.length);
+  });
+
+  it('keeps each figure of the answer and its side on one line', async () => {
+    await page.open(app.server.url);
+    await untilRendered(page);
+    await waitFor(page, { css: '.answer-others li' });
+    const lines = await page.evaluate(() =>
+      [...document.querySelectorAll('.answer-others li')].map((row) => {
+        const { lineHeight } = getComputedStyle(row);
+        return row.getBoundingClientRect().height / Number.parseFloat(lineHeight);
+      }),
+    );
+    expect(lines.map(Math.round)).toEqual([1, 1, 1, 1]);
   });
 
   it('says nothing is wrong, and would say so', async () => {
