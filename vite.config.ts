@@ -101,6 +101,8 @@ export default defineConfig({
   // Every address is relative to the page, so dist works in any folder of any static host.
   base: './',
   build: {
+    // The oldest browsers it has to work in; iOS gives every browser Safari's engine.
+    target: ['chrome111', 'firefox115', 'safari16.4', 'ios16.4'],
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },

@@ -65,6 +65,11 @@ export default defineConfig(({ mode }) => ({
       browserProject('e2e', 2, { include: ['tests/e2e/**/*.test.ts'], exclude: TIMED }),
       // One browser at a time: timings mean nothing otherwise.
       browserProject('e2e-timed', 3, { include: TIMED, fileParallelism: false }),
+      // Two engines more, side by side.
+      browserProject('engines', 4, {
+        include: ['tests/engines/**/*.test.ts'],
+        globalSetup: ['tests/harness/engines-setup.ts'],
+      }),
     ],
   },
 }));

@@ -1,6 +1,6 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Canvas } from '../diagram/canvas';
 
 /** Share of the page's text size that drawings use. */
@@ -11,7 +11,8 @@ const UNMEASURED: Canvas = { widthPx: 360, heightPx: 180, textPx: 13 };
 export function useCanvas(): [RefObject<HTMLDivElement | null>, ReadonlySignal<Canvas>] {
   const holder = useRef<HTMLDivElement>(null);
   const canvas = useSignal<Canvas>(UNMEASURED);
-  useEffect(() => {
+  // Before the first frame is painted: nothing is drawn at a size that is not its own.
+  useLayoutEffect(() => {
     const element = holder.current;
     if (!element) return;
     const measure = () => {

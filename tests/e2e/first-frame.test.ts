@@ -21,3 +21,25 @@ it('is dark before any stylesheet or script has come, even on a light system', a
   });
   expect(root).toEqual({ background: `rgb(${channels.join(', ')})`, fromStylesheet: '' });
 });
+
+it('has its drawings at their own size in the first frame that shows them', async () => {
+  const { page } = app;
+  await page.addInitScript(() => {
+    const look = () => {
+      const drawings = [...document.querySelectorAll('.overhead-drawing, .shooter-diagram')];
+      if (drawings.length === 0) {
+        requestAnimationFrame(look);
+        return;
+      }
+      const sizes = drawings.map((drawing) => {
+        const svg = drawing.querySelector('svg');
+        return `${svg?.getAttribute('width')} of ${svg?.parentElement?.clientWidth}`;
+      });
+      document.documentElement.dataset.firstSizes = sizes.join(', ');
+    };
+    requestAnimationFrame(look);
+  });
+  await page.reload();
+  const sizes = () => page.evaluate(() => document.documentElement.dataset.firstSizes ?? '');
+  await expect.poll(sizes).toMatch(/^(\d+) of \1, (\d+) of \2$/);
+});

@@ -1,12 +1,12 @@
 import { execFile } from 'node:child_process';
-import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
+import { aptInstall, INSTALL_TIMEOUT_MS, isRoot } from './apt-install';
+import { programStarts } from './program-starts';
 import { usualChromiumPlaces } from './usual-chromium-places';
 
 const run = promisify(execFile);
-const INSTALL_TIMEOUT_MS = 8 * 60_000;
 
 /**
  * The path of a Chromium that starts. Takes the one named by LEEWAY_CHROMIUM, else one installed
@@ -17,7 +17,7 @@ const INSTALL_TIMEOUT_MS = 8 * 60_000;
 export async function getChromium(): Promise<string> {
   const named = process.env.LEEWAY_CHROMIUM;
   if (named) {
-    if (await starts(named)) return named;
+    if (await programStarts(named)) return named;
     throw new Error(`LEEWAY_CHROMIUM names ${named}, which does not start: please correct it.`);
   }
   const found = (await findInstalled()) ?? (await installOne());
@@ -30,22 +30,9 @@ export async function getChromium(): Promise<string> {
 
 async function findInstalled(): Promise<string | undefined> {
   for (const path of usualChromiumPlaces()) {
-    if (await starts(path)) return path;
+    if (await programStarts(path)) return path;
   }
   return undefined;
-}
-
-/** A path may hold a stub which only says where the real one could be had, so it is run. */
-async function starts(path: string): Promise<boolean> {
-  if (!existsSync(path)) return false;
-  // There, asking for the version opens a window.
-  if (process.platform === 'win32') return true;
-  try {
-    await run(path, ['--version'], { timeout: 30_000 });
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 async function installOne(): Promise<string | undefined> {
@@ -61,20 +48,7 @@ async function installOne(): Promise<string | undefined> {
   return undefined;
 }
 
-const isRoot = () => process.getuid?.() === 0;
-
-async function installFromDistribution(): Promise<void> {
-  if (!isRoot() || !existsSync('/usr/bin/apt-get')) return;
-  console.warn('No Chromium here yet: installing the distribution’s own.');
-  const apt = (...args: string[]) =>
-    run('apt-get', ['-o', 'DPkg::Lock::Timeout=300', ...args], {
-      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-      timeout: INSTALL_TIMEOUT_MS,
-      maxBuffer: Number.POSITIVE_INFINITY,
-    });
-  await apt('update');
-  await apt('install', '-y', '--no-install-recommends', 'chromium', 'fonts-dejavu-core');
-}
+const installFromDistribution = () => aptInstall('chromium', 'fonts-dejavu-core');
 
 async function downloadFromPlaywright(): Promise<void> {
   console.warn('No Chromium here yet: downloading one.');

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { THUMB_PX } from './thumb';
 
 /** Text or controls that reach beyond the sides of the screen, and whether the page scrolls so. */
-export async function sidewaysFaults(page: Page): Promise<string[]> {
+export async function sidewaysFaults(page: Pick<Page, 'evaluate'>): Promise<string[]> {
   return page.evaluate(() => {
     const faults: string[] = [];
     const { scrollWidth } = document.documentElement;
@@ -19,13 +19,20 @@ export async function sidewaysFaults(page: Page): Promise<string[]> {
 }
 
 /** Text that a box too small for it cuts off; what can be scrolled to downwards is not cut off. */
-export async function cutOffText(page: Page): Promise<string[]> {
+export async function cutOffText(page: Pick<Page, 'evaluate'>): Promise<string[]> {
   return page.evaluate(() => {
     const faults: string[] = [];
     for (const element of document.querySelectorAll<HTMLElement>('#app *:not(svg *)')) {
       if (element.matches('.visually-hidden, [type="range"]')) continue;
       const { overflowX, overflowY } = getComputedStyle(element);
-      const isTooWide = element.scrollWidth > element.clientWidth + 1;
+      const within = document.createRange();
+      within.selectNodeContents(element);
+      // WebKit counts the padding behind what reaches into it.
+      const reachesOut =
+        within.getBoundingClientRect().right > element.getBoundingClientRect().right + 1;
+      const scrollsAcross = overflowX === 'auto' || overflowX === 'scroll';
+      const isTooWide =
+        element.scrollWidth > element.clientWidth + 1 && (reachesOut || scrollsAcross);
       const isTooHigh = element.scrollHeight > element.clientHeight + 1;
       const cutsAcross = isTooWide && overflowX !== 'visible';
       const cutsDown = isTooHigh && (overflowY === 'hidden' || overflowY === 'clip');
@@ -36,7 +43,7 @@ export async function cutOffText(page: Page): Promise<string[]> {
 }
 
 /** Everything to press that is smaller than a thumb. */
-export async function smallTargets(page: Page): Promise<string[]> {
+export async function smallTargets(page: Pick<Page, 'evaluate'>): Promise<string[]> {
   return page.evaluate((least) => {
     const faults: string[] = [];
     for (const element of document.querySelectorAll('button, a[href], input, select')) {
@@ -51,7 +58,10 @@ export async function smallTargets(page: Page): Promise<string[]> {
 }
 
 /** Of the given elements, those that cannot be wholly seen without scrolling. */
-export async function outOfSight(page: Page, selectors: readonly string[]): Promise<string[]> {
+export async function outOfSight(
+  page: Pick<Page, 'evaluate'>,
+  selectors: readonly string[],
+): Promise<string[]> {
   return page.evaluate((wanted) => {
     return wanted.filter((selector) => {
       const box = document.querySelector(selector)?.getBoundingClientRect();

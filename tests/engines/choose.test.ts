@@ -1,0 +1,55 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
+import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
+import { eventually, seen, tap, tapButton, textOf, waitFor } from '../harness/engines/engine-thumb';
+import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+
+describe.each(ENGINES)('choosing in %s', (engine) => {
+  let app: EngineApp;
+  let page: EnginePage;
+  beforeAll(async () => {
+    app = await openInEngine(engine, { hash: '#choose' });
+    page = app.page;
+  });
+  afterAll(async () => {
+    await app?.close();
+  });
+
+  it('opens an example, compares the ways to play it, and fills Shot in from one', async () => {
+    const example = EXAMPLE_POSITIONS.at(-1);
+    if (!example) throw new Error('there is no example');
+    await tapButton(page, /^Positions/);
+    await tap(page, { css: '.record-choose', name: new RegExp(example.name) });
+    await waitFor(page, { css: '.choose-place' });
+    await eventually(() =>
+      page.evaluate(() => document.querySelectorAll('.board-ball').length),
+    ).toBe(example.balls.length);
+    await tapButton(page, 'Ways');
+    await tapButton(page, /^Compare/);
+    await expect
+      .poll(() => seen(page, { css: '.way-row' }), { timeout: 100_000, interval: 200 })
+      .toBe(true);
+    await expect
+      .poll(() => seen(page, { css: '.compare progress' }), { timeout: 100_000, interval: 200 })
+      .toBe(false);
+    const chances = await page.evaluate(() =>
+      [...document.querySelectorAll('.way-chance')].map(({ textContent }) => textContent),
+    );
+    expect(chances.length).toBeGreaterThan(2);
+    expect(chances.filter((chance) => !/^[<>]?\s?\d+\s?%$/.test(chance))).toEqual([]);
+    await tap(page, { css: '.way-row' });
+    await waitFor(page, { css: '.way-stroke' });
+    await eventually(() =>
+      page.evaluate(() => document.querySelectorAll('.fan-path').length > 2),
+    ).toBe(true);
+    const speed = /([\d.]+) m\/s/.exec(await textOf(page, '.way-stroke'))?.[1];
+    await tapButton(page, 'Aim it');
+    await waitFor(page, { css: '.shot-place' });
+    const filled = /[\d.]+/.exec(
+      await textOf(page, '[data-opens="speed"] b, [data-opens="speed"]'),
+    );
+    expect(Number(filled?.[0])).toBeCloseTo(Number(speed), 0);
+    expect(await page.evaluate(() => document.body.innerHTML.includes('NaN'))).toBe(false);
+    expect(await page.problems()).toEqual([]);
+  });
+});

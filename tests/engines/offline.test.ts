@@ -1,0 +1,88 @@
+import { rm } from 'node:fs/promises';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { buildNextVersion, NEXT_VERSION_MARK } from '../harness/build-next-version';
+import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
+import {
+  eventually,
+  fill,
+  seen,
+  tapButton,
+  untilOfflineReady,
+  untilRendered,
+  waitFor,
+} from '../harness/engines/engine-thumb';
+import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+import { openTile, readFigures } from '../harness/engines/read-figures';
+
+let next: string;
+beforeAll(async () => {
+  next = await buildNextVersion();
+});
+afterAll(() => rm(next, { recursive: true, force: true }));
+
+describe.each(ENGINES)('in %s', (engine) => {
+  let app: EngineApp;
+  let page: EnginePage;
+  beforeAll(async () => {
+    app = await openInEngine(engine);
+    page = app.page;
+    await untilOfflineReady(page);
+  });
+  afterAll(async () => {
+    await app?.close();
+  });
+  const keptShot = async () => {
+    await openTile(page, 'speed');
+    await fill(page, 'Speed off the tip', '2.6');
+    await tapButton(page, 'Close');
+    await new Promise((resolve) => setTimeout(resolve, 600));
+    return readFigures(page);
+  };
+  const version = () => page.evaluate(() => document.documentElement.dataset.version ?? 'this');
+  const mark = () =>
+    page.evaluate(() => {
+      document.documentElement.dataset.marked = 'yes';
+    });
+  const isMarked = () => page.evaluate(() => document.documentElement.dataset.marked === 'yes');
+
+  it('an update is offered, taken by a tap, loads the page once, and keeps what was there', async () => {
+    const before = await keptShot();
+    await mark();
+    app.server.deploy(next);
+    await page.evaluate(async () => {
+      await (await navigator.serviceWorker.ready).update();
+    });
+    await waitFor(page, { css: 'button', name: 'Update now' });
+    expect(await version()).toBe('this');
+    expect(await isMarked()).toBe(true);
+    await tapButton(page, 'Update now');
+    // In between there is no page to ask.
+    await eventually(() => version().catch(() => 'loading')).toBe(NEXT_VERSION_MARK);
+    await untilRendered(page);
+    expect(await isMarked()).toBe(false);
+    await mark();
+    // Long enough for a second reload to show itself, were there one.
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    expect(await isMarked()).toBe(true);
+    expect(await seen(page, { css: 'button', name: 'Update now' })).toBe(false);
+    await eventually(() => readFigures(page)).toEqual(before);
+    expect(await page.problems()).toEqual([]);
+  });
+
+  it('everything then works with the server gone: a reload, and any place by its address', async () => {
+    await untilOfflineReady(page);
+    const before = await readFigures(page);
+    await app.server.stop();
+    await page.reload();
+    await eventually(() => readFigures(page)).toEqual(before);
+    for (const [hash, shown] of [
+      ['#choose', '.choose-place'],
+      ['#kit/measure', '.trial-row'],
+      ['#kit/backup', '.backup-part'],
+    ] as const) {
+      await app.goTo(hash);
+      await waitFor(page, { css: shown });
+    }
+    expect(await page.problems()).toEqual([]);
+  });
+});

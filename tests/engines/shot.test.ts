@@ -1,0 +1,143 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AimAnswer, Shot } from '../../src/engine/aim/shot';
+import { solveAim } from '../../src/engine/aim/solve-aim';
+import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
+import { chanceWords } from '../../src/ui/shot/room-words';
+import { radOf } from '../../src/units/angle-degrees';
+import { ENGINES } from '../harness/engines/engine-page';
+import { eventually, fill, tapButton, textOf } from '../harness/engines/engine-thumb';
+import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+import { openTile, readFigures } from '../harness/engines/read-figures';
+import { engineRoom } from '../harness/read-room';
+import { between, type Random, seededRandom } from '../harness/seeded-random';
+
+/** Figures as a person types them. */
+type Typed = Readonly<Record<Input, string>>;
+type Input = (typeof INPUTS)[number];
+
+const INPUTS = ['distance', 'cut', 'speed', 'raised', 'side', 'height'] as const;
+const SHOTS = 12;
+
+/** Invented shots that the engine answers, from a fixed seed: each changes two inputs of the last. */
+function shotsToType(): { changed: readonly Input[]; typed: Typed; answer: AimAnswer }[] {
+  const random = seededRandom(20261125);
+  let typed = randomInputs(random);
+  const shots = [{ changed: INPUTS as readonly Input[], typed, answer: answered(typed) }];
+  while (shots.length < SHOTS) {
+    const changed = INPUTS.filter((_, index) => index % 3 === shots.length % 3);
+    const drawn = randomInputs(random);
+    typed = { ...typed, ...Object.fromEntries(changed.map((input) => [input, drawn[input]])) };
+    shots.push({ changed, typed, answer: answered(typed) });
+  }
+  return shots;
+}
+
+/** Where each is typed. */
+const FIELDS: Readonly<Record<Input, readonly [tile: string, field: string]>> = {
+  distance: ['distance', 'Distance'],
+  cut: ['cut', 'Cut'],
+  speed: ['speed', 'Speed off the tip'],
+  raised: ['raised', 'Cue raised'],
+  side: ['tip', 'Side, radii, plus is right'],
+  height: ['tip', 'Height, radii, plus is up'],
+};
+
+const randomInputs = (random: Random): Typed => ({
+  distance: between(random, 0.3, 1.9).toFixed(2),
+  cut: between(random, 1, 60).toFixed(0),
+  speed: between(random, 1.2, 4).toFixed(1),
+  raised: between(random, 0, 15).toFixed(0),
+  side: between(random, -0.4, 0.4).toFixed(2),
+  height: between(random, -0.25, 0.25).toFixed(2),
+});
+
+function answered(typed: Typed): AimAnswer {
+  const answer = solveAim(shotOf(typed), DEFAULT_KIT);
+  if (!answer.ok) throw new Error(answer.message);
+  return answer;
+}
+
+const shotOf = (typed: Typed): Shot => ({
+  distanceM: Number(typed.distance),
+  cutRad: radOf(Number(typed.cut)),
+  side: Number(typed.side),
+  height: Number(typed.height),
+  elevationRad: radOf(Number(typed.raised)),
+  speedMps: Number(typed.speed),
+});
+
+/** A length in m as the app shows it: whole millimetres and a side. */
+function shown(lengthM: number): string {
+  const mm = Math.round(Math.abs(lengthM) * 1000);
+  return mm === 0 ? '0 mm' : `${mm} mm ${lengthM < 0 ? 'left' : 'right'}`;
+}
+
+const figuresOf = (answer: AimAnswer) => ({
+  ghost: shown(answer.aimOffsetM),
+  centre: shown(answer.aimOnObjectBallM),
+  stick: shown(answer.stickOnObjectBallM),
+});
+
+describe.each(ENGINES)('a shot in %s', (engine) => {
+  let app: EngineApp;
+  beforeAll(async () => {
+    app = await openInEngine(engine);
+  });
+  afterAll(async () => {
+    await app?.close();
+  });
+
+  async function type(input: Input, figure: string): Promise<void> {
+    const [tile, field] = FIELDS[input];
+    await openTile(app.page, tile);
+    await fill(app.page, field, figure);
+  }
+
+  it('opens with the worked example, how sure it is and how often it goes', async () => {
+    const { page } = app;
+    const answer = solveAim(DEFAULT_SHOT, DEFAULT_KIT);
+    if (!answer.ok) throw new Error(answer.message);
+    expect(await readFigures(page)).toMatchObject(figuresOf(answer));
+    const { certainty, chance } = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET, 'club');
+    const toBallM =
+      DEFAULT_SHOT.distanceM + 2 * DEFAULT_KIT.ballRadiusM * Math.cos(DEFAULT_SHOT.cutRad);
+    const sdM = toBallM * (Math.tan(answer.aimRad + certainty.aimSdRad) - Math.tan(answer.aimRad));
+    const sure = `aim ±${Math.round(sdM * 1000)} mm: cue not measured`;
+    await eventually(() => textOf(page, '.why-certainty')).toBe(sure);
+    const often = `goes ${chanceWords(chance.share)}`;
+    await eventually(() => textOf(page, '.why-chance')).toBe(often);
+  });
+
+  it(`answers ${SHOTS} typed shots as the engine does in Node`, async () => {
+    const { page } = app;
+    const read = [];
+    const shots = shotsToType();
+    for (const { typed, changed } of shots) {
+      for (const input of changed) await type(input, typed[input]);
+      read.push({ typed, ...(await readFigures(page)) });
+    }
+    expect(read).toMatchObject(shots.map(({ typed, answer }) => ({ typed, ...figuresOf(answer) })));
+  });
+
+  it('is changed by thumb alone, and is still there after a reload', async () => {
+    const { page } = app;
+    await openTile(page, 'speed');
+    await tapButton(page, 'firm');
+    await openTile(page, 'cut');
+    const before = await readFigures(page);
+    await tapButton(page, 'Thinner');
+    await tapButton(page, /^goes .*left/);
+    await tapButton(page, 'Close');
+    const after = await readFigures(page);
+    expect(after).not.toEqual(before);
+    // A change is kept once the hand has rested a moment.
+    await new Promise((resolve) => setTimeout(resolve, 600));
+    await page.reload();
+    await eventually(() => readFigures(page)).toEqual(after);
+  });
+
+  it('leaves nothing wrong behind', async () => {
+    expect(await app.page.problems()).toEqual([]);
+  });
+});

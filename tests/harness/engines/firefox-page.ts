@@ -1,0 +1,73 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page as PlaywrightPage } from 'playwright-core';
+import puppeteer, { type Browser, type Page } from 'puppeteer-core';
+import { type EnginePage, PHONE_SIZE } from './engine-page';
+import { findFirefox } from './get-engines';
+
+/** A Firefox of its own, empty of any data, at a phone's size and with touch. */
+export async function openFirefox(): Promise<EnginePage> {
+  const downloads = await mkdtemp(join(tmpdir(), 'leeway-firefox-'));
+  const browser = await puppeteer.launch({
+    browser: 'firefox',
+    executablePath: await findFirefox(),
+    headless: true,
+    extraPrefsFirefox: {
+      'dom.w3c_touch_events.enabled': 1,
+      'browser.download.folderList': 2,
+      'browser.download.dir': downloads,
+    },
+  });
+  const page = await browser.newPage();
+  await page.setViewport(PHONE_SIZE);
+  return firefoxPage(browser, page, downloads);
+}
+
+function firefoxPage(browser: Browser, page: Page, downloads: string): EnginePage {
+  const problems = watch(page);
+  const open = async (url: string) => {
+    await page.goto('about:blank');
+    await page.goto(url);
+  };
+  return {
+    engine: 'Firefox',
+    downloads,
+    open,
+    openNarrow: open,
+    reload: async () => {
+      await page.reload();
+    },
+    evaluate: ((work: () => unknown, arg: unknown) =>
+      page.evaluate(work as (arg: unknown) => unknown, arg)) as PlaywrightPage['evaluate'],
+    tapAt: (x, y) => page.touchscreen.tap(x, y),
+    typeOver: async (text) => {
+      await page.keyboard.down('Control');
+      await page.keyboard.press('a');
+      await page.keyboard.up('Control');
+      await page.keyboard.type(text);
+    },
+    pickFile: async (path, tap) => {
+      const [chooser] = await Promise.all([page.waitForFileChooser(), tap()]);
+      await chooser.accept([path]);
+    },
+    screenshot: async () => Buffer.from(await page.screenshot()),
+    problems: async () => problems,
+    close: async () => {
+      await browser.close();
+      await rm(downloads, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Firefox tells of a broken content security policy as of an uncaught exception. */
+function watch(page: Page): string[] {
+  const problems: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') problems.push(`console error: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => {
+    problems.push(`uncaught: ${error instanceof Error ? error.message : String(error)}`);
+  });
+  return problems;
+}
