@@ -4,6 +4,7 @@ import { ChoosePlace } from './choose/ChoosePlace';
 import { KitPlace } from './kit/KitPlace';
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
+import { placeTitle } from './place-title';
 import { ShotPlace } from './shot/ShotPlace';
 import './App.css';
 
@@ -17,6 +18,9 @@ export function App({ app }: { app: AppModels }) {
     for (const bar of document.querySelectorAll('meta[name="theme-color"]')) {
       bar.setAttribute('content', slate);
     }
+  });
+  useSignalEffect(() => {
+    document.title = placeTitle(app.router.route.value);
   });
   const { place } = app.router.route.value;
   return (

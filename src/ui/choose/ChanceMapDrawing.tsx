@@ -1,4 +1,4 @@
-import { useComputed, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import {
   bestCell,
   type ChanceCell,
@@ -31,7 +31,6 @@ export function ChanceMapDrawing({ app, map }: Props) {
   const pick = (next: ChanceCell | null) => {
     if (next) picked.value = { column: next.column, row: next.row };
   };
-  const label = useComputed(() => mapWords(coarseChances(map), scale));
   return (
     <section class="chance-map" aria-labelledby="chance-map">
       <h2 id="chance-map">Chance in per cent, over side and speed</h2>
@@ -43,7 +42,7 @@ export function ChanceMapDrawing({ app, map }: Props) {
         </span>
         <svg
           role="img"
-          aria-label={label.value}
+          aria-label={mapWords(grid, scale)}
           viewBox={`0 0 ${WIDE * grid.sides.length} ${HIGH * grid.rows.length}`}
           onPointerUp={(event) => pick(cellUnder(event, grid))}
         >

@@ -4,7 +4,7 @@ export interface HeldAction {
   begin(): void;
   /** One step; `coarse` once it has been held for a while. */
   step(coarse: boolean): void;
-  /** @param cancelled the press was taken away before anything was repeated. */
+  /** @param cancelled the press was taken away, or slid off, before anything was repeated. */
   end(cancelled: boolean): void;
 }
 
@@ -13,6 +13,8 @@ export interface HoldRepeat {
   press(event: PointerEvent): void;
   release(): void;
   cancel(): void;
+  /** Let go beside the button. */
+  slideOff(): void;
   click(): void;
 }
 
@@ -69,6 +71,13 @@ export function createHoldRepeat(action: () => HeldAction): HoldRepeat {
     cancel() {
       stop(true);
       acted = false;
+    },
+    slideOff() {
+      stop(true);
+      // A mouse clicks where it let go, at once; a finger does not.
+      setTimeout(() => {
+        acted = false;
+      });
     },
     click() {
       if (!acted) action().step(false);

@@ -1,6 +1,9 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { createHoldRepeat, type HeldAction } from './hold-repeat';
 
+/** How far beside a button a thumb that rolls still means it, px. */
+const ROLL_PX = 24;
+
 /** Handlers for a button that repeats while held; losing the pointer or the window stops it. */
 export function useHoldRepeat(action: HeldAction) {
   const latest = useRef(action);
@@ -19,7 +22,10 @@ export function useHoldRepeat(action: HeldAction) {
         (event.currentTarget as Element).setPointerCapture?.(event.pointerId);
         repeat.press(event);
       },
-      onPointerUp: repeat.release,
+      onPointerUp(event: PointerEvent) {
+        if (isBeside(event)) repeat.slideOff();
+        else repeat.release();
+      },
       onPointerCancel: repeat.cancel,
       onLostPointerCapture: repeat.release,
       onContextMenu: (event: Event) => event.preventDefault(),
@@ -27,4 +33,12 @@ export function useHoldRepeat(action: HeldAction) {
     }),
     [repeat],
   );
+}
+
+function isBeside({ currentTarget, clientX, clientY }: PointerEvent): boolean {
+  if (!(currentTarget instanceof Element)) return false;
+  const { left, right, top, bottom } = currentTarget.getBoundingClientRect();
+  const beyondX = Math.max(left - clientX, clientX - right);
+  const beyondY = Math.max(top - clientY, clientY - bottom);
+  return Math.max(beyondX, beyondY) > ROLL_PX;
 }

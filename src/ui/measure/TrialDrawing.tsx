@@ -9,6 +9,7 @@ import { TableRails } from '../TableRails';
 import { useCanvas } from '../use-canvas';
 import { drawingWords } from './drawing-words';
 import { lessonOf } from './lesson-of';
+import { readingFigure, readingInWords } from './reading-words';
 import './TrialDrawing.css';
 
 /** Letters, for the diamonds have numbers. */
@@ -31,6 +32,10 @@ function sceneStep(step: TrialStep['name']): SceneStep {
 export function TrialDrawing({ app, shot, step }: Props) {
   const [holder, canvas] = useCanvas();
   const expectedM = lessonOf(app.measure.report.value, shot)?.expected.landingM ?? null;
+  const expected =
+    expectedM === null
+      ? null
+      : readingInWords(readingFigure('landingM', expectedM, app.desk.preferences.value));
   const { ballRadiusM } = app.kit.kit.value;
   const scene = trialScene(shot, ballRadiusM, sceneStep(step), expectedM);
   const view = layOutTrialView(scene, canvas.value);
@@ -39,7 +44,7 @@ export function TrialDrawing({ app, shot, step }: Props) {
     <div class="trial-drawing" ref={holder}>
       <svg
         role="img"
-        aria-label={drawingWords(shot, sceneStep(step))}
+        aria-label={drawingWords(shot, sceneStep(step), expected)}
         width={widthPx}
         height={heightPx}
         viewBox={`0 0 ${widthPx} ${heightPx}`}

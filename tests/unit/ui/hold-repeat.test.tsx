@@ -27,6 +27,18 @@ describe('a held button', () => {
     expect(action.end.mock.calls).toEqual([[false]]);
   });
 
+  it('takes the step back when let go beside it, and heeds the next key', async () => {
+    const { action, repeat } = setUp();
+    repeat.press(down());
+    repeat.slideOff();
+    repeat.click();
+    expect(action.step).toHaveBeenCalledTimes(1);
+    expect(action.end.mock.calls).toEqual([[true]]);
+    await new Promise((resolve) => setTimeout(resolve));
+    repeat.click();
+    expect(action.step).toHaveBeenCalledTimes(2);
+  });
+
   it('repeats sooner and sooner while held, and turns to long steps', () => {
     const { action, repeat } = setUp();
     repeat.press(down());
