@@ -14,6 +14,7 @@ import { createUndoneMark } from './state/backup/undone-mark';
 import { createBackupModel } from './state/backup-model';
 import { createChooseModel } from './state/choose/create-choose-model';
 import { createDeskModel } from './state/desk-model';
+import { createInstallModel } from './state/install-model';
 import { kitEffects } from './state/kit-effects';
 import { createKitModel } from './state/kit-model';
 import { createAwakeModel } from './state/measure/awake-model';
@@ -93,6 +94,16 @@ const backup = createBackupModel({
   reload: () => location.reload(),
 });
 
+const install = createInstallModel({
+  page: window,
+  findStorage: () => globalThis.localStorage ?? null,
+  hasMeasured: computed(() => measure.lastReadAtMs.value !== null),
+  openedEmpty:
+    attempts.length === 0 &&
+    kit.isDefault.peek() &&
+    positions.every(({ origin }) => origin === 'invented'),
+});
+
 const storageLines = signal<readonly string[]>([]);
 store.onNotice(({ message }) => {
   if (!storageLines.peek().includes(message)) {
@@ -127,6 +138,7 @@ render(
       measure,
       backup,
       sensors: { awake: createAwakeModel(window), nowMs: Date.now },
+      install,
       desk,
       router: createRouter(window),
       news: { applyUpdate, isReadyOffline, storageLines },

@@ -1,6 +1,7 @@
 import { useSignalEffect } from '@preact/signals';
 import type { AppModels } from './app-models';
 import { ChoosePlace } from './choose/ChoosePlace';
+import { FreshStart } from './install/FreshStart';
 import { KitPlace } from './kit/KitPlace';
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
@@ -25,7 +26,10 @@ export function App({ app }: { app: AppModels }) {
   const { place } = app.router.route.value;
   return (
     <div class={`app is-in-${place}`}>
-      <NewsBar news={app.news} />
+      <div>
+        <NewsBar news={app.news} />
+        <FreshStart app={app} />
+      </div>
       {place === 'shot' && <ShotPlace app={app} />}
       {place === 'choose' && <ChoosePlace app={app} />}
       {place === 'kit' && <KitPlace app={app} />}

@@ -3,11 +3,12 @@ import { gzippedCodeBytes, shippedCode } from './shipped-code';
 
 /**
  * Shot, Kit, the room for error and the offline shell took 66 kB; the engine beside the page, for
- * fits and sweeps, 27; measuring, its readings and their backups 35; the table and its ways 30.
+ * fits and sweeps, 27; measuring, its readings and their backups 35; the table and its ways 30;
+ * drawings told in words and help with installing 2.
  */
-const BUDGET_BYTES = 160_000;
+const BUDGET_BYTES = 162_000;
 
-it('sends at most 160 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 162 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);
