@@ -26,6 +26,36 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
+/** Where something opens, and what opens it. */
+const OPENERS = [
+  ['shot', 'cut'],
+  ['shot', 'why'],
+  ['choose', 'zone'],
+  ['choose', 'positions'],
+  ['kit', 'cues'],
+  ['kit', 'measure'],
+  ['kit', 'backup'],
+  ['kit', 'about'],
+] as const;
+
+it.each(OPENERS)(
+  'in %s, Escape closes %s and the focus is back on what opened it',
+  async (...at) => {
+    const [place, panel] = at;
+    const { page, server } = app;
+    await page.goto(`${server.url}#${place}`);
+    await page.locator(`[data-opens="${panel}"]`).first().focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.url()).toContain(`#${place}/${panel}`);
+    await settle(page);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.url()).toMatch(new RegExp(`#${place}$`));
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-opens')))
+      .toBe(panel);
+  },
+);
+
 describe.each(SCREENS)('%s', (screen) => {
   beforeAll(async () => {
     await app.page.goto(`${app.server.url}#${screen}`);

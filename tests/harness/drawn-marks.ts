@@ -19,9 +19,8 @@ export interface DrawnMark {
 
 /**
  * Surfaces that things are drawn on rather than drawn: what shows where they end is a line of its
- * own, or a figure in each. The halo of a ball has no paint until the ball is selected.
- */
-const SURFACES = '.table-rail, .board-bed, .trial-bed, .chance-cell rect, clipPath *';
+ * own, or a figure in each. */
+const SURFACES = '.table-rail, .board-bed, .trial-bed, .chance-cell rect';
 
 /** Where along a line it is looked at. */
 const SHARES = [0.1, 0.3, 0.5, 0.7, 0.9];
@@ -85,7 +84,10 @@ export async function drawnMarks(page: Page): Promise<DrawnMark[]> {
       return [...document.querySelectorAll('svg')]
         .filter((svg) => svg.checkVisibility())
         .flatMap((svg) => {
-          const all = [...svg.querySelectorAll<Mark>('line, path, circle, rect, polyline, text')];
+          const shapes = 'line, path, circle, rect, polyline, text';
+          const all = [...svg.querySelectorAll<Mark>(shapes)].filter(
+            (mark) => !mark.closest('clipPath'),
+          );
           return all.flatMap((mark, place) =>
             mark.closest(`${surfaces}, ${greyed}`) ? [] : [told(mark, all.slice(0, place))],
           );

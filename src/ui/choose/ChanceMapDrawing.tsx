@@ -69,6 +69,7 @@ export function ChanceMapDrawing({ app, map }: Props) {
 
 function Cells({ grid, at }: { grid: ChanceGrid; at: { column: number; row: number } }) {
   const most = bestCell(grid)?.best?.chance.share ?? 1;
+  const shareAt = cellBeside(grid, at, 0, 0)?.best?.chance.share;
   const top = (row: number) => HIGH * (grid.rows.length - 1 - row);
   return (
     <>
@@ -85,11 +86,11 @@ function Cells({ grid, at }: { grid: ChanceGrid; at: { column: number; row: numb
         </g>
       ))}
       <rect
-        class="chance-picked"
-        x={WIDE * at.column + 0.5}
-        y={top(at.row) + 0.5}
-        width={WIDE - 2}
-        height={HIGH - 2}
+        class={`chance-picked is-${shadeOf(shareAt, most)}`}
+        x={WIDE * at.column + 1.5}
+        y={top(at.row) + 1.5}
+        width={WIDE - 4}
+        height={HIGH - 4}
       />
     </>
   );

@@ -137,8 +137,12 @@ function Rule({ view: { rule, bed } }: { view: TrialView }) {
   );
 }
 
+/** An aim shorter than this has no room for a head, px. */
+const LEAST_HEADED_PX = 20;
+
 /** A head at the aim's far end. */
 function AimHead({ aim: { from, to } }: { aim: Segment }) {
+  if (Math.hypot(to.x - from.x, to.y - from.y) < LEAST_HEADED_PX) return null;
   const degrees = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
   return (
     <path
