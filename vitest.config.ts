@@ -3,8 +3,8 @@ import { defineConfig } from 'vitest/config';
 
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
-/** What measures time. */
-const TIMED = ['tests/e2e/shot-holding.test.ts'];
+/** What measures time, or holds a button for just so long. */
+const TIMED = ['tests/e2e/shot-holding.test.ts', 'tests/e2e/access-touch.test.ts'];
 
 /** Tests in a real browser. */
 function browserProject(name: string, groupOrder: number, files: object) {

@@ -75,7 +75,7 @@ describe('from the home screen', () => {
   it('says nothing of installing', async () => {
     await show(app, 'kit/about');
     expect(await text(app)).toContain('Words and lines');
-    expect(await text(app)).not.toContain('home screen');
+    expect(await text(app)).not.toContain('Have it as an app');
   });
 
   it('does not ask again once it is to start afresh', async () => {

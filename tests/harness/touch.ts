@@ -28,6 +28,7 @@ export async function createFinger(page: Page): Promise<Finger> {
       await send('touchStart', [at]);
     },
     async move(rightPx, downPx) {
+      if (rightPx === 0 && downPx === 0) return;
       const from = at;
       for (let step = 1; step <= STEPS; step++) {
         at = { x: from.x + (rightPx * step) / STEPS, y: from.y + (downPx * step) / STEPS };
@@ -37,6 +38,9 @@ export async function createFinger(page: Page): Promise<Finger> {
       await page.waitForTimeout(60);
     },
     async up() {
+      // At rest, or a browser takes it for a fling and the next tap for the end of that.
+      await page.waitForTimeout(100);
+      await send('touchMove', [at]);
       await send('touchEnd');
     },
     async takenAway() {

@@ -13,7 +13,7 @@ export interface HoldRepeat {
   press(event: PointerEvent): void;
   release(): void;
   cancel(): void;
-  /** Let go beside the button. */
+  /** Moved off the button, still pressed: what follows is not meant for it. */
   slideOff(): void;
   click(): void;
 }
@@ -35,6 +35,7 @@ export function createHoldRepeat(action: () => HeldAction): HoldRepeat {
   let repeats: number | null = null;
   /** The press has acted, so the click that follows it must not. */
   let acted = false;
+  let hasSlidOff = false;
 
   function stop(cancelled: boolean): void {
     if (repeats === null) return;
@@ -67,17 +68,22 @@ export function createHoldRepeat(action: () => HeldAction): HoldRepeat {
       action().step(false);
       repeatFrom(performance.now());
     },
-    release: () => stop(false),
+    release() {
+      stop(false);
+      if (!hasSlidOff) return;
+      hasSlidOff = false;
+      // A mouse still clicks what it pressed, at once; a finger does not.
+      setTimeout(() => {
+        acted = false;
+      });
+    },
     cancel() {
       stop(true);
       acted = false;
     },
     slideOff() {
+      hasSlidOff ||= repeats !== null;
       stop(true);
-      // A mouse clicks where it let go, at once; a finger does not.
-      setTimeout(() => {
-        acted = false;
-      });
     },
     click() {
       if (!acted) action().step(false);

@@ -22,10 +22,10 @@ export function useHoldRepeat(action: HeldAction) {
         (event.currentTarget as Element).setPointerCapture?.(event.pointerId);
         repeat.press(event);
       },
-      onPointerUp(event: PointerEvent) {
-        if (isBeside(event)) repeat.slideOff();
-        else repeat.release();
+      onPointerMove(event: PointerEvent) {
+        if (event.buttons !== 0 && isBeside(event)) repeat.slideOff();
       },
+      onPointerUp: repeat.release,
       onPointerCancel: repeat.cancel,
       onLostPointerCapture: repeat.release,
       onContextMenu: (event: Event) => event.preventDefault(),

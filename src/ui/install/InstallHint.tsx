@@ -7,7 +7,7 @@ export function InstallHint({ app }: { app: AppModels }) {
   if (!install.isDue.value) return null;
   return (
     <section class="install-hint" aria-labelledby="install-hint">
-      <h2 id="install-hint">Keep it on your home screen</h2>
+      <h2 id="install-hint">Have it as an app</h2>
       <InstallHelp app={app} />
       <button
         type="button"

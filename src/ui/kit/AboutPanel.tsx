@@ -48,7 +48,7 @@ export function AboutPanel({ app }: { app: AppModels }) {
         <p>Everything stays on this device. Nothing is sent anywhere.</p>
         {!app.install.isInstalled.value && (
           <section class="install-help" aria-labelledby="install-help">
-            <h2 id="install-help">On your home screen</h2>
+            <h2 id="install-help">Have it as an app</h2>
             <InstallHelp app={app} />
           </section>
         )}
