@@ -68,7 +68,7 @@ describe('from the home screen', () => {
     expect(await smallTargets(app.page)).toEqual([]);
     expect(await outOfSight(app.page, ['.fresh-start', '.answer'])).toEqual([]);
     expect((await runAxe(app.page)).found).toEqual([]);
-    await tapButton(app.page, 'Bring it in');
+    await tapButton(app.page, 'Bring a backup in');
     await expect.poll(() => app.page.locator('h1').textContent()).toBe('Backup');
   });
 

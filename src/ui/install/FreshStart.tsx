@@ -6,7 +6,7 @@ export function FreshStart({ app: { install, router } }: { app: AppModels }) {
   if (!install.isFreshStart.value) return null;
   return (
     <section class="fresh-start" aria-label="First start">
-      <p>Nothing of yours is here yet. What you kept in the browser comes over by a backup.</p>
+      <p>Nothing of yours is here yet.</p>
       <div class="fresh-start-buttons">
         <button
           type="button"
@@ -16,7 +16,7 @@ export function FreshStart({ app: { install, router } }: { app: AppModels }) {
             router.open('backup');
           }}
         >
-          Bring it in
+          Bring a backup in
         </button>
         <button type="button" class="button" onClick={install.dismiss}>
           Start afresh

@@ -56,7 +56,7 @@ describe('a first start from the home screen', () => {
   it('leads to bringing a backup in, or goes away', async () => {
     const { app } = setUp({ ...IPHONE, standalone: true });
     render(<FreshStart app={app} />);
-    screen.getByRole('button', { name: 'Bring it in' }).click();
+    screen.getByRole('button', { name: 'Bring a backup in' }).click();
     expect(app.router.route.value).toEqual({ place: 'kit', panel: 'backup' });
     screen.getByRole('button', { name: 'Start afresh' }).click();
     await expect.poll(() => screen.queryByRole('button')).toBeNull();
