@@ -3,8 +3,10 @@ import { defineConfig } from 'vitest/config';
 
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
-/** What measures time. */
-const TIMED = ['tests/e2e/choose-dragging.test.ts', 'tests/e2e/shot-holding.test.ts'];
+/** What measures time, or holds a button for just so long. */
+const TIMED = ['shot-holding', 'choose-dragging', 'access-touch'].map(
+  (name) => `tests/e2e/${name}.test.ts`,
+);
 
 /** Tests in a real browser. */
 function browserProject(name: string, groupOrder: number, files: object) {

@@ -16,6 +16,7 @@ import { createUndoneMark } from './state/backup/undone-mark';
 import { createBackupModel } from './state/backup-model';
 import { createChooseModel } from './state/choose/create-choose-model';
 import { createDeskModel } from './state/desk-model';
+import { createInstallModel } from './state/install-model';
 import { kitEffects } from './state/kit-effects';
 import { createKitModel } from './state/kit-model';
 import { createAwakeModel } from './state/measure/awake-model';
@@ -100,6 +101,16 @@ const backup = createBackupModel({
   reload,
 });
 
+const install = createInstallModel({
+  page: window,
+  findStorage: () => globalThis.localStorage ?? null,
+  hasMeasured: computed(() => measure.lastReadAtMs.value !== null),
+  openedEmpty:
+    attempts.length === 0 &&
+    kit.isDefault.peek() &&
+    positions.every(({ origin }) => origin === 'invented'),
+});
+
 const storageLines = signal<readonly string[]>([]);
 store.onNotice(({ message }) => {
   if (!storageLines.peek().includes(message)) {
@@ -136,6 +147,7 @@ render(
       backup,
       repair: createRepairModel({ drop: dropStoredApp, flush, reload }),
       sensors: { awake: createAwakeModel(window), nowMs: Date.now },
+      install,
       desk,
       router: createRouter(window),
       news: { applyUpdate, isReadyOffline, storageLines },

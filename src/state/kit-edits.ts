@@ -52,6 +52,8 @@ export interface KitEdits {
   enter(shelf: ShelfName, id: string, path: string, text: string): EditResult;
   /** Moves a number to the next step, a long one where `coarse`, within its range. */
   nudge(shelf: ShelfName, id: string, path: string, towards: 1 | -1, coarse?: boolean): EditResult;
+  /** Remembers a record as it is now; what comes back puts it back so. */
+  remember(shelf: ShelfName, id: string): () => void;
 }
 
 /** What edits need from outside. */
@@ -116,6 +118,12 @@ export function createKitEdits(
         const next = nudge(figureAt(record, field), step, towards, shownRange(field));
         return withFigure(record, field, next);
       }),
+    remember(shelf, id) {
+      const record = find(shelf, id);
+      return () => {
+        if (record) put(shelf, record);
+      };
+    },
   };
 }
 

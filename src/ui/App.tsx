@@ -1,9 +1,11 @@
 import { useSignalEffect } from '@preact/signals';
 import type { AppModels } from './app-models';
 import { ChoosePlace } from './choose/ChoosePlace';
+import { FreshStart } from './install/FreshStart';
 import { KitPlace } from './kit/KitPlace';
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
+import { placeTitle } from './place-title';
 import { ShotPlace } from './shot/ShotPlace';
 import './App.css';
 
@@ -18,10 +20,16 @@ export function App({ app }: { app: AppModels }) {
       bar.setAttribute('content', slate);
     }
   });
+  useSignalEffect(() => {
+    document.title = placeTitle(app.router.route.value);
+  });
   const { place } = app.router.route.value;
   return (
     <div class={`app is-in-${place}`}>
-      <NewsBar news={app.news} />
+      <div>
+        <NewsBar news={app.news} />
+        <FreshStart app={app} />
+      </div>
       {place === 'shot' && <ShotPlace app={app} />}
       {place === 'choose' && <ChoosePlace app={app} />}
       {place === 'kit' && <KitPlace app={app} />}

@@ -2,6 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { BackupModel } from '../state/backup-model';
 import type { ChooseModel } from '../state/choose/choose-model';
 import type { DeskModel } from '../state/desk-model';
+import type { InstallModel } from '../state/install-model';
 import type { KitEffects } from '../state/kit-effects';
 import type { KitModel } from '../state/kit-model';
 import type { AwakeModel } from '../state/measure/awake-model';
@@ -44,6 +45,8 @@ export interface AppModels {
   readonly backup: BackupModel;
   /** The app itself, fetched anew. */
   readonly repair: RepairModel;
+  /** Having the app on the home screen. */
+  readonly install: InstallModel;
   readonly desk: DeskModel;
   readonly router: Router;
   readonly news: PlatformNews;

@@ -126,10 +126,12 @@ it('tells everything by lines and words where colours are forced', async () => {
   const { page } = app;
   await page.emulateMedia({ forcedColors: 'active' });
   await layTwoBalls();
-  const outlined = await page
-    .locator('.palette-ball[aria-pressed="true"]')
-    .evaluate((button) => getComputedStyle(button).outlineStyle);
-  expect(outlined).toBe('solid');
+  const filled = (isPressed: boolean) =>
+    page
+      .locator(`.palette-ball[aria-pressed="${isPressed}"]`)
+      .first()
+      .evaluate((button) => getComputedStyle(button).backgroundColor);
+  expect(await filled(true)).not.toBe(await filled(false));
 });
 
 it('fetches the place without a network once it is ready offline', async () => {

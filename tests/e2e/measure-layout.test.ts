@@ -1,9 +1,13 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { runAxe } from '../harness/axe';
+import { contrastFaults } from '../harness/drawing-contrast';
+import { focusFaults } from '../harness/focus-faults';
 import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
 import { beginTrial, playAttempt, playEveryTrial } from '../harness/measure-at-table';
 import { type OpenApp, openApp } from '../harness/open-app';
 import { settle } from '../harness/read-shot';
+import { withLargeText, withSpreadText } from '../harness/reader-styles';
+import { structureFaults } from '../harness/structure-faults';
 
 /** What the thumb is for at any step; one of them is there. */
 const PRIMARY = '.attempt-control > .button-main, .key-enter, .tap-pad';
@@ -24,7 +28,12 @@ const SIZES = [
 ];
 
 /** Everything looked for on one walk through all trials: walking takes as long as the balls roll. */
-const faults = { fit: [] as string[], large: [] as string[], axe: [] as string[] };
+const faults = {
+  fit: [] as string[],
+  large: [] as string[],
+  axe: [] as string[],
+  readers: [] as string[],
+};
 let steps = 0;
 
 async function lookAtSizes(app: OpenApp, step: string): Promise<void> {
@@ -42,14 +51,21 @@ async function lookAtSizes(app: OpenApp, step: string): Promise<void> {
 }
 
 async function lookAtLargeText({ page }: OpenApp, step: string): Promise<void> {
-  const setSize = (size: string) =>
-    page.evaluate((to) => document.documentElement.style.setProperty('font-size', to), size);
-  await setSize('200%');
-  await settle(page);
-  const found = [...(await sidewaysFaults(page)), ...(await cutOffText(page))];
-  faults.large.push(...found.map((fault) => `${step}: ${fault}`));
-  await setSize('');
-  await settle(page);
+  const look = async () => {
+    const found = [...(await sidewaysFaults(page)), ...(await cutOffText(page))];
+    faults.large.push(...found.map((fault) => `${step}: ${fault}`));
+  };
+  await withLargeText(page, look);
+  await withSpreadText(page, look);
+}
+
+async function lookForReaders({ page }: OpenApp, step: string): Promise<void> {
+  const found = [
+    ...(await structureFaults(page)),
+    ...(await focusFaults(page)),
+    ...(await contrastFaults(page)),
+  ];
+  faults.readers.push(...found.map((fault) => `${step}: ${fault}`));
 }
 
 async function lookWithAxe({ page }: OpenApp): Promise<void> {
@@ -70,6 +86,7 @@ describe('every step of every trial', () => {
       await lookAtSizes(app, `${trial} ${step}`);
       await lookAtLargeText(app, `${trial} ${step}`);
       await lookWithAxe(app);
+      await lookForReaders(app, `${trial} ${step}`);
     });
     await app.page.locator('.sureness-now').first().waitFor();
     await lookWithAxe(app);
@@ -85,12 +102,18 @@ describe('every step of every trial', () => {
     expect(faults.fit).toEqual([]);
   });
 
-  it('loses nothing with text twice as large', () => {
+  it('loses nothing with text twice as large, or spread out', () => {
     expect(faults.large).toEqual([]);
   });
 
   it('has nothing that axe finds in either theme, nor has the page once they are taken down', () => {
     expect(faults.axe).toEqual([]);
+  });
+});
+
+describe('every step, for whoever reads or moves otherwise', () => {
+  it('has landmarks and named drawings, is all reached by Tab, and draws nothing faint', () => {
+    expect(faults.readers).toEqual([]);
   });
 });
 

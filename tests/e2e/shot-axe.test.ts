@@ -3,6 +3,7 @@ import { runAxe } from '../harness/axe';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { untilAssessed } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
+import { withLargeText } from '../harness/reader-styles';
 import { SCREENS, THEMES } from '../harness/screens';
 import { openTile, tapButton } from '../harness/thumb';
 
@@ -25,11 +26,12 @@ describe.each(THEMES)('in the %s theme', (theme) => {
     expect(rulesPassed).toBeGreaterThan(8);
   }
 
-  it.each(SCREENS)('axe finds nothing on %s', async (screen) => {
+  it.each(SCREENS)('axe finds nothing on %s, nor with text twice as large', async (screen) => {
     await app.page.goto(`${app.server.url}#${screen}`);
     await untilRendered(app.page);
     if (screen.startsWith('shot')) await untilAssessed(app.page);
     await findNothing();
+    await withLargeText(app.page, findNothing);
   });
 
   it('axe finds nothing beside a bad number and a refusal', async () => {

@@ -1,8 +1,9 @@
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { untilAssessed } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
+import { withLargeText, withSpreadText } from '../harness/reader-styles';
 import { SCREENS, SIZES } from '../harness/screens';
 import { openTile, tapButton } from '../harness/thumb';
 
@@ -29,8 +30,41 @@ describe.each(SIZES)('on a screen of $width by $height', (size) => {
   });
 });
 
-const PICTURE_AND_ANSWER = ['.shooter-diagram', '.overhead-strip', '.answer', '.why-button'];
 const INPUTS = ['distance', 'cut', 'pocket', 'speed', 'tip', 'raised'] as const;
+
+/** What a thumb goes to first. */
+const PRIMARY = '.button-main, .button-primary, .hold-button, .input-tile, .nav-bar a';
+const PRIMARY_PX = 48;
+
+describe.each([
+  { width: 360, height: 640 },
+  { width: 390, height: 844 },
+])('under the thumb, $width by $height', (size) => {
+  beforeAll(() => app.page.setViewportSize(size));
+
+  it.each(SCREENS)('what %s is mostly used by is 48 px or more', async (screen) => {
+    await show(screen);
+    expect(await smallTargets(app.page, PRIMARY, PRIMARY_PX)).toEqual([]);
+  });
+
+  it.each(['shot', ...INPUTS.map((input) => `shot/${input}`)])(
+    'what %s is asked by lies in the lower 60 % of the screen',
+    async (screen) => {
+      await show(screen);
+      const tops = await app.page
+        .locator('.input-tile, #input-control :is(button, input), .nav-bar a')
+        .evaluateAll((all) =>
+          all
+            .filter((one) => one.checkVisibility())
+            .map((one) => one.getBoundingClientRect().top / innerHeight),
+        );
+      expect(tops.length).toBeGreaterThan(6);
+      expect(Math.min(...tops)).toBeGreaterThanOrEqual(0.4);
+    },
+  );
+});
+
+const PICTURE_AND_ANSWER = ['.shooter-diagram', '.overhead-strip', '.answer', '.why-button'];
 
 describe.each([
   { width: 360, height: 640 },
@@ -61,36 +95,18 @@ describe.each([
   });
 });
 
-describe.each([320, 390])('with text twice as large, %i px wide', (width) => {
-  beforeAll(() => app.page.setViewportSize({ width, height: 844 }));
-  afterEach(() =>
-    app.page.evaluate(() => document.documentElement.style.removeProperty('font-size')),
-  );
+async function findNothingLost(): Promise<void> {
+  expect(await sidewaysFaults(app.page)).toEqual([]);
+  expect(await cutOffText(app.page)).toEqual([]);
+}
 
-  it.each(SCREENS)('%s loses nothing', async (screen) => {
+describe.each([320, 390])('%i px wide', (width) => {
+  beforeAll(() => app.page.setViewportSize({ width, height: width === 320 ? 640 : 844 }));
+
+  it.each(SCREENS)('%s loses nothing with text twice as large, or spread out', async (screen) => {
     await show(screen);
-    await app.page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
-    await settle(app.page);
-    expect(await sidewaysFaults(app.page)).toEqual([]);
-    expect(await cutOffText(app.page)).toEqual([]);
-  });
-});
-
-describe('with letters, words and lines spread as far as a reader may ask', () => {
-  const spread = { 'letter-spacing': '0.12em', 'word-spacing': '0.16em', 'line-height': '1.5' };
-  beforeAll(() => app.page.setViewportSize({ width: 360, height: 640 }));
-
-  it.each(SCREENS)('%s loses nothing', async (screen) => {
-    await show(screen);
-    await app.page.evaluate((styles) => {
-      for (const element of document.querySelectorAll<HTMLElement>('#app *:not(svg, svg *)')) {
-        for (const [name, value] of Object.entries(styles)) element.style.setProperty(name, value);
-      }
-    }, spread);
-    await settle(app.page);
-    expect(await sidewaysFaults(app.page)).toEqual([]);
-    expect(await cutOffText(app.page)).toEqual([]);
-    await app.page.reload();
+    await withLargeText(app.page, findNothingLost);
+    await withSpreadText(app.page, findNothingLost);
   });
 });
 

@@ -42,19 +42,29 @@ export async function cutOffText(page: Pick<Page, 'evaluate'>): Promise<string[]
   });
 }
 
-/** Everything to press that is smaller than a thumb. */
-export async function smallTargets(page: Pick<Page, 'evaluate'>): Promise<string[]> {
-  return page.evaluate((least) => {
-    const faults: string[] = [];
-    for (const element of document.querySelectorAll('button, a[href], input, select')) {
-      const { width, height } = element.getBoundingClientRect();
-      if (width === 0 && height === 0) continue;
-      if (width < least - 0.01 || height < least - 0.01) {
-        faults.push(`${element.outerHTML.slice(0, 90)}: ${width} by ${height}`);
+/** Everything that can be pressed. */
+const TARGETS = 'button, a[href], input, select, textarea, summary, [role="slider"]';
+
+/** Everything to press that is smaller than a thumb, or than `leastPx`. */
+export async function smallTargets(
+  page: Pick<Page, 'evaluate'>,
+  targets = TARGETS,
+  leastPx = THUMB_PX,
+): Promise<string[]> {
+  return page.evaluate(
+    ({ wanted, least }) => {
+      const faults: string[] = [];
+      for (const element of document.querySelectorAll(wanted)) {
+        const { width, height } = element.getBoundingClientRect();
+        if (width === 0 && height === 0) continue;
+        if (width < least - 0.01 || height < least - 0.01) {
+          faults.push(`${element.outerHTML.slice(0, 90)}: ${width} by ${height}`);
+        }
       }
-    }
-    return faults;
-  }, THUMB_PX);
+      return faults;
+    },
+    { wanted: targets, least: leastPx },
+  );
 }
 
 /** Of the given elements, those that cannot be wholly seen without scrolling. */

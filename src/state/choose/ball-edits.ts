@@ -14,7 +14,7 @@ import type { LayoutEdits } from './layout-edits';
 /** Every way to move a ball. */
 export type BallEdits = Pick<
   ChooseModel,
-  'place' | 'drag' | 'endDrag' | 'nudge' | 'freeze' | 'takeOff' | 'ballAt'
+  'place' | 'drag' | 'endDrag' | 'cancelDrag' | 'nudge' | 'freeze' | 'takeOff' | 'ballAt'
 >;
 
 export interface BallEditsPorts {
@@ -54,6 +54,7 @@ export function createBallEdits({ open, shape, kit, edits }: BallEditsPorts): Ba
     },
     drag: (name, xM, yM) => put(name, found(name, { xM, yM }), 'drag'),
     endDrag: edits.endDrag,
+    cancelDrag: edits.cancelDrag,
     nudge: (name, rightM, upM) =>
       onLaid(name, ({ xM, yM }) =>
         put(name, found(name, { xM: xM + rightM, yM: yM + upM }), 'change'),

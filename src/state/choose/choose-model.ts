@@ -46,6 +46,8 @@ export interface ChooseModel {
   /** As `place`, but one undo for a whole drag: call `endDrag` when the finger lifts. */
   drag(name: BallName, xM: number, yM: number): EditResult;
   endDrag(): void;
+  /** Ends a drag that was taken away: the ball lies where it lay, and no undo is left behind. */
+  cancelDrag(): void;
   nudge(name: BallName, rightM: number, upM: number): EditResult;
   /** Moves a ball against the nearest other ball or cushion. */
   freeze(name: BallName): EditResult;

@@ -13,6 +13,8 @@ export interface LayoutEdits {
   drag(part: Partial<Layout>): void;
   /** Keeps what was dragged: one undo. */
   endDrag(): void;
+  /** Puts everything back to where it was before the drag: no undo, and none taken. */
+  cancelDrag(): void;
   undo(): void;
   redo(): void;
 }
@@ -33,10 +35,14 @@ export function createLayoutEdits(
     origin: 'by-hand',
     changedAtMs: now(),
   });
-  const endDrag = () => {
+  const letGo = () => {
     const before = beforeDrag;
     beforeDrag = null;
     isDragging.value = false;
+    return before;
+  };
+  const endDrag = () => {
+    const before = letGo();
     if (before === null) return;
     if (isSameLayout(layoutOf(before), layoutOf(open.peek()))) return kept.show(before);
     history.note(layoutOf(before));
@@ -65,6 +71,11 @@ export function createLayoutEdits(
       });
     },
     endDrag,
+    cancelDrag: () =>
+      batch(() => {
+        const before = letGo();
+        if (before !== null) kept.show(before);
+      }),
     undo: () => step(history.undo),
     redo: () => step(history.redo),
   };

@@ -1,4 +1,4 @@
-import { useComputed, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import {
   bestCell,
   type ChanceCell,
@@ -31,7 +31,6 @@ export function ChanceMapDrawing({ app, map }: Props) {
   const pick = (next: ChanceCell | null) => {
     if (next) picked.value = { column: next.column, row: next.row };
   };
-  const label = useComputed(() => mapWords(coarseChances(map), scale));
   return (
     <section class="chance-map" aria-labelledby="chance-map">
       <h2 id="chance-map">Chance in per cent, over side and speed</h2>
@@ -43,7 +42,7 @@ export function ChanceMapDrawing({ app, map }: Props) {
         </span>
         <svg
           role="img"
-          aria-label={label.value}
+          aria-label={mapWords(grid, scale)}
           viewBox={`0 0 ${WIDE * grid.sides.length} ${HIGH * grid.rows.length}`}
           onPointerUp={(event) => pick(cellUnder(event, grid))}
         >
@@ -70,6 +69,7 @@ export function ChanceMapDrawing({ app, map }: Props) {
 
 function Cells({ grid, at }: { grid: ChanceGrid; at: { column: number; row: number } }) {
   const most = bestCell(grid)?.best?.chance.share ?? 1;
+  const shareAt = cellBeside(grid, at, 0, 0)?.best?.chance.share;
   const top = (row: number) => HIGH * (grid.rows.length - 1 - row);
   return (
     <>
@@ -86,11 +86,11 @@ function Cells({ grid, at }: { grid: ChanceGrid; at: { column: number; row: numb
         </g>
       ))}
       <rect
-        class="chance-picked"
-        x={WIDE * at.column + 0.5}
-        y={top(at.row) + 0.5}
-        width={WIDE - 2}
-        height={HIGH - 2}
+        class={`chance-picked is-${shadeOf(shareAt, most)}`}
+        x={WIDE * at.column + 1.5}
+        y={top(at.row) + 1.5}
+        width={WIDE - 4}
+        height={HIGH - 4}
       />
     </>
   );

@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { HoldButton } from '../controls/HoldButton';
 import type { ChooseMode } from './choose-mode';
@@ -19,17 +20,24 @@ const WAYS: readonly (readonly [string, string, NudgeWay])[] = [
   ['→', 'right', { right: 1, up: 0 }],
 ];
 
-/** Every step is an edit of its own. */
-const NO_GESTURE = { beginGesture() {}, endGesture() {} };
-
 /** Four buttons that move what is selected as seen on the screen, and go on while held. */
 export function NudgePad({ choose, board, mode, what }: Props) {
+  const before = useRef(choose.open.peek());
+  // Every step is an edit of its own: a press that is taken away has to be taken back.
+  const gesture = {
+    beginGesture() {
+      before.current = choose.open.peek();
+    },
+    endGesture(isTakenAway = false) {
+      if (isTakenAway && choose.open.peek() !== before.current) choose.undo();
+    },
+  };
   return (
     <div class="nudge-pad">
       {WAYS.map(([arrow, word, way]) => (
         <HoldButton
           key={word}
-          model={NO_GESTURE}
+          model={gesture}
           label={`Move ${what} ${word}`}
           step={(coarse) => {
             const stepM = coarse ? NUDGE_M.held : NUDGE_M.press;

@@ -32,6 +32,8 @@ interface Press {
   /** The ball pressed, if any, and its centre from the finger, px. */
   readonly ball: BallName | null;
   readonly grip: Point;
+  /** What was in the hand before. */
+  readonly selected: BallName | null;
   now: Point;
   isDragging: boolean;
 }
@@ -89,6 +91,7 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
         start,
         ball,
         grip,
+        selected: choose.selected.peek(),
         now: start,
         isDragging: false,
       };
@@ -113,9 +116,10 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
       }
     },
     onPointerCancel() {
-      if (!stop()?.isDragging) return;
-      choose.endDrag();
-      choose.undo();
+      const ended = stop();
+      if (ended === null) return;
+      choose.cancelDrag();
+      choose.select(ended.selected);
     },
     leave() {
       if (stop()?.isDragging) choose.endDrag();

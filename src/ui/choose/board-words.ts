@@ -2,7 +2,7 @@ import type { NamedBall } from '../../engine/position/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { FAN_LEAD, fanLine } from './fan-words';
 import { hindranceLines, intentWords } from './shot-words';
-import { ballLabel, capitalised, spotWords } from './table-words';
+import { acrossWords, ballLabel, capitalised, spotWords } from './table-words';
 import { wayName } from './way-words';
 
 /** What the drawing shows, in words: balls, what is played, what is in the way, zone and fan. */
@@ -37,7 +37,8 @@ function intentLines({ open, shot }: ChooseModel): readonly string[] {
 
 function zoneLines({ open, shape }: ChooseModel): readonly string[] {
   const { zone } = open.value;
-  return zone === null ? [] : [`Zone for the cue ball ${spotWords(zone, shape.value)}`];
+  if (zone === null) return [];
+  return [`Zone for the cue ball ${spotWords(zone, shape.value)}, ${acrossWords(zone)}`];
 }
 
 function fanLines({ chosen, fan, shape }: ChooseModel): readonly string[] {

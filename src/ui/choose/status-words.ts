@@ -2,7 +2,7 @@ import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Preferences } from '../../store/records';
 import type { ChooseMode } from './choose-mode';
 import { hindranceLines, intentWords, lieWords } from './shot-words';
-import { ballLabel, capitalised, spotWords } from './table-words';
+import { acrossWords, ballLabel, capitalised, spotWords } from './table-words';
 
 /** One line under the table. */
 export interface Status {
@@ -43,7 +43,7 @@ function ballStatus({ selected, open, shape }: ChooseModel): string {
 function zoneStatus({ open, shape }: ChooseModel): string {
   const { zone } = open.value;
   if (!zone) return 'Tap where the cue ball should come to rest.';
-  return `Zone: ${spotWords(zone, shape.value)}, ${Math.round(zone.radiusM * 200)} cm across.`;
+  return `Zone: ${spotWords(zone, shape.value)}, ${acrossWords(zone)}.`;
 }
 
 function shotStatus(

@@ -49,6 +49,11 @@ export function diamondWords({ xM, yM }: Spot, { lengthM, widthM }: BedSize): st
   return `${diamonds(yM + lengthM / 2)} up, ${diamonds(xM + widthM / 2)} from the left`;
 }
 
+/** How large a round patch is: "50 cm across". */
+export function acrossWords({ radiusM }: { readonly radiusM: number }): string {
+  return `${Math.round(radiusM * 200)} cm across`;
+}
+
 /** A share in per cent, a little one as "under 1 %". */
 export function percentWords(share: number): string {
   if (share > 0 && share < 0.01) return 'under 1 %';

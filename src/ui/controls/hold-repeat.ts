@@ -4,7 +4,7 @@ export interface HeldAction {
   begin(): void;
   /** One step; `coarse` once it has been held for a while. */
   step(coarse: boolean): void;
-  /** @param cancelled the press was taken away before anything was repeated. */
+  /** @param cancelled the press was taken away, or slid off, before anything was repeated. */
   end(cancelled: boolean): void;
 }
 
@@ -13,6 +13,8 @@ export interface HoldRepeat {
   press(event: PointerEvent): void;
   release(): void;
   cancel(): void;
+  /** Moved off the button, still pressed: what follows is not meant for it. */
+  slideOff(): void;
   click(): void;
 }
 
@@ -33,6 +35,7 @@ export function createHoldRepeat(action: () => HeldAction): HoldRepeat {
   let repeats: number | null = null;
   /** The press has acted, so the click that follows it must not. */
   let acted = false;
+  let hasSlidOff = false;
 
   function stop(cancelled: boolean): void {
     if (repeats === null) return;
@@ -65,10 +68,22 @@ export function createHoldRepeat(action: () => HeldAction): HoldRepeat {
       action().step(false);
       repeatFrom(performance.now());
     },
-    release: () => stop(false),
+    release() {
+      stop(false);
+      if (!hasSlidOff) return;
+      hasSlidOff = false;
+      // A mouse still clicks what it pressed, at once; a finger does not.
+      setTimeout(() => {
+        acted = false;
+      });
+    },
     cancel() {
       stop(true);
       acted = false;
+    },
+    slideOff() {
+      hasSlidOff ||= repeats !== null;
+      stop(true);
     },
     click() {
       if (!acted) action().step(false);

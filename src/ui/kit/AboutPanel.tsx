@@ -1,4 +1,5 @@
 import type { AppModels } from '../app-models';
+import { InstallHelp } from '../install/InstallHelp';
 import { PanelHeader } from './PanelHeader';
 import { RepairPart } from './RepairPart';
 
@@ -46,6 +47,12 @@ export function AboutPanel({ app }: { app: AppModels }) {
           more than a shot allows.
         </p>
         <p>Everything stays on this device. Nothing is sent anywhere.</p>
+        {!app.install.isInstalled.value && (
+          <section class="install-help" aria-labelledby="install-help">
+            <h2 id="install-help">Have it as an app</h2>
+            <InstallHelp app={app} />
+          </section>
+        )}
         <h2>Words and lines</h2>
         <dl class="about-words">
           {WORDS.map(([term, meaning]) => (

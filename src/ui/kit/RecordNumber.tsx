@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useId } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
 import type { EditResult } from '../../state/kit-edits';
 import type { KitFigure } from '../../state/kit-figure';
 import type { ShelfName } from '../../store/records';
@@ -14,15 +14,22 @@ interface Props {
   readonly figure: KitFigure;
 }
 
-/** Changes here are kept one by one, so a gesture has nothing to gather. */
-const NO_GESTURE = { beginGesture: () => undefined, endGesture: () => undefined };
-
 /** One number of a record: what it does, its sane range, and the ways to change it. */
 export function RecordNumber({ app: { kit }, shelf, id, figure }: Props) {
   const draft = useSignal<string | null>(null);
   const problem = useSignal('');
   const inputId = useId();
   const hintId = useId();
+  const putBack = useRef(() => {});
+  // Changes here are kept one by one: a press that is taken away has to be put back.
+  const gesture = {
+    beginGesture() {
+      putBack.current = kit.remember(shelf, id);
+    },
+    endGesture(isTakenAway = false) {
+      if (isTakenAway) putBack.current();
+    },
+  };
   const { path, label, hint, range, facts } = figure;
   const shown = formatNumber(figure.figure, facts);
 
@@ -41,7 +48,7 @@ export function RecordNumber({ app: { kit }, shelf, id, figure }: Props) {
         {facts.symbol && `, ${facts.symbol}`}
       </label>
       <div class="record-number-row">
-        <HoldButton model={NO_GESTURE} label={`${label}: less`} step={(coarse) => step(-1, coarse)}>
+        <HoldButton model={gesture} label={`${label}: less`} step={(coarse) => step(-1, coarse)}>
           −
         </HoldButton>
         <span class="number-field">
@@ -63,7 +70,7 @@ export function RecordNumber({ app: { kit }, shelf, id, figure }: Props) {
             }}
           />
         </span>
-        <HoldButton model={NO_GESTURE} label={`${label}: more`} step={(coarse) => step(1, coarse)}>
+        <HoldButton model={gesture} label={`${label}: more`} step={(coarse) => step(1, coarse)}>
           +
         </HoldButton>
       </div>

@@ -1,5 +1,6 @@
 import { surenessOf } from '../../state/measure/sureness';
 import type { AppModels } from '../app-models';
+import { InstallHint } from '../install/InstallHint';
 import { PanelHeader } from '../kit/PanelHeader';
 import { AttemptList } from './AttemptList';
 import { adviceWords } from './advice-words';
@@ -17,6 +18,7 @@ export function MeasurePage({ app }: { app: AppModels }) {
       <PanelHeader router={router} title="Measure" />
       <UnfinishedRow app={app} />
       <NextShot app={app} />
+      <InstallHint app={app} />
       <section class="measure-part" aria-labelledby="how-sure">
         <h2 id="how-sure">How sure now</h2>
         <p class="place-note">

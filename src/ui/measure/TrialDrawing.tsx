@@ -9,6 +9,7 @@ import { TableRails } from '../TableRails';
 import { useCanvas } from '../use-canvas';
 import { drawingWords } from './drawing-words';
 import { lessonOf } from './lesson-of';
+import { readingFigure, readingInWords } from './reading-words';
 import './TrialDrawing.css';
 
 /** Letters, for the diamonds have numbers. */
@@ -31,6 +32,10 @@ function sceneStep(step: TrialStep['name']): SceneStep {
 export function TrialDrawing({ app, shot, step }: Props) {
   const [holder, canvas] = useCanvas();
   const expectedM = lessonOf(app.measure.report.value, shot)?.expected.landingM ?? null;
+  const expected =
+    expectedM === null
+      ? null
+      : readingInWords(readingFigure('landingM', expectedM, app.desk.preferences.value));
   const { ballRadiusM } = app.kit.kit.value;
   const scene = trialScene(shot, ballRadiusM, sceneStep(step), expectedM);
   const view = layOutTrialView(scene, canvas.value);
@@ -39,7 +44,7 @@ export function TrialDrawing({ app, shot, step }: Props) {
     <div class="trial-drawing" ref={holder}>
       <svg
         role="img"
-        aria-label={drawingWords(shot, sceneStep(step))}
+        aria-label={drawingWords(shot, sceneStep(step), expected)}
         width={widthPx}
         height={heightPx}
         viewBox={`0 0 ${widthPx} ${heightPx}`}
@@ -132,8 +137,12 @@ function Rule({ view: { rule, bed } }: { view: TrialView }) {
   );
 }
 
+/** An aim shorter than this has no room for a head, px. */
+const LEAST_HEADED_PX = 20;
+
 /** A head at the aim's far end. */
 function AimHead({ aim: { from, to } }: { aim: Segment }) {
+  if (Math.hypot(to.x - from.x, to.y - from.y) < LEAST_HEADED_PX) return null;
   const degrees = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
   return (
     <path

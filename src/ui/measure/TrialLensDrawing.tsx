@@ -21,12 +21,12 @@ export function TrialLensDrawing({ app, shot }: { app: AppModels; shot: TrialSho
   return (
     <div class="tip-card trial-lens">
       <svg role="img" aria-label={`Close up: ${words}.`} viewBox={lens.viewBox.join(' ')}>
-        {lens.balls.map(({ kind, circle }) => (
-          <circle key={`${kind} ${circle.cy}`} class={`trial-ball is-${kind}`} {...circle} />
-        ))}
         {aim && (
           <line class="trial-aim" x1={aim.from.x} y1={aim.from.y} x2={aim.to.x} y2={aim.to.y} />
         )}
+        {lens.balls.map(({ kind, circle }) => (
+          <circle key={`${kind} ${circle.cy}`} class={`trial-ball is-${kind}`} {...circle} />
+        ))}
         {isGap && (
           <line class="trial-gap" x1={gap.from.x} y1={gap.from.y} x2={gap.to.x} y2={gap.to.y} />
         )}

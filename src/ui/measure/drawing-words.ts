@@ -4,9 +4,14 @@ import { directionWord } from '../../units/direction-word';
 
 const FROM_ABOVE = 'The table from above, the break end below.';
 
-/** What the drawing of a trial shows, for whoever cannot see it. */
-export function drawingWords(shot: TrialShot, step: SceneStep): string {
-  return `${FROM_ABOVE} ${step === 'set-up' ? setUpWords(shot) : READ_WORDS[step]}`;
+/**
+ * What the drawing of a trial shows, for whoever cannot see it.
+ * @param expected where the ball is drawn to touch the far rail, or null
+ */
+export function drawingWords(shot: TrialShot, step: SceneStep, expected: string | null): string {
+  if (step !== 'set-up') return `${FROM_ABOVE} ${READ_WORDS[step]}`;
+  const told = `${FROM_ABOVE} ${setUpWords(shot)}`;
+  return expected === null ? told : `${told} It is expected to touch the far rail at ${expected}.`;
 }
 
 function setUpWords(shot: TrialShot): string {

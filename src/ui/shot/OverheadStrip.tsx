@@ -3,6 +3,7 @@ import type { Circle, Point } from '../../diagram/canvas';
 import { layOutOverheadView, type Segment } from '../../diagram/overhead-view';
 import type { AppModels } from '../app-models';
 import { useCanvas } from '../use-canvas';
+import { staleWords, stripWords } from './picture-words';
 import './OverheadStrip.css';
 
 /** The shot from above: the cue ball's true path, the aim line and the straight line. */
@@ -17,6 +18,16 @@ export function OverheadStrip({ app }: { app: AppModels }) {
     const scene = { ballRadiusM, distanceM, cutRad, aimOffsetM, path: model.path.value };
     return layOutOverheadView(scene, canvas.value);
   });
+  const words = useComputed(
+    () =>
+      staleWords(app) +
+      stripWords(
+        model.lastAnswer.value,
+        model.path.value,
+        app.desk.preferences.value,
+        app.kit.current.tables.value.lengthM,
+      ),
+  );
   const { widthPx, heightPx } = canvas.value;
   const { sideways, aim, target } = view.value;
   const scale = sideways === 1 ? 'sideways true' : `sideways ×${sideways}`;
@@ -25,7 +36,7 @@ export function OverheadStrip({ app }: { app: AppModels }) {
       <div class="overhead-drawing" ref={holder}>
         <svg
           role="img"
-          aria-label={`The cue ball's path from above, ${scale}`}
+          aria-label={`From above, ${scale}. ${words}`}
           width={widthPx}
           height={heightPx}
           viewBox={`0 0 ${widthPx} ${heightPx}`}

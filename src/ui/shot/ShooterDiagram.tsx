@@ -6,6 +6,7 @@ import type { AppModels } from '../app-models';
 import { useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
 import { BallRuler } from './BallRuler';
+import { shooterWords, staleWords } from './picture-words';
 import { isRoomStale } from './room-of-field';
 import './ShooterDiagram.css';
 
@@ -26,12 +27,13 @@ export function ShooterDiagram({ app }: { app: AppModels }) {
   });
   const { widthPx, heightPx } = canvas.value;
   const isBandStale = isRoomStale(app);
+  const words = staleWords(app) + shooterWords(model.lastAnswer.value, app.desk.preferences.value);
   const bandWords = isBandStale ? '' : aimWindowWords(app);
   return (
     <div class="shooter-diagram" ref={holder}>
       <svg
         role="img"
-        aria-label={`The object ball as you see it, and where the aim line passes${bandWords}`}
+        aria-label={words + bandWords}
         width={widthPx}
         height={heightPx}
         viewBox={`0 0 ${widthPx} ${heightPx}`}

@@ -1,13 +1,18 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { contactAt, snapContacts } from '../../diagram/tip-face';
 import type { AppModels } from '../app-models';
+import { faceWords } from './picture-words';
+import { TIP_NUDGES } from './tip-nudges';
 import './TipFace.css';
 
 /** Clear share of the drawing's width on each side of the ball. */
 const MARGIN_SHARE = 0.02;
 const HALF_VIEW = 0.5 / (0.5 - MARGIN_SHARE);
 
-/** The cue ball's face with the tip on it; a touch or a drag is a shortcut beside the buttons. */
+/**
+ * The cue ball's face with the tip on it; a touch or a drag is a shortcut beside the buttons. Arrow
+ * keys move it both ways, with Shift by long steps.
+ */
 export function TipFace({ app }: { app: AppModels }) {
   const { shot, kit } = app;
   const limit = shot.tipLimit;
@@ -17,31 +22,46 @@ export function TipFace({ app }: { app: AppModels }) {
   const dome = 1 + tipRadiusM / ballRadiusM;
   const handlers = useFaceDrag(app);
   return (
-    <svg
+    <div
       class="tip-face"
-      role="img"
-      aria-label="The cue ball's face, with the miscue limit and where the tip touches"
-      viewBox={`${-HALF_VIEW} ${-HALF_VIEW} ${2 * HALF_VIEW} ${2 * HALF_VIEW}`}
-      {...handlers}
+      role="slider"
+      aria-label="The tip on the cue ball’s face"
+      aria-valuemin={-limit}
+      aria-valuemax={limit}
+      aria-valuenow={side}
+      aria-valuetext={faceWords({ side, height }, limit)}
+      tabIndex={0}
+      onKeyDown={(event) => {
+        const nudge = TIP_NUDGES.find(({ key }) => key === event.key);
+        if (!nudge) return;
+        event.preventDefault();
+        shot.nudge(nudge.field, nudge.towards, event.shiftKey);
+      }}
     >
-      <circle class="tip-face-ball" r={1} />
-      <path class="tip-face-cross" d="M-1 0H1M0 -1V1" />
-      <circle class="tip-face-limit" r={limit} />
-      {snapContacts(limit).map((contact) => (
-        <circle
-          key={`${contact.side} ${contact.height}`}
-          class="tip-face-snap"
-          cx={contact.side}
-          cy={-contact.height}
-          r={0.022}
-        />
-      ))}
-      <text class="tip-face-note" y={limit + 0.17} text-anchor="middle">
-        miscue limit
-      </text>
-      <circle class="tip-face-tip" cx={side * dome} cy={-height * dome} r={tipRadius} />
-      <circle class="tip-face-contact" cx={side} cy={-height} r={0.07} />
-    </svg>
+      <svg
+        aria-hidden="true"
+        viewBox={`${-HALF_VIEW} ${-HALF_VIEW} ${2 * HALF_VIEW} ${2 * HALF_VIEW}`}
+        {...handlers}
+      >
+        <circle class="tip-face-ball" r={1} />
+        <path class="tip-face-cross" d="M-1 0H1M0 -1V1" />
+        <circle class="tip-face-limit" r={limit} />
+        {snapContacts(limit).map((contact) => (
+          <circle
+            key={`${contact.side} ${contact.height}`}
+            class="tip-face-snap"
+            cx={contact.side}
+            cy={-contact.height}
+            r={0.022}
+          />
+        ))}
+        <text class="tip-face-note" y={limit + 0.17} text-anchor="middle">
+          miscue limit
+        </text>
+        <circle class="tip-face-tip" cx={side * dome} cy={-height * dome} r={tipRadius} />
+        <circle class="tip-face-contact" cx={side} cy={-height} r={0.07} />
+      </svg>
+    </div>
   );
 }
 

@@ -31,7 +31,7 @@ export function ValueSlider({ app, name, label, hasWindow = false }: Props) {
         value={figure}
         onPointerDown={() => model.beginGesture()}
         onPointerUp={() => model.endGesture()}
-        onPointerCancel={() => model.endGesture()}
+        onPointerCancel={() => model.endGesture(true)}
         onInput={(event) => model.setFigure(name, tidy(event.currentTarget.valueAsNumber))}
       />
       {hasWindow && <WindowBar app={app} name={name} track={{ min, max }} isUnmarked />}

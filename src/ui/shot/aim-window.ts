@@ -36,5 +36,5 @@ export function aimWindowWords(app: AppModels): string {
     reading ? `${inWords(reading)} (${miss})` : 'anywhere',
   );
   const ball = app.desk.preferences.value.lead === 'object-ball' ? 'its centre' : 'the ghost ball';
-  return `. From ${ball}, aims go from ${from} to ${to}`;
+  return ` From ${ball}, aims go from ${from} to ${to}`;
 }

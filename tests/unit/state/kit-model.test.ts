@@ -136,6 +136,17 @@ describe('changing a number', () => {
     expect(kit.shelves.balls.value.find(({ id }) => id === 'demo-balls-dirty')).toBe(before);
   });
 
+  it('puts a record back as it was remembered, and as nobody’s own', async () => {
+    const { kit, reload } = await setUp();
+    const before = kit.current.cues.value;
+    const putBack = kit.remember('cues', HOUSE);
+    kit.nudge('cues', HOUSE, 'tipDiameterM', 1);
+    expect(kit.current.cues.value).not.toEqual(before);
+    putBack();
+    expect(kit.current.cues.value).toEqual(before);
+    expect((await reload()).shelves.cues).toContainEqual(before);
+  });
+
   it('nudges by steps a person can follow, and stops at the end', async () => {
     const { kit } = await setUp();
     kit.nudge('cues', HOUSE, 'tipDiameterM', -1);

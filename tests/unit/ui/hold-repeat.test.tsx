@@ -27,6 +27,20 @@ describe('a held button', () => {
     expect(action.end.mock.calls).toEqual([[false]]);
   });
 
+  it('takes the step back when slid off, stays still, and heeds the next key', async () => {
+    const { action, repeat } = setUp();
+    repeat.press(down());
+    repeat.slideOff();
+    vi.advanceTimersByTime(2000);
+    repeat.release();
+    repeat.click();
+    expect(action.step).toHaveBeenCalledTimes(1);
+    expect(action.end.mock.calls).toEqual([[true]]);
+    await new Promise((resolve) => setTimeout(resolve));
+    repeat.click();
+    expect(action.step).toHaveBeenCalledTimes(2);
+  });
+
   it('repeats sooner and sooner while held, and turns to long steps', () => {
     const { action, repeat } = setUp();
     repeat.press(down());

@@ -115,6 +115,24 @@ describe('taking back', () => {
     expect(model.canUndo.value).toBe(false);
   });
 
+  it('leaves no undo of a drag that is taken away, and takes no earlier change back', async () => {
+    const { model, stored } = await openChoose();
+    model.nudge(3, 0.05, 0);
+    const before = model.open.value;
+    model.drag('cue', 0.1, -0.6);
+    model.cancelDrag();
+    expect(model.open.value).toEqual(before);
+    model.cancelDrag();
+    model.drag('cue', -0.2, -0.6);
+    model.cancelDrag();
+    expect(model.open.value).toEqual(before);
+    await model.flush();
+    expect(await stored()).toContainEqual(before);
+    model.undo();
+    expect(model.open.value.balls).toEqual(CUT.balls);
+    expect(model.canUndo.value).toBe(false);
+  });
+
   it('keeps the pocket as it is while the cue ball is dragged, and looks anew once a ball is let go', async () => {
     const { model } = await openChoose();
     const target = () => (model.shot.value?.ok ? model.shot.value.target : null);

@@ -101,6 +101,19 @@ describe('a finger on the table', () => {
     expect(pointOf(8)).toEqual({ x, y });
   });
 
+  it('takes nothing else back with a drag that moved no ball yet', () => {
+    const { choose, send, pointOf } = setUp('balls');
+    choose.playBall(11);
+    choose.select(12);
+    const { x, y } = pointOf(8);
+    send('pointerdown', x, y);
+    send('pointermove', x + 40, y);
+    send('pointercancel', x + 40, y);
+    expect(choose.open.value.intent.ball).toBe(11);
+    expect(pointOf(8)).toEqual({ x, y });
+    expect(choose.selected.value).toBe(12);
+  });
+
   it('lets a mouse hold a ball where it grips it', () => {
     const { send, pointOf } = setUp('balls');
     const { x, y } = pointOf(8);

@@ -139,6 +139,13 @@ export function fakeChoose(first: SavedPosition = CUT) {
       counts.endDrags++;
       isDragging = false;
     },
+    cancelDrag() {
+      const before = past.peek().at(-1);
+      if (!isDragging || !before) return;
+      isDragging = false;
+      past.value = past.peek().slice(0, -1);
+      write(before);
+    },
     nudge(name, rightM, upM) {
       const ball = ballOf(name);
       if (!ball) return NOT_THERE;

@@ -27,6 +27,22 @@ describe('comparing the ways', () => {
     expect(container.querySelector('.compare-note')?.textContent).toContain('compare again');
   });
 
+  it('says what the map shows, and says it anew when that changes', async () => {
+    const { comparison } = openChoose('#choose/ways');
+    press('Compare all ways');
+    const words = () =>
+      screen.queryByRole('img', { name: /^Chance over/ })?.getAttribute('aria-label') ?? '';
+    await expect.poll(words).toMatch(/, \d\.\d m\/s: goes \d+ %/);
+    const before = words();
+    const { map } = comparison.value;
+    if (!map) throw new Error('there is no map');
+    const best = map.best.map((row) => row.map(() => null));
+    comparison.value = { ...comparison.value, map: { ...map, best } };
+    await expect.poll(words).toContain('nothing goes');
+    comparison.value = { ...comparison.value, map };
+    await expect.poll(words).toBe(before);
+  });
+
   it('shows how far it has come, and can be stopped', async () => {
     const { comparison } = openChoose('#choose/ways');
     comparison.value = { ...comparison.value, state: 'running', progress: 0.42 };

@@ -57,8 +57,12 @@ describe('the words of a step', () => {
   });
 
   it('have a picture told beside them', () => {
-    const told = SHOTS.map((shot) => drawingWords(shot, 'set-up'));
+    const told = SHOTS.map((shot) => drawingWords(shot, 'set-up', null));
     expect(told.filter((words) => words.length < 80)).toEqual([]);
+    const [line = FINISHED_LINE.shot] = SHOTS;
+    expect(drawingWords(line, 'set-up', '58 mm left')).toContain(
+      'touch the far rail at 58 mm left',
+    );
   });
 });
 

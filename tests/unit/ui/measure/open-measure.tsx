@@ -3,6 +3,7 @@ import { render } from '@testing-library/preact';
 import { solveAim } from '../../../../src/engine/aim/solve-aim';
 import { fitReport } from '../../../../src/engine/fit/fit-report';
 import { createDeskModel } from '../../../../src/state/desk-model';
+import { createInstallModel } from '../../../../src/state/install-model';
 import { kitEffects } from '../../../../src/state/kit-effects';
 import { createKitModel } from '../../../../src/state/kit-model';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
@@ -14,6 +15,7 @@ import { createNoticeBoard } from '../../../../src/store/notice-board';
 import type { AppModels } from '../../../../src/ui/app-models';
 import { KitPlace } from '../../../../src/ui/kit/KitPlace';
 import { createRouter } from '../../../../src/ui/route';
+import { fakeInstallPage } from '../../sensors/fake-install-page';
 
 const NOW_MS = 1_790_000_000_000;
 
@@ -51,7 +53,13 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
   };
   const effects = computed(() => kitEffects(kit.kit.value, solveAim));
   const router = createRouter(window);
-  const app = { kit, effects, desk, measure, sensors, router } as AppModels;
+  const install = createInstallModel({
+    page: fakeInstallPage(),
+    findStorage: () => null,
+    hasMeasured: computed(() => measure.lastReadAtMs.value !== null),
+    openedEmpty: attempts.length === 0,
+  });
+  const app = { kit, effects, desk, measure, sensors, router, install } as AppModels;
   const { container } = render(<KitPlace app={app} />);
   return { app, measure, isAwake, mayGoDark, container };
 }

@@ -1,0 +1,51 @@
+import type { Locator, Page } from 'playwright-core';
+
+/** One finger on the screen, moved as the hardware would; it can be taken away as a phone does. */
+export interface Finger {
+  /** Down, a share of the target's width and height from its corner. */
+  down(target: Locator, acrossShare?: number, downShare?: number): Promise<void>;
+  /** On by so much, in steps of a few pixels. */
+  move(rightPx: number, downPx: number): Promise<void>;
+  up(): Promise<void>;
+  takenAway(): Promise<void>;
+}
+
+const STEPS = 6;
+
+export async function createFinger(page: Page): Promise<Finger> {
+  const devtools = await page.context().newCDPSession(page);
+  let at = { x: 0, y: 0 };
+  const send = (
+    type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel',
+    touchPoints: { x: number; y: number }[] = [],
+  ) => devtools.send('Input.dispatchTouchEvent', { type, touchPoints });
+  return {
+    async down(target, acrossShare = 0.5, downShare = 0.5) {
+      await target.scrollIntoViewIfNeeded();
+      const box = await target.boundingBox();
+      if (!box) throw new Error(`${target} is not on the page`);
+      at = { x: box.x + box.width * acrossShare, y: box.y + box.height * downShare };
+      await send('touchStart', [at]);
+    },
+    async move(rightPx, downPx) {
+      if (rightPx === 0 && downPx === 0) return;
+      const from = at;
+      for (let step = 1; step <= STEPS; step++) {
+        at = { x: from.x + (rightPx * step) / STEPS, y: from.y + (downPx * step) / STEPS };
+        await send('touchMove', [at]);
+      }
+      // A drag moves what it holds at most once a frame.
+      await page.waitForTimeout(60);
+    },
+    async up() {
+      // At rest, or a browser takes it for a fling and the next tap for the end of that.
+      await page.waitForTimeout(100);
+      await send('touchMove', [at]);
+      await send('touchEnd');
+    },
+    async takenAway() {
+      await send('touchCancel');
+      await page.waitForTimeout(60);
+    },
+  };
+}
