@@ -9,7 +9,9 @@ import { traceCueBall } from './engine/aim/trace-cue-ball';
 import { roomForError } from './engine/room/room-for-error';
 import { registerServiceWorker } from './offline/register-service-worker';
 import { sharePort } from './sensors/share-port';
+import { createStorageRoom } from './sensors/storage-room';
 import { createSaveGate } from './state/backup/save-gate';
+import { runFromCopy } from './state/backup/second-copy';
 import { createUndoneMark } from './state/backup/undone-mark';
 import { createBackupModel } from './state/backup-model';
 import { createChooseModel } from './state/choose/create-choose-model';
@@ -22,6 +24,7 @@ import { knownAlongShot } from './state/measure/known-along-shot';
 import { noteRecentShots } from './state/note-recent-shots';
 import { createRoomModel } from './state/room-model';
 import { createShotModel } from './state/shot-model';
+import { createStorageNotices } from './state/storage-notices';
 import { findDigest } from './store/backup/find-digest';
 import { createStore } from './store/create-store';
 import { onPageHide } from './store/on-page-hide';
@@ -32,9 +35,13 @@ import { createEnginePool } from './worker/engine-pool';
 import { findEngineWorker, workerCount } from './worker/find-engine-worker';
 import { createFitClient } from './worker/fit-client';
 
-const gate = createSaveGate(createStore());
+const findStorage = () => globalThis.localStorage ?? null;
+const findVisit = () => globalThis.sessionStorage ?? null;
+const storageRoom = createStorageRoom(navigator.storage);
+const gate = createSaveGate(createStore({ findDraftStorage: findStorage }), storageRoom.ask);
 const { store } = gate;
-const { desk: loadedDesk, shelves, attempts, positions } = await store.loadAll();
+const loaded = await runFromCopy(store, await store.loadAll(), findStorage, findVisit);
+const { desk: loadedDesk, shelves, attempts, positions } = loaded;
 const makeWorker = findEngineWorker();
 const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
 const kit = createKitModel({ store, desk, shelves });
@@ -82,23 +89,27 @@ const choose = createChooseModel({
 
 noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
 
+const reload = () => location.reload();
 const flush = () => Promise.all([desk.flush(), kit.flush(), measure.flush(), choose.flush()]);
 const backup = createBackupModel({
   gate,
   flush,
   sharing: sharePort(),
   digest: findDigest(),
-  undone: createUndoneMark(() => globalThis.localStorage ?? null),
+  undone: createUndoneMark(findStorage),
   now: Date.now,
-  reload: () => location.reload(),
+  reload,
+  room: storageRoom,
+  findStorage,
+  findVisit,
 });
 
-const storageLines = signal<readonly string[]>([]);
-store.onNotice(({ message }) => {
-  if (!storageLines.peek().includes(message)) {
-    storageLines.value = [...storageLines.peek(), message];
-  }
-});
+const storage = createStorageNotices({ store, flush });
+const router = createRouter(window);
+const openBackup = () => {
+  router.goTo('kit');
+  router.open('backup');
+};
 
 const applyUpdate = signal<(() => void) | null>(null);
 const isReadyOffline = signal(false);
@@ -128,8 +139,16 @@ render(
       backup,
       sensors: { awake: createAwakeModel(window), nowMs: Date.now },
       desk,
-      router: createRouter(window),
-      news: { applyUpdate, isReadyOffline, storageLines },
+      router,
+      news: {
+        applyUpdate,
+        isReadyOffline,
+        storage,
+        copy: backup.copy,
+        nowMs: Date.now,
+        reload,
+        openBackup,
+      },
     }}
   />,
   holder,

@@ -5,6 +5,7 @@ import { createIndexedDbStore } from './indexed-db-store';
 import { createMemoryStore } from './memory-store';
 import { createNoticeBoard } from './notice-board';
 import type { Loaded, StorePort } from './store-port';
+import { createUnsavedNotes } from './unsaved-notes';
 import { withinTime } from './within-time';
 
 export interface StoreOptions {
@@ -26,16 +27,19 @@ export function createStore({
 }: StoreOptions = {}): StorePort {
   const board = createNoticeBoard();
   const door = createDatabaseDoor(databaseName, (event) => board.raise(event));
-  const kept = createIndexedDbStore(door, board, createDeskDraft(findDraftStorage));
+  const notes = createUnsavedNotes(findDraftStorage);
+  const kept = createIndexedDbStore(door, board, createDeskDraft(findDraftStorage), notes);
   let active: StorePort = kept;
 
   const loadAll = async (): Promise<Loaded> => {
     try {
-      return await withinTime(active.loadAll(), patienceMs);
+      const loaded = await withinTime(active.loadAll(), patienceMs);
+      board.lower('blocked');
+      return loaded;
     } catch (error) {
       if (errorName(error) === 'VersionError') board.raise('outdated');
-      board.raise('not-kept');
-      active = createMemoryStore(board);
+      board.raise(isMissing(error) ? 'not-kept' : 'not-opened');
+      active = createMemoryStore(board, notes);
       return await active.loadAll();
     }
   };
@@ -53,10 +57,17 @@ export function createStore({
     deleteAttempt: (id) => active.deleteAttempt(id),
     putPosition: (position) => active.putPosition(position),
     deletePosition: (id) => active.deletePosition(id),
+    saveUnsaved: () => active.saveUnsaved(),
     readAll: () => active.readAll(),
     importBackup: (plan) => active.importBackup(plan),
     lastImportMs: () => active.lastImportMs(),
     undoImport: () => active.undoImport(),
-    onNotice: (listener) => board.onNotice(listener),
+    formerCopies: () => active.formerCopies(),
+    onNotice: (listener, onOver) => board.onNotice(listener, onOver),
   };
+}
+
+/** A browser without IndexedDB, or one that forbids it: reloading would not help. */
+function isMissing(error: unknown): boolean {
+  return globalThis.indexedDB === undefined || errorName(error) === 'SecurityError';
 }

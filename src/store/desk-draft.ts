@@ -1,12 +1,13 @@
-import type { Desk } from './records';
+import { isPlainObject } from './mend';
 
 const KEY = 'leeway.desk-draft';
 
 /** A desk noted at once, in case the page goes away before the database has it. */
 export interface DeskDraft {
-  write(desk: Desk): void;
-  /** Undefined where there is none, or none that can be read. */
-  read(): unknown;
+  /** @param era of which contents it is: see `import-era` */
+  write(desk: unknown, era: string): void;
+  /** Undefined where there is none that can be read, or it is from before an import. */
+  read(era: string): unknown;
   /** Tells this moment from later ones, for {@link clearUnlessNewer}. */
   mark(): number;
   /** Drops the draft, unless another was written after the mark. */
@@ -23,14 +24,17 @@ export type DraftStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 export function createDeskDraft(findStorage: () => DraftStorage | null): DeskDraft {
   let written = 0;
   return {
-    write(desk) {
+    write(desk, era) {
       written += 1;
-      attempt(() => findStorage()?.setItem(KEY, JSON.stringify(desk)));
+      attempt(() => findStorage()?.setItem(KEY, JSON.stringify({ era, desk })));
     },
-    read() {
+    read(era) {
       return attempt((): unknown => {
-        const text = findStorage()?.getItem(KEY);
-        return typeof text === 'string' ? JSON.parse(text) : undefined;
+        const noted: unknown = JSON.parse(findStorage()?.getItem(KEY) ?? '{}');
+        // An older version noted the desk alone.
+        if (!isPlainObject(noted) || !('era' in noted))
+          return 'shot' in Object(noted) ? noted : undefined;
+        return noted.era === era ? noted.desk : undefined;
       });
     },
     mark: () => written,

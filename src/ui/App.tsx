@@ -5,6 +5,7 @@ import { KitPlace } from './kit/KitPlace';
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
 import { ShotPlace } from './shot/ShotPlace';
+import { WhenBroken } from './WhenBroken';
 import './App.css';
 
 /** The whole app: news, the place one is in, and the way to the others. */
@@ -22,9 +23,11 @@ export function App({ app }: { app: AppModels }) {
   return (
     <div class={`app is-in-${place}`}>
       <NewsBar news={app.news} />
-      {place === 'shot' && <ShotPlace app={app} />}
-      {place === 'choose' && <ChoosePlace app={app} />}
-      {place === 'kit' && <KitPlace app={app} />}
+      <WhenBroken key={place} app={app}>
+        {place === 'shot' && <ShotPlace app={app} />}
+        {place === 'choose' && <ChoosePlace app={app} />}
+        {place === 'kit' && <KitPlace app={app} />}
+      </WhenBroken>
       <NavBar router={app.router} />
     </div>
   );

@@ -1,4 +1,5 @@
 import type { SharePort } from '../../../../src/sensors/share-file';
+import { createStorageRoom } from '../../../../src/sensors/storage-room';
 import { createSaveGate } from '../../../../src/state/backup/save-gate';
 import { createBackupModel } from '../../../../src/state/backup-model';
 import { findDigest } from '../../../../src/store/backup/find-digest';
@@ -61,6 +62,9 @@ export async function openBackup(options: OpenOptions = {}) {
     },
     now: () => SAVED_AT_MS,
     reload: () => void done.push('reload'),
+    room: createStorageRoom(undefined),
+    findStorage: () => null,
+    findVisit: () => null,
   });
   return { model, store, gate, done };
 }

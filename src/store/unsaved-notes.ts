@@ -1,0 +1,102 @@
+import type { DraftStorage } from './desk-draft';
+import type { RawStores } from './former-contents';
+import { isPlainObject } from './mend';
+import type { RawRow } from './read-rows';
+import { SHELF_NAMES } from './shelf-names';
+import type { StoreName } from './store-port';
+
+const KEY = 'leeway.unsaved';
+const STORES: readonly StoreName[] = [...SHELF_NAMES, 'attempts', 'positions', 'desk'];
+
+/** A change that the database did not take: a row as it should be, or none where it was deleted. */
+export interface Note {
+  readonly store: StoreName;
+  readonly id: string;
+  /** The contents that were on screen: see `import-era`; null where none could be read. */
+  readonly era: string | null;
+  readonly row?: unknown;
+}
+
+/** Changes waiting for the database, noted where they outlive the page. */
+export interface UnsavedNotes {
+  /** What this page could not save. */
+  readonly mine: readonly Note[];
+  /** The same, and what an earlier page or another tab left behind. */
+  all(): readonly Note[];
+  add(note: Note): void;
+  /** It is saved after all, or no longer wanted. */
+  drop(store: StoreName, id: string): void;
+}
+
+/** @param findStorage may throw or give null: then the notes last as long as the page. */
+export function createUnsavedNotes(findStorage: () => DraftStorage | null): UnsavedNotes {
+  let mine: readonly Note[] = [];
+  const stored = (): readonly Note[] => readNotes(findStorage);
+  const store = (notes: readonly Note[]) => {
+    try {
+      if (notes.length > 0) findStorage()?.setItem(KEY, JSON.stringify(notes));
+      else findStorage()?.removeItem(KEY);
+    } catch {
+      // There is no room: they last as long as the page.
+    }
+  };
+  return {
+    get mine() {
+      return mine;
+    },
+    all: () => mine.reduce((notes, note) => [...without(notes, note), note], stored()),
+    add(note) {
+      mine = [...without(mine, note), note];
+      store([...without(stored(), note), note]);
+    },
+    drop(name, id) {
+      const found = stored();
+      const left = without(found, { store: name, id });
+      mine = without(mine, { store: name, id });
+      if (left.length < found.length) store(left);
+    },
+  };
+}
+
+/**
+ * Rows as they are once the notes are carried out, and which of them were. A note from other
+ * contents, such as those before an import, only adds what is not there: it must overwrite nothing.
+ */
+export function withNotes(
+  raw: RawStores,
+  notes: readonly Note[],
+  era: string | null,
+): { readonly raw: RawStores; readonly applied: readonly Note[] } {
+  const next: { [S in StoreName]?: readonly RawRow[] } = { ...raw };
+  const applied = notes.filter((note) => {
+    const rows = next[note.store] ?? [];
+    const others = rows.filter(({ key }) => key !== note.id);
+    const isNew = others.length === rows.length && 'row' in note && note.store !== 'desk';
+    if (note.era !== era && !isNew) return false;
+    next[note.store] = 'row' in note ? [...others, { key: note.id, value: note.row }] : others;
+    return true;
+  });
+  return { raw: { ...raw, ...next }, applied };
+}
+
+function without(notes: readonly Note[], { store, id }: Pick<Note, 'store' | 'id'>) {
+  return notes.filter((note) => note.store !== store || note.id !== id);
+}
+
+function readNotes(findStorage: () => DraftStorage | null): readonly Note[] {
+  try {
+    const found: unknown = JSON.parse(findStorage()?.getItem(KEY) ?? '[]');
+    return Array.isArray(found) ? found.filter(isNote) : [];
+  } catch {
+    return [];
+  }
+}
+
+/** A row that does not bear its own key would be refused by the database. */
+function isNote(was: unknown): was is Note {
+  if (!isPlainObject(was) || typeof was.id !== 'string') return false;
+  if (!STORES.some((name) => name === was.store)) return false;
+  if (was.era !== null && typeof was.era !== 'string') return false;
+  if (!('row' in was)) return was.store !== 'desk';
+  return isPlainObject(was.row) && (was.store === 'desk' || was.row.id === was.id);
+}
