@@ -11,7 +11,7 @@ import { registerServiceWorker } from './offline/register-service-worker';
 import { sharePort } from './sensors/share-port';
 import { createStorageRoom } from './sensors/storage-room';
 import { createSaveGate } from './state/backup/save-gate';
-import { runFromCopy } from './state/backup/second-copy';
+import { copyPlaces, runFromCopy } from './state/backup/second-copy';
 import { createUndoneMark } from './state/backup/undone-mark';
 import { createBackupModel } from './state/backup-model';
 import { createChooseModel } from './state/choose/create-choose-model';
@@ -36,11 +36,11 @@ import { findEngineWorker, workerCount } from './worker/find-engine-worker';
 import { createFitClient } from './worker/fit-client';
 
 const findStorage = () => globalThis.localStorage ?? null;
-const findVisit = () => globalThis.sessionStorage ?? null;
+const places = copyPlaces(findStorage, () => globalThis.sessionStorage ?? null);
 const storageRoom = createStorageRoom(navigator.storage);
 const gate = createSaveGate(createStore({ findDraftStorage: findStorage }), storageRoom.ask);
 const { store } = gate;
-const loaded = await runFromCopy(store, await store.loadAll(), findStorage, findVisit);
+const loaded = await runFromCopy(store, await store.loadAll(), places);
 const { desk: loadedDesk, shelves, attempts, positions } = loaded;
 const makeWorker = findEngineWorker();
 const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
@@ -100,8 +100,7 @@ const backup = createBackupModel({
   now: Date.now,
   reload,
   room: storageRoom,
-  findStorage,
-  findVisit,
+  places,
 });
 
 const storage = createStorageNotices({ store, flush });

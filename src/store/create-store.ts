@@ -1,8 +1,9 @@
 import { createDatabaseDoor } from './database-door';
 import { errorName } from './database-errors';
-import { createDeskDraft, type DraftStorage } from './desk-draft';
+import { createDeskDraft } from './desk-draft';
 import { createIndexedDbStore } from './indexed-db-store';
 import { createMemoryStore } from './memory-store';
+import type { FindStorage } from './noted-text';
 import { createNoticeBoard } from './notice-board';
 import type { Loaded, StorePort } from './store-port';
 import { createUnsavedNotes } from './unsaved-notes';
@@ -12,7 +13,7 @@ export interface StoreOptions {
   readonly databaseName?: string;
   /** How long to wait for the first load before going on without storage, ms. */
   readonly patienceMs?: number;
-  readonly findDraftStorage?: () => DraftStorage | null;
+  readonly findDraftStorage?: FindStorage;
 }
 
 /**

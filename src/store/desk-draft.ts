@@ -1,6 +1,5 @@
 import { isPlainObject } from './mend';
-
-const KEY = 'leeway.desk-draft';
+import { type FindStorage, notedText, readNoted } from './noted-text';
 
 /** A desk noted at once, in case the page goes away before the database has it. */
 export interface DeskDraft {
@@ -14,41 +13,24 @@ export interface DeskDraft {
   clearUnlessNewer(mark: number): void;
 }
 
-/** The part of the browser's Storage that is used. */
-export type DraftStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
-
-/**
- * @param findStorage may throw or give null: without storage there are no drafts, and the saves
- * to the database still happen.
- */
-export function createDeskDraft(findStorage: () => DraftStorage | null): DeskDraft {
+/** Without storage there are no drafts, and the saves to the database still happen. */
+export function createDeskDraft(findStorage: FindStorage): DeskDraft {
+  const text = notedText(findStorage, 'leeway.desk-draft');
   let written = 0;
   return {
     write(desk, era) {
       written += 1;
-      attempt(() => findStorage()?.setItem(KEY, JSON.stringify({ era, desk })));
+      text.set(JSON.stringify({ era, desk }));
     },
     read(era) {
-      return attempt((): unknown => {
-        const noted: unknown = JSON.parse(findStorage()?.getItem(KEY) ?? '{}');
-        // An older version noted the desk alone.
-        if (!isPlainObject(noted) || !('era' in noted))
-          return 'shot' in Object(noted) ? noted : undefined;
-        return noted.era === era ? noted.desk : undefined;
-      });
+      const noted = readNoted(text);
+      // An older version noted the desk alone.
+      if (!isPlainObject(noted) || !('era' in noted)) return noted;
+      return noted.era === era ? noted.desk : undefined;
     },
     mark: () => written,
     clearUnlessNewer(mark) {
-      if (written === mark) attempt(() => findStorage()?.removeItem(KEY));
+      if (written === mark) text.set(null);
     },
   };
-}
-
-/** Storage that is full, forbidden or garbled is the same here as storage that is not there. */
-function attempt<T>(work: () => T): T | undefined {
-  try {
-    return work();
-  } catch {
-    return undefined;
-  }
 }

@@ -1,11 +1,10 @@
-import type { DraftStorage } from './desk-draft';
 import type { RawStores } from './former-contents';
 import { isPlainObject } from './mend';
+import { type FindStorage, notedText, readNoted } from './noted-text';
 import type { RawRow } from './read-rows';
 import { SHELF_NAMES } from './shelf-names';
 import type { StoreName } from './store-port';
 
-const KEY = 'leeway.unsaved';
 const STORES: readonly StoreName[] = [...SHELF_NAMES, 'attempts', 'positions', 'desk'];
 
 /** A change that the database did not take: a row as it should be, or none where it was deleted. */
@@ -28,17 +27,16 @@ export interface UnsavedNotes {
   drop(store: StoreName, id: string): void;
 }
 
-/** @param findStorage may throw or give null: then the notes last as long as the page. */
-export function createUnsavedNotes(findStorage: () => DraftStorage | null): UnsavedNotes {
+/** Without storage, or room in it, the notes last as long as the page. */
+export function createUnsavedNotes(findStorage: FindStorage): UnsavedNotes {
+  const text = notedText(findStorage, 'leeway.unsaved');
   let mine: readonly Note[] = [];
-  const stored = (): readonly Note[] => readNotes(findStorage);
+  const stored = (): readonly Note[] => {
+    const found = readNoted(text);
+    return Array.isArray(found) ? found.filter(isNote) : [];
+  };
   const store = (notes: readonly Note[]) => {
-    try {
-      if (notes.length > 0) findStorage()?.setItem(KEY, JSON.stringify(notes));
-      else findStorage()?.removeItem(KEY);
-    } catch {
-      // There is no room: they last as long as the page.
-    }
+    text.set(notes.length > 0 ? JSON.stringify(notes) : null);
   };
   return {
     get mine() {
@@ -81,15 +79,6 @@ export function withNotes(
 
 function without(notes: readonly Note[], { store, id }: Pick<Note, 'store' | 'id'>) {
   return notes.filter((note) => note.store !== store || note.id !== id);
-}
-
-function readNotes(findStorage: () => DraftStorage | null): readonly Note[] {
-  try {
-    const found: unknown = JSON.parse(findStorage()?.getItem(KEY) ?? '[]');
-    return Array.isArray(found) ? found.filter(isNote) : [];
-  } catch {
-    return [];
-  }
 }
 
 /** A row that does not bear its own key would be refused by the database. */

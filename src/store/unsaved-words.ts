@@ -1,11 +1,7 @@
 import type { StoreName } from './store-port';
 import type { Note } from './unsaved-notes';
 
-const WORDS: Readonly<Record<StoreName, string>> = {
-  cues: 'a cue',
-  cloths: 'a cloth',
-  balls: 'a ball set',
-  tables: 'a table',
+const WORDS: { readonly [S in StoreName]?: string } = {
   attempts: 'a reading',
   positions: 'a position',
   desk: 'your shot',
@@ -13,5 +9,6 @@ const WORDS: Readonly<Record<StoreName, string>> = {
 
 /** "Not kept yet: a reading, your shot." */
 export function unsavedWords(notes: readonly Note[]): string {
-  return `Not kept yet: ${[...new Set(notes.map(({ store }) => WORDS[store]))].join(', ')}.`;
+  const words = notes.map(({ store }) => WORDS[store] ?? 'your kit');
+  return `Not kept yet: ${[...new Set(words)].join(', ')}.`;
 }

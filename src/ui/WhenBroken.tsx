@@ -12,9 +12,6 @@ export function WhenBroken({ app, children }: { app: AppModels; children: Compon
       <button type="button" class="button button-main" onClick={() => void app.backup.out.save()}>
         Save a backup
       </button>
-      <button type="button" class="button" onClick={app.news.reload}>
-        Reload
-      </button>
     </main>
   );
 }

@@ -16,7 +16,7 @@ export function BackupStorage({ app }: { app: AppModels }) {
     <section class="backup-part backup-storage" aria-labelledby="backup-storage">
       <h2 id="backup-storage">Where it lies</h2>
       <p>{roomWords(state.room)}</p>
-      <p>{copyWords(copy.made.value, nowMs)}</p>
+      {copy.made.value && <p>{copyWords(copy.made.value, nowMs)}</p>}
       {state.setAside.length > 0 && (
         <details>
           <summary class="backup-row">{state.setAside.length} set aside as found</summary>
@@ -33,7 +33,7 @@ export function BackupStorage({ app }: { app: AppModels }) {
           class="button"
           onClick={() => void out.saveFormer(former)}
         >
-          Save the copy: {formerWords(former, nowMs)}
+          Save all as {formerWords(former, nowMs)}
         </button>
       ))}
     </section>

@@ -1,57 +1,45 @@
 import type { RoomGiven } from '../../sensors/storage-room';
+import type { CopyMade } from '../../state/backup/second-copy';
 import type { FormerCopy, SetAside } from '../../store/store-port';
 import { dayWords } from '../../units/ago-words';
 import { KIND_LABELS } from './backup-words';
 
-/** Whether the browser may clear what is kept, and how much room it gives. */
+/** Whether the browser may clear what is kept, and how much room there is. */
 export function roomWords({ isPromised, usedBytes, mostBytes }: RoomGiven): string {
-  const promise =
-    isPromised === null
-      ? 'This browser does not say whether it may clear what is kept here.'
-      : isPromised
-        ? 'This browser has promised not to clear what is kept here by itself.'
-        : 'This browser may clear what is kept here when it runs short of room.';
-  if (usedBytes === null || !mostBytes) return promise;
-  return `${promise} It takes ${sizeWords(usedBytes)} of the ${sizeWords(mostBytes)} there is room for.`;
+  const may = isPromised === null ? 'does not say if it may' : isPromised ? 'will not' : 'may';
+  const promise = `Short of room, this browser ${may} clear what is kept here.`;
+  if (usedBytes === null || mostBytes === null) return promise;
+  return `${promise} ${megabytes(usedBytes)} of ${megabytes(mostBytes)} MB are taken.`;
 }
 
-function sizeWords(bytes: number): string {
-  const [size, unit] = bytes < 1e9 ? [bytes / 1e6, 'MB'] : [bytes / 1e9, 'GB'];
-  return `${size < 10 ? size.toFixed(1) : Math.round(size)} ${unit}`;
+function megabytes(bytes: number): string {
+  const size = bytes / 1e6;
+  return size < 10 ? size.toFixed(1) : `${Math.round(size)}`;
 }
 
 /** The second copy: when it was made, and what is not in it. */
-export function copyWords(
-  made: { readonly atMs: number; readonly leftOut: number } | null,
-  nowMs: number,
-): string {
-  if (made === null) return '';
-  const rest =
-    made.leftOut === 0 ? '' : ` It has no room for ${made.leftOut} of the oldest entries.`;
-  return `A second copy of your kit and readings, made ${dayWords(made.atMs, nowMs)}, lies in another part of this browser.${rest}`;
+export function copyWords({ atMs, leftOut }: CopyMade, nowMs: number): string {
+  const rest = leftOut === 0 ? '' : ` It has no room for ${leftOut} older entries.`;
+  return `A second copy of kit and readings lies elsewhere in it, made ${dayWords(atMs, nowMs)}.${rest}`;
 }
 
-const REASONS: Readonly<Record<SetAside['reason'], string>> = {
-  'not-a-record': 'no entry at all',
-  'no-id': 'without a name of its own',
-  'nothing-readable': 'nothing readable in it',
-  unreadable: 'could not be read',
-  repaired: 'as it was before it was mended',
-  noted: 'noted while the storage was shut, and changed since',
+/** What is not told here could not be read. */
+const REASONS: { readonly [R in SetAside['reason']]?: string } = {
+  repaired: 'mended since',
+  noted: 'changed since',
 };
 
-/** What is set aside, by place and reason: "Cues: 2 nothing readable in it". */
+/** What is set aside, by place and reason: "Cues, unreadable: 2". */
 export function setAsideLines(rows: readonly SetAside[]): readonly string[] {
-  const counts = new Map<string, number>();
-  for (const { store, reason } of rows) {
-    const words = `${KIND_LABELS[store]} (${REASONS[reason]})`;
-    counts.set(words, (counts.get(words) ?? 0) + 1);
-  }
-  return [...counts].map(([words, count]) => `${words}: ${count}`);
+  const kinds = rows.map(
+    (row) => `${KIND_LABELS[row.store]}, ${REASONS[row.reason] ?? 'unreadable'}`,
+  );
+  return [...new Set(kinds)].map(
+    (kind) => `${kind}: ${kinds.filter((one) => one === kind).length}`,
+  );
 }
 
-/** "Before an update, 3 Mar". */
+/** "before an update, 3 Mar". */
 export function formerWords({ reason, atMs }: FormerCopy, nowMs: number): string {
-  const what = reason === 'upgrade' ? 'an update' : 'the last import';
-  return `Before ${what}, ${dayWords(atMs, nowMs)}`;
+  return `before an ${reason === 'upgrade' ? 'update' : 'import'}, ${dayWords(atMs, nowMs)}`;
 }
