@@ -1,11 +1,10 @@
 import { createDatabaseDoor } from './database-door';
 import { errorName } from './database-errors';
-import { createDeskDraft } from './desk-draft';
 import { createIndexedDbStore } from './indexed-db-store';
 import { createMemoryStore } from './memory-store';
 import type { FindStorage } from './noted-text';
 import { createNoticeBoard } from './notice-board';
-import type { Loaded, StorePort } from './store-port';
+import type { StorePort } from './store-port';
 import { createUnsavedNotes } from './unsaved-notes';
 import { withinTime } from './within-time';
 
@@ -29,43 +28,27 @@ export function createStore({
   const board = createNoticeBoard();
   const door = createDatabaseDoor(databaseName, (event) => board.raise(event));
   const notes = createUnsavedNotes(findDraftStorage);
-  const kept = createIndexedDbStore(door, board, createDeskDraft(findDraftStorage), notes);
-  let active: StorePort = kept;
+  const kept = createIndexedDbStore(door, board, notes);
+  let load = kept.loadAll;
 
-  const loadAll = async (): Promise<Loaded> => {
-    try {
-      const loaded = await withinTime(active.loadAll(), patienceMs);
-      board.lower('blocked');
-      return loaded;
-    } catch (error) {
-      if (errorName(error) === 'VersionError') board.raise('outdated');
-      board.raise(isMissing(error) ? 'not-kept' : 'not-opened');
-      active = createMemoryStore(board, notes);
-      return await active.loadAll();
-    }
-  };
-
-  return {
-    get keeps() {
-      return active.keeps;
+  const store: StorePort = {
+    ...kept,
+    async loadAll() {
+      try {
+        const loaded = await withinTime(load(), patienceMs);
+        board.lower('blocked');
+        return loaded;
+      } catch (error) {
+        if (errorName(error) === 'VersionError') board.raise('outdated');
+        board.raise(isMissing(error) ? 'not-kept' : 'not-opened');
+        const { loadAll, ...memory } = createMemoryStore(board, notes);
+        load = loadAll;
+        Object.assign(store, memory);
+        return await load();
+      }
     },
-    loadAll,
-    putRecord: (shelf, record) => active.putRecord(shelf, record),
-    deleteRecord: (shelf, id) => active.deleteRecord(shelf, id),
-    saveDesk: (desk) => active.saveDesk(desk),
-    draftDesk: (desk) => active.draftDesk(desk),
-    putAttempt: (attempt) => active.putAttempt(attempt),
-    deleteAttempt: (id) => active.deleteAttempt(id),
-    putPosition: (position) => active.putPosition(position),
-    deletePosition: (id) => active.deletePosition(id),
-    saveUnsaved: () => active.saveUnsaved(),
-    readAll: () => active.readAll(),
-    importBackup: (plan) => active.importBackup(plan),
-    lastImportMs: () => active.lastImportMs(),
-    undoImport: () => active.undoImport(),
-    formerCopies: () => active.formerCopies(),
-    onNotice: (listener, onOver) => board.onNotice(listener, onOver),
   };
+  return store;
 }
 
 /** A browser without IndexedDB, or one that forbids it: reloading would not help. */

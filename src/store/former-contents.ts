@@ -59,7 +59,7 @@ export function formerCopies(rows: readonly unknown[]): readonly FormerCopy[] {
       const reason = row.reason === 'import' ? 'import' : 'upgrade';
       const atMs = typeof row.atMs === 'number' && Number.isFinite(row.atMs) ? row.atMs : 0;
       const raw = rawOf(row.rows);
-      return [{ reason, atMs, contents: contentsOf(raw, readContents(raw, undefined)) }];
+      return [{ reason, atMs, contents: contentsOf(raw, readContents(raw)) }];
     })
     .reverse();
 }

@@ -1,7 +1,6 @@
 import type { Database, DatabaseDoor } from './database-door';
 import { errorName, readFailure, writeFailure } from './database-errors';
 import { DESK_KEY } from './database-schema';
-import type { DeskDraft } from './desk-draft';
 import { formerCopies } from './former-contents';
 import { findImportMs, importContents, newStamp, putBackFormer } from './import-contents';
 import { type LoadedEra, loadContents, lookThrough } from './load-contents';
@@ -20,11 +19,9 @@ type Failed = Extract<WriteResult, { ok: false }>;
 export function createIndexedDbStore(
   door: DatabaseDoor,
   board: NoticeBoard,
-  draft: DeskDraft,
   notes: UnsavedNotes,
 ): StorePort {
   let era = '';
-  const waiting = () => ({ notes: notes.all(), readDraft: draft.read });
 
   const tell = ({ reason }: Failed) => {
     board.raise(reason === 'unavailable' ? 'write-failed' : reason, unsavedWords(notes.mine));
@@ -37,15 +34,16 @@ export function createIndexedDbStore(
     }
   };
   const carryOut = async (note: Note & { readonly era: string }): Promise<DeleteResult> => {
+    const mark = notes.mark();
     const result = await write((database) =>
       'row' in note ? putRow(database, note, note.row) : deleteRow(database, note),
     );
     if (result.ok || result.reason === 'last-on-shelf') {
-      notes.drop(note.store, note.id);
+      notes.drop(note, mark);
       board.lower('closed');
       if (notes.mine.length === 0) board.lower('full', 'write-failed');
     } else {
-      notes.add(note);
+      notes.add(note, mark);
       tell(result);
     }
     return result;
@@ -63,9 +61,9 @@ export function createIndexedDbStore(
     if (!result.ok && 'reason' in result && result.reason === 'full') board.raise('full');
     return result;
   };
-  const begin = ({ loaded, era: now, applied, left }: LoadedEra) => {
+  const begin = ({ loaded, era: now, applied, left }: LoadedEra, mark: number) => {
     era = now;
-    for (const note of [...applied, ...left]) notes.drop(note.store, note.id);
+    for (const note of [...applied, ...left]) notes.drop(note, mark);
     if (loaded.repairs.length + loaded.quarantined.length > 0) board.raise('mended');
     return loaded;
   };
@@ -73,28 +71,21 @@ export function createIndexedDbStore(
   return {
     keeps: true,
     async loadAll() {
-      const mark = draft.mark();
+      const [mark, waiting] = [notes.mark(), notes.all()];
       try {
-        const loaded = begin(await door.withDatabase((one) => loadContents(one, waiting())));
-        draft.clearUnlessNewer(mark);
-        return loaded;
+        return begin(await door.withDatabase((one) => loadContents(one, waiting)), mark);
       } catch (error) {
         if (errorName(error) !== 'QuotaExceededError') throw error;
         // What is there can be read all the same; what was waiting goes on waiting.
         board.raise('full');
-        const found = await door.withDatabase((one) => lookThrough(one, waiting()));
-        return begin({ ...found, applied: [], left: [] });
+        const found = await door.withDatabase((one) => lookThrough(one, waiting));
+        return begin({ ...found, applied: [], left: [] }, mark);
       }
     },
     putRecord: (shelf, record) => put(shelf, record.id, record),
     deleteRecord: (store, id) => carryOut({ store, id, era }),
-    async saveDesk(desk) {
-      const mark = draft.mark();
-      const result = await put('desk', DESK_KEY, desk);
-      if (result.ok) draft.clearUnlessNewer(mark);
-      return result;
-    },
-    draftDesk: (desk) => draft.write(desk, era),
+    saveDesk: (desk) => put('desk', DESK_KEY, desk),
+    draftDesk: (row) => notes.add({ store: 'desk', id: DESK_KEY, era, row }),
     putAttempt: (attempt) => put('attempts', attempt.id, attempt),
     deleteAttempt: (id) => keep({ store: 'attempts', id }),
     putPosition: (position) => put('positions', position.id, position),
@@ -106,29 +97,25 @@ export function createIndexedDbStore(
     },
     async readAll() {
       try {
-        const { contents } = await door.withDatabase((one) => lookThrough(one, waiting()));
+        const { contents } = await door.withDatabase((one) => lookThrough(one, notes.all()));
         return { ok: true, contents };
       } catch (error) {
         return { ok: false, message: readFailure(error) };
       }
     },
     async importBackup(plan) {
-      const [mark, stamp, noted] = [draft.mark(), newStamp(), draft.read(era)];
+      const stamp = newStamp();
       const result = await exchange((database) => importContents(database, plan, stamp));
-      if (!result.ok) return result;
-      // A desk noted before would otherwise come back over the one just imported.
-      if (plan.toPut.desk) draft.clearUnlessNewer(mark);
-      else if (noted !== undefined) draft.write(noted, stamp.id);
+      // What was waiting would otherwise come over the desk just imported.
+      if (result.ok && !plan.toPut.desk) notes.moveTo(stamp.id);
       return result;
     },
     async lastImportMs() {
       return await door.withDatabase(findImportMs).catch(() => null);
     },
     async undoImport() {
-      const [mark, stamp] = [draft.mark(), newStamp()];
-      const result = await exchange((database) => putBackFormer(database, stamp));
-      if (result.ok) draft.clearUnlessNewer(mark);
-      return result;
+      const stamp = newStamp();
+      return await exchange((database) => putBackFormer(database, stamp));
     },
     async formerCopies() {
       const reading = door.withDatabase((database) => database.getAll('former-contents'));

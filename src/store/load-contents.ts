@@ -15,13 +15,6 @@ type OverContents<Mode extends IDBTransactionMode> = IDBPTransaction<
   Mode
 >;
 
-/** What is not in the database yet and belongs there. */
-export interface Waiting {
-  readonly notes: readonly Note[];
-  /** The desk noted as the page went away, where it is of this era. */
-  readDraft(era: string): unknown;
-}
-
 /** What was read, and of which contents. */
 export interface LoadedEra {
   readonly loaded: Loaded;
@@ -38,10 +31,10 @@ export interface LoadedEra {
  * transaction: another tab sees either none of it or all of it, and running it again finds nothing
  * left to mend.
  */
-export async function loadContents(database: Database, waiting: Waiting): Promise<LoadedEra> {
+export async function loadContents(database: Database, notes: readonly Note[]): Promise<LoadedEra> {
   const transaction = database.transaction(CONTENT_STORES, 'readwrite', { durability: 'strict' });
   ignoreSecondTelling(transaction.done);
-  const found = await readWith(transaction, waiting);
+  const found = await readWith(transaction, notes);
   const writes = [
     ...carryOut(transaction, found.applied),
     ...writeBack(transaction, found.read),
@@ -52,19 +45,19 @@ export async function loadContents(database: Database, waiting: Waiting): Promis
 }
 
 /** The same, without writing anything. */
-export async function lookThrough(database: Database, waiting: Waiting): Promise<LoadedEra> {
+export async function lookThrough(database: Database, notes: readonly Note[]): Promise<LoadedEra> {
   const transaction = database.transaction(CONTENT_STORES);
   ignoreSecondTelling(transaction.done);
-  return await readWith(transaction, waiting);
+  return await readWith(transaction, notes);
 }
 
 async function readWith<Mode extends IDBTransactionMode>(
   transaction: OverContents<Mode>,
-  { notes, readDraft }: Waiting,
+  notes: readonly Note[],
 ): Promise<LoadedEra & { readonly read: ReadContents }> {
   const era = await readEra(transaction.objectStore('desk'));
   const { raw, applied } = withNotes(await readRaw(transaction, CONTENT_STORES), notes, era);
-  const read = readContents(raw, readDraft(era));
+  const read = readContents(raw);
   const left = notes.filter((note) => !applied.includes(note));
   return { read, loaded: read.loaded, contents: contentsOf(raw, read), era, applied, left };
 }

@@ -57,7 +57,7 @@ export function createMemoryStore(
     async deleteRecord(shelf, id) {
       const rest = without(shelf, id);
       if (rest.length === 0) return LAST_ON_SHELF;
-      notes.drop(shelf, id);
+      notes.drop({ store: shelf, id });
       replace(shelf, rest);
       return OK;
     },
@@ -72,7 +72,7 @@ export function createMemoryStore(
       return OK;
     },
     async deleteAttempt(id) {
-      notes.drop('attempts', id);
+      notes.drop({ store: 'attempts', id });
       change({ attempts: otherAttempts(id) });
       return OK;
     },
@@ -82,7 +82,7 @@ export function createMemoryStore(
       return OK;
     },
     async deletePosition(id) {
-      notes.drop('positions', id);
+      notes.drop({ store: 'positions', id });
       change({ positions: otherPositions(id) });
       return OK;
     },
@@ -107,11 +107,11 @@ export function createMemoryStore(
 function firstContents(notes: UnsavedNotes): Contents {
   const rows = (records: readonly { readonly id: string }[]) =>
     records.map((value) => ({ key: value.id, value }));
-  const { shelves } = readContents({}, undefined).loaded;
+  const { shelves } = readContents({}).loaded;
   const raw = {
     ...Object.fromEntries(SHELF_NAMES.map((shelf) => [shelf, rows(shelves[shelf])])),
     positions: rows(EXAMPLE_POSITIONS),
   };
   const noted = withNotes(raw, notes.all(), null).raw;
-  return contentsOf(noted, readContents(noted, undefined));
+  return contentsOf(noted, readContents(noted));
 }

@@ -27,11 +27,8 @@ export interface ReadContents {
   readonly toSetAside: readonly SetAside[];
 }
 
-/**
- * Parses all there is. Nothing found at all is a first visit: the demo catalogue and desk.
- * @param deskDraft a desk noted as the page went away, or undefined; it is newer than the saved one.
- */
-export function readContents(raw: RawStores, deskDraft: unknown): ReadContents {
+/** Parses all there is. Nothing found at all is a first visit: the demo catalogue and desk. */
+export function readContents(raw: RawStores): ReadContents {
   const shelves = {
     cues: readShelf('cues', raw.cues ?? []),
     cloths: readShelf('cloths', raw.cloths ?? []),
@@ -46,7 +43,7 @@ export function readContents(raw: RawStores, deskDraft: unknown): ReadContents {
     balls: shelves.balls.records,
     tables: shelves.tables.records,
   };
-  const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, deskDraft, contents);
+  const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, contents);
   const read = [...SHELF_NAMES.map((shelf) => shelves[shelf]), attempts, positions, desk];
   return {
     loaded: {
@@ -72,17 +69,15 @@ export function contentsOf(raw: RawStores, { loaded, toSetAside }: ReadContents)
   return { desk, shelves, attempts, positions, setAside: [...earlier, ...toSetAside] };
 }
 
-function readDesk(saved: unknown, draft: unknown, contents: ShelfContents) {
-  const isDraft = isPlainObject(draft);
-  const found = isDraft ? draft : saved;
+function readDesk(found: unknown, contents: ShelfContents) {
   const quarantined: Quarantined[] = [];
-  if (saved !== undefined && !isPlainObject(saved)) {
-    quarantined.push({ store: 'desk', raw: saved, reason: 'not-a-record' });
+  if (found !== undefined && !isPlainObject(found)) {
+    quarantined.push({ store: 'desk', raw: found, reason: 'not-a-record' });
   }
   const isThere = isPlainObject(found);
   const { desk, repairs } = parseDesk(isThere ? found : DEFAULT_DESK, contents);
   const wasMended = isThere && repairs.length > 0;
   const toSetAside: SetAside[] = [...quarantined];
   if (wasMended) toSetAside.push({ store: 'desk', raw: found, reason: 'repaired' });
-  return { desk, repairs, quarantined, toSetAside, isStored: isThere && !isDraft && !wasMended };
+  return { desk, repairs, quarantined, toSetAside, isStored: isThere && !wasMended };
 }

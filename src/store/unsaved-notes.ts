@@ -16,45 +16,63 @@ export interface Note {
   readonly row?: unknown;
 }
 
-/** Changes waiting for the database, noted where they outlive the page. */
+/** Changes that wait for the database, noted at once where they outlive the page. */
 export interface UnsavedNotes {
   /** What this page could not save. */
   readonly mine: readonly Note[];
   /** The same, and what an earlier page or another tab left behind. */
   all(): readonly Note[];
-  add(note: Note): void;
-  /** It is saved after all, or no longer wanted. */
-  drop(store: StoreName, id: string): void;
+  /** Tells this moment from later ones. */
+  mark(): number;
+  /** Notes a change as of a moment, unless a later one of the same row is noted. */
+  add(note: Note, mark?: number): void;
+  /** It is saved, or no longer wanted, as it was at a moment. */
+  drop(note: Pick<Note, 'store' | 'id'>, mark?: number): void;
+  /** What this page noted belongs to these contents from now on. */
+  moveTo(era: string): void;
 }
 
 /** Without storage, or room in it, the notes last as long as the page. */
 export function createUnsavedNotes(findStorage: FindStorage): UnsavedNotes {
   const text = notedText(findStorage, 'leeway.unsaved');
-  let mine: readonly Note[] = [];
+  let mine: readonly Noted[] = [];
+  let count = 0;
   const stored = (): readonly Note[] => {
     const found = readNoted(text);
     return Array.isArray(found) ? found.filter(isNote) : [];
   };
+  const isNewer = (note: Pick<Note, 'store' | 'id'>, mark: number) =>
+    mine.some((one) => one.store === note.store && one.id === note.id && one.at > mark);
   const store = (notes: readonly Note[]) => {
     text.set(notes.length > 0 ? JSON.stringify(notes) : null);
+  };
+  const add = (note: Note, mark = count) => {
+    if (isNewer(note, mark)) return;
+    count += 1;
+    mine = [...without(mine, note), { ...note, at: count }];
+    store([...without(stored(), note), note]);
   };
   return {
     get mine() {
       return mine;
     },
     all: () => mine.reduce((notes, note) => [...without(notes, note), note], stored()),
-    add(note) {
-      mine = [...without(mine, note), note];
-      store([...without(stored(), note), note]);
-    },
-    drop(name, id) {
+    mark: () => count,
+    add,
+    drop(note, mark = count) {
       const found = stored();
-      const left = without(found, { store: name, id });
-      mine = without(mine, { store: name, id });
+      const left = without(found, note);
+      if (isNewer(note, mark)) return;
+      mine = without(mine, note);
       if (left.length < found.length) store(left);
+    },
+    moveTo(era) {
+      for (const { at: _, ...note } of mine) add({ ...note, era });
     },
   };
 }
+
+type Noted = Note & { readonly at: number };
 
 /**
  * Rows as they are once the notes are carried out, and which of them were. A note from other
@@ -77,7 +95,10 @@ export function withNotes(
   return { raw: { ...raw, ...next }, applied };
 }
 
-function without(notes: readonly Note[], { store, id }: Pick<Note, 'store' | 'id'>) {
+function without<N extends Note>(
+  notes: readonly N[],
+  { store, id }: Pick<Note, 'store' | 'id'>,
+): readonly N[] {
   return notes.filter((note) => note.store !== store || note.id !== id);
 }
 
