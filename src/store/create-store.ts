@@ -26,7 +26,10 @@ export function createStore({
   findDraftStorage = () => globalThis.localStorage ?? null,
 }: StoreOptions = {}): StorePort {
   const board = createNoticeBoard();
-  const door = createDatabaseDoor(databaseName, (event) => board.raise(event));
+  const door = createDatabaseDoor(databaseName, (event) => {
+    if (event === 'emptied') kept.refill();
+    else board.raise(event);
+  });
   const notes = createUnsavedNotes(findDraftStorage);
   const kept = createIndexedDbStore(door, board, notes);
   let load = kept.loadAll;

@@ -5,7 +5,8 @@ import { formerCopies } from './former-contents';
 import { findImportMs, importContents, newStamp, putBackFormer } from './import-contents';
 import { type LoadedEra, loadContents, lookThrough } from './load-contents';
 import type { NoticeBoard } from './notice-board';
-import type { DeleteResult, StoreName, StorePort, WriteResult } from './store-port';
+import { SHELF_NAMES } from './shelf-names';
+import type { DeleteResult, Loaded, StoreName, StorePort, WriteResult } from './store-port';
 import type { Note, UnsavedNotes } from './unsaved-notes';
 import { unsavedWords } from './unsaved-words';
 import { deleteRow, putRow } from './write-row';
@@ -20,10 +21,12 @@ export function createIndexedDbStore(
   door: DatabaseDoor,
   board: NoticeBoard,
   notes: UnsavedNotes,
-): StorePort {
+): StorePort & { refill(): void } {
   let era = '';
+  /** What this page has loaded and saved since, by store and id. */
+  const known = new Map<string, Note>();
 
-  const tell = ({ reason }: Failed) => {
+  const tell = ({ reason }: Pick<Failed, 'reason'>) => {
     board.raise(reason === 'unavailable' ? 'write-failed' : reason, unsavedWords(notes.mine));
   };
   const write = async <R>(work: (database: Database) => Promise<R>): Promise<R | Failed> => {
@@ -33,8 +36,10 @@ export function createIndexedDbStore(
       return writeFailure(error);
     }
   };
+  const know = (note: Note) => known.set(`${note.store} ${note.id}`, note);
   const carryOut = async (note: Note & { readonly era: string }): Promise<DeleteResult> => {
     const mark = notes.mark();
+    know(note);
     const result = await write((database) =>
       'row' in note ? putRow(database, note, note.row) : deleteRow(database, note),
     );
@@ -63,6 +68,9 @@ export function createIndexedDbStore(
   };
   const begin = ({ loaded, era: now, applied, left }: LoadedEra, mark: number) => {
     era = now;
+    known.clear();
+    for (const [store, row] of rowsOf(loaded)) know({ store, id: row.id, era, row });
+    know({ store: 'desk', id: DESK_KEY, era, row: loaded.desk });
     for (const note of [...applied, ...left]) notes.drop(note, mark);
     if (loaded.repairs.length + loaded.quarantined.length > 0) board.raise('mended');
     return loaded;
@@ -70,6 +78,12 @@ export function createIndexedDbStore(
 
   return {
     keeps: true,
+    /** The database is empty all of a sudden: what the page knows goes into it again. */
+    refill() {
+      era = '';
+      for (const note of known.values()) if ('row' in note) notes.add({ ...note, era });
+      tell({ reason: 'unavailable' });
+    },
     async loadAll() {
       const [mark, waiting] = [notes.mark(), notes.all()];
       try {
@@ -123,4 +137,14 @@ export function createIndexedDbStore(
     },
     onNotice: (listener, onOver) => board.onNotice(listener, onOver),
   };
+}
+
+function rowsOf({ shelves, attempts, positions }: Loaded) {
+  const of = (store: StoreName, rows: readonly { readonly id: string }[]) =>
+    rows.map((row) => [store, row] as const);
+  return [
+    ...SHELF_NAMES.flatMap((shelf) => of(shelf, shelves[shelf])),
+    ...of('attempts', attempts),
+    ...of('positions', positions),
+  ];
 }
