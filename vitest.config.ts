@@ -7,9 +7,10 @@ const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 const TIMED = ['tests/e2e/shot-holding.test.ts'];
 
 /** Tests in a real browser. */
-function browserProject(name: string, groupOrder: number, files: object) {
+function browserProject(mode: string, name: string, groupOrder: number, files: object) {
   return {
     extends: true as const,
+    mode,
     test: {
       name,
       environment: 'node' as const,
@@ -60,9 +61,9 @@ export default defineConfig(({ mode }) => ({
           sequence: { groupOrder: 1 },
         },
       },
-      browserProject('e2e', 2, { include: ['tests/e2e/**/*.test.ts'], exclude: TIMED }),
+      browserProject(mode, 'e2e', 2, { include: ['tests/e2e/**/*.test.ts'], exclude: TIMED }),
       // One browser at a time: timings mean nothing otherwise.
-      browserProject('e2e-timed', 3, { include: TIMED, fileParallelism: false }),
+      browserProject(mode, 'e2e-timed', 3, { include: TIMED, fileParallelism: false }),
     ],
   },
 }));

@@ -111,8 +111,8 @@ describe('the second version', () => {
   it('keeps the copies of the last three updates, and that of an import', async () => {
     await firstVersion();
     const next = (version: number) => ({ version, run: () => {} });
-    for (const last of [4, 5, 6]) {
-      const extra = [4, 5, 6].filter((version) => version <= last).map(next);
+    for (const last of [4, 5, 6, 7]) {
+      const extra = [4, 5, 6, 7].filter((version) => version <= last).map(next);
       const door = createDatabaseDoor('leeway', () => {}, [...MIGRATIONS, ...extra]);
       await door.withDatabase(async (database) => {
         if (last === 4) await database.add('former-contents', IMPORT_COPY);
@@ -122,10 +122,10 @@ describe('the second version', () => {
     const raw = await openDB('leeway');
     const kept = await raw.getAll('former-contents');
     expect(kept.map(({ reason, schema }) => [reason, schema])).toEqual([
-      ['upgrade', 3],
       ['import', 4],
       ['upgrade', 4],
       ['upgrade', 5],
+      ['upgrade', 6],
     ]);
     raw.close();
   });
