@@ -9,9 +9,10 @@ const TIMED = ['shot-holding', 'choose-dragging', 'access-touch'].map(
 );
 
 /** Tests in a real browser. */
-function browserProject(name: string, groupOrder: number, files: object) {
+function browserProject(mode: string, name: string, groupOrder: number, files: object) {
   return {
     extends: true as const,
+    mode,
     test: {
       name,
       environment: 'node' as const,
@@ -64,11 +65,11 @@ export default defineConfig(({ mode }) => ({
           sequence: { groupOrder: 1 },
         },
       },
-      browserProject('e2e', 2, { include: ['tests/e2e/**/*.test.ts'], exclude: TIMED }),
+      browserProject(mode, 'e2e', 2, { include: ['tests/e2e/**/*.test.ts'], exclude: TIMED }),
       // One browser at a time: timings mean nothing otherwise.
-      browserProject('e2e-timed', 3, { include: TIMED, fileParallelism: false }),
+      browserProject(mode, 'e2e-timed', 3, { include: TIMED, fileParallelism: false }),
       // Two engines more, side by side.
-      browserProject('engines', 4, {
+      browserProject(mode, 'engines', 4, {
         include: ['tests/engines/**/*.test.ts'],
         globalSetup: ['tests/harness/engines-setup.ts'],
       }),

@@ -11,7 +11,9 @@ import { dropStoredApp } from './offline/drop-stored-app';
 import { trustOwnScripts } from './offline/own-scripts';
 import { registerServiceWorker } from './offline/register-service-worker';
 import { sharePort } from './sensors/share-port';
+import { createStorageRoom } from './sensors/storage-room';
 import { createSaveGate } from './state/backup/save-gate';
+import { copyPlaces, runFromCopy } from './state/backup/second-copy';
 import { createUndoneMark } from './state/backup/undone-mark';
 import { createBackupModel } from './state/backup-model';
 import { createChooseModel } from './state/choose/create-choose-model';
@@ -26,6 +28,7 @@ import { noteRecentShots } from './state/note-recent-shots';
 import { createRepairModel } from './state/repair-model';
 import { createRoomModel } from './state/room-model';
 import { createShotModel } from './state/shot-model';
+import { createStorageNotices } from './state/storage-notices';
 import { findDigest } from './store/backup/find-digest';
 import { createStore } from './store/create-store';
 import { onPageHide } from './store/on-page-hide';
@@ -37,9 +40,13 @@ import engineScript from './worker/engine-worker?worker&url';
 import { findEngineWorker, workerCount } from './worker/find-engine-worker';
 import { createFitClient } from './worker/fit-client';
 
-const gate = createSaveGate(createStore());
+const findStorage = () => globalThis.localStorage ?? null;
+const places = copyPlaces(findStorage, () => globalThis.sessionStorage ?? null);
+const storageRoom = createStorageRoom(navigator.storage);
+const gate = createSaveGate(createStore({ findDraftStorage: findStorage }), storageRoom.ask);
 const { store } = gate;
-const { desk: loadedDesk, shelves, attempts, positions } = await store.loadAll();
+const loaded = await runFromCopy(store, await store.loadAll(), places);
+const { desk: loadedDesk, shelves, attempts, positions } = loaded;
 const serviceWorker = new URL('./sw.js', document.baseURI).href;
 const trust = trustOwnScripts([engineScript, serviceWorker]);
 const makeWorker = findEngineWorker(trust(engineScript));
@@ -89,21 +96,23 @@ const choose = createChooseModel({
 
 noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
 
-const flush = () => Promise.all([desk.flush(), kit.flush(), measure.flush(), choose.flush()]);
 const reload = () => location.reload();
+const flush = () => Promise.all([desk.flush(), kit.flush(), measure.flush(), choose.flush()]);
 const backup = createBackupModel({
   gate,
   flush,
   sharing: sharePort(),
   digest: findDigest(),
-  undone: createUndoneMark(() => globalThis.localStorage ?? null),
+  undone: createUndoneMark(findStorage),
   now: Date.now,
   reload,
+  room: storageRoom,
+  places,
 });
 
 const install = createInstallModel({
   page: window,
-  findStorage: () => globalThis.localStorage ?? null,
+  findStorage,
   hasMeasured: computed(() => measure.lastReadAtMs.value !== null),
   openedEmpty:
     attempts.length === 0 &&
@@ -111,12 +120,12 @@ const install = createInstallModel({
     positions.every(({ origin }) => origin === 'invented'),
 });
 
-const storageLines = signal<readonly string[]>([]);
-store.onNotice(({ message }) => {
-  if (!storageLines.peek().includes(message)) {
-    storageLines.value = [...storageLines.peek(), message];
-  }
-});
+const storage = createStorageNotices({ store, flush });
+const router = createRouter(window);
+const openBackup = () => {
+  router.goTo('kit');
+  router.open('backup');
+};
 
 const applyUpdate = signal<(() => void) | null>(null);
 const isReadyOffline = signal(false);
@@ -149,8 +158,16 @@ render(
       sensors: { awake: createAwakeModel(window), nowMs: Date.now },
       install,
       desk,
-      router: createRouter(window),
-      news: { applyUpdate, isReadyOffline, storageLines },
+      router,
+      news: {
+        applyUpdate,
+        isReadyOffline,
+        storage,
+        copy: backup.copy,
+        nowMs: Date.now,
+        reload,
+        openBackup,
+      },
     }}
   />,
   holder,

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { watchInstallOffer } from '../sensors/install-offer';
 import { findPlatform, isInstalled, type Platform, type PlatformPage } from '../sensors/platform';
-import type { DraftStorage } from '../store/desk-draft';
+import type { DraftStorage } from '../store/noted-text';
 
 /** Having the app on the home screen: how, and what becomes of what is kept. */
 export interface InstallModel {

@@ -15,7 +15,7 @@ export interface KitShelves {
   put<S extends ShelfName>(shelf: S, record: Shelves[S]): void;
   /** Null where the record is not there or is the last. */
   takeOff<S extends ShelfName>(shelf: S, id: string): TakenOff<S> | null;
-  /** Resolves when the store has answered to every change so far. */
+  /** Tries again what could not be saved; resolves when the store has answered to everything. */
   flush(): Promise<void>;
 }
 
@@ -25,6 +25,7 @@ export function createKitShelves(
 ): KitShelves {
   const contents = signal(loaded);
   const saveProblem = signal<string | null>(null);
+  const unsaved = new Map<string, () => void>();
   let answered: Promise<unknown> = Promise.resolve();
 
   const show = <S extends ShelfName>(shelf: S, records: readonly Shelves[S][]) => {
@@ -34,13 +35,23 @@ export function createKitShelves(
     const others = contents.peek()[shelf].filter(({ id }) => id !== record.id);
     show(shelf, [...others, record]);
   };
-  const follow = async (asked: Promise<DeleteResult>, whenRefused?: () => void) => {
+  const follow = async (
+    asked: Promise<DeleteResult>,
+    again: () => void,
+    id: string,
+    whenRefused = () => {},
+  ) => {
     const result = await asked;
-    saveProblem.value = result.ok ? null : result.message;
-    if (!result.ok && result.reason === 'last-on-shelf') whenRefused?.();
+    const isRefused = !result.ok && result.reason === 'last-on-shelf';
+    if (result.ok || isRefused) unsaved.delete(id);
+    else unsaved.set(id, again);
+    // What is not saved yet is told until it is.
+    if (!result.ok || unsaved.size === 0) saveProblem.value = result.ok ? null : result.message;
+    if (isRefused) whenRefused();
   };
-  const track = (following: Promise<void>) => {
-    answered = Promise.all([answered, following]);
+  const send = (id: string, write: () => Promise<DeleteResult>, whenRefused?: () => void) => {
+    const again = () => send(id, write, whenRefused);
+    answered = Promise.all([answered, follow(write(), again, id, whenRefused)]);
   };
 
   return {
@@ -54,17 +65,23 @@ export function createKitShelves(
     find: (shelf, id) => contents.value[shelf].find((record) => record.id === id) ?? null,
     put(shelf, record) {
       showRecord(shelf, record);
-      track(follow(store.putRecord(shelf, record)));
+      send(record.id, () => store.putRecord(shelf, record));
     },
     takeOff(shelf, id) {
       const takenOff = takeOffShelf(contents.peek()[shelf], id);
       if (!takenOff) return null;
       show(shelf, takenOff.rest);
       // Another tab may have emptied the stored shelf meanwhile: then the record comes back.
-      track(follow(store.deleteRecord(shelf, id), () => showRecord(shelf, takenOff.taken)));
+      send(
+        id,
+        () => store.deleteRecord(shelf, id),
+        () => showRecord(shelf, takenOff.taken),
+      );
       return takenOff;
     },
     async flush() {
+      await answered;
+      for (const again of [...unsaved.values()]) again();
       await answered;
     },
   };

@@ -1,17 +1,18 @@
 import { createDatabaseDoor } from './database-door';
 import { errorName } from './database-errors';
-import { createDeskDraft, type DraftStorage } from './desk-draft';
 import { createIndexedDbStore } from './indexed-db-store';
 import { createMemoryStore } from './memory-store';
+import type { FindStorage } from './noted-text';
 import { createNoticeBoard } from './notice-board';
-import type { Loaded, StorePort } from './store-port';
+import type { StorePort } from './store-port';
+import { createUnsavedNotes } from './unsaved-notes';
 import { withinTime } from './within-time';
 
 export interface StoreOptions {
   readonly databaseName?: string;
   /** How long to wait for the first load before going on without storage, ms. */
   readonly patienceMs?: number;
-  readonly findDraftStorage?: () => DraftStorage | null;
+  readonly findDraftStorage?: FindStorage;
 }
 
 /**
@@ -25,38 +26,35 @@ export function createStore({
   findDraftStorage = () => globalThis.localStorage ?? null,
 }: StoreOptions = {}): StorePort {
   const board = createNoticeBoard();
-  const door = createDatabaseDoor(databaseName, (event) => board.raise(event));
-  const kept = createIndexedDbStore(door, board, createDeskDraft(findDraftStorage));
-  let active: StorePort = kept;
+  const door = createDatabaseDoor(databaseName, (event) => {
+    if (event === 'emptied') kept.refill();
+    else board.raise(event);
+  });
+  const notes = createUnsavedNotes(findDraftStorage);
+  const kept = createIndexedDbStore(door, board, notes);
+  let load = kept.loadAll;
 
-  const loadAll = async (): Promise<Loaded> => {
-    try {
-      return await withinTime(active.loadAll(), patienceMs);
-    } catch (error) {
-      if (errorName(error) === 'VersionError') board.raise('outdated');
-      board.raise('not-kept');
-      active = createMemoryStore(board);
-      return await active.loadAll();
-    }
-  };
-
-  return {
-    get keeps() {
-      return active.keeps;
+  const store: StorePort = {
+    ...kept,
+    async loadAll() {
+      try {
+        const loaded = await withinTime(load(), patienceMs);
+        board.lower('blocked');
+        return loaded;
+      } catch (error) {
+        if (errorName(error) === 'VersionError') board.raise('outdated');
+        board.raise(isMissing(error) ? 'not-kept' : 'not-opened');
+        const { loadAll, ...memory } = createMemoryStore(board, notes);
+        load = loadAll;
+        Object.assign(store, memory);
+        return await load();
+      }
     },
-    loadAll,
-    putRecord: (shelf, record) => active.putRecord(shelf, record),
-    deleteRecord: (shelf, id) => active.deleteRecord(shelf, id),
-    saveDesk: (desk) => active.saveDesk(desk),
-    draftDesk: (desk) => active.draftDesk(desk),
-    putAttempt: (attempt) => active.putAttempt(attempt),
-    deleteAttempt: (id) => active.deleteAttempt(id),
-    putPosition: (position) => active.putPosition(position),
-    deletePosition: (id) => active.deletePosition(id),
-    readAll: () => active.readAll(),
-    importBackup: (plan) => active.importBackup(plan),
-    lastImportMs: () => active.lastImportMs(),
-    undoImport: () => active.undoImport(),
-    onNotice: (listener) => board.onNotice(listener),
   };
+  return store;
+}
+
+/** A browser without IndexedDB, or one that forbids it: reloading would not help. */
+function isMissing(error: unknown): boolean {
+  return globalThis.indexedDB === undefined || errorName(error) === 'SecurityError';
 }

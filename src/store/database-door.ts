@@ -6,8 +6,11 @@ import { abort, ignoreSecondTelling } from './transaction-end';
 
 export type Database = IDBPDatabase<DatabaseSchema>;
 
-/** What can happen to a connection without anyone asking. */
-export type DatabaseEvent = 'blocked' | 'outdated' | 'closed';
+/**
+ * What can happen to a connection without anyone asking. Where it was `emptied`, the database was
+ * taken away while the page was open, and the one opened in its stead has nothing in it.
+ */
+export type DatabaseEvent = 'blocked' | 'outdated' | 'closed' | 'emptied';
 
 /** The page's one connection to its database. */
 export interface DatabaseDoor {
@@ -26,6 +29,7 @@ export function createDatabaseDoor(
   migrations: readonly Migration[] = MIGRATIONS,
 ): DatabaseDoor {
   let connection: Promise<Database> | null = null;
+  let wasOpen = false;
 
   const forget = (lost: Promise<Database>) => {
     if (connection === lost) connection = null;
@@ -33,11 +37,24 @@ export function createDatabaseDoor(
 
   const connect = (): Promise<Database> => {
     if (connection) return connection;
-    const opening = open(name, migrations, onEvent, () => forget(opening));
+    let isNew = false;
+    const opening = open(name, migrations, onEvent, {
+      onLost: () => forget(opening),
+      onNew: () => {
+        isNew = true;
+      },
+    });
     // Set before anything is awaited, so that callers at once share one connection; a failed
     // opening is forgotten, so that the next caller tries again.
     connection = opening;
-    opening.catch(() => forget(opening));
+    opening.then(
+      () => {
+        // Before any work that waits for it.
+        if (isNew && wasOpen) onEvent('emptied');
+        wasOpen = true;
+      },
+      () => forget(opening),
+    );
     return opening;
   };
 
@@ -72,11 +89,12 @@ function open(
   name: string,
   migrations: readonly Migration[],
   onEvent: (event: DatabaseEvent) => void,
-  onLost: () => void,
+  { onLost, onNew }: { readonly onLost: () => void; readonly onNew: () => void },
 ): Promise<Database> {
   return openDB<DatabaseSchema>(name, latestVersion(migrations), {
     async upgrade(database, fromVersion, _toVersion, transaction) {
       ignoreSecondTelling(transaction.done);
+      if (fromVersion === 0) onNew();
       try {
         await migrate(database, fromVersion, transaction, migrations);
       } catch {

@@ -1,5 +1,10 @@
 import type { WriteResult } from './store-port';
 
+/** What is on screen is not what is kept any more: another tab brought something else in. */
+export class ReplacedError extends Error {
+  override readonly name = 'ReplacedError';
+}
+
 /** The name of anything thrown, or an empty one. */
 export function errorName(error: unknown): string {
   return textOf(error, 'name');
@@ -19,15 +24,21 @@ export function isConnectionLost(error: unknown): boolean {
 export function writeFailure(error: unknown): Extract<WriteResult, { ok: false }> {
   switch (errorName(error)) {
     case 'QuotaExceededError':
-      return { ok: false, reason: 'full', message: 'No room left: this change is not kept.' };
+      return { ok: false, reason: 'full', message: 'No room left: this change is not kept yet.' };
     case 'VersionError':
       return {
         ok: false,
         reason: 'outdated',
         message: 'A newer version is open: reload to go on saving.',
       };
+    case 'ReplacedError':
+      return {
+        ok: false,
+        reason: 'replaced',
+        message: 'A backup was brought in elsewhere: reload to go on saving.',
+      };
     default:
-      return { ok: false, reason: 'unavailable', message: 'This change could not be saved.' };
+      return { ok: false, reason: 'unavailable', message: 'This change is not saved yet.' };
   }
 }
 

@@ -1,11 +1,9 @@
 import type { IDBPTransaction, StoreNames } from 'idb';
 import type { DatabaseSchema } from './database-schema';
 import { isPlainObject } from './mend';
-import type { RawRow } from './read-rows';
-import type { ContentStore } from './store-port';
-
-/** Rows as they were found, by the name of their store. */
-export type RawStores = { readonly [S in ContentStore]?: readonly RawRow[] };
+import { contentsOf, readContents } from './read-contents';
+import type { RawRow, RawStores } from './read-rows';
+import type { ContentStore, FormerCopy } from './store-port';
 
 /** All there was before an upgrade or an import, exactly as it was. */
 export interface FormerContents {
@@ -47,5 +45,29 @@ export function isOfImport(was: unknown): was is FormerContents {
     was.reason === 'import' &&
     typeof was.atMs === 'number' &&
     isPlainObject(was.rows)
+  );
+}
+
+/** What can be told of any row here: all that is missing or unreadable of it is as on a first visit. */
+export function formerCopies(rows: readonly unknown[]): readonly FormerCopy[] {
+  return rows
+    .flatMap((row): readonly FormerCopy[] => {
+      if (!isPlainObject(row) || !isPlainObject(row.rows)) return [];
+      const reason = row.reason === 'import' ? 'import' : 'upgrade';
+      const atMs = typeof row.atMs === 'number' && Number.isFinite(row.atMs) ? row.atMs : 0;
+      const raw = rawOf(row.rows);
+      return [{ reason, atMs, contents: contentsOf(raw, readContents(raw)) }];
+    })
+    .reverse();
+}
+
+/** Lists of rows; whatever else stands in their place is left out. */
+function rawOf(rows: Record<string, unknown>): RawStores {
+  const isRow = (row: unknown): row is RawRow => isPlainObject(row) && 'key' in row;
+  return Object.fromEntries(
+    Object.entries(rows).map(([name, list]) => [
+      name,
+      Array.isArray(list) ? list.filter(isRow) : [],
+    ]),
   );
 }

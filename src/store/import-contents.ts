@@ -1,15 +1,11 @@
 import { allOrNothing, type OverAll } from './all-or-nothing';
 import type { Database } from './database-door';
 import { CONTENT_STORES, DESK_KEY } from './database-schema';
-import {
-  type FormerContents,
-  isOfImport,
-  lastImport,
-  type RawStores,
-  readRaw,
-} from './former-contents';
+import { type FormerContents, isOfImport, lastImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
+import { ERA_KEY } from './import-era';
 import { NOTHING_KEPT } from './nothing-kept';
+import type { RawStores } from './read-rows';
 import { SHELF_NAMES } from './shelf-names';
 import type { ImportPlan, RestoreResult, WriteResult } from './store-port';
 
@@ -35,6 +31,7 @@ export async function importContents(
     await keepFormer(transaction, stamp);
     if (plan.mode === 'replace') await clearContents(transaction);
     await putPlanned(transaction, plan.toPut);
+    await beginEra(transaction, stamp);
     return { ok: true };
   });
 }
@@ -48,6 +45,7 @@ export async function putBackFormer(database: Database, stamp: Stamp): Promise<R
     await keepFormer(transaction, stamp);
     await clearContents(transaction);
     await putRaw(transaction, former.rows);
+    await beginEra(transaction, stamp);
     return { ok: true };
   });
 }
@@ -72,6 +70,11 @@ async function keepFormer(transaction: OverAll, stamp: Stamp): Promise<void> {
   }
   const kept: FormerContents = { reason: 'import', ...stamp, schema: transaction.db.version, rows };
   await store.add(kept);
+}
+
+/** From now on a tab that still shows what was there before is refused. */
+async function beginEra(transaction: OverAll, { id }: Stamp): Promise<void> {
+  await transaction.objectStore('desk').put(id, ERA_KEY);
 }
 
 async function clearContents(transaction: OverAll): Promise<void> {

@@ -1,112 +1,150 @@
 import type { Database, DatabaseDoor } from './database-door';
-import { readFailure, writeFailure } from './database-errors';
+import { errorName, readFailure, writeFailure } from './database-errors';
 import { DESK_KEY } from './database-schema';
-import type { DeskDraft } from './desk-draft';
+import { formerCopies } from './former-contents';
 import { findImportMs, importContents, newStamp, putBackFormer } from './import-contents';
-import { LAST_ON_SHELF } from './last-on-shelf';
-import { loadContents, lookThrough } from './load-contents';
+import { type LoadedEra, loadContents, lookThrough } from './load-contents';
 import type { NoticeBoard } from './notice-board';
-import type { ShelfName } from './records';
-import type { DeleteResult, StoreName, StorePort, WriteResult } from './store-port';
+import { SHELF_NAMES } from './shelf-names';
+import type { DeleteResult, Loaded, StoreName, StorePort, WriteResult } from './store-port';
+import type { Note, UnsavedNotes } from './unsaved-notes';
+import { unsavedWords } from './unsaved-words';
+import { deleteRow, putRow } from './write-row';
 
-/** Waits until the device has it, not only the browser: a flat battery must not cost a cue. */
-const STRICT = { durability: 'strict' } as const;
+type Failed = Extract<WriteResult, { ok: false }>;
 
-/** A store over IndexedDB. Unlike the port it fills, its `loadAll` rejects where it cannot read. */
+/**
+ * A store over IndexedDB. What it cannot save it notes beside, until it can. Unlike the port it
+ * fills, its `loadAll` rejects where it cannot read.
+ */
 export function createIndexedDbStore(
   door: DatabaseDoor,
   board: NoticeBoard,
-  draft: DeskDraft,
-): StorePort {
-  const write = async <R>(
-    work: (database: Database) => Promise<R>,
-  ): Promise<R | Extract<WriteResult, { ok: false }>> => {
+  notes: UnsavedNotes,
+): StorePort & { refill(): void } {
+  let era = '';
+  /** What this page has loaded and saved since, by store and id. */
+  const known = new Map<string, Note>();
+
+  const tell = ({ reason }: Pick<Failed, 'reason'>) => {
+    board.raise(reason === 'unavailable' ? 'write-failed' : reason, unsavedWords(notes.mine));
+  };
+  const write = async <R>(work: (database: Database) => Promise<R>): Promise<R | Failed> => {
     try {
       return await door.withDatabase(work);
     } catch (error) {
-      const failure = writeFailure(error);
-      board.raise(failure.reason === 'outdated' ? 'outdated' : 'write-failed');
-      return failure;
+      return writeFailure(error);
     }
   };
+  const know = (note: Note) => known.set(`${note.store} ${note.id}`, note);
+  const carryOut = async (note: Note & { readonly era: string }): Promise<DeleteResult> => {
+    const mark = notes.mark();
+    know(note);
+    const result = await write((database) =>
+      'row' in note ? putRow(database, note, note.row) : deleteRow(database, note),
+    );
+    if (result.ok || result.reason === 'last-on-shelf') {
+      notes.drop(note, mark);
+      board.lower('closed');
+      if (notes.mine.length === 0) board.lower('full', 'write-failed');
+    } else {
+      notes.add(note, mark);
+      tell(result);
+    }
+    return result;
+  };
+  /** Of what may be the last. */
+  const keep = async (note: Omit<Note, 'era'>): Promise<WriteResult> => {
+    const result = await carryOut({ ...note, era });
+    return result.ok || result.reason !== 'last-on-shelf' ? result : { ok: true };
+  };
+  const put = (store: StoreName, id: string, row: unknown) => keep({ store, id, row });
+  const exchange = async <R extends { readonly ok: boolean }>(
+    work: (database: Database) => Promise<R>,
+  ): Promise<R | Failed> => {
+    const result = await write(work);
+    if (!result.ok && 'reason' in result && result.reason === 'full') board.raise('full');
+    return result;
+  };
+  const begin = ({ loaded, era: now, applied, left }: LoadedEra, mark: number) => {
+    era = now;
+    known.clear();
+    for (const [store, row] of rowsOf(loaded)) know({ store, id: row.id, era, row });
+    know({ store: 'desk', id: DESK_KEY, era, row: loaded.desk });
+    for (const note of [...applied, ...left]) notes.drop(note, mark);
+    if (loaded.repairs.length + loaded.quarantined.length > 0) board.raise('mended');
+    return loaded;
+  };
+
   return {
     keeps: true,
+    /** The database is empty all of a sudden: what the page knows goes into it again. */
+    refill() {
+      era = '';
+      for (const note of known.values()) if ('row' in note) notes.add({ ...note, era });
+      tell({ reason: 'unavailable' });
+    },
     async loadAll() {
-      const mark = draft.mark();
-      const loaded = await door.withDatabase((database) => loadContents(database, draft.read()));
-      draft.clearUnlessNewer(mark);
-      return loaded;
+      const [mark, waiting] = [notes.mark(), notes.all()];
+      try {
+        return begin(await door.withDatabase((one) => loadContents(one, waiting)), mark);
+      } catch (error) {
+        if (errorName(error) !== 'QuotaExceededError') throw error;
+        // What is there can be read all the same; what was waiting goes on waiting.
+        board.raise('full');
+        const found = await door.withDatabase((one) => lookThrough(one, waiting));
+        return begin({ ...found, applied: [], left: [] }, mark);
+      }
     },
-    putRecord: (shelf, record) => write((database) => putRow(database, shelf, record)),
-    deleteRecord: (shelf, id) => write((database) => deleteRow(database, shelf, id)),
-    async saveDesk(desk) {
-      const mark = draft.mark();
-      const result = await write((database) => putRow(database, 'desk', desk, DESK_KEY));
-      if (result.ok) draft.clearUnlessNewer(mark);
-      return result;
+    putRecord: (shelf, record) => put(shelf, record.id, record),
+    deleteRecord: (store, id) => carryOut({ store, id, era }),
+    saveDesk: (desk) => put('desk', DESK_KEY, desk),
+    draftDesk: (row) => notes.add({ store: 'desk', id: DESK_KEY, era, row }),
+    putAttempt: (attempt) => put('attempts', attempt.id, attempt),
+    deleteAttempt: (id) => keep({ store: 'attempts', id }),
+    putPosition: (position) => put('positions', position.id, position),
+    deletePosition: (id) => keep({ store: 'positions', id }),
+    async saveUnsaved() {
+      for (const note of notes.all()) {
+        if (note.era === era) await carryOut({ ...note, era });
+      }
     },
-    draftDesk: (desk) => draft.write(desk),
-    putAttempt: (attempt) => write((database) => putRow(database, 'attempts', attempt)),
-    deleteAttempt: (id) => write((database) => deleteAny(database, 'attempts', id)),
-    putPosition: (position) => write((database) => putRow(database, 'positions', position)),
-    deletePosition: (id) => write((database) => deleteAny(database, 'positions', id)),
     async readAll() {
       try {
-        const contents = await door.withDatabase((database) => lookThrough(database, draft.read()));
+        const { contents } = await door.withDatabase((one) => lookThrough(one, notes.all()));
         return { ok: true, contents };
       } catch (error) {
         return { ok: false, message: readFailure(error) };
       }
     },
     async importBackup(plan) {
-      const [mark, stamp] = [draft.mark(), newStamp()];
-      const result = await write((database) => importContents(database, plan, stamp));
-      // A desk noted before would otherwise come back over the one just imported.
-      if (result.ok && plan.toPut.desk) draft.clearUnlessNewer(mark);
+      const stamp = newStamp();
+      const result = await exchange((database) => importContents(database, plan, stamp));
+      // What was waiting would otherwise come over the desk just imported.
+      if (result.ok && !plan.toPut.desk) notes.moveTo(stamp.id);
       return result;
     },
     async lastImportMs() {
       return await door.withDatabase(findImportMs).catch(() => null);
     },
     async undoImport() {
-      const [mark, stamp] = [draft.mark(), newStamp()];
-      const result = await write((database) => putBackFormer(database, stamp));
-      if (result.ok) draft.clearUnlessNewer(mark);
-      return result;
+      const stamp = newStamp();
+      return await exchange((database) => putBackFormer(database, stamp));
     },
-    onNotice: (listener) => board.onNotice(listener),
+    async formerCopies() {
+      const reading = door.withDatabase((database) => database.getAll('former-contents'));
+      return await reading.then(formerCopies, () => []);
+    },
+    onNotice: (listener, onOver) => board.onNotice(listener, onOver),
   };
 }
 
-async function putRow(
-  database: Database,
-  store: StoreName,
-  value: unknown,
-  key?: string,
-): Promise<WriteResult> {
-  const transaction = database.transaction(store, 'readwrite', STRICT);
-  const put = transaction.store.put(value, key);
-  // Committing now spares a round trip through a page that may be on its way out.
-  transaction.commit();
-  await Promise.all([put, transaction.done]);
-  return { ok: true };
-}
-
-async function deleteRow(database: Database, shelf: ShelfName, id: string): Promise<DeleteResult> {
-  const transaction = database.transaction(shelf, 'readwrite', STRICT);
-  const others = (await transaction.store.getAllKeys()).filter((key) => key !== id);
-  if (others.length > 0) await transaction.store.delete(id);
-  await transaction.done;
-  return others.length > 0 ? { ok: true } : LAST_ON_SHELF;
-}
-
-/** Of a store that may be left with nothing. */
-async function deleteAny(
-  database: Database,
-  store: 'attempts' | 'positions',
-  id: string,
-): Promise<WriteResult> {
-  const transaction = database.transaction(store, 'readwrite', STRICT);
-  await Promise.all([transaction.store.delete(id), transaction.done]);
-  return { ok: true };
+function rowsOf({ shelves, attempts, positions }: Loaded) {
+  const of = (store: StoreName, rows: readonly { readonly id: string }[]) =>
+    rows.map((row) => [store, row] as const);
+  return [
+    ...SHELF_NAMES.flatMap((shelf) => of(shelf, shelves[shelf])),
+    ...of('attempts', attempts),
+    ...of('positions', positions),
+  ];
 }

@@ -2,34 +2,88 @@ import type { IDBPTransaction } from 'idb';
 import type { Database } from './database-door';
 import { CONTENT_STORES, type DatabaseSchema, DESK_KEY } from './database-schema';
 import { readRaw } from './former-contents';
+import { readEra } from './import-era';
 import { contentsOf, type ReadContents, readContents } from './read-contents';
 import { SHELF_NAMES } from './shelf-names';
 import type { Contents, Loaded } from './store-port';
 import { ignoreSecondTelling } from './transaction-end';
+import { type Note, withNotes } from './unsaved-notes';
 
-type OverContents = IDBPTransaction<DatabaseSchema, typeof CONTENT_STORES, 'readwrite'>;
+type OverContents<Mode extends IDBTransactionMode> = IDBPTransaction<
+  DatabaseSchema,
+  typeof CONTENT_STORES,
+  Mode
+>;
+
+/** What was read, and of which contents. */
+export interface LoadedEra {
+  readonly loaded: Loaded;
+  readonly contents: Contents;
+  readonly era: string;
+  /** What was waiting and is part of it now. */
+  readonly applied: readonly Note[];
+  /** What was waiting and is set aside: something else stands in its place. */
+  readonly left: readonly Note[];
+}
 
 /**
- * Reads all there is, mends it, and writes back what changed, all in one transaction: another tab
- * sees either none of it or all of it, and running it again finds nothing left to mend.
+ * Reads all there is, with what was waiting, mends it, and writes back what changed, all in one
+ * transaction: another tab sees either none of it or all of it, and running it again finds nothing
+ * left to mend.
  */
-export async function loadContents(database: Database, deskDraft: unknown): Promise<Loaded> {
+export async function loadContents(database: Database, notes: readonly Note[]): Promise<LoadedEra> {
   const transaction = database.transaction(CONTENT_STORES, 'readwrite', { durability: 'strict' });
   ignoreSecondTelling(transaction.done);
-  const read = readContents(await readRaw(transaction, CONTENT_STORES), deskDraft);
-  await Promise.all([...writeBack(transaction, read), transaction.done]);
-  return read.loaded;
+  const found = await readWith(transaction, notes);
+  const writes = [
+    ...carryOut(transaction, found.applied),
+    ...writeBack(transaction, found.read),
+    ...setAside(transaction, found.left),
+  ];
+  await Promise.all([...writes, transaction.done]);
+  return found;
 }
 
 /** The same, without writing anything. */
-export async function lookThrough(database: Database, deskDraft: unknown): Promise<Contents> {
+export async function lookThrough(database: Database, notes: readonly Note[]): Promise<LoadedEra> {
   const transaction = database.transaction(CONTENT_STORES);
   ignoreSecondTelling(transaction.done);
-  const raw = await readRaw(transaction, CONTENT_STORES);
-  return contentsOf(raw, readContents(raw, deskDraft));
+  return await readWith(transaction, notes);
 }
 
-function writeBack(transaction: OverContents, read: ReadContents): Promise<unknown>[] {
+async function readWith<Mode extends IDBTransactionMode>(
+  transaction: OverContents<Mode>,
+  notes: readonly Note[],
+): Promise<LoadedEra & { readonly read: ReadContents }> {
+  const era = await readEra(transaction.objectStore('desk'));
+  const { raw, applied } = withNotes(await readRaw(transaction, CONTENT_STORES), notes, era);
+  const read = readContents(raw);
+  const left = notes.filter((note) => !applied.includes(note));
+  return { read, loaded: read.loaded, contents: contentsOf(raw, read), era, applied, left };
+}
+
+function carryOut(
+  transaction: OverContents<'readwrite'>,
+  notes: readonly Note[],
+): Promise<unknown>[] {
+  return notes.map((note) => {
+    const store = transaction.objectStore(note.store);
+    if (!('row' in note)) return store.delete(note.id);
+    return note.store === 'desk' ? store.put(note.row, note.id) : store.put(note.row);
+  });
+}
+
+function setAside(
+  transaction: OverContents<'readwrite'>,
+  notes: readonly Note[],
+): Promise<unknown>[] {
+  const rows = notes.filter((note) => 'row' in note && note.store !== 'desk');
+  return rows.map(({ store, row }) =>
+    transaction.objectStore('set-aside').add({ store, raw: row, reason: 'noted' }),
+  );
+}
+
+function writeBack(transaction: OverContents<'readwrite'>, read: ReadContents): Promise<unknown>[] {
   const writes: Promise<unknown>[] = [];
   const lists = [
     ...SHELF_NAMES.map((shelf) => [shelf, read.shelves[shelf]] as const),

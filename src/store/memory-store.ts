@@ -8,14 +8,21 @@ import { orderPositions } from './order-positions';
 import { orderShelf } from './order-shelf';
 import { contentsOf, readContents } from './read-contents';
 import type { ShelfName, Shelves } from './records';
-import type { Contents, StorePort } from './store-port';
+import { SHELF_NAMES } from './shelf-names';
+import type { Contents, StoreName, StorePort } from './store-port';
+import { createUnsavedNotes, type UnsavedNotes, withNotes } from './unsaved-notes';
 
 const OK = { ok: true } as const;
 
-/** A store that lasts as long as the page, for browsers that give no other. */
-export function createMemoryStore(board: NoticeBoard): StorePort {
-  const nothing = contentsOf({}, readContents({}, undefined));
-  let contents: Contents = { ...nothing, positions: orderPositions(EXAMPLE_POSITIONS) };
+/**
+ * A store that lasts as long as the page, for browsers that give no other. What is put is noted as
+ * well: where only the database fails, the next load that can open it adds what it does not have.
+ */
+export function createMemoryStore(
+  board: NoticeBoard,
+  notes: UnsavedNotes = createUnsavedNotes(() => null),
+): StorePort {
+  let contents = firstContents(notes);
   let former: { readonly atMs: number; readonly contents: Contents } | null = null;
 
   const change = (part: Partial<Contents>) => {
@@ -30,6 +37,9 @@ export function createMemoryStore(board: NoticeBoard): StorePort {
   };
   const without = <S extends ShelfName>(shelf: S, id: string): readonly Shelves[S][] =>
     contents.shelves[shelf].filter((record) => record.id !== id);
+  const note = (store: StoreName, row: { readonly id: string }) => {
+    notes.add({ store, id: row.id, era: null, row });
+  };
   const otherAttempts = (id: string) => contents.attempts.filter((attempt) => attempt.id !== id);
   const otherPositions = (id: string) => contents.positions.filter((one) => one.id !== id);
 
@@ -40,12 +50,14 @@ export function createMemoryStore(board: NoticeBoard): StorePort {
       return { desk, shelves, attempts, positions, repairs: [], quarantined: [] };
     },
     async putRecord(shelf, record) {
+      note(shelf, record);
       replace(shelf, [...without(shelf, record.id), record]);
       return OK;
     },
     async deleteRecord(shelf, id) {
       const rest = without(shelf, id);
       if (rest.length === 0) return LAST_ON_SHELF;
+      notes.drop({ store: shelf, id });
       replace(shelf, rest);
       return OK;
     },
@@ -55,21 +67,26 @@ export function createMemoryStore(board: NoticeBoard): StorePort {
     },
     draftDesk: (desk) => change({ desk }),
     async putAttempt(attempt) {
+      note('attempts', attempt);
       change({ attempts: orderAttempts([...otherAttempts(attempt.id), attempt]) });
       return OK;
     },
     async deleteAttempt(id) {
+      notes.drop({ store: 'attempts', id });
       change({ attempts: otherAttempts(id) });
       return OK;
     },
     async putPosition(position) {
+      note('positions', position);
       change({ positions: orderPositions([...otherPositions(position.id), position]) });
       return OK;
     },
     async deletePosition(id) {
+      notes.drop({ store: 'positions', id });
       change({ positions: otherPositions(id) });
       return OK;
     },
+    saveUnsaved: async () => {},
     readAll: async () => ({ ok: true, contents }),
     async importBackup(plan) {
       exchange(contentsAfter(contents, plan));
@@ -81,6 +98,20 @@ export function createMemoryStore(board: NoticeBoard): StorePort {
       exchange(former.contents);
       return OK;
     },
-    onNotice: (listener) => board.onNotice(listener),
+    formerCopies: async () => [],
+    onNotice: (listener, onOver) => board.onNotice(listener, onOver),
   };
+}
+
+/** Those of a first visit, and what an earlier visit noted. */
+function firstContents(notes: UnsavedNotes): Contents {
+  const rows = (records: readonly { readonly id: string }[]) =>
+    records.map((value) => ({ key: value.id, value }));
+  const { shelves } = readContents({}).loaded;
+  const raw = {
+    ...Object.fromEntries(SHELF_NAMES.map((shelf) => [shelf, rows(shelves[shelf])])),
+    positions: rows(EXAMPLE_POSITIONS),
+  };
+  const noted = withNotes(raw, notes.all(), null).raw;
+  return contentsOf(noted, readContents(noted));
 }

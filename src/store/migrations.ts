@@ -1,7 +1,7 @@
 import type { IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
 import { CONTENT_STORES, type DatabaseSchema } from './database-schema';
 import { EXAMPLE_POSITIONS } from './example-positions';
-import { type FormerContents, readRaw } from './former-contents';
+import { type FormerContents, isOfImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
 import { SHELF_NAMES } from './shelf-names';
 
@@ -65,7 +65,22 @@ export async function migrate(
   for (const migration of migrations) {
     if (migration.version > fromVersion) await migration.run(database);
   }
-  if (former) await transaction.objectStore('former-contents').add(former);
+  if (former) await keepFormer(transaction, former);
+}
+
+/** How many copies from before upgrades are kept. */
+const COPIES = 3;
+
+/** The oldest go; that of an import stays, to undo it with. */
+async function keepFormer(transaction: UpgradeTransaction, former: FormerContents): Promise<void> {
+  const store = transaction.objectStore('former-contents');
+  const ofUpgrades: number[] = [];
+  for (const key of await store.getAllKeys()) {
+    if (!isOfImport(await store.get(key))) ofUpgrades.push(key);
+  }
+  const tooMany = ofUpgrades.slice(0, Math.max(0, ofUpgrades.length - (COPIES - 1)));
+  await Promise.all(tooMany.map((key) => store.delete(key)));
+  await store.add(former);
 }
 
 async function readFormer(

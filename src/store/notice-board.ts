@@ -1,33 +1,54 @@
 import type { StoreNotice, StoreNoticeKind } from './store-port';
 
 const MESSAGES: Readonly<Record<StoreNoticeKind, string>> = {
-  blocked: 'Another Leeway tab is in the way of an update: close it.',
+  blocked: 'Another Leeway tab is in the way of an update: close it, then reload.',
   outdated: 'A newer version of Leeway is open: reload this page.',
+  replaced: 'A backup was brought in in another tab: reload this page.',
   closed: 'The browser closed the storage; it opens again by itself.',
   'not-kept': 'This browser gives no storage here: nothing outlives this visit.',
-  'write-failed': 'The last change could not be saved.',
+  'not-opened': 'What is kept here did not open. Readings wait aside: reload.',
+  full: 'The storage of this browser is full.',
+  'write-failed': 'The storage of this browser does not answer.',
+  mended: 'Something kept here was damaged. It is set aside as it was found.',
 };
 
 /** Where storage notices are put up, for listeners that may come later. */
 export interface NoticeBoard {
-  raise(kind: StoreNoticeKind): void;
-  /** Hears one notice of each kind raised so far, then every new one; returns how to stop. */
-  onNotice(listener: (notice: StoreNotice) => void): () => void;
+  /** @param detail what else there is to say of it */
+  raise(kind: StoreNoticeKind, detail?: string): void;
+  /** These do not hold any more. */
+  lower(...kinds: readonly StoreNoticeKind[]): void;
+  /** Hears each notice that holds, then every new one, and what is over; returns how to stop. */
+  onNotice(
+    listener: (notice: StoreNotice) => void,
+    onOver?: (kind: StoreNoticeKind) => void,
+  ): () => void;
 }
 
 export function createNoticeBoard(): NoticeBoard {
   const raised = new Map<StoreNoticeKind, StoreNotice>();
-  const listeners = new Set<(notice: StoreNotice) => void>();
+  const heard = new Set<(notice: StoreNotice) => void>();
+  const over = new Set<(kind: StoreNoticeKind) => void>();
   return {
-    raise(kind) {
-      const notice = { kind, message: MESSAGES[kind] };
+    raise(kind, detail) {
+      const message = detail === undefined ? MESSAGES[kind] : `${MESSAGES[kind]} ${detail}`;
+      const notice = { kind, message };
       raised.set(kind, notice);
-      for (const listener of listeners) listener(notice);
+      for (const listener of heard) listener(notice);
     },
-    onNotice(listener) {
+    lower(...kinds) {
+      for (const kind of kinds.filter((one) => raised.delete(one))) {
+        for (const listener of over) listener(kind);
+      }
+    },
+    onNotice(listener, onOver = () => {}) {
       for (const notice of raised.values()) listener(notice);
-      listeners.add(listener);
-      return () => listeners.delete(listener);
+      heard.add(listener);
+      over.add(onOver);
+      return () => {
+        heard.delete(listener);
+        over.delete(onOver);
+      };
     },
   };
 }

@@ -1,14 +1,13 @@
 import type { Attempt } from './attempt';
 import { DESK_KEY } from './database-schema';
 import { DEFAULT_DESK } from './default-desk';
-import type { RawStores } from './former-contents';
 import { isPlainObject } from './mend';
 import { orderAttempts } from './order-attempts';
 import { orderPositions } from './order-positions';
 import { parseAttempt } from './parse-attempt';
 import { parseDesk } from './parse-desk';
 import { parsePosition } from './parse-position';
-import { type ReadRows, readRows } from './read-rows';
+import { type RawStores, type ReadRows, readRows } from './read-rows';
 import { readSetAside } from './read-set-aside';
 import { readShelf } from './read-shelf';
 import type { Desk, ShelfName, Shelves } from './records';
@@ -27,11 +26,8 @@ export interface ReadContents {
   readonly toSetAside: readonly SetAside[];
 }
 
-/**
- * Parses all there is. Nothing found at all is a first visit: the demo catalogue and desk.
- * @param deskDraft a desk noted as the page went away, or undefined; it is newer than the saved one.
- */
-export function readContents(raw: RawStores, deskDraft: unknown): ReadContents {
+/** Parses all there is. Nothing found at all is a first visit: the demo catalogue and desk. */
+export function readContents(raw: RawStores): ReadContents {
   const shelves = {
     cues: readShelf('cues', raw.cues ?? []),
     cloths: readShelf('cloths', raw.cloths ?? []),
@@ -46,7 +42,7 @@ export function readContents(raw: RawStores, deskDraft: unknown): ReadContents {
     balls: shelves.balls.records,
     tables: shelves.tables.records,
   };
-  const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, deskDraft, contents);
+  const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, contents);
   const read = [...SHELF_NAMES.map((shelf) => shelves[shelf]), attempts, positions, desk];
   return {
     loaded: {
@@ -72,17 +68,15 @@ export function contentsOf(raw: RawStores, { loaded, toSetAside }: ReadContents)
   return { desk, shelves, attempts, positions, setAside: [...earlier, ...toSetAside] };
 }
 
-function readDesk(saved: unknown, draft: unknown, contents: ShelfContents) {
-  const isDraft = isPlainObject(draft);
-  const found = isDraft ? draft : saved;
+function readDesk(found: unknown, contents: ShelfContents) {
   const quarantined: Quarantined[] = [];
-  if (saved !== undefined && !isPlainObject(saved)) {
-    quarantined.push({ store: 'desk', raw: saved, reason: 'not-a-record' });
+  if (found !== undefined && !isPlainObject(found)) {
+    quarantined.push({ store: 'desk', raw: found, reason: 'not-a-record' });
   }
   const isThere = isPlainObject(found);
   const { desk, repairs } = parseDesk(isThere ? found : DEFAULT_DESK, contents);
   const wasMended = isThere && repairs.length > 0;
   const toSetAside: SetAside[] = [...quarantined];
   if (wasMended) toSetAside.push({ store: 'desk', raw: found, reason: 'repaired' });
-  return { desk, repairs, quarantined, toSetAside, isStored: isThere && !isDraft && !wasMended };
+  return { desk, repairs, quarantined, toSetAside, isStored: isThere && !wasMended };
 }

@@ -1,11 +1,14 @@
 import type { ParsedRow } from './parsed-row';
-import type { Quarantined, Repair, SetAside, StoreName } from './store-port';
+import type { ContentStore, Quarantined, Repair, SetAside, StoreName } from './store-port';
 
 /** A row as it was found. */
 export interface RawRow {
   readonly key: IDBValidKey;
   readonly value: unknown;
 }
+
+/** Rows as they were found, by the name of their store. */
+export type RawStores = { readonly [S in ContentStore]?: readonly RawRow[] };
 
 /** What a store's rows amount to, and what must be written to make the store agree. */
 export interface ReadRows<T> {

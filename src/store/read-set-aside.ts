@@ -15,6 +15,7 @@ const REASONS: readonly SetAside['reason'][] = [
   'nothing-readable',
   'unreadable',
   'repaired',
+  'noted',
 ];
 
 /** Whether a row says what was set aside, where it lay and why. */

@@ -28,11 +28,14 @@ export interface Quarantined {
   readonly reason: 'not-a-record' | 'no-id' | 'nothing-readable' | 'unreadable';
 }
 
-/** A row set aside: beyond repair, or as it stood before a repair. */
+/**
+ * A row set aside: beyond repair, as it stood before a repair, or noted while the database was shut
+ * and at odds with what it holds.
+ */
 export interface SetAside {
   readonly store: ContentStore;
   readonly raw: unknown;
-  readonly reason: Quarantined['reason'] | 'repaired';
+  readonly reason: Quarantined['reason'] | 'repaired' | 'noted';
 }
 
 export interface Loaded {
@@ -80,11 +83,24 @@ export interface ImportPlan {
  * Something the person should know about the storage.
  * - `blocked`: another tab holds an older database open; close it.
  * - `outdated`: a newer version of the app has the database; reload.
+ * - `replaced`: another tab exchanged everything for something else; reload.
  * - `closed`: the browser closed the database; it is reopened by itself.
  * - `not-kept`: no storage here, so nothing outlives this visit.
- * - `write-failed`: the last change is on screen but could not be saved.
+ * - `not-opened`: there is storage, and it could not be opened; reload.
+ * - `full`: there is no room for what is on screen.
+ * - `write-failed`: what is on screen could not be saved for another reason.
+ * - `mended`: something was damaged, and is set aside as it was found.
  */
-export type StoreNoticeKind = 'blocked' | 'outdated' | 'closed' | 'not-kept' | 'write-failed';
+export type StoreNoticeKind =
+  | 'blocked'
+  | 'outdated'
+  | 'replaced'
+  | 'closed'
+  | 'not-kept'
+  | 'not-opened'
+  | 'full'
+  | 'write-failed'
+  | 'mended';
 
 export interface StoreNotice {
   readonly kind: StoreNoticeKind;
@@ -96,7 +112,7 @@ export type WriteResult =
   | { readonly ok: true }
   | {
       readonly ok: false;
-      readonly reason: 'full' | 'outdated' | 'unavailable';
+      readonly reason: 'full' | 'outdated' | 'replaced' | 'unavailable';
       readonly message: string;
     };
 
@@ -107,6 +123,13 @@ export type DeleteResult =
 export type RestoreResult =
   | WriteResult
   | { readonly ok: false; readonly reason: 'nothing-kept'; readonly message: string };
+
+/** A copy of everything from before an update of the app or an import, made valid. */
+export interface FormerCopy {
+  readonly reason: 'upgrade' | 'import';
+  readonly atMs: number;
+  readonly contents: Contents;
+}
 
 export type ReadResult =
   | { readonly ok: true; readonly contents: Contents }
@@ -135,6 +158,8 @@ export interface StorePort {
   putPosition(position: SavedPosition): Promise<WriteResult>;
   /** Deleting one that is not there succeeds. */
   deletePosition(id: string): Promise<WriteResult>;
+  /** Tries again to save what could not be, of this page and of earlier ones. */
+  saveUnsaved(): Promise<void>;
   /** Everything at one moment, as the next load would have it; writes nothing. */
   readAll(): Promise<ReadResult>;
   /**
@@ -149,6 +174,11 @@ export interface StorePort {
    * that undoing can be undone. Load again afterwards.
    */
   undoImport(): Promise<RestoreResult>;
-  /** Notices raised so far and from now on; returns how to stop listening. */
-  onNotice(listener: (notice: StoreNotice) => void): () => void;
+  /** What was here before updates and the last import, the newest first. */
+  formerCopies(): Promise<readonly FormerCopy[]>;
+  /** Notices that hold now and from now on, and which are over; returns how to stop listening. */
+  onNotice(
+    listener: (notice: StoreNotice) => void,
+    onOver?: (kind: StoreNoticeKind) => void,
+  ): () => void;
 }

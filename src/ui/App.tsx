@@ -7,6 +7,7 @@ import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
 import { placeTitle } from './place-title';
 import { ShotPlace } from './shot/ShotPlace';
+import { WhenBroken } from './WhenBroken';
 import './App.css';
 
 /** The whole app: news, the place one is in, and the way to the others. */
@@ -30,9 +31,11 @@ export function App({ app }: { app: AppModels }) {
         <NewsBar news={app.news} />
         <FreshStart app={app} />
       </div>
-      {place === 'shot' && <ShotPlace app={app} />}
-      {place === 'choose' && <ChoosePlace app={app} />}
-      {place === 'kit' && <KitPlace app={app} />}
+      <WhenBroken key={place} app={app}>
+        {place === 'shot' && <ShotPlace app={app} />}
+        {place === 'choose' && <ChoosePlace app={app} />}
+        {place === 'kit' && <KitPlace app={app} />}
+      </WhenBroken>
       <NavBar router={app.router} />
     </div>
   );

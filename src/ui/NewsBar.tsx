@@ -1,37 +1,112 @@
 import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import type { StoreNoticeKind } from '../store/store-port';
+import { dayWords } from '../units/ago-words';
 import type { PlatformNews } from './app-models';
 import './NewsBar.css';
+
+type Act = 'reload' | 'retry' | 'openBackup';
+
+/** What can be done about each kind of trouble. */
+const ACTS: Readonly<Record<StoreNoticeKind, readonly Act[]>> = {
+  blocked: ['reload'],
+  outdated: ['reload'],
+  replaced: ['reload'],
+  closed: [],
+  'not-kept': [],
+  'not-opened': ['reload'],
+  full: ['retry', 'openBackup'],
+  'write-failed': ['retry', 'reload'],
+  mended: ['openBackup'],
+};
+
+const ACT_WORDS: Readonly<Record<Act, string>> = {
+  reload: 'Reload',
+  retry: 'Try again',
+  openBackup: 'Backup',
+};
 
 /** What the platform has to tell: a new version, and trouble with the storage. */
 export function NewsBar({ news }: { news: PlatformNews }) {
   const isUpdating = useSignal(false);
   const apply = news.applyUpdate.value;
-  const lines = news.storageLines.value;
+  const acts: Readonly<Record<Act, () => void>> = {
+    reload: news.reload,
+    retry: () => void news.storage.retry(),
+    openBackup: news.openBackup,
+  };
   return (
     <div class="news-bar">
       <output>
-        {lines.map((line) => (
-          <span key={line} class="news-line">
-            <span aria-hidden="true">▲</span> {line}
-          </span>
+        {news.storage.notices.value.map(({ kind, message }) => (
+          <Line key={kind}>
+            <span>
+              <span aria-hidden="true">▲</span> {message}
+            </span>
+            {ACTS[kind].map((act) => (
+              <NewsButton key={act} words={ACT_WORDS[act]} onClick={acts[act]} />
+            ))}
+          </Line>
         ))}
+        <CopyLine news={news} />
         {apply && (
-          <span class="news-line">
+          <Line>
             {isUpdating.value ? 'Updating…' : 'A newer version is ready. Nothing you kept changes.'}
-            <button
-              type="button"
-              class="button"
+            <NewsButton
+              words="Update now"
               disabled={isUpdating.value}
               onClick={() => {
                 isUpdating.value = true;
                 apply();
               }}
-            >
-              Update now
-            </button>
-          </span>
+            />
+          </Line>
         )}
       </output>
     </div>
+  );
+}
+
+/** What is lost, or shut away for now, and could be had from the copy on this device. */
+function CopyLine({ news: { copy, nowMs, openBackup } }: { news: PlatformNews }) {
+  const offer = copy.offer.value;
+  if (!offer) return null;
+  const day = dayWords(offer.savedAtMs, nowMs());
+  if (offer.kind === 'shut') {
+    return (
+      <Line>
+        A copy of your kit and readings of {day} is here.
+        <NewsButton words="Use it" onClick={() => void copy.take()} />
+      </Line>
+    );
+  }
+  const look = () => {
+    openBackup();
+    void copy.take();
+  };
+  return (
+    <Line>
+      This browser lost what was kept. A copy of your kit and readings of {day} is here.
+      <NewsButton words="Bring it back…" onClick={look} />
+      <NewsButton words="No" onClick={copy.giveUp} />
+    </Line>
+  );
+}
+
+function Line({ children }: { children: ComponentChildren }) {
+  return <span class="news-line">{children}</span>;
+}
+
+interface ButtonProps {
+  readonly words: string;
+  readonly disabled?: boolean;
+  onClick(): void;
+}
+
+function NewsButton({ words, disabled = false, onClick }: ButtonProps) {
+  return (
+    <button type="button" class="button" disabled={disabled} onClick={() => onClick()}>
+      {words}
+    </button>
   );
 }

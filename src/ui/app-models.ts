@@ -1,4 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
+import type { SecondCopy } from '../state/backup/second-copy';
 import type { BackupModel } from '../state/backup-model';
 import type { ChooseModel } from '../state/choose/choose-model';
 import type { DeskModel } from '../state/desk-model';
@@ -10,6 +11,7 @@ import type { MeasureModel } from '../state/measure/measure-model';
 import type { RepairModel } from '../state/repair-model';
 import type { RoomModel } from '../state/room-model';
 import type { ShotModel } from '../state/shot-model';
+import type { StorageNotices } from '../state/storage-notices';
 import type { Router } from './route';
 
 /** What the platform has to tell the person. */
@@ -17,8 +19,15 @@ export interface PlatformNews {
   /** Takes the new version into use; null while there is none. */
   readonly applyUpdate: ReadonlySignal<(() => void) | null>;
   readonly isReadyOffline: ReadonlySignal<boolean>;
-  /** Lines about the storage, ready to show. */
-  readonly storageLines: ReadonlySignal<readonly string[]>;
+  readonly storage: StorageNotices;
+  /** A copy that could be brought back. */
+  readonly copy: Pick<SecondCopy, 'offer' | 'take' | 'giveUp'>;
+  /** The time of day, ms since 1970. */
+  nowMs(): number;
+  /** Loads the page anew. */
+  reload(): void;
+  /** Goes to where everything can be saved to a file. */
+  openBackup(): void;
 }
 
 /** What the platform senses, as far as the screens care. */

@@ -1,7 +1,8 @@
-import { mkdtemp, readlink, rm } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { killBrowser } from '../harness/kill-browser';
 import { launchWithProfile } from '../harness/launch-browser';
 import { beginTrial, stepTitle, tapDigits } from '../harness/measure-at-table';
 import { untilRendered } from '../harness/open-app';
@@ -19,12 +20,6 @@ afterEach(async () => {
   await rm(profile, { recursive: true, force: true, maxRetries: 5 });
 });
 
-/** The browser's own process: a Chromium names it in its profile, as host and number. */
-async function browserProcess(): Promise<number> {
-  const lock = await readlink(join(profile, 'SingletonLock'));
-  return Number(lock.split('-').at(-1));
-}
-
 it('goes on at the same step with the same text after the browser was killed between two keys', async () => {
   const before = await launchWithProfile(profile);
   const page = await before.newPage();
@@ -37,9 +32,7 @@ it('goes on at the same step with the same text after the browser was killed bet
   await tapButton(page, 'right');
   await page.waitForTimeout(300);
   const address = page.url();
-  const gone = new Promise((resolve) => before.on('close', resolve));
-  process.kill(await browserProcess(), 'SIGKILL');
-  await gone;
+  await killBrowser(before, profile);
 
   const after = await launchWithProfile(profile);
   try {

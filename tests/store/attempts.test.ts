@@ -99,12 +99,12 @@ describe('attempts on the device', () => {
     raw.close();
   });
 
-  it('are told of when they cannot be saved', async () => {
+  it('are told of when they cannot be saved, and are saved by the next load', async () => {
     const { store } = await openApp();
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(() => {
       throw new DOMException('no room', 'QuotaExceededError');
     });
     expect(await store.putAttempt(CURVE_ATTEMPT)).toMatchObject({ ok: false, reason: 'full' });
-    expect((await store.loadAll()).attempts).toEqual([]);
+    expect((await store.loadAll()).attempts).toEqual([CURVE_ATTEMPT]);
   });
 });

@@ -60,7 +60,7 @@ describe('without storage the app runs all the same, and says that nothing is ke
     vi.stubGlobal('indexedDB', { open: () => new EventTarget() });
     const { store, kinds } = openApp(30);
     await expectToRunWithoutStorage(store);
-    expect(kinds()).toEqual(['not-kept']);
+    expect(kinds()).toEqual(['not-opened']);
   });
 
   it('where a newer version of the app has been, whose data it leaves alone', async () => {
@@ -70,7 +70,7 @@ describe('without storage the app runs all the same, and says that nothing is ke
     await newer.put('cues', { id: 'from-tomorrow' });
     const { store, kinds } = openApp();
     await expectToRunWithoutStorage(store);
-    expect(kinds()).toEqual(['outdated', 'not-kept']);
+    expect(kinds()).toEqual(['outdated', 'not-opened']);
     expect(await newer.getAllKeys('cues')).toEqual(['from-tomorrow']);
     newer.close();
   });
@@ -96,7 +96,7 @@ describe('a write that fails', () => {
       throw new DOMException('no room', 'QuotaExceededError');
     });
     expect(await store.saveDesk(DEFAULT_DESK)).toMatchObject({ ok: false, reason: 'full' });
-    expect(kinds()).toEqual(['write-failed']);
+    expect(kinds()).toEqual(['full']);
     expect(await store.saveDesk(DEFAULT_DESK)).toEqual({ ok: true });
   });
 

@@ -3,8 +3,8 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { createStore } from '../../src/store/create-store';
 import { DEFAULT_DESK } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
-import type { DraftStorage } from '../../src/store/desk-draft';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
+import type { DraftStorage } from '../../src/store/noted-text';
 import type { Cue, Desk } from '../../src/store/records';
 import { SHELF_NAMES } from '../../src/store/shelf-names';
 import type { StoreNoticeKind } from '../../src/store/store-port';
@@ -254,7 +254,7 @@ describe('a desk noted as the page went away', () => {
     first.draftDesk(deskWithSpeed(3.3));
     const second = openApp().store;
     await second.loadAll();
-    expect(draftStorage.getItem('leeway.desk-draft')).toBeNull();
+    expect(draftStorage.getItem('leeway.unsaved')).toBeNull();
   });
 
   it('is passed over when it is garbled', async () => {
@@ -262,7 +262,7 @@ describe('a desk noted as the page went away', () => {
     await first.loadAll();
     await first.saveDesk(deskWithSpeed(2.5));
     for (const garbage of ['{"shot":', '17', 'null', '[]']) {
-      draftStorage.setItem('leeway.desk-draft', garbage);
+      draftStorage.setItem('leeway.unsaved', garbage);
       const { desk, quarantined } = await openApp().store.loadAll();
       expect(desk.shot.speedMps).toBe(2.5);
       expect(quarantined).toEqual([]);

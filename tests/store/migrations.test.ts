@@ -108,6 +108,28 @@ describe('the second version', () => {
     expect(copy.rows.tables.map(({ value }) => value)).toEqual(byId);
   });
 
+  it('keeps the copies of the last three updates, and that of an import', async () => {
+    await firstVersion();
+    const next = (version: number) => ({ version, run: () => {} });
+    for (const last of [4, 5, 6, 7]) {
+      const extra = [4, 5, 6, 7].filter((version) => version <= last).map(next);
+      const door = createDatabaseDoor('leeway', () => {}, [...MIGRATIONS, ...extra]);
+      await door.withDatabase(async (database) => {
+        if (last === 4) await database.add('former-contents', IMPORT_COPY);
+        database.close();
+      });
+    }
+    const raw = await openDB('leeway');
+    const kept = await raw.getAll('former-contents');
+    expect(kept.map(({ reason, schema }) => [reason, schema])).toEqual([
+      ['import', 4],
+      ['upgrade', 4],
+      ['upgrade', 5],
+      ['upgrade', 6],
+    ]);
+    raw.close();
+  });
+
   it('keeps no copy where there was nothing before', async () => {
     const door = createDatabaseDoor('leeway', () => {});
     expect(await door.withDatabase((database) => database.count('former-contents'))).toBe(0);
@@ -146,6 +168,8 @@ async function secondVersion(): Promise<void> {
     database.close();
   });
 }
+
+const IMPORT_COPY = { reason: 'import', id: 'a', atMs: 5, schema: 4, rows: {} };
 
 describe('the third version', () => {
   it('finds every row of the second where it was, and adds the invented positions', async () => {

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import type { DraftStorage } from '../../src/store/desk-draft';
+import type { DraftStorage } from '../../src/store/noted-text';
 
 /** A browser with nothing in it yet: an empty IndexedDB, and storage for drafts. */
 export function newDevice(): DraftStorage {

@@ -16,7 +16,8 @@ export interface SaveGate {
   open(): void;
 }
 
-export function createSaveGate(store: StorePort): SaveGate {
+/** @param whenOwn called in the tap that saves a reading or a number of the person's own */
+export function createSaveGate(store: StorePort, whenOwn: () => void = () => {}): SaveGate {
   const answered = signal(0);
   let held: (() => void)[] | null = null;
 
@@ -40,18 +41,27 @@ export function createSaveGate(store: StorePort): SaveGate {
         return store.keeps;
       },
       loadAll: store.loadAll,
-      putRecord: (shelf, record) => through(() => store.putRecord(shelf, record)),
+      putRecord(shelf, record) {
+        if (record.origin === 'by-hand') whenOwn();
+        return through(() => store.putRecord(shelf, record));
+      },
       deleteRecord: (shelf, id) => through(() => store.deleteRecord(shelf, id)),
       saveDesk: (desk) => through(() => store.saveDesk(desk)),
       draftDesk: (desk) => pass(() => store.draftDesk(desk)),
-      putAttempt: (attempt) => through(() => store.putAttempt(attempt)),
+      putAttempt(attempt) {
+        if (Object.keys(attempt.readings).length > 0) whenOwn();
+        return through(() => store.putAttempt(attempt));
+      },
       deleteAttempt: (id) => through(() => store.deleteAttempt(id)),
       putPosition: (position) => through(() => store.putPosition(position)),
       deletePosition: (id) => through(() => store.deletePosition(id)),
-      readAll: store.readAll,
-      importBackup: store.importBackup,
-      lastImportMs: store.lastImportMs,
-      undoImport: store.undoImport,
+      saveUnsaved: () => through(() => store.saveUnsaved()),
+      // Those of a store that has nothing to keep things in take the place of these as it loads.
+      readAll: () => store.readAll(),
+      importBackup: (plan) => store.importBackup(plan),
+      lastImportMs: () => store.lastImportMs(),
+      undoImport: () => store.undoImport(),
+      formerCopies: () => store.formerCopies(),
       onNotice: store.onNotice,
     },
     answered,

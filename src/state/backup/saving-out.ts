@@ -8,6 +8,8 @@ import {
 } from '../../sensors/share-file';
 import type { Digest } from '../../store/backup/backup-format';
 import { exportBackup } from '../../store/backup/export-backup';
+import { writeBackup } from '../../store/backup/write-backup';
+import type { FormerCopy } from '../../store/store-port';
 import { backupFile, countRows, type RowCounts } from './backup-file';
 import type { SaveGate } from './save-gate';
 
@@ -29,6 +31,8 @@ export interface SavingOut {
   refresh(): Promise<void>;
   /** Hands the file out; call it within a tap. */
   save(): Promise<void>;
+  /** The same with a copy from before an update or an import. */
+  saveFormer(copy: FormerCopy): Promise<void>;
 }
 
 export interface SavingOutPorts {
@@ -71,6 +75,12 @@ export function createSavingOut(ports: SavingOutPorts): SavingOut {
     return await read();
   };
 
+  const handOut = async (made: Ready) => {
+    const became = made.kind === 'ready' ? await shareFile(made.file, sharing, way) : made;
+    way = became.kind === 'again' ? became.way : 'sheet';
+    outcome.value = became;
+  };
+
   return {
     counts,
     outcome,
@@ -88,10 +98,11 @@ export function createSavingOut(ports: SavingOutPorts): SavingOut {
     },
     async save() {
       const kept = ready.peek();
-      const made = kept?.kind === 'ready' ? kept : await refresh();
-      const became = made.kind === 'ready' ? await shareFile(made.file, sharing, way) : made;
-      way = became.kind === 'again' ? became.way : 'sheet';
-      outcome.value = became;
+      await handOut(kept?.kind === 'ready' ? kept : await refresh());
+    },
+    async saveFormer({ contents, atMs }) {
+      const text = await writeBackup(contents, atMs, digest);
+      await handOut({ kind: 'ready', file: backupFile(text, atMs), counts: countRows(text) });
     },
   };
 }

@@ -1,6 +1,4 @@
-import type { DraftStorage } from '../../store/desk-draft';
-
-const KEY = 'leeway.undone-import';
+import { type FindStorage, notedText } from '../../store/noted-text';
 
 /** Tells an import from the undoing of one: the store keeps what was there before either alike. */
 export interface UndoneMark {
@@ -10,24 +8,16 @@ export interface UndoneMark {
   write(atMs: number | null): void;
 }
 
-/** @param findStorage may throw or give null: then an undoing is told as an import. */
-export function createUndoneMark(findStorage: () => DraftStorage | null): UndoneMark {
+/** Without storage an undoing is told as an import, and nothing is lost but a word. */
+export function createUndoneMark(findStorage: FindStorage): UndoneMark {
+  const text = notedText(findStorage, 'leeway.undone-import');
   return {
     read() {
-      try {
-        const text = findStorage()?.getItem(KEY) ?? '';
-        return /^\d{1,16}$/.test(text) ? Number(text) : null;
-      } catch {
-        return null;
-      }
+      const noted = text.get() ?? '';
+      return /^\d{1,16}$/.test(noted) ? Number(noted) : null;
     },
     write(atMs) {
-      try {
-        if (atMs === null) findStorage()?.removeItem(KEY);
-        else findStorage()?.setItem(KEY, `${atMs}`);
-      } catch {
-        // Without it nothing is lost but a word.
-      }
+      text.set(atMs === null ? null : `${atMs}`);
     },
   };
 }

@@ -1,7 +1,6 @@
 import { CONTENT_STORES, DESK_KEY } from '../database-schema';
-import type { RawStores } from '../former-contents';
 import { isPlainObject } from '../mend';
-import type { RawRow } from '../read-rows';
+import type { RawRow, RawStores } from '../read-rows';
 import { isSetAside } from '../read-set-aside';
 import { SHELF_NAMES } from '../shelf-names';
 import type { ContentStore } from '../store-port';

@@ -48,7 +48,7 @@ export async function parseBackup(text: string, digest: Digest | null): Promise<
   if (!checked.ok) return checked;
   const gathered = gatherRows(unsealed.rows, lines.length);
   if (!gathered.ok) return gathered;
-  const read = readContents(gathered.raw, undefined);
+  const read = readContents(gathered.raw);
   const beyondRepair = firstBeyondRepair(read);
   if (beyondRepair !== null) return refuse(beyondRepair, 'This cannot be read.');
   const contents = contentsOf(gathered.raw, read);

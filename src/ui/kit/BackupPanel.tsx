@@ -1,6 +1,7 @@
 import type { AppModels } from '../app-models';
 import { BackupBringIn } from './BackupBringIn';
 import { BackupSave } from './BackupSave';
+import { BackupStorage } from './BackupStorage';
 import { BackupUndo } from './BackupUndo';
 import { PanelHeader } from './PanelHeader';
 import './Backup.css';
@@ -19,6 +20,7 @@ export function BackupPanel({ app }: { app: AppModels }) {
       </p>
       <BackupSave app={app} />
       <BackupBringIn app={app} />
+      <BackupStorage app={app} />
     </>
   );
 }

@@ -102,6 +102,7 @@ describe.each([
     await fill(store, before);
     const textBefore = await textOf(store);
     await importText(store, text, 'replace');
+    await store.loadAll();
     await store.putAttempt({ ...CURVE_ATTEMPT, id: 'since' });
     await store.putPosition({ ...BANK_POSITION, id: 'since' });
     const textSince = await textOf(store);

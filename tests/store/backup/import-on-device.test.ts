@@ -11,9 +11,9 @@ import {
 } from '../../../src/store/database-door';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
-import type { DraftStorage } from '../../../src/store/desk-draft';
 import { importContents, newStamp, putBackFormer } from '../../../src/store/import-contents';
 import { latestVersion, MIGRATIONS } from '../../../src/store/migrations';
+import type { DraftStorage } from '../../../src/store/noted-text';
 import type { StorePort } from '../../../src/store/store-port';
 import { CURVE_ATTEMPT } from '../invented-attempts';
 import { newDevice } from '../new-device';

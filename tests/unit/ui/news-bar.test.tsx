@@ -1,15 +1,29 @@
 import { signal } from '@preact/signals';
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { CopyOffer } from '../../../src/state/backup/second-copy';
+import type { StoreNotice } from '../../../src/store/store-port';
 import { NewsBar } from '../../../src/ui/NewsBar';
 
 afterEach(cleanup);
 
 function setUp() {
   const applyUpdate = signal<(() => void) | null>(null);
-  const storageLines = signal<readonly string[]>([]);
-  render(<NewsBar news={{ applyUpdate, isReadyOffline: signal(false), storageLines }} />);
-  return { applyUpdate, storageLines };
+  const notices = signal<readonly StoreNotice[]>([]);
+  const offer = signal<CopyOffer | null>(null);
+  const done: string[] = [];
+  const does = (what: string) => () => void done.push(what);
+  const news = {
+    applyUpdate,
+    isReadyOffline: signal(false),
+    storage: { notices, retry: async () => void done.push('retry') },
+    copy: { offer, take: async () => void done.push('take'), giveUp: does('give up') },
+    nowMs: () => new Date(2026, 5, 1).getTime(),
+    reload: does('reload'),
+    openBackup: does('open backup'),
+  };
+  render(<NewsBar news={news} />);
+  return { applyUpdate, notices, offer, done };
 }
 
 describe('the news', () => {
@@ -29,9 +43,33 @@ describe('the news', () => {
     await expect.poll(() => button.disabled).toBe(true);
   });
 
-  it('tell of trouble with the storage', async () => {
-    const { storageLines } = setUp();
-    storageLines.value = ['Nothing outlives this visit.'];
-    await screen.findByText(/Nothing outlives this visit/);
+  it('tell of trouble with the storage, and what to do about it', async () => {
+    const { notices, done } = setUp();
+    notices.value = [
+      { kind: 'full', message: 'The storage is full.' },
+      { kind: 'outdated', message: 'A newer version is open.' },
+    ];
+    await screen.findByText(/The storage is full/);
+    for (const name of ['Try again', 'Backup', 'Reload']) {
+      fireEvent.click(screen.getByRole('button', { name }));
+    }
+    expect(done).toEqual(['retry', 'open backup', 'reload']);
+  });
+
+  it('offer the copy of what is gone, which can be looked at or given up', async () => {
+    const { offer, done } = setUp();
+    offer.value = { kind: 'lost', savedAtMs: new Date(2026, 2, 3).getTime() };
+    await screen.findByText(/lost what was kept.*of 3 Mar is here/);
+    fireEvent.click(screen.getByRole('button', { name: 'Bring it back…' }));
+    fireEvent.click(screen.getByRole('button', { name: 'No' }));
+    expect(done).toEqual(['open backup', 'take', 'give up']);
+  });
+
+  it('offer the copy of what does not open', async () => {
+    const { offer, done } = setUp();
+    offer.value = { kind: 'shut', savedAtMs: new Date(2025, 2, 3).getTime() };
+    await screen.findByText(/of 3 Mar 2025 is here/);
+    fireEvent.click(screen.getByRole('button', { name: 'Use it' }));
+    expect(done).toEqual(['take']);
   });
 });

@@ -1,5 +1,7 @@
 import type { SharePort } from '../../../../src/sensors/share-file';
+import { createStorageRoom } from '../../../../src/sensors/storage-room';
 import { createSaveGate } from '../../../../src/state/backup/save-gate';
+import { copyPlaces } from '../../../../src/state/backup/second-copy';
 import { createBackupModel } from '../../../../src/state/backup-model';
 import { findDigest } from '../../../../src/store/backup/find-digest';
 import { createMemoryStore } from '../../../../src/store/memory-store';
@@ -61,6 +63,11 @@ export async function openBackup(options: OpenOptions = {}) {
     },
     now: () => SAVED_AT_MS,
     reload: () => void done.push('reload'),
+    room: createStorageRoom(undefined),
+    places: copyPlaces(
+      () => null,
+      () => null,
+    ),
   });
   return { model, store, gate, done };
 }

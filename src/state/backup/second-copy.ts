@@ -1,0 +1,159 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { parseBackup } from '../../store/backup/parse-backup';
+import { planImport } from '../../store/backup/plan-import';
+import { writeBackup } from '../../store/backup/write-backup';
+import { type FindStorage, type NotedText, notedText } from '../../store/noted-text';
+import { SHELF_NAMES } from '../../store/shelf-names';
+import type { Contents, Loaded, StorePort } from '../../store/store-port';
+import type { BringingIn } from './bringing-in';
+import type { SaveGate } from './save-gate';
+import { withinRoom } from './within-room';
+
+/** How long after a change the copy is renewed, ms. */
+const RENEW_MS = 1500;
+
+/** A copy on offer: of what is gone, or of what cannot be opened now. */
+export interface CopyOffer {
+  readonly kind: 'lost' | 'shut';
+  readonly savedAtMs: number;
+}
+
+/** When the copy was made, and how many rows do not fit into it. */
+export interface CopyMade {
+  readonly atMs: number;
+  readonly leftOut: number;
+}
+
+/**
+ * A second copy of the kit and the readings, in the browser's other storage: it is there where the
+ * database breaks down, or comes back empty.
+ */
+export interface SecondCopy {
+  /** Null before it was. */
+  readonly made: ReadonlySignal<CopyMade | null>;
+  readonly offer: ReadonlySignal<CopyOffer | null>;
+  /** Shows what bringing it back would do, or runs this visit from it where nothing can be kept. */
+  take(): Promise<void>;
+  /** Gives up the copy of what is gone. */
+  giveUp(): void;
+  /** What is kept is exchanged for something else: no loss, whatever is missing afterwards. */
+  forget(): void;
+}
+
+/** Where the copy lies. */
+export interface CopyPlaces {
+  readonly copy: NotedText;
+  /** A copy whose original is gone: it stays until it was brought back or given up. */
+  readonly lost: NotedText;
+  /** Whether this visit, which cannot open the database, is to run from the copy. */
+  readonly wanted: NotedText;
+}
+
+/** @param findVisit storage that lasts as long as the visit */
+export function copyPlaces(findStorage: FindStorage, findVisit: FindStorage): CopyPlaces {
+  return {
+    copy: notedText(findStorage, 'leeway.copy'),
+    lost: notedText(findStorage, 'leeway.lost-copy'),
+    wanted: notedText(findVisit, 'leeway.run-from-copy'),
+  };
+}
+
+export interface SecondCopyPorts {
+  readonly gate: Pick<SaveGate, 'store' | 'answered'>;
+  readonly places: CopyPlaces;
+  readonly into: Pick<BringingIn, 'pick' | 'setMode'>;
+  readonly now: () => number;
+  readonly reload: () => void;
+}
+
+export function createSecondCopy(ports: SecondCopyPorts): SecondCopy {
+  const { gate, into, now, reload } = ports;
+  const { copy, lost, wanted } = ports.places;
+  const { store, answered } = gate;
+  const made = signal<CopyMade | null>(null);
+  const offer = signal<CopyOffer | null>(null);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let isLeft = false;
+
+  const renew = async () => {
+    const read = await store.readAll();
+    if (!read.ok) return;
+    const { contents, leftOut } = withinRoom(read.contents);
+    const atMs = now();
+    const text = await writeBackup(contents, atMs, null);
+    if (!isLeft && copy.set(text)) made.value = { atMs, leftOut };
+  };
+  const look = async (text: NotedText, kind: CopyOffer['kind']) => {
+    const found = await compare(store, text);
+    const isWorthIt = found?.isMore && isOwn(found.backup.contents);
+    offer.value = isWorthIt ? { kind, savedAtMs: found.backup.savedAtMs } : null;
+    return found;
+  };
+  const keep = async () => {
+    wanted.set(null);
+    const found = await look(copy, 'lost');
+    // Without room to set the lost copy aside, it is not written over.
+    if (offer.peek() && !found?.isOwnHere) isLeft = !lost.set(copy.get());
+    await look(lost, 'lost');
+    if (!offer.peek()) lost.set(null);
+    answered.subscribe(() => {
+      clearTimeout(timer);
+      timer = setTimeout(renew, RENEW_MS);
+    });
+  };
+  if (store.keeps) void keep();
+  else if (wanted.get() === null) void look(copy, 'shut');
+
+  return {
+    made,
+    offer,
+    async take() {
+      if (!store.keeps) {
+        wanted.set('1');
+        reload();
+        return;
+      }
+      const read = await store.readAll();
+      // Where there is nothing yet, what was in play comes back as well.
+      into.setMode(read.ok && isOwn(read.contents) ? 'merge' : 'replace');
+      await into.pick(new File([lost.get() ?? ''], 'The copy in this browser'));
+    },
+    giveUp() {
+      lost.set(null);
+      offer.value = null;
+    },
+    forget() {
+      isLeft = true;
+      copy.set(null);
+    },
+  };
+}
+
+/** Loads anew from the copy, where that was asked for and nothing else can be had. */
+export async function runFromCopy(
+  store: StorePort,
+  loaded: Loaded,
+  { copy, wanted }: CopyPlaces,
+): Promise<Loaded> {
+  const found = !store.keeps && wanted.get() !== null && (await compare(store, copy));
+  if (!found) return loaded;
+  const { desk } = found.backup.contents;
+  await store.importBackup({ ...found.plan, toPut: { ...found.plan.toPut, desk } });
+  return await store.loadAll();
+}
+
+/** A copy beside what is here; null where either cannot be read. */
+async function compare(store: StorePort, copy: NotedText) {
+  const [copied, read] = [await parseBackup(copy.get() ?? '', null), await store.readAll()];
+  if (!copied.ok || !read.ok) return null;
+  const { backup } = copied;
+  const plan = planImport(read.contents, backup, 'merge');
+  const isMore = Object.values(plan.changes).some(({ added, changed }) => added[0] ?? changed[0]);
+  return { backup, plan, isMore, isOwnHere: isOwn(read.contents) };
+}
+
+/** Whether anything in it is the person's own doing. */
+function isOwn({ attempts, shelves }: Contents): boolean {
+  if (attempts.length > 0) return true;
+  return SHELF_NAMES.some((shelf) => shelves[shelf].some(({ origin }) => origin === 'by-hand'));
+}

@@ -1,0 +1,14 @@
+import type { StoreName } from './store-port';
+import type { Note } from './unsaved-notes';
+
+const WORDS: { readonly [S in StoreName]?: string } = {
+  attempts: 'a reading',
+  positions: 'a position',
+  desk: 'your shot',
+};
+
+/** "Not kept yet: a reading, your shot." */
+export function unsavedWords(notes: readonly Note[]): string {
+  const words = notes.map(({ store }) => WORDS[store] ?? 'your kit');
+  return `Not kept yet: ${[...new Set(words)].join(', ')}.`;
+}

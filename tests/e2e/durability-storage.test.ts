@@ -1,0 +1,197 @@
+import type { CDPSession, Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { bringIn, inventedBackup, pickBackup, saveBackup } from '../harness/backup-at-hand';
+import { beginTrial, stepTitle, tapFigure } from '../harness/measure-at-table';
+import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { tapButton } from '../harness/thumb';
+
+let app: OpenApp;
+let session: CDPSession;
+beforeEach(async () => {
+  app = await openApp({ hash: '#kit/measure' });
+  session = await app.context.newCDPSession(app.page);
+});
+afterEach(async () => {
+  expect(app.guard.problems).toEqual([]);
+  await app.close();
+});
+
+const news = async (page = app.page) => (await page.locator('.news-bar').textContent()) ?? '';
+const goTo = async (hash: string, page = app.page) => {
+  await page.goto(`${app.server.url}#${hash}`);
+  await page.reload();
+  await untilRendered(page);
+};
+
+/** Takes a whole reading of the line trial. */
+async function takeReading(page: Page, figure: string): Promise<void> {
+  await beginTrial(page, 'Line');
+  await tapButton(page, 'It is placed');
+  await tapButton(page, 'Played');
+  await tapFigure(page, figure, 'left');
+  expect(await stepTitle(page)).toBe('Taken down');
+  await page.getByText('Working out what it tells…').waitFor({ state: 'hidden' });
+  await tapButton(page, 'To all trials');
+}
+
+/** The readings that the database itself holds. */
+async function readingsKept(page: Page): Promise<readonly number[]> {
+  return await page.evaluate(async () => {
+    const database = await new Promise<IDBDatabase>((resolve) => {
+      const opening = indexedDB.open('leeway');
+      opening.onsuccess = () => resolve(opening.result);
+    });
+    if (!database.objectStoreNames.contains('attempts')) return [];
+    const rows = await new Promise<{ readings: { landingM: number } }[]>((resolve) => {
+      const reading = database.transaction('attempts').objectStore('attempts').getAll();
+      reading.onsuccess = () => resolve(reading.result);
+    });
+    database.close();
+    return rows.map(({ readings }) => Math.round(Math.abs(readings.landingM) * 100)).sort();
+  });
+}
+
+const clearDatabase = () =>
+  session.send('Storage.clearDataForOrigin', {
+    origin: app.server.origin,
+    storageTypes: 'indexeddb',
+  });
+
+describe('storage in trouble', () => {
+  it('that is taken away under the page goes on with all that the page knows', async () => {
+    const { page } = app;
+    await takeReading(page, '4');
+    await clearDatabase();
+    await expect.poll(() => news()).toContain('it opens again by itself');
+    await takeReading(page, '5');
+    await expect.poll(() => readingsKept(page)).toEqual([4, 5]);
+    await expect.poll(() => news()).toBe('');
+  });
+
+  it('that is full is told of, keeps the reading on screen, and saves it once there is room', async () => {
+    const { page } = app;
+    await takeReading(page, '4');
+    const { origin } = app.server;
+    await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+    await takeReading(page, '5');
+    await expect.poll(() => news()).toContain('storage of this browser is full');
+    expect(await news()).toContain('Not kept yet: a reading');
+    expect(await page.locator('.attempt-row').count()).toBe(2);
+    await tapButton(page, 'Backup');
+    expect((await saveBackup(page)).text.match(/"landingM":/g)).toHaveLength(2);
+    await session.send('Storage.overrideQuotaForOrigin', { origin });
+    await tapButton(page, 'Try again');
+    await expect.poll(() => news()).toBe('');
+    expect(await readingsKept(page)).toEqual([4, 5]);
+  });
+
+  it('that comes back empty offers the copy of what was there', async () => {
+    const { page } = app;
+    await takeReading(page, '4');
+    await page.waitForFunction(() => localStorage.getItem('leeway.copy')?.includes('landingM'));
+    await page.goto('about:blank');
+    await clearDatabase();
+    await goTo('kit/measure');
+    await expect.poll(() => news()).toMatch(/lost what was kept\. A copy .* is here/);
+    await tapButton(page, 'Bring it back…');
+    await page.getByText(/is whole/).waitFor();
+    await bringIn(page);
+    expect(await readingsKept(page)).toEqual([4]);
+    expect(await news()).toBe('');
+  });
+
+  it('that does not open lets the visit run from the copy, and loses no reading of it', async () => {
+    const { page } = app;
+    await takeReading(page, '4');
+    await page.waitForFunction(() => localStorage.getItem('leeway.copy')?.includes('landingM'));
+    await page.evaluate(() => sessionStorage.setItem('is-shut', '1'));
+    await page.addInitScript(() => {
+      if (sessionStorage.getItem('is-shut') === null) return;
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('Internal error', 'UnknownError');
+      };
+    });
+    await goTo('kit/measure');
+    await expect.poll(() => news()).toContain('did not open');
+    const loading = page.waitForEvent('load');
+    await tapButton(page, 'Use it');
+    await loading;
+    await page.locator('.attempt-row').waitFor();
+    await takeReading(page, '5');
+    await page.evaluate(() => sessionStorage.removeItem('is-shut'));
+    await goTo('kit/measure');
+    expect(await readingsKept(page)).toEqual([4, 5]);
+    expect(await news()).toBe('');
+  });
+});
+
+describe('another tab', () => {
+  it('that has a newer version is told of, and what is read meanwhile is not lost', async () => {
+    const { page } = app;
+    const newer = await app.context.newPage();
+    await newer.goto(`${app.server.url}favicon.svg`);
+    const isDone = await newer.evaluate(
+      () =>
+        new Promise<string>((resolve) => {
+          const opening = indexedDB.open('leeway', 99);
+          opening.onsuccess = () => resolve('upgraded');
+          opening.onblocked = () => resolve('blocked');
+        }),
+    );
+    expect(isDone).toBe('upgraded');
+    await expect.poll(() => news()).toContain('A newer version of Leeway is open');
+    await takeReading(page, '5');
+    expect(await page.evaluate(() => localStorage.getItem('leeway.unsaved'))).toContain('landingM');
+    const loading = page.waitForEvent('load');
+    await tapButton(page, 'Reload');
+    await loading;
+    await page.locator('.attempt-row').waitFor();
+  });
+
+  it('that brought a backup in is told of, and not written over', async () => {
+    const { page } = app;
+    const other = await app.context.newPage();
+    await goTo('kit/backup', other);
+    await pickBackup(other, await inventedBackup());
+    await tapButton(other, 'Replace it');
+    await bringIn(other);
+    await page.bringToFront();
+    await goTo('kit/preferences', other);
+    await page.evaluate(() => {
+      location.hash = '#kit/preferences';
+    });
+    await page.bringToFront();
+    await tapButton(page, 'km/h');
+    await expect.poll(() => news()).toContain('brought in in another tab');
+    const loading = page.waitForEvent('load');
+    await tapButton(page, 'Reload');
+    await loading;
+    await goTo('shot');
+    expect(await page.locator('.kit-strip').textContent()).toContain('My “good” cue – №1');
+    expect(await page.locator('[data-opens="speed"]').textContent()).toContain('m/s');
+  });
+});
+
+describe('how safe it is', () => {
+  it('is asked for in the tap that saves the first reading, and told on the Backup page', async () => {
+    const { page } = app;
+    await goTo('kit/backup');
+    await expect
+      .poll(() => page.locator('.backup-storage').textContent())
+      .toMatch(/this browser may clear.* of \d+ MB are taken/);
+    await page.evaluate(() => {
+      StorageManager.prototype.persist = () => {
+        document.title = `asked ${navigator.userActivation.isActive}`;
+        return new Promise(() => {});
+      };
+      location.hash = '#kit/measure';
+    });
+    await beginTrial(page, 'Line');
+    await tapButton(page, 'It is placed');
+    await tapButton(page, 'Played');
+    expect(await page.title()).toBe('Leeway');
+    await tapFigure(page, '4', 'left');
+    expect(await page.title()).toBe('asked true');
+    await expect.poll(() => readingsKept(page)).toEqual([4]);
+  });
+});

@@ -1,0 +1,249 @@
+import { forceCloseDatabase } from 'fake-indexeddb';
+import { openDB } from 'idb';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { createStore } from '../../src/store/create-store';
+import { DEFAULT_DESK } from '../../src/store/default-desk';
+import type { DraftStorage } from '../../src/store/noted-text';
+import type { StoreNotice } from '../../src/store/store-port';
+import { contentsOf, importText, textOf } from './backup/import-text';
+import { MY_CUE } from './backup/invented-contents';
+import { CURVE_ATTEMPT, LATER_ATTEMPT } from './invented-attempts';
+import { newDevice } from './new-device';
+
+let draftStorage: DraftStorage;
+beforeEach(() => {
+  draftStorage = newDevice();
+});
+afterEach(() => {
+  vi.restoreAllMocks();
+});
+
+async function openApp(findDraftStorage = () => draftStorage) {
+  const store = createStore({ patienceMs: 200, findDraftStorage });
+  const notices = new Map<string, string>();
+  store.onNotice(
+    ({ kind, message }: StoreNotice) => notices.set(kind, message),
+    (kind) => notices.delete(kind),
+  );
+  const loaded = await store.loadAll();
+  return { store, notices, loaded };
+}
+
+/** Every write fails with an error of this name, until the mocks are restored. */
+function failWrites(name: string): void {
+  vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+    throw new DOMException('not now', name);
+  });
+}
+
+/** Every connection says that it is dead, the one that is opened anew too. */
+function killEveryConnection(): void {
+  vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(() => {
+    throw new DOMException('Connection to Indexed Database server lost', 'UnknownError');
+  });
+}
+
+const waiting = () => draftStorage.getItem('leeway.unsaved');
+
+describe('what the database does not take', () => {
+  it('is saved by the next visit, where even a new connection is dead', async () => {
+    const { store, notices } = await openApp();
+    killEveryConnection();
+    expect(await store.putAttempt(CURVE_ATTEMPT)).toMatchObject({ reason: 'unavailable' });
+    expect(await store.putRecord('cues', MY_CUE)).toMatchObject({ reason: 'unavailable' });
+    expect(notices.get('write-failed')).toMatch(/Not kept yet: a reading, your kit\.$/);
+    vi.restoreAllMocks();
+    const next = await openApp();
+    expect(next.loaded.attempts).toEqual([CURVE_ATTEMPT]);
+    expect(next.loaded.shelves.cues).toContainEqual(MY_CUE);
+    expect(waiting()).toBeNull();
+    const raw = await openDB('leeway');
+    expect(await raw.get('attempts', CURVE_ATTEMPT.id)).toEqual(CURVE_ATTEMPT);
+    raw.close();
+  });
+
+  it('is saved as soon as it is tried again with room, and the notice is taken down', async () => {
+    const { store, notices } = await openApp();
+    failWrites('QuotaExceededError');
+    expect(await store.putAttempt(CURVE_ATTEMPT)).toMatchObject({ reason: 'full' });
+    await store.saveUnsaved();
+    expect(notices.get('full')).toMatch(/full\. Not kept yet: a reading\.$/);
+    vi.restoreAllMocks();
+    await store.saveUnsaved();
+    expect(notices.size).toBe(0);
+    expect(waiting()).toBeNull();
+    expect((await openApp()).loaded.attempts).toEqual([CURVE_ATTEMPT]);
+  });
+
+  it('is in a backup all the same', async () => {
+    const { store } = await openApp();
+    failWrites('QuotaExceededError');
+    await store.putAttempt(CURVE_ATTEMPT);
+    expect((await contentsOf(store)).attempts).toEqual([CURVE_ATTEMPT]);
+  });
+
+  it('is the last of several changes, and nothing where the last was a deletion', async () => {
+    const { store } = await openApp();
+    await store.putAttempt(CURVE_ATTEMPT);
+    failWrites('UnknownError');
+    await store.putAttempt({ ...CURVE_ATTEMPT, isStruckOut: true });
+    await store.putAttempt(LATER_ATTEMPT);
+    vi.restoreAllMocks();
+    vi.spyOn(IDBObjectStore.prototype, 'delete').mockImplementation(() => {
+      throw new DOMException('not now', 'UnknownError');
+    });
+    await store.deleteAttempt(LATER_ATTEMPT.id);
+    vi.restoreAllMocks();
+    const { loaded } = await openApp();
+    expect(loaded.attempts).toEqual([{ ...CURVE_ATTEMPT, isStruckOut: true }]);
+  });
+
+  it('is nothing any more once a later change of the same row is saved', async () => {
+    const { store } = await openApp();
+    failWrites('UnknownError');
+    await store.putAttempt(CURVE_ATTEMPT);
+    vi.restoreAllMocks();
+    await store.putAttempt({ ...CURVE_ATTEMPT, isStruckOut: true });
+    expect(waiting()).toBeNull();
+  });
+
+  it('is saved while the page lasts where it cannot be noted either', async () => {
+    const { store } = await openApp(() => {
+      throw new DOMException('denied', 'SecurityError');
+    });
+    failWrites('UnknownError');
+    await store.putAttempt(CURVE_ATTEMPT);
+    vi.restoreAllMocks();
+    await store.saveUnsaved();
+    expect((await openApp()).loaded.attempts).toEqual([CURVE_ATTEMPT]);
+  });
+
+  it('never keeps the rest from being read where there is still no room for it', async () => {
+    const before = await openApp();
+    await before.store.putRecord('cues', MY_CUE);
+    failWrites('QuotaExceededError');
+    await before.store.putAttempt(CURVE_ATTEMPT);
+    const { store, loaded, notices } = await openApp();
+    expect(store.keeps).toBe(true);
+    expect(loaded.attempts).toEqual([CURVE_ATTEMPT]);
+    expect(loaded.shelves.cues).toContainEqual(MY_CUE);
+    expect([...notices.keys()]).toEqual(['full']);
+    vi.restoreAllMocks();
+    await store.saveUnsaved();
+    expect(waiting()).toBeNull();
+  });
+
+  it('is whatever the page knows, where the database is emptied under it', async () => {
+    const { store, notices } = await openApp();
+    await store.putRecord('cues', MY_CUE);
+    await store.putAttempt(CURVE_ATTEMPT);
+    const gone = await openDB('leeway');
+    gone.close();
+    await new Promise((resolve, reject) => {
+      const deleting = indexedDB.deleteDatabase('leeway');
+      deleting.onsuccess = resolve;
+      deleting.onerror = reject;
+    });
+    await store.putAttempt(LATER_ATTEMPT);
+    await store.saveUnsaved();
+    expect([...notices.keys()]).not.toContain('write-failed');
+    const { loaded } = await openApp();
+    expect(loaded.attempts).toEqual([CURVE_ATTEMPT, LATER_ATTEMPT]);
+    expect(loaded.shelves.cues).toContainEqual(MY_CUE);
+  });
+});
+
+describe('notes of other contents', () => {
+  it('of a visit without the database only add to what is there', async () => {
+    const before = await openApp();
+    await before.store.putRecord('cues', MY_CUE);
+    const { open } = globalThis.indexedDB;
+    globalThis.indexedDB.open = () => new EventTarget() as IDBOpenDBRequest;
+    const shut = await openApp();
+    expect([...shut.notices.keys()]).toEqual(['not-opened']);
+    const guess = { ...MY_CUE, massRatio: 50 };
+    await shut.store.putRecord('cues', guess);
+    await shut.store.putAttempt(CURVE_ATTEMPT);
+    globalThis.indexedDB.open = open;
+    const { store, loaded } = await openApp();
+    expect(loaded.attempts).toEqual([CURVE_ATTEMPT]);
+    expect(loaded.shelves.cues).toContainEqual(MY_CUE);
+    const { setAside } = await contentsOf(store);
+    expect(setAside).toEqual([{ store: 'cues', raw: guess, reason: 'noted' }]);
+    expect(waiting()).toBeNull();
+  });
+
+  it.each([
+    'null',
+    '7',
+    '[null, 3, {"store": "cues"}]',
+    '[{"store": "__proto__", "id": "a", "era": "", "row": {"id": "a"}}]',
+    '[{"store": "cues", "id": "a", "era": "", "row": {"id": "b"}}]',
+    '[{"store": "desk", "id": "current", "era": ""}]',
+    '{"store": "cues"',
+  ])('that are no notes are passed over: %s', async (text) => {
+    draftStorage.setItem('leeway.unsaved', text);
+    const { loaded, store } = await openApp();
+    expect(store.keeps).toBe(true);
+    expect([...loaded.repairs, ...loaded.quarantined]).toEqual([]);
+  });
+});
+
+describe('a tab that shows what was there before an import in another', () => {
+  it('saves nothing over it, says so, and gives its own new readings to the next load', async () => {
+    const stale = await openApp();
+    const other = await openApp();
+    await other.store.putRecord('cues', MY_CUE);
+    const text = await textOf(other.store);
+    await importText(other.store, text, 'replace');
+    const old = { ...MY_CUE, massRatio: 9 };
+    expect(await stale.store.putRecord('cues', old)).toMatchObject({ reason: 'replaced' });
+    expect(await stale.store.deleteRecord('cues', MY_CUE.id)).toMatchObject({ ok: false });
+    const desk = { ...DEFAULT_DESK, player: 'steady' } as const;
+    expect(await stale.store.saveDesk(desk)).toMatchObject({ reason: 'replaced' });
+    stale.store.draftDesk(desk);
+    await stale.store.putAttempt(CURVE_ATTEMPT);
+    expect(stale.notices.get('replaced')).toContain('reload');
+    const { loaded } = await openApp();
+    expect(loaded.shelves.cues).toContainEqual(MY_CUE);
+    expect(loaded.desk).toEqual(DEFAULT_DESK);
+    expect(loaded.attempts).toEqual([CURVE_ATTEMPT]);
+  });
+
+  it('saves again once it has loaded anew', async () => {
+    const stale = await openApp();
+    const other = await openApp();
+    await importText(other.store, await textOf(other.store), 'replace');
+    await stale.store.loadAll();
+    expect(await stale.store.putRecord('cues', MY_CUE)).toEqual({ ok: true });
+  });
+
+  it('is told the same after an undoing', async () => {
+    const other = await openApp();
+    await importText(other.store, await textOf(other.store), 'replace');
+    const stale = await openApp();
+    await other.store.undoImport();
+    expect(await stale.store.saveDesk(DEFAULT_DESK)).toMatchObject({ reason: 'replaced' });
+  });
+});
+
+it('a forced close is over as soon as something is saved', async () => {
+  const { store, notices } = await openApp();
+  const databases: IDBDatabase[] = [];
+  const { transaction } = IDBDatabase.prototype;
+  vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(function (
+    this: IDBDatabase,
+    ...given
+  ) {
+    databases.push(this);
+    return transaction.apply(this, given);
+  });
+  await store.saveDesk(DEFAULT_DESK);
+  vi.restoreAllMocks();
+  const [open] = databases;
+  forceCloseDatabase(open as unknown as Parameters<typeof forceCloseDatabase>[0]);
+  await new Promise((resolve) => setTimeout(resolve, 10));
+  expect([...notices.keys()]).toEqual(['closed']);
+  expect(await store.putAttempt(CURVE_ATTEMPT)).toEqual({ ok: true });
+  expect(notices.size).toBe(0);
+});
