@@ -53,7 +53,9 @@ describe.each(OLDER_SCHEMAS)('a phone with version %d of the database', (schema)
     const counts = tabs.map(countLoads);
     await typeAndUpdate(app.page, '0.87');
     for (const tab of tabs) {
-      await expect.poll(() => versionOf(tab).catch(() => olderScript)).not.toBe(olderScript);
+      await expect
+        .poll(() => versionOf(tab).catch(() => olderScript), { timeout: 20_000 })
+        .not.toBe(olderScript);
       await untilRendered(tab);
     }
     // Long enough for a second reload to show itself, were there one.

@@ -45,7 +45,9 @@ it('that is left alone while the server goes can be taken when the app is opened
   await page.reload();
   const before = await versionOf(page);
   await updateButton(page).click();
-  await expect.poll(() => versionOf(page).catch(() => before)).not.toBe(before);
+  await expect
+    .poll(() => versionOf(page).catch(() => before), { timeout: 20_000 })
+    .not.toBe(before);
   await page.locator('.answer-lead').waitFor();
   expect(app.guard.problems).toEqual([]);
 });

@@ -15,6 +15,9 @@ import {
 } from '../harness/update-at-hand';
 import { CURVE_ATTEMPT } from '../store/invented-attempts';
 
+/** A browser takes some seconds to ask for a worker's script again. */
+const PATIENT = { timeout: 20_000 };
+
 let app: OpenApp;
 let folders: string[];
 beforeEach(async () => {
@@ -79,7 +82,7 @@ describe('a stored app with a file ruined', () => {
     const counts = [page, second].map(countLoads);
     await page.getByRole('button', { name: 'Repair the app' }).click();
     for (const tab of [page, second]) {
-      await expect.poll(() => isRuined(tab).catch(() => true)).toBe(false);
+      await expect.poll(() => isRuined(tab).catch(() => true), PATIENT).toBe(false);
     }
     await untilOfflineReady(page);
     await page.waitForTimeout(1000);
@@ -145,7 +148,7 @@ it('a self-destroying build takes the stored app off, and leaves what is kept', 
   folders.push(destroying);
   app.server.deploy(destroying);
   await lookForUpdate(page).catch(() => undefined);
-  await expect.poll(() => storedFiles(page).catch(() => ['loading'])).toEqual([]);
+  await expect.poll(() => storedFiles(page).catch(() => ['loading']), PATIENT).toEqual([]);
   await page.waitForTimeout(1000);
   const counted = countLoads(page);
   await page.reload();
