@@ -43,3 +43,15 @@ it('has its drawings at their own size in the first frame that shows them', asyn
   const sizes = () => page.evaluate(() => document.documentElement.dataset.firstSizes ?? '');
   await expect.poll(sizes).toMatch(/^(\d+) of \1, (\d+) of \2$/);
 });
+
+it('draws in the system’s own ink where colours are forced', async () => {
+  const { page } = app;
+  await page.emulateMedia({ forcedColors: 'active' });
+  const inks = await page.evaluate(() =>
+    ['.ball-path', '.object-ball', 'body'].map((selector) => {
+      const style = getComputedStyle(document.querySelector(selector) ?? document.body);
+      return selector === 'body' ? style.color : style.stroke;
+    }),
+  );
+  expect(new Set(inks).size).toBe(1);
+});

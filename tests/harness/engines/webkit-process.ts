@@ -23,6 +23,8 @@ export async function startWebKit(): Promise<WebKitProcess> {
   const start = (program: string, args: string[], options: SpawnOptions) => {
     const child = spawn(program, args, options);
     started.push(child);
+    // Where a test run breaks off, nobody else would.
+    process.once('exit', () => child.kill());
     return child;
   };
   // It picks a number that is free, and tells it on its fourth pipe.
