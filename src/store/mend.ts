@@ -83,8 +83,9 @@ export function mendLine(longest: number, fallback: string): Mend<string> {
 }
 
 /**
- * Mends each field of an object and keeps the fields it does not know. Something that is no object
- * at all is replaced whole, as one note.
+ * Mends each field of an object and keeps the fields it does not know, unless no JSON could tell
+ * them: what is kept here is compared and noted as JSON. Something that is no object at all is
+ * replaced whole, as one note.
  */
 export function mendObject<T extends object>(
   fields: {
@@ -95,8 +96,11 @@ export function mendObject<T extends object>(
     const isObject = isPlainObject(was);
     const source: Record<string, unknown> = isObject ? { ...was } : {};
     for (const key in fields) {
-      const path = field === '' ? key : `${field}.${key}`;
-      source[key] = fields[key](source[key], path, isObject ? note : ignore);
+      source[key] = fields[key](source[key], within(field, key), isObject ? note : ignore);
+    }
+    for (const key of Object.keys(source).filter((name) => !isJson(source[name]))) {
+      note(within(field, key), source[key], undefined);
+      delete source[key];
     }
     const now = source as T;
     if (!isObject) note(field, was, now);
@@ -110,3 +114,16 @@ export function isPlainObject(input: unknown): input is Record<string, unknown> 
 }
 
 function ignore(): void {}
+
+function within(field: string, key: string): string {
+  return field === '' ? key : `${field}.${key}`;
+}
+
+function isJson(value: unknown): boolean {
+  try {
+    JSON.stringify(value);
+    return true;
+  } catch {
+    return false;
+  }
+}

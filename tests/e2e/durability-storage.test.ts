@@ -1,8 +1,10 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { bringIn, inventedBackup, pickBackup, saveBackup } from '../harness/backup-at-hand';
+import { fillStorage } from '../harness/fill-storage';
+import { PHONE } from '../harness/launch-browser';
 import { beginTrial, stepTitle, tapFigure } from '../harness/measure-at-table';
-import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
 import { tapButton } from '../harness/thumb';
 
 let app: OpenApp;
@@ -30,7 +32,6 @@ async function takeReading(page: Page, figure: string): Promise<void> {
   await tapButton(page, 'Played');
   await tapFigure(page, figure, 'left');
   expect(await stepTitle(page)).toBe('Taken down');
-  await page.getByText('Working out what it tells…').waitFor({ state: 'hidden' });
   await tapButton(page, 'To all trials');
 }
 
@@ -69,19 +70,26 @@ describe('storage in trouble', () => {
   });
 
   it('that is full is told of, keeps the reading on screen, and saves it once there is room', async () => {
-    const { page } = app;
+    const { origin, url } = app.server;
+    // A browser remembers for a while how much room there was: here there never was more.
+    const context = await app.browser.newContext(PHONE);
+    const page = await context.newPage();
+    const quota = await context.newCDPSession(page);
+    await quota.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 4_000_000 });
+    await page.goto(`${url}#kit/measure`);
+    await untilOfflineReady(page);
     await takeReading(page, '4');
-    const { origin } = app.server;
-    await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+    await expect.poll(() => readingsKept(page)).toEqual([4]);
+    await fillStorage(page);
     await takeReading(page, '5');
-    await expect.poll(() => news()).toContain('storage of this browser is full');
-    expect(await news()).toContain('Not kept yet: a reading');
-    expect(await page.locator('.attempt-row').count()).toBe(2);
+    await expect.poll(() => news(page)).toContain('storage of this browser is full');
+    expect(await news(page)).toContain('Not kept yet: a reading');
+    expect(await page.locator('.attempt-list li').count()).toBe(2);
     await tapButton(page, 'Backup');
     expect((await saveBackup(page)).text.match(/"landingM":/g)).toHaveLength(2);
-    await session.send('Storage.overrideQuotaForOrigin', { origin });
+    await quota.send('Storage.overrideQuotaForOrigin', { origin });
     await tapButton(page, 'Try again');
-    await expect.poll(() => news()).toBe('');
+    await expect.poll(() => news(page)).toBe('');
     expect(await readingsKept(page)).toEqual([4, 5]);
   });
 
@@ -116,7 +124,7 @@ describe('storage in trouble', () => {
     const loading = page.waitForEvent('load');
     await tapButton(page, 'Use it');
     await loading;
-    await page.locator('.attempt-row').waitFor();
+    await page.locator('.attempt-list li').waitFor();
     await takeReading(page, '5');
     await page.evaluate(() => sessionStorage.removeItem('is-shut'));
     await goTo('kit/measure');
@@ -129,7 +137,7 @@ describe('another tab', () => {
   it('that has a newer version is told of, and what is read meanwhile is not lost', async () => {
     const { page } = app;
     const newer = await app.context.newPage();
-    await newer.goto(`${app.server.url}favicon.svg`);
+    await goTo('kit', newer);
     const isDone = await newer.evaluate(
       () =>
         new Promise<string>((resolve) => {
@@ -145,7 +153,7 @@ describe('another tab', () => {
     const loading = page.waitForEvent('load');
     await tapButton(page, 'Reload');
     await loading;
-    await page.locator('.attempt-row').waitFor();
+    await page.locator('.attempt-list li').waitFor();
   });
 
   it('that brought a backup in is told of, and not written over', async () => {

@@ -29,7 +29,7 @@ export const HOSTILE: readonly (() => unknown)[] = [
   () => ({}),
   () => nested(60),
   () => JSON.parse('{"__proto__": {"isForged": true}, "constructor": 1, "toString": null}'),
-  () => new Date(Number.NaN),
+  () => new Date(0),
   () => 10n ** 30n,
 ];
 

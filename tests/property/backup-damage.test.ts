@@ -31,6 +31,7 @@ beforeEach(async () => {
   store = createStore({ findDraftStorage: newDraftStorage });
   await store.loadAll();
   await fill(store, CONTENTS);
+  await store.loadAll();
   text = await textOf(store);
   await store.putRecord('cues', { ...MY_CUE, id: 'here', name: 'Kept here' });
   await store.deleteAttempt(CONTENTS.attempts[0]?.id ?? '');

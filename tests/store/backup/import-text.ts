@@ -26,10 +26,9 @@ export async function importText(store: StorePort, text: string, mode: ImportPla
   return await store.importBackup(planImport(await contentsOf(store), parsed.backup, mode));
 }
 
-/** Makes a store hold just this, and loads it anew. */
+/** Makes a store hold just this. */
 export async function fill(store: StorePort, contents: Contents): Promise<void> {
   const backup = { savedAtMs: 0, schema: 3, contents, repairs: [], checkedBy: 'crc32' } as const;
   const written = await store.importBackup(planImport(await contentsOf(store), backup, 'replace'));
   if (!written.ok) throw new Error(written.message);
-  await store.loadAll();
 }
