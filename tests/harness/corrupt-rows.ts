@@ -11,7 +11,7 @@ export interface LyingRow {
 type Fields = Record<string, unknown>;
 
 /** What no field should hold; each can be stored by a browser, and sent to one. */
-export const HOSTILE: readonly (() => unknown)[] = [
+const HOSTILE: readonly (() => unknown)[] = [
   () => undefined,
   () => null,
   () => Number.NaN,
