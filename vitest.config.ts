@@ -4,9 +4,13 @@ import { defineConfig } from 'vitest/config';
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
 /** What measures time, or holds a button for just so long. */
-const TIMED = ['shot-holding', 'choose-dragging', 'access-touch'].map(
-  (name) => `tests/e2e/${name}.test.ts`,
-);
+const TIMED = [
+  'shot-holding',
+  'choose-dragging',
+  'access-touch',
+  'speed-dragging',
+  'speed-start',
+].map((name) => `tests/e2e/${name}.test.ts`);
 
 /** Tests in a real browser. */
 function browserProject(mode: string, name: string, groupOrder: number, files: object) {

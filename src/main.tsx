@@ -6,7 +6,6 @@ import { nearestSpeed } from './engine/aim/nearest-speed';
 import { playAim } from './engine/aim/play-aim';
 import { solveAim } from './engine/aim/solve-aim';
 import { traceCueBall } from './engine/aim/trace-cue-ball';
-import { roomForError } from './engine/room/room-for-error';
 import { dropStoredApp } from './offline/drop-stored-app';
 import { trustOwnScripts } from './offline/own-scripts';
 import { registerServiceWorker } from './offline/register-service-worker';
@@ -39,6 +38,7 @@ import { createEnginePool } from './worker/engine-pool';
 import engineScript from './worker/engine-worker?worker&url';
 import { findEngineWorker, workerCount } from './worker/find-engine-worker';
 import { createFitClient } from './worker/fit-client';
+import { createRoomClient } from './worker/room-client';
 
 const findStorage = () => globalThis.localStorage ?? null;
 const places = copyPlaces(findStorage, () => globalThis.sessionStorage ?? null);
@@ -79,7 +79,7 @@ const room = createRoomModel({
   desk,
   known,
   spreadBefore: computed(() => measure.before.value.spread),
-  assess: roomForError,
+  assess: createRoomClient(makeWorker && createEnginePool(makeWorker, 1)),
   later: createLaterAtRest(window),
 });
 

@@ -8,8 +8,8 @@ import { allowedRad, type Target } from '../engine/room/target';
 import type { DeskModel } from './desk-model';
 import type { Answered } from './shot-answers';
 
-/** Works out the room for error of an answered shot. */
-export type AssessRoom = (
+/** What {@link RoomForError} is worked out from, in the engine's order. */
+export type RoomJob = readonly [
   shot: Shot,
   kit: Kit,
   aimRad: number,
@@ -17,7 +17,13 @@ export type AssessRoom = (
   profile: StrokeProfile,
   spread: KitSpread,
   correlation: KitCorrelation,
-) => RoomForError;
+];
+
+/**
+ * Works out the room for error of an answered shot, and tells it once it is known, unless called off
+ * by the function it returns.
+ */
+export type AssessRoom = (job: RoomJob, done: (room: RoomForError) => void) => () => void;
 
 /** How little is known of the kit in play, and how the errors of its quantities go together. */
 export interface KnownSpread {
@@ -89,10 +95,12 @@ export function createRoomModel(ports: RoomPorts): RoomModel {
     if (asked === null) return;
     callOff = later(() => {
       const { shot, kit, answer } = asked.answered;
-      const { target, profile, known } = asked;
-      const { spread, correlation } = known;
-      const room = assess(shot, kit, answer.aimRad, target, profile, spread, correlation);
-      assessed.value = { question: asked, room };
+      const { spread, correlation } = asked.known;
+      const { target, profile } = asked;
+      const job: RoomJob = [shot, kit, answer.aimRad, target, profile, spread, correlation];
+      callOff = assess(job, (room) => {
+        assessed.value = { question: asked, room };
+      });
     });
   });
   return {

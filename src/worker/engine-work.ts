@@ -7,6 +7,7 @@ import { type RankQuestion, refineWay } from '../engine/options/refine-way';
 import type { Option, OptionQuestion } from '../engine/options/solve-option';
 import { type Stretch, sweepOptions } from '../engine/options/sweep-options';
 import { wayOf } from '../engine/options/way';
+import { roomForError } from '../engine/room/room-for-error';
 
 /** A part of a sweep. */
 export interface SweepJob {
@@ -30,6 +31,7 @@ export interface PickJob {
 /** What the worker does, by name. Nothing but its types may reach the page: they weigh nothing. */
 export const ENGINE_WORK = {
   fit: fitReport,
+  room: (job: Readonly<Parameters<typeof roomForError>>) => roomForError(...job),
   sweep: ({ question, grid, stretch }: SweepJob): readonly Option[] =>
     sweepOptions(question, grid, stretch),
   /** The options worth working out in full. */

@@ -1,6 +1,7 @@
 import { gzippedCodeBytes } from '../build/shipped-code';
 import type { BenchLine } from './bench-line';
 import { chooseBench } from './choose-bench';
+import { startBench } from './cold-start';
 import { dragBench } from './drag-bench';
 import { engineBench } from './engine-bench';
 import { fitBench } from './fit-bench';
@@ -19,6 +20,7 @@ for (const line of fitBench()) show(line);
 for (const line of tableBench()) show(line);
 for (const line of optionsBench()) show(line);
 for (const line of odeBench()) show(line);
+for (const line of await startBench()) show(line);
 for (const line of await dragBench()) show(line);
 for (const line of await chooseBench()) show(line);
 show({ name: 'scripts and styles, gzipped', value: gzippedCodeBytes(), unit: 'bytes' });

@@ -187,7 +187,7 @@ describe('a file that is no whole backup', () => {
     const lines = whole.text.split('\n');
     lines[4] = (lines[4] ?? '').replace('"name":"', '"name":"x');
     await pickBackup(page, { name: 'damaged.json', text: lines.join('\n') });
-    expect(await text('.backup-part:last-of-type output')).toMatch(
+    expect(await text('[aria-labelledby="backup-in"] output')).toMatch(
       /^damaged\.json is not brought in\. Line 5: .*Nothing was changed\.$/,
     );
     expect(await page.getByRole('button', { name: 'Bring it in' }).count()).toBe(0);
@@ -203,7 +203,7 @@ describe('a file that is no whole backup', () => {
     const { page } = app;
     await goTo('kit/backup');
     await pickBackup(page, await saveBackup(page));
-    expect(await text('.backup-part:last-of-type output')).toContain('Nothing would change');
+    expect(await text('[aria-labelledby="backup-in"] output')).toContain('Nothing would change');
     expect(await page.getByRole('button', { name: 'Bring it in' }).count()).toBe(0);
     await tapButton(page, 'Leave it');
     await page.locator('.backup-plan').waitFor({ state: 'detached' });

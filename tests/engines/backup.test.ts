@@ -61,7 +61,9 @@ describe.each(ENGINES)('a backup in %s', (engine) => {
     await eventually(() => readFigures(page)).toEqual(worked);
     await app.goTo('#kit/backup');
     await page.pickFile(file, () => tapButton(page, /^Bring a backup in/));
-    await eventually(() => textOf(page, '.backup-part:last-of-type output')).toMatch(/is whole/);
+    await eventually(() => textOf(page, '[aria-labelledby="backup-in"] output')).toMatch(
+      /is whole/,
+    );
     await tapButton(page, 'Replace it');
     await tapButton(page, 'Bring it in');
     await waitFor(page, { css: '.undo-delete', name: /Brought in a backup/ });

@@ -30,7 +30,10 @@ function modelAtRest() {
     desk: { pocket, player },
     known,
     spreadBefore: signal(UNMEASURED),
-    assess: roomForError,
+    assess: (job, done) => {
+      done(roomForError(...job));
+      return () => {};
+    },
     later: (work) => {
       waiting.add(work);
       return () => waiting.delete(work);

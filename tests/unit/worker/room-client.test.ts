@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { UNMEASURED } from '../../../src/engine/room/kit-spread';
+import { type RoomForError, roomForError } from '../../../src/engine/room/room-for-error';
+import { INVENTED_PROFILES } from '../../../src/engine/room/stroke-profile';
+import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../../src/store/default-desk';
+import { createEnginePool } from '../../../src/worker/engine-pool';
+import { createRoomClient } from '../../../src/worker/room-client';
+import { answer, workshop } from './fake-worker';
+
+type Job = Parameters<typeof roomForError>;
+
+const TARGET = { kind: 'mouth', ...DEFAULT_POCKET } as const;
+const JOB: Job = [DEFAULT_SHOT, DEFAULT_KIT, 0.01, TARGET, INVENTED_PROFILES.club, UNMEASURED];
+/** Not what the page itself would find. */
+const TOLD = { ...roomForError(...JOB), windows: null };
+
+function openClient() {
+  const { hired, make } = workshop();
+  const told: RoomForError[] = [];
+  const assess = createRoomClient(createEnginePool(make, 1));
+  const callOff = assess(JOB, (room) => told.push(room));
+  return { hired, told, callOff };
+}
+
+const settled = () => new Promise((resolve) => setTimeout(resolve));
+
+describe('the client that works out the room for error', () => {
+  it('has a worker do it, and tells what came back', async () => {
+    const { hired, told } = openClient();
+    answer(hired[0], (job) => {
+      expect(job).toEqual(JOB);
+      return TOLD;
+    });
+    await settled();
+    expect(told).toEqual([TOLD]);
+  });
+
+  it('tells nothing once called off', async () => {
+    const { hired, told, callOff } = openClient();
+    callOff();
+    answer(hired[0], () => TOLD);
+    await settled();
+    expect(told).toEqual([]);
+  });
+
+  it('asks another worker where one fails, and no third', async () => {
+    const { hired, told } = openClient();
+    hired[0]?.fail('error');
+    await settled();
+    answer(hired[1], () => TOLD);
+    await settled();
+    expect(told).toEqual([TOLD]);
+
+    const again = openClient();
+    for (const worker of [0, 1]) {
+      again.hired[worker]?.fail('error');
+      await settled();
+    }
+    expect(again.hired).toHaveLength(2);
+    expect(again.told).toEqual([]);
+  });
+
+  it('asks no other worker once called off', async () => {
+    const { hired, callOff } = openClient();
+    callOff();
+    hired[0]?.fail('error');
+    await settled();
+    expect(hired).toHaveLength(1);
+  });
+
+  it('leaves the room untold where there are no workers', async () => {
+    const told: RoomForError[] = [];
+    createRoomClient(null)(JOB, (room) => told.push(room));
+    await settled();
+    expect(told).toEqual([]);
+  });
+});
