@@ -83,26 +83,24 @@ export function createSecondCopy(ports: SecondCopyPorts): SecondCopy {
     const text = await writeBackup(contents, atMs, null);
     if (!isLeft && copy.set(text)) made.value = { atMs, leftOut };
   };
-  const look = async (text: NotedText, kind: CopyOffer['kind']) => {
-    const found = await compare(store, text);
-    const isWorthIt = found?.isMore && isOwn(found.backup.contents);
-    offer.value = isWorthIt ? { kind, savedAtMs: found.backup.savedAtMs } : null;
-    return found;
-  };
   const keep = async () => {
     wanted.set(null);
-    const found = await look(copy, 'lost');
+    const found = await findOwn(store, copy);
     // Without room to set the lost copy aside, it is not written over.
-    if (offer.peek() && !found?.isOwnHere) isLeft = !lost.set(copy.get());
-    await look(lost, 'lost');
+    if (found && !found.isOwnHere) isLeft = !lost.set(copy.get());
+    await show(lost, 'lost');
     if (!offer.peek()) lost.set(null);
     answered.subscribe(() => {
       clearTimeout(timer);
       timer = setTimeout(renew, RENEW_MS);
     });
   };
+  const show = async (text: NotedText, kind: CopyOffer['kind']) => {
+    const found = await findOwn(store, text);
+    offer.value = found && { kind, savedAtMs: found.backup.savedAtMs };
+  };
   if (store.keeps) void keep();
-  else if (wanted.get() === null) void look(copy, 'shut');
+  else if (wanted.get() === null) void show(copy, 'shut');
 
   return {
     made,
@@ -150,6 +148,12 @@ async function compare(store: StorePort, copy: NotedText) {
   const plan = planImport(read.contents, backup, 'merge');
   const isMore = Object.values(plan.changes).some(({ added, changed }) => added[0] ?? changed[0]);
   return { backup, plan, isMore, isOwnHere: isOwn(read.contents) };
+}
+
+/** The same, where it holds something of the person's own and something that is not here. */
+async function findOwn(store: StorePort, copy: NotedText) {
+  const found = await compare(store, copy);
+  return found?.isMore && isOwn(found.backup.contents) ? found : null;
 }
 
 /** Whether anything in it is the person's own doing. */

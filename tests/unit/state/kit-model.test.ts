@@ -286,4 +286,27 @@ describe('a change that cannot be saved', () => {
     await kit.flush();
     expect(kit.saveProblem.value).toBeNull();
   });
+
+  it('is tried again by itself when the rest is saved, and told of until then', async () => {
+    let room = false;
+    const message = 'No room left.';
+    const saved: string[] = [];
+    const { kit } = await setUp({
+      putRecord: async (_, { id }) => {
+        if (!room && id === HOUSE) return { ok: false, reason: 'full', message };
+        saved.push(id);
+        return { ok: true };
+      },
+    });
+    kit.edit('cues', HOUSE, 'massRatio', 30);
+    kit.edit('cues', 'demo-cue-stiff', 'massRatio', 51);
+    await kit.flush();
+    expect(kit.saveProblem.value).toBe(message);
+    room = true;
+    await kit.flush();
+    expect(saved).toEqual(['demo-cue-stiff', HOUSE]);
+    expect(kit.saveProblem.value).toBeNull();
+    await kit.flush();
+    expect(saved).toHaveLength(2);
+  });
 });

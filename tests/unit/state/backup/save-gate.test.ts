@@ -31,6 +31,21 @@ describe('an open gate', () => {
     expect((await contentsOf(store)).shelves.cues).not.toContainEqual(MY_CUE);
   });
 
+  it('says at once when something of one’s own is saved, and only then', () => {
+    let own = 0;
+    const { store } = createSaveGate(createMemoryStore(createNoticeBoard()), () => {
+      own += 1;
+    });
+    void store.putRecord('cues', { ...MY_CUE, origin: 'invented' });
+    void store.putAttempt({ ...CURVE_ATTEMPT, readings: {} });
+    void store.saveDesk(steady);
+    expect(own).toBe(0);
+    void store.putAttempt(CURVE_ATTEMPT);
+    expect(own).toBe(1);
+    void store.putRecord('cues', MY_CUE);
+    expect(own).toBe(2);
+  });
+
   it('counts a write once it was answered', async () => {
     const { gate } = setUp();
     const saving = gate.store.saveDesk(steady);
