@@ -21,8 +21,8 @@ function browserProject(mode: string, name: string, groupOrder: number, files: o
       name,
       environment: 'node' as const,
       globalSetup: ['tests/harness/e2e-setup.ts'],
-      // Each has a browser and a server of its own, and mostly waits for balls to roll.
-      maxWorkers: 2,
+      // Each has a browser and a server of its own, and mostly waits.
+      maxWorkers: 3,
       // Two at a time may keep each other waiting.
       expect: { poll: { timeout: 5000 } },
       testTimeout: 120_000,
