@@ -57,6 +57,7 @@ export default defineConfig(({ mode }) => ({
           name: 'dom',
           include: ['tests/unit/**/*.test.tsx'],
           environment: 'happy-dom',
+          testTimeout: 30_000,
           sequence: { groupOrder: 0 },
         },
       },

@@ -7,9 +7,9 @@ import { gzippedCodeBytes, shippedCode } from './shipped-code';
  * trusted types and the ways to repair the app 2; drawings told in words and help with installing 2;
  * storage that loses nothing, and says so, 5.
  */
-const BUDGET_BYTES = 170_000;
+const BUDGET_BYTES = 166_000;
 
-it('sends at most 170 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 166 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);

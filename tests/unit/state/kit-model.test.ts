@@ -1,45 +1,21 @@
 import { effect } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../src/engine/model/kit';
-import { createDeskModel } from '../../../src/state/desk-model';
-import { createKitModel } from '../../../src/state/kit-model';
-import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { LAST_ON_SHELF } from '../../../src/store/last-on-shelf';
-import { createMemoryStore } from '../../../src/store/memory-store';
-import { createNoticeBoard } from '../../../src/store/notice-board';
-import type { ShelfContents, StorePort } from '../../../src/store/store-port';
+import { openKit } from './open-kit';
 
 const HOUSE = 'demo-cue-house';
 
-async function setUp(change: Partial<StorePort> = {}, shelves: ShelfContents = DEMO_CATALOGUE) {
-  const memory = createMemoryStore(createNoticeBoard());
-  const store: StorePort = { ...memory, ...change };
-  const desk = createDeskModel({ store, desk: DEFAULT_DESK });
-  let ids = 0;
-  const newId = () => {
-    ids += 1;
-    return `new-${ids}`;
-  };
-  const kit = createKitModel({ store, desk, shelves, newId });
-  /** What the next visit would open with. */
-  const reload = async () => {
-    await Promise.all([kit.flush(), desk.flush()]);
-    return await memory.loadAll();
-  };
-  const idsOn = (shelf: keyof ShelfContents) => kit.shelves[shelf].value.map(({ id }) => id);
-  return { kit, desk, reload, idsOn };
-}
-
 describe('the kit in play', () => {
   it('is the default one at first, and says so', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     expect(kit.kit.value).toEqual(DEFAULT_KIT);
     expect(kit.isDefault.value).toBe(true);
   });
 
   it('follows the choice, which is kept', async () => {
-    const { kit, reload } = await setUp();
+    const { kit, reload } = await openKit();
     expect(kit.choose('cues', 'demo-cue-stiff')).toEqual({ ok: true });
     expect(kit.current.cues.value.name).toBe('Stiff cue');
     expect(kit.kit.value.massRatio).toBe(12);
@@ -48,13 +24,13 @@ describe('the kit in play', () => {
   });
 
   it('does not follow to what is not there', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     expect(kit.choose('cues', 'sold')).toMatchObject({ ok: false });
     expect(kit.current.cues.value.id).toBe(HOUSE);
   });
 
   it('is the person’s own once a number of a record in play is', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     const copied = kit.copy('tables', 'demo-table-9ft');
     const id = copied.ok ? copied.id : '';
     kit.choose('tables', id);
@@ -68,7 +44,7 @@ describe('the kit in play', () => {
 
 describe('copying', () => {
   it('adds a copy to the shelf, keeps it, and leaves what is in play', async () => {
-    const { kit, reload } = await setUp();
+    const { kit, reload } = await openKit();
     expect(kit.copy('cues', HOUSE)).toEqual({ ok: true, id: 'new-1' });
     const { shelves, desk } = await reload();
     expect(shelves.cues.at(-1)).toEqual({
@@ -81,14 +57,14 @@ describe('copying', () => {
   });
 
   it('of what is not there is refused', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     expect(kit.copy('cues', 'sold')).toMatchObject({ ok: false });
   });
 });
 
 describe('changing a number', () => {
   it('reaches the kit and the store, and makes the record the person’s own', async () => {
-    const { kit, reload } = await setUp();
+    const { kit, reload } = await openKit();
     expect(kit.edit('cues', HOUSE, 'massRatio', 27.5)).toEqual({ ok: true });
     expect(kit.kit.value.massRatio).toBe(27.5);
     expect(kit.isDefault.value).toBe(false);
@@ -97,7 +73,7 @@ describe('changing a number', () => {
   });
 
   it('reaches numbers that are nested', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     kit.edit('balls', 'demo-balls-clean', 'ballFriction.a', 0.02);
     kit.edit('tables', 'demo-table-9ft', 'bedSlope.rightM_per_M', -0.001);
     expect(kit.kit.value.ballFriction).toEqual({ ...DEFAULT_KIT.ballFriction, a: 0.02 });
@@ -105,7 +81,7 @@ describe('changing a number', () => {
   });
 
   it('out of range is refused in the unit shown, and changes nothing', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     expect(kit.edit('cues', HOUSE, 'tipDiameterM', 0.02)).toEqual({
       ok: false,
       problem: 'Tip diameter: The most is 15 mm.',
@@ -115,7 +91,7 @@ describe('changing a number', () => {
   });
 
   it('takes what is typed in the unit shown', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     expect(kit.enter('cues', HOUSE, 'tipDiameterM', '12,5 mm')).toEqual({ ok: true });
     expect(kit.current.cues.value.tipDiameterM).toBe(0.0125);
     expect(kit.enter('cues', HOUSE, 'tipDiameterM', 'wide')).toEqual({
@@ -127,7 +103,7 @@ describe('changing a number', () => {
   });
 
   it('typed as it already shows leaves the record alone, hidden digits too', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     const before = kit.shelves.balls.value.find(({ id }) => id === 'demo-balls-dirty');
     expect(before?.ballFriction.a).toBe(0.014925);
     expect(kit.enter('balls', 'demo-balls-dirty', 'ballFriction.a', '0.01493')).toEqual({
@@ -137,7 +113,7 @@ describe('changing a number', () => {
   });
 
   it('puts a record back as it was remembered, and as nobody’s own', async () => {
-    const { kit, reload } = await setUp();
+    const { kit, reload } = await openKit();
     const before = kit.current.cues.value;
     const putBack = kit.remember('cues', HOUSE);
     kit.nudge('cues', HOUSE, 'tipDiameterM', 1);
@@ -148,7 +124,7 @@ describe('changing a number', () => {
   });
 
   it('nudges by steps a person can follow, and stops at the end', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     kit.nudge('cues', HOUSE, 'tipDiameterM', -1);
     expect(kit.current.cues.value.tipDiameterM).toBe(0.0129);
     kit.nudge('cues', HOUSE, 'tipDiameterM', 1, true);
@@ -158,7 +134,7 @@ describe('changing a number', () => {
   });
 
   it('shows every number of a record with a name, a unit and a range around it', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     for (const shelf of ['cues', 'cloths', 'balls', 'tables'] as const) {
       const figures = kit.figures(shelf, kit.current[shelf].value.id);
       expect(figures.length).toBeGreaterThanOrEqual(3);
@@ -175,14 +151,14 @@ describe('changing a number', () => {
 
 describe('renaming', () => {
   it('trims the name and keeps where the numbers come from', async () => {
-    const { kit, reload } = await setUp();
+    const { kit, reload } = await openKit();
     expect(kit.rename('cues', HOUSE, '  Mine ')).toEqual({ ok: true });
     expect(kit.current.cues.value).toMatchObject({ name: 'Mine', origin: 'invented' });
     expect((await reload()).shelves.cues.map(({ name }) => name)).toContain('Mine');
   });
 
   it.each(['', '   ', 'x'.repeat(61)])('refuses %j', async (name) => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     expect(kit.rename('cues', HOUSE, name)).toMatchObject({ ok: false });
     expect(kit.current.cues.value.name).toBe('House cue');
   });
@@ -190,7 +166,7 @@ describe('renaming', () => {
 
 describe('deleting', () => {
   it('what is in play brings the next into play, and both are kept', async () => {
-    const { kit, idsOn, reload } = await setUp();
+    const { kit, idsOn, reload } = await openKit();
     expect(kit.remove('cues', HOUSE)).toEqual({ ok: true });
     expect(idsOn('cues')).not.toContain(HOUSE);
     expect(kit.current.cues.value.id).toBe('demo-cue-low');
@@ -200,13 +176,13 @@ describe('deleting', () => {
   });
 
   it('what is not in play leaves the choice', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     kit.remove('cues', 'demo-cue-stiff');
     expect(kit.current.cues.value.id).toBe(HOUSE);
   });
 
   it('never shows a kit that is neither the old nor the new', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     const seen: number[] = [];
     const stop = effect(() => {
       seen.push(kit.kit.value.massRatio);
@@ -218,7 +194,7 @@ describe('deleting', () => {
   });
 
   it('the last one is refused', async () => {
-    const { kit, idsOn } = await setUp();
+    const { kit, idsOn } = await openKit();
     const [first, ...others] = idsOn('cloths');
     for (const id of others) expect(kit.remove('cloths', id)).toEqual({ ok: true });
     expect(kit.remove('cloths', first ?? '')).toEqual({
@@ -229,12 +205,12 @@ describe('deleting', () => {
   });
 
   it('of what is not there is refused', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     expect(kit.remove('cues', 'sold')).toMatchObject({ ok: false });
   });
 
   it('is taken back when the stored shelf has nothing else left', async () => {
-    const { kit, idsOn } = await setUp({ deleteRecord: async () => LAST_ON_SHELF });
+    const { kit, idsOn } = await openKit({ deleteRecord: async () => LAST_ON_SHELF });
     kit.remove('cues', 'demo-cue-stiff');
     await kit.flush();
     expect(idsOn('cues')).toContain('demo-cue-stiff');
@@ -244,7 +220,7 @@ describe('deleting', () => {
 
 describe('putting back what was deleted', () => {
   it('puts it in its place and into play, and keeps it', async () => {
-    const { kit, idsOn, reload } = await setUp();
+    const { kit, idsOn, reload } = await openKit();
     const before = idsOn('cues');
     kit.remove('cues', HOUSE);
     expect(kit.lastDeleted.value).toMatchObject({ shelf: 'cues', wasInPlay: true });
@@ -258,55 +234,14 @@ describe('putting back what was deleted', () => {
   });
 
   it('does not put it into play when it was not', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     kit.remove('cues', 'demo-cue-stiff');
     kit.restore();
     expect(kit.current.cues.value.id).toBe(HOUSE);
   });
 
   it('is refused when nothing was deleted', async () => {
-    const { kit } = await setUp();
+    const { kit } = await openKit();
     expect(kit.restore()).toMatchObject({ ok: false });
-  });
-});
-
-describe('a change that cannot be saved', () => {
-  it('stays on screen and says so, until one can', async () => {
-    let room = false;
-    const message = 'No room left.';
-    const { kit } = await setUp({
-      putRecord: async () => (room ? { ok: true } : { ok: false, reason: 'full', message }),
-    });
-    kit.edit('cues', HOUSE, 'massRatio', 30);
-    await kit.flush();
-    expect(kit.kit.value.massRatio).toBe(30);
-    expect(kit.saveProblem.value).toBe(message);
-    room = true;
-    kit.edit('cues', HOUSE, 'massRatio', 31);
-    await kit.flush();
-    expect(kit.saveProblem.value).toBeNull();
-  });
-
-  it('is tried again by itself when the rest is saved, and told of until then', async () => {
-    let room = false;
-    const message = 'No room left.';
-    const saved: string[] = [];
-    const { kit } = await setUp({
-      putRecord: async (_, { id }) => {
-        if (!room && id === HOUSE) return { ok: false, reason: 'full', message };
-        saved.push(id);
-        return { ok: true };
-      },
-    });
-    kit.edit('cues', HOUSE, 'massRatio', 30);
-    kit.edit('cues', 'demo-cue-stiff', 'massRatio', 51);
-    await kit.flush();
-    expect(kit.saveProblem.value).toBe(message);
-    room = true;
-    await kit.flush();
-    expect(saved).toEqual(['demo-cue-stiff', HOUSE]);
-    expect(kit.saveProblem.value).toBeNull();
-    await kit.flush();
-    expect(saved).toHaveLength(2);
   });
 });
