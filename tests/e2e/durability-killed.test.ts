@@ -49,8 +49,10 @@ async function killTimes(kills: number, random: Random): Promise<readonly Watche
     const { context, page, saves, found } = await comeBack(earlier);
     expect([kill, ...found]).toEqual([kill, [], '']);
     await keepReading(page);
-    await expect.poll(() => saves.kept.size).toBeGreaterThan(0);
-    await page.waitForTimeout(between(random, 0, 900));
+    // So many saves, not so long a time: how fast they come hangs on the machine.
+    const enough = between(random, 2, 30);
+    await expect.poll(saves.keptCount, { interval: 10, timeout: 30_000 }).toBeGreaterThan(enough);
+    await page.waitForTimeout(between(random, 0, 60));
     await killBrowser(context, profile);
     earlier.push(saves);
   }
@@ -72,7 +74,6 @@ it(
     }
     const saves = lives.reduce((sum, { keptCount }) => sum + keptCount(), 0);
     const shots = lives.reduce((sum, { kept }) => sum + kept.size, 0);
-    expect(shots).toBeGreaterThan(2 * KILLS);
     tell(`${KILLS} kills: the last of ${saves} saves of ${shots} shots were there`);
   },
   CAMPAIGN_TIMEOUT_MS,
