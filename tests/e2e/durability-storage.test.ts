@@ -148,6 +148,7 @@ describe('another tab', () => {
     );
     expect(isDone).toBe('upgraded');
     await expect.poll(() => news()).toContain('A newer version of Leeway is open');
+    await page.bringToFront();
     await takeReading(page, '5');
     expect(await page.evaluate(() => localStorage.getItem('leeway.unsaved'))).toContain('landingM');
     const loading = page.waitForEvent('load');

@@ -9,10 +9,12 @@ export async function fillStorage(page: Page): Promise<void> {
         opening.result.createObjectStore('all', { autoIncrement: true });
       opening.onsuccess = () => resolve(opening.result);
     });
+    const noise = () => Math.random() * 256;
     const takes = (bytes: number) =>
       new Promise<boolean>((resolve) => {
         const transaction = database.transaction('all', 'readwrite');
-        transaction.objectStore('all').put(new Uint8Array(bytes));
+        // Noise: a database may press anything else together.
+        transaction.objectStore('all').put(Uint8Array.from({ length: bytes }, noise));
         transaction.oncomplete = () => resolve(true);
         transaction.onabort = () => resolve(false);
       });

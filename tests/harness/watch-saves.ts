@@ -6,17 +6,21 @@ export interface WatchedSaves {
   readonly asked: ReadonlyMap<string, readonly string[]>;
   /** The version that the browser last said was saved; the app's promise hangs on the same event. */
   readonly kept: ReadonlyMap<string, number>;
+  /** How often it said so. */
+  keptCount(): number;
 }
 
 /** Watches from now on every page of a context. */
 export async function watchSaves(context: BrowserContext): Promise<WatchedSaves> {
   const asked = new Map<string, string[]>();
   const kept = new Map<string, number>();
+  let count = 0;
   await context.exposeBinding('noteAsked', (_, id: string, text: string) => {
     asked.set(id, [...(asked.get(id) ?? []), text]);
   });
   await context.exposeBinding('noteKept', (_, id: string, text: string) => {
     kept.set(id, asked.get(id)?.lastIndexOf(text) ?? -1);
+    count += 1;
   });
   await context.addInitScript(() => {
     const { put } = IDBObjectStore.prototype;
@@ -30,7 +34,7 @@ export async function watchSaves(context: BrowserContext): Promise<WatchedSaves>
       return key === undefined ? put.call(this, row) : put.call(this, row, key);
     };
   });
-  return { asked, kept };
+  return { asked, kept, keptCount: () => count };
 }
 
 /** Attempts that are gone, or as they were before the version that was said to be saved. */
@@ -65,19 +69,20 @@ export async function keepReading(page: Page): Promise<void> {
     ];
     const named = (name: string) =>
       all('button').find(({ textContent }) => textContent?.trim().endsWith(name));
-    let digits = 0;
+    // A length that the trial takes: one it refuses would stay there for ever.
+    const keys = ['left', '1', '2', 'Enter'];
+    let pressed = 0;
     const figure = () => {
-      digits = (digits + 1) % 4;
-      if (digits === 1) return named('left');
-      return digits === 0 ? named('Enter') : named(`${Math.ceil(Math.random() * 9)}`);
+      pressed += 1;
+      return named(keys[(pressed - 1) % keys.length] ?? '');
     };
     setInterval(() => {
       const title = document.querySelector('h1')?.textContent;
       const isOpen = document.querySelector('.attempt') !== null;
       const trial = all('.trial-row').find(({ textContent }) => textContent?.startsWith('Line'));
       const next = document.querySelector<HTMLElement>('.attempt-control > .button-main');
-      if (!isOpen) (trial ?? named('Play it'))?.click();
-      else if (title === 'Taken down') named('To all trials')?.click();
+      if (title === 'Taken down') named('To all trials')?.click();
+      else if (!isOpen) (trial ?? named('Play it'))?.click();
       else if (title === 'Where did it touch?') figure()?.click();
       else next?.click();
     }, 15);
