@@ -22,7 +22,7 @@ function browserProject(mode: string, name: string, groupOrder: number, files: o
       environment: 'node' as const,
       globalSetup: ['tests/harness/e2e-setup.ts'],
       // Each has a browser and a server of its own, and mostly waits.
-      maxWorkers: 3,
+      maxWorkers: 2,
       // Two at a time may keep each other waiting.
       expect: { poll: { timeout: 5000 } },
       testTimeout: 120_000,

@@ -9,7 +9,7 @@ import { between, type Random, seededRandom } from '../harness/seeded-random';
 import { type StaticServer, startStaticServer } from '../harness/static-server';
 import { keepReading, lostSaves, type WatchedSaves, watchSaves } from '../harness/watch-saves';
 
-const KILLS = campaignSize(6, 100);
+const KILLS = campaignSize(4, 100);
 
 /** Readings pile up in a profile, and each is worked out anew: after so many kills, another. */
 const KILLS_A_PROFILE = 10;
