@@ -30,7 +30,7 @@ import { createShotModel } from './state/shot-model';
 import { createStorageNotices } from './state/storage-notices';
 import { findDigest } from './store/backup/find-digest';
 import { createStore } from './store/create-store';
-import { onPageHide } from './store/on-page-hide';
+import { onPageGone, onPageHide } from './store/on-page-hide';
 import { App } from './ui/App';
 import { createLaterAtRest } from './ui/later-at-rest';
 import { createRouter } from './ui/route';
@@ -43,7 +43,10 @@ import { createRoomClient } from './worker/room-client';
 const findStorage = () => globalThis.localStorage ?? null;
 const places = copyPlaces(findStorage, () => globalThis.sessionStorage ?? null);
 const storageRoom = createStorageRoom(navigator.storage);
-const gate = createSaveGate(createStore({ findDraftStorage: findStorage }), storageRoom.ask);
+const gate = createSaveGate(
+  createStore({ findDraftStorage: findStorage, onPageGone }),
+  storageRoom.ask,
+);
 const { store } = gate;
 const loaded = await runFromCopy(store, await store.loadAll(), places);
 const { desk: loadedDesk, shelves, attempts, positions } = loaded;

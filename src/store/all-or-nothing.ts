@@ -1,7 +1,8 @@
 import type { IDBPTransaction } from 'idb';
+import { beginWriting } from './begin-transaction';
 import type { Database } from './database-door';
 import { ALL_STORES, type DatabaseSchema } from './database-schema';
-import { abort, ignoreSecondTelling } from './transaction-end';
+import { abort } from './transaction-end';
 
 export type OverAll = IDBPTransaction<DatabaseSchema, typeof ALL_STORES, 'readwrite'>;
 
@@ -13,8 +14,7 @@ export async function allOrNothing<T>(
   database: Database,
   work: (transaction: OverAll) => Promise<T>,
 ): Promise<T> {
-  const transaction = database.transaction(ALL_STORES, 'readwrite', { durability: 'strict' });
-  ignoreSecondTelling(transaction.done);
+  const transaction = beginWriting(database, ALL_STORES);
   try {
     const result = await work(transaction);
     await transaction.done;

@@ -13,6 +13,8 @@ export interface StoreOptions {
   /** How long to wait for the first load before going on without storage, ms. */
   readonly patienceMs?: number;
   readonly findDraftStorage?: FindStorage;
+  /** Calls back when the page goes away, perhaps to come back. */
+  readonly onPageGone?: (listener: () => void) => void;
 }
 
 /**
@@ -24,6 +26,7 @@ export function createStore({
   databaseName = 'leeway',
   patienceMs = 4000,
   findDraftStorage = () => globalThis.localStorage ?? null,
+  onPageGone,
 }: StoreOptions = {}): StorePort {
   const board = createNoticeBoard();
   const door = createDatabaseDoor(databaseName, (event) => {
@@ -32,6 +35,7 @@ export function createStore({
   });
   const notes = createUnsavedNotes(findDraftStorage);
   const kept = createIndexedDbStore(door, board, notes);
+  onPageGone?.(kept.leave);
   let load = kept.loadAll;
 
   const store: StorePort = {

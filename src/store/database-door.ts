@@ -1,4 +1,5 @@
 import { type IDBPDatabase, openDB } from 'idb';
+import { abandonAll } from './begin-transaction';
 import { isConnectionLost } from './database-errors';
 import type { DatabaseSchema } from './database-schema';
 import { latestVersion, MIGRATIONS, type Migration, migrate } from './migrations';
@@ -20,6 +21,11 @@ export interface DatabaseDoor {
    * keys of their own, all in one transaction.
    */
   withDatabase<T>(work: (database: Database) => Promise<T>): Promise<T>;
+  /**
+   * Takes back what is under way and lets the connection go, for the page goes away. The next work
+   * opens another; what was taken back is done again there, should the page come back.
+   */
+  letGo(): void;
 }
 
 /** Nothing is opened until it is needed. */
@@ -29,6 +35,7 @@ export function createDatabaseDoor(
   migrations: readonly Migration[] = MIGRATIONS,
 ): DatabaseDoor {
   let connection: Promise<Database> | null = null;
+  let opened: Database | null = null;
   let wasOpen = false;
 
   const forget = (lost: Promise<Database>) => {
@@ -48,7 +55,8 @@ export function createDatabaseDoor(
     // opening is forgotten, so that the next caller tries again.
     connection = opening;
     opening.then(
-      () => {
+      (database) => {
+        opened = database;
         // Before any work that waits for it.
         if (isNew && wasOpen) onEvent('emptied');
         wasOpen = true;
@@ -68,6 +76,13 @@ export function createDatabaseDoor(
         forget(mine);
         return await work(await connect());
       }
+    },
+    letGo() {
+      if (!opened) return;
+      abandonAll(opened);
+      opened.close();
+      opened = null;
+      connection = null;
     },
   };
 }

@@ -1,4 +1,5 @@
 import { allOrNothing, type OverAll } from './all-or-nothing';
+import { beginReading } from './begin-transaction';
 import type { Database } from './database-door';
 import { CONTENT_STORES, DESK_KEY } from './database-schema';
 import { type FormerContents, isOfImport, lastImport, readRaw } from './former-contents';
@@ -52,7 +53,7 @@ export async function putBackFormer(database: Database, stamp: Stamp): Promise<R
 
 /** When the last import was done, or null where none can be undone. */
 export async function findImportMs(database: Database): Promise<number | null> {
-  const rows = await database.getAll('former-contents');
+  const rows = await beginReading(database, ['former-contents']).store.getAll();
   return lastImport(rows, database.version)?.atMs ?? null;
 }
 

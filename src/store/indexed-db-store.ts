@@ -1,3 +1,4 @@
+import { beginReading } from './begin-transaction';
 import type { Database, DatabaseDoor } from './database-door';
 import { errorName, readFailure, writeFailure } from './database-errors';
 import { DESK_KEY } from './database-schema';
@@ -13,6 +14,17 @@ import { deleteRow, putRow } from './write-row';
 
 type Failed = Extract<WriteResult, { ok: false }>;
 
+interface IndexedDbExtras {
+  /** The database is empty all of a sudden: what the page knows goes into it again. */
+  refill(): void;
+  /**
+   * The page goes away: notes what is being saved, for the next page to save, and takes the saving
+   * back. WebKit may otherwise keep a transaction of a page that is gone, and with it the database
+   * from all later pages until the browser is closed.
+   */
+  leave(): void;
+}
+
 /**
  * A store over IndexedDB. What it cannot save it notes beside, until it can. Unlike the port it
  * fills, its `loadAll` rejects where it cannot read.
@@ -21,10 +33,11 @@ export function createIndexedDbStore(
   door: DatabaseDoor,
   board: NoticeBoard,
   notes: UnsavedNotes,
-): StorePort & { refill(): void } {
+): StorePort & IndexedDbExtras {
   let era = '';
   /** What this page has loaded and saved since, by store and id. */
   const known = new Map<string, Note>();
+  const underWay = new Set<{ readonly note: Note; mark: number }>();
 
   const tell = ({ reason }: Pick<Failed, 'reason'>) => {
     board.raise(reason === 'unavailable' ? 'write-failed' : reason, unsavedWords(notes.mine));
@@ -38,17 +51,19 @@ export function createIndexedDbStore(
   };
   const know = (note: Note) => known.set(`${note.store} ${note.id}`, note);
   const carryOut = async (note: Note & { readonly era: string }): Promise<DeleteResult> => {
-    const mark = notes.mark();
+    const saving = { note, mark: notes.mark() };
+    underWay.add(saving);
     know(note);
     const result = await write((database) =>
       'row' in note ? putRow(database, note, note.row) : deleteRow(database, note),
     );
+    underWay.delete(saving);
     if (result.ok || result.reason === 'last-on-shelf') {
-      notes.drop(note, mark);
+      notes.drop(note, saving.mark);
       board.lower('closed');
       if (notes.mine.length === 0) board.lower('full', 'write-failed');
     } else {
-      notes.add(note, mark);
+      notes.add(note, saving.mark);
       tell(result);
     }
     return result;
@@ -78,11 +93,17 @@ export function createIndexedDbStore(
 
   return {
     keeps: true,
-    /** The database is empty all of a sudden: what the page knows goes into it again. */
     refill() {
       era = '';
       for (const note of known.values()) if ('row' in note) notes.add({ ...note, era });
       tell({ reason: 'unavailable' });
+    },
+    leave() {
+      for (const saving of underWay) {
+        notes.add(saving.note, saving.mark);
+        saving.mark = notes.mark();
+      }
+      door.letGo();
     },
     async loadAll() {
       const [mark, waiting] = [notes.mark(), notes.all()];
@@ -132,7 +153,9 @@ export function createIndexedDbStore(
       return await exchange((database) => putBackFormer(database, stamp));
     },
     async formerCopies() {
-      const reading = door.withDatabase((database) => database.getAll('former-contents'));
+      const reading = door.withDatabase((database) =>
+        beginReading(database, ['former-contents']).store.getAll(),
+      );
       return await reading.then(formerCopies, () => []);
     },
     onNotice: (listener, onOver) => board.onNotice(listener, onOver),

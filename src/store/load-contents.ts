@@ -1,4 +1,5 @@
 import type { IDBPTransaction } from 'idb';
+import { beginReading, beginWriting } from './begin-transaction';
 import type { Database } from './database-door';
 import { CONTENT_STORES, type DatabaseSchema, DESK_KEY } from './database-schema';
 import { readRaw } from './former-contents';
@@ -6,7 +7,6 @@ import { readEra } from './import-era';
 import { contentsOf, type ReadContents, readContents } from './read-contents';
 import { SHELF_NAMES } from './shelf-names';
 import type { Contents, Loaded } from './store-port';
-import { ignoreSecondTelling } from './transaction-end';
 import { type Note, withNotes } from './unsaved-notes';
 
 type OverContents<Mode extends IDBTransactionMode> = IDBPTransaction<
@@ -27,13 +27,23 @@ export interface LoadedEra {
 }
 
 /**
- * Reads all there is, with what was waiting, mends it, and writes back what changed, all in one
- * transaction: another tab sees either none of it or all of it, and running it again finds nothing
- * left to mend.
+ * Reads all there is, with what was waiting, mends it, and writes back what changed. Where nothing
+ * did, nothing is written: that is sooner done, and cannot be in the way of another page's saving.
  */
 export async function loadContents(database: Database, notes: readonly Note[]): Promise<LoadedEra> {
-  const transaction = database.transaction(CONTENT_STORES, 'readwrite', { durability: 'strict' });
-  ignoreSecondTelling(transaction.done);
+  if (notes.length === 0) {
+    const found = await lookThrough(database, notes);
+    if (isWhole(found.read)) return found;
+  }
+  return await mendContents(database, notes);
+}
+
+/**
+ * All in one transaction: another tab sees either none of it or all of it, and running it again
+ * finds nothing left to mend.
+ */
+async function mendContents(database: Database, notes: readonly Note[]): Promise<LoadedEra> {
+  const transaction = beginWriting(database, CONTENT_STORES);
   const found = await readWith(transaction, notes);
   const writes = [
     ...carryOut(transaction, found.applied),
@@ -45,10 +55,11 @@ export async function loadContents(database: Database, notes: readonly Note[]): 
 }
 
 /** The same, without writing anything. */
-export async function lookThrough(database: Database, notes: readonly Note[]): Promise<LoadedEra> {
-  const transaction = database.transaction(CONTENT_STORES);
-  ignoreSecondTelling(transaction.done);
-  return await readWith(transaction, notes);
+export async function lookThrough(
+  database: Database,
+  notes: readonly Note[],
+): Promise<LoadedEra & { readonly read: ReadContents }> {
+  return await readWith(beginReading(database, CONTENT_STORES), notes);
 }
 
 async function readWith<Mode extends IDBTransactionMode>(
@@ -81,6 +92,13 @@ function setAside(
   return rows.map(({ store, row }) =>
     transaction.objectStore('set-aside').add({ store, raw: row, reason: 'noted' }),
   );
+}
+
+/** Whether what is kept can stay as it is. */
+function isWhole({ shelves, attempts, positions, deskToPut, toSetAside }: ReadContents): boolean {
+  const lists = [...SHELF_NAMES.map((shelf) => shelves[shelf]), attempts, positions];
+  const changes = lists.flatMap(({ toPut, toDelete }) => [toPut.length, toDelete.length]);
+  return !deskToPut && [...changes, toSetAside.length].every((count) => count === 0);
 }
 
 function writeBack(transaction: OverContents<'readwrite'>, read: ReadContents): Promise<unknown>[] {

@@ -14,3 +14,8 @@ export function onPageHide(listener: () => void, page: Window = window): () => v
     page.removeEventListener('pagehide', listener);
   };
 }
+
+/** Calls back when the page is left, though it may come back as it was. */
+export function onPageGone(listener: () => void, page: Window = window): void {
+  page.addEventListener('pagehide', listener);
+}

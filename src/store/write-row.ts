@@ -1,11 +1,12 @@
 import type { IDBPTransaction } from 'idb';
+import { beginWriting } from './begin-transaction';
 import type { Database } from './database-door';
 import { ReplacedError } from './database-errors';
 import type { DatabaseSchema } from './database-schema';
 import { readEra } from './import-era';
 import { LAST_ON_SHELF } from './last-on-shelf';
 import type { ContentStore, DeleteResult, StoreName } from './store-port';
-import { abort, ignoreSecondTelling } from './transaction-end';
+import { abort } from './transaction-end';
 
 type OverStore = IDBPTransaction<DatabaseSchema, ContentStore[], 'readwrite'>;
 
@@ -50,8 +51,7 @@ async function write(
   work: (transaction: OverStore) => Promise<DeleteResult>,
 ): Promise<DeleteResult> {
   const stores: ContentStore[] = [store, 'desk'];
-  const transaction = database.transaction(stores, 'readwrite', { durability: 'strict' });
-  ignoreSecondTelling(transaction.done);
+  const transaction = beginWriting(database, stores);
   try {
     if ((await readEra(transaction.objectStore('desk'))) !== era) throw new ReplacedError();
     const result = await work(transaction);

@@ -137,6 +137,23 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     await eventually(() => readFigures(page)).toEqual(after);
   });
 
+  it('keeps what was changed when the page is left in the middle of saving, time and again', async () => {
+    const { page } = app;
+    for (let round = 0; round < 4; round++) {
+      await openTile(page, 'cut');
+      await tapButton(page, 'Thinner');
+      const after = await readFigures(page);
+      await page.reload();
+      await eventually(() => readFigures(page)).toEqual(after);
+      await page.reload();
+      await app.goTo('#kit/backup');
+      await eventually(() => textOf(page, '[aria-labelledby="backup-in"] button')).toMatch(
+        /^Bring/,
+      );
+      await app.goTo('#shot');
+    }
+  });
+
   it('leaves nothing wrong behind', async () => {
     expect(await app.page.problems()).toEqual([]);
   });

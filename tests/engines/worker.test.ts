@@ -48,6 +48,8 @@ describe.each(ENGINES)('the engine’s worker in %s', (engine) => {
   let app: EngineApp;
   beforeAll(async () => {
     app = await openInEngine(engine);
+    // The app's own policy lets none but the app start a script: a page without one may.
+    await app.page.open(new URL('nowhere', app.server.url).href);
   });
   afterAll(async () => {
     await app?.close();

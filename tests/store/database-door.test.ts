@@ -1,6 +1,7 @@
 import { forceCloseDatabase } from 'fake-indexeddb';
 import { openDB, unwrap } from 'idb';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { beginWriting } from '../../src/store/begin-transaction';
 import {
   createDatabaseDoor,
   type Database,
@@ -51,6 +52,39 @@ describe('the door to the database', () => {
     await door.withDatabase(async (database) => unwrap(database).close());
     await door.withDatabase(put);
     expect(await door.withDatabase(get)).toEqual({ saved: true });
+  });
+
+  it('takes back what is under way when it lets go, and does it over on another connection', async () => {
+    const door = createDatabaseDoor('leeway', () => {});
+    await door.withDatabase(put);
+    let runs = 0;
+    await door.withDatabase(async (database) => {
+      runs += 1;
+      const transaction = beginWriting(database, ['desk']);
+      const done = transaction.store.put({ run: runs }, 'current');
+      if (runs === 1) door.letGo();
+      await Promise.all([done, transaction.done]);
+    });
+    expect(runs).toBe(2);
+    expect(await door.withDatabase(get)).toEqual({ run: 2 });
+  });
+
+  it('lets go when asked, and opens another for the next work', async () => {
+    const { events, onEvent } = listen();
+    const door = createDatabaseDoor('leeway', onEvent);
+    const writing = door.withDatabase(put);
+    const [first] = await Promise.all([door.withDatabase(async (database) => database), writing]);
+    const last = door.withDatabase(put);
+    door.letGo();
+    await last;
+    expect(() => first.transaction('desk')).toThrow(
+      expect.objectContaining({ name: 'InvalidStateError' }),
+    );
+    expect(await door.withDatabase(get)).toEqual({ saved: true });
+    door.letGo();
+    door.letGo();
+    expect(await door.withDatabase(get)).toEqual({ saved: true });
+    expect(events).toEqual([]);
   });
 
   it('writes again when the connection dies in the middle of the work', async () => {

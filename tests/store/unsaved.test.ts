@@ -19,14 +19,18 @@ afterEach(() => {
 });
 
 async function openApp(findDraftStorage = () => draftStorage) {
-  const store = createStore({ patienceMs: 200, findDraftStorage });
+  let leave = () => {};
+  const onPageGone = (listener: () => void) => {
+    leave = listener;
+  };
+  const store = createStore({ patienceMs: 200, findDraftStorage, onPageGone });
   const notices = new Map<string, string>();
   store.onNotice(
     ({ kind, message }: StoreNotice) => notices.set(kind, message),
     (kind) => notices.delete(kind),
   );
   const loaded = await store.loadAll();
-  return { store, notices, loaded };
+  return { store, notices, loaded, leave: () => leave() };
 }
 
 /** Every write fails with an error of this name, until the mocks are restored. */
@@ -44,6 +48,32 @@ function killEveryConnection(): void {
 }
 
 const waiting = () => draftStorage.getItem('leeway.unsaved');
+
+describe('what is being saved when the page goes away', () => {
+  it('waits for the next visit, should this one not come back', async () => {
+    const { store, leave } = await openApp();
+    void store.putAttempt(CURVE_ATTEMPT);
+    leave();
+    killEveryConnection();
+    expect(waiting()).toContain(CURVE_ATTEMPT.id);
+    vi.restoreAllMocks();
+    const next = await openApp();
+    expect(next.loaded.attempts).toEqual([CURVE_ATTEMPT]);
+  });
+
+  it('is saved after all where it does, and waits no longer', async () => {
+    const { store, leave, notices } = await openApp();
+    const saving = store.putAttempt(CURVE_ATTEMPT);
+    await Promise.resolve();
+    leave();
+    expect(waiting()).toContain(CURVE_ATTEMPT.id);
+    expect(await saving).toEqual({ ok: true });
+    expect(waiting()).toBeNull();
+    expect(notices.size).toBe(0);
+    const next = await openApp();
+    expect(next.loaded.attempts).toEqual([CURVE_ATTEMPT]);
+  });
+});
 
 describe('what the database does not take', () => {
   it('is saved by the next visit, where even a new connection is dead', async () => {

@@ -3,6 +3,9 @@ import { type EnginePage, PHONE_SIZE } from './engine-page';
 import { openSession, type WebDriver } from './web-driver';
 import { startWebKit, type WebKitProcess } from './webkit-process';
 
+/** How long an element that is not there yet is waited for. */
+const PATIENCE_MS = 15_000;
+
 /** A WebKit of its own, empty of any data, as narrow as its window gets: 447 px. */
 export async function openWebKit(): Promise<EnginePage> {
   const webkit = await startWebKit();
@@ -11,6 +14,8 @@ export async function openWebKit(): Promise<EnginePage> {
       'webkitgtk:browserOptions': { binary: webkit.browser, args: ['--automation'] },
     });
     await driver.post('/window/rect', PHONE_SIZE);
+    // The file field is looked for as soon as a page begins to show.
+    await driver.post('/timeouts', { implicit: PATIENCE_MS });
     return webkitPage(webkit, driver);
   } catch (error) {
     await webkit.stop();
