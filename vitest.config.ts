@@ -46,6 +46,8 @@ export default defineConfig(({ mode }) => ({
           name: 'unit',
           include: FAST.map((folder) => `tests/${folder}/**/*.test.ts`),
           environment: 'node',
+          // Each cleans up after itself; loading everything anew for each took half the time.
+          isolate: false,
           // Some run a command, which on a busy machine takes its time.
           testTimeout: 30_000,
           sequence: { groupOrder: 0 },
@@ -57,6 +59,7 @@ export default defineConfig(({ mode }) => ({
           name: 'dom',
           include: ['tests/unit/**/*.test.tsx'],
           environment: 'happy-dom',
+          isolate: false,
           testTimeout: 30_000,
           sequence: { groupOrder: 0 },
         },
@@ -77,6 +80,8 @@ export default defineConfig(({ mode }) => ({
       browserProject(mode, 'engines', 4, {
         include: ['tests/engines/**/*.test.ts'],
         globalSetup: ['tests/harness/engines-setup.ts'],
+        // The first of them wait until the engines have been fetched.
+        hookTimeout: 600_000,
       }),
     ],
   },

@@ -3,11 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page as PlaywrightPage } from 'playwright-core';
 import puppeteer, { type Browser, type Page } from 'puppeteer-core';
+import { enginesFetched } from '../engines-fetched';
 import { type EnginePage, PHONE_SIZE } from './engine-page';
 import { findFirefox } from './get-engines';
 
 /** A Firefox of its own, empty of any data, at a phone's size and with touch. */
 export async function openFirefox(): Promise<EnginePage> {
+  await enginesFetched();
   const downloads = await mkdtemp(join(tmpdir(), 'leeway-firefox-'));
   const browser = await puppeteer.launch({
     browser: 'firefox',

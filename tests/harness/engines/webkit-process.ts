@@ -5,6 +5,7 @@ import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
+import { enginesFetched } from '../engines-fetched';
 import { findWebKit } from './find-webkit';
 
 /** A driver that waits for a session, on a screen and with a home folder of its own. */
@@ -17,6 +18,7 @@ export interface WebKitProcess {
 }
 
 export async function startWebKit(): Promise<WebKitProcess> {
+  await enginesFetched();
   const { driver, browser, screen } = await findWebKit();
   const home = await mkdtemp(join(tmpdir(), 'leeway-webkit-'));
   const started: ChildProcess[] = [];
