@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { answerLine } from '../../src/headless/answer-line';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { hostileQuery } from '../harness/hostile-queries';
+import { REFUSAL_REASONS } from '../harness/refusal-reasons';
 import { type Random, seededRandom } from '../harness/seeded-random';
 
 const LINES = campaignSize(20_000, 1_000_000);
@@ -24,20 +25,6 @@ const WRONG: readonly unknown[] = [
   1e308,
   '\u0000',
   '__proto__',
-];
-
-const REASONS = [
-  'malformed',
-  'out-of-range',
-  'beyond-miscue-limit',
-  'never-stops',
-  'stops-short',
-  'curves-away',
-  'too-thin',
-  'flies-over',
-  'misses',
-  'object-ball-cannot-reach',
-  'no-convergence',
 ];
 
 const pick = <T>(random: Random, list: readonly T[]): T | undefined =>
@@ -75,7 +62,8 @@ function hostileLine(random: Random): string {
 
 /** Numbers that are not finite come out of JSON as null, so nulls are counted where none belong. */
 function isSound(answer: Record<string, unknown>): boolean {
-  if (answer.ok !== true) return answer.ok === false && REASONS.includes(`${answer.reason}`);
+  if (answer.ok !== true)
+    return answer.ok === false && REFUSAL_REASONS.includes(`${answer.reason}`);
   const { aimAngleDeg, aimOffsetM, parts, arrival } = answer as Record<string, object>;
   const figures = [aimAngleDeg, aimOffsetM, ...Object.values({ ...parts, ...arrival })];
   return figures.every((figure) => typeof figure === 'string' || Number.isFinite(figure));

@@ -1,31 +1,10 @@
 import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { createStore } from '../../src/store/create-store';
+import { onEitherStorage, openApp } from './either-storage';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from './invented-attempts';
-import { newDevice, newDraftStorage } from './new-device';
+import { newDevice } from './new-device';
 
-beforeEach(() => {
-  newDevice();
-});
-afterEach(() => {
-  vi.unstubAllGlobals();
-  vi.restoreAllMocks();
-});
-
-async function openApp() {
-  const store = createStore({ findDraftStorage: newDraftStorage });
-  const loaded = await store.loadAll();
-  return { store, loaded };
-}
-
-describe.each([
-  ['on the device', true],
-  ['without storage', false],
-])('attempts kept %s', (_, keeps) => {
-  beforeEach(() => {
-    if (!keeps) vi.stubGlobal('indexedDB', undefined);
-  });
-
+onEitherStorage('attempts', (keeps) => {
   it('are none on a first visit', async () => {
     const { store, loaded } = await openApp();
     expect(loaded.attempts).toEqual([]);
@@ -59,6 +38,13 @@ describe.each([
 });
 
 describe('attempts on the device', () => {
+  beforeEach(() => {
+    newDevice();
+  });
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+
   it('outlive the visit', async () => {
     const { store } = await openApp();
     await store.putAttempt(CURVE_ATTEMPT);

@@ -1,32 +1,11 @@
 import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { createStore } from '../../src/store/create-store';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
+import { onEitherStorage, openApp } from './either-storage';
 import { BANK_POSITION, LATER_POSITION } from './invented-positions';
-import { newDevice, newDraftStorage } from './new-device';
+import { newDevice } from './new-device';
 
-beforeEach(() => {
-  newDevice();
-});
-afterEach(() => {
-  vi.unstubAllGlobals();
-  vi.restoreAllMocks();
-});
-
-async function openApp() {
-  const store = createStore({ findDraftStorage: newDraftStorage });
-  const loaded = await store.loadAll();
-  return { store, loaded };
-}
-
-describe.each([
-  ['on the device', true],
-  ['without storage', false],
-])('positions kept %s', (_, keeps) => {
-  beforeEach(() => {
-    if (!keeps) vi.stubGlobal('indexedDB', undefined);
-  });
-
+onEitherStorage('positions', (keeps) => {
   it('are the invented examples on a first visit, in their own order', async () => {
     const { store, loaded } = await openApp();
     expect(loaded.positions).toEqual(EXAMPLE_POSITIONS);
@@ -61,6 +40,13 @@ describe.each([
 });
 
 describe('positions on the device', () => {
+  beforeEach(() => {
+    newDevice();
+  });
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+
   it('outlive the visit, and examples that were deleted stay away', async () => {
     const { store } = await openApp();
     await store.putPosition(BANK_POSITION);

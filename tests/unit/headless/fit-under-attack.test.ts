@@ -2,23 +2,10 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { READING_NAMES, TRIAL_NAMES } from '../../../src/engine/fit/trial-shot';
 import { answerFit } from '../../../src/headless/fit-answer';
+import { REFUSAL_REASONS } from '../../harness/refusal-reasons';
 
 const LINES = 400;
 const TIMEOUT_MS = 120_000;
-
-const REASONS = [
-  'malformed',
-  'out-of-range',
-  'beyond-miscue-limit',
-  'never-stops',
-  'stops-short',
-  'curves-away',
-  'too-thin',
-  'flies-over',
-  'misses',
-  'object-ball-cannot-reach',
-  'no-convergence',
-];
 
 /** What may be null in an answer: a name of the asker's, and what would leave nothing to read. */
 const MAY_BE_NULL = ['id', 'expected', 'residual', 'next'];
@@ -140,7 +127,7 @@ it(
         const { ok, reason } = answer;
         seen[reason ?? 'answered'] = (seen[reason ?? 'answered'] ?? 0) + 1;
         expect(strayNulls(answer, 'answer')).toEqual([]);
-        expect(ok === true || REASONS.includes(reason)).toBe(true);
+        expect(ok === true || REFUSAL_REASONS.includes(reason)).toBe(true);
       }),
       { numRuns: LINES, seed: 20_261 },
     );
