@@ -1,7 +1,7 @@
-import type { Circle } from '../../diagram/canvas';
+import { type Circle, textWidthPx } from '../../diagram/canvas';
 import { type FanPath, layOutFan, layOutSpread } from '../../diagram/table-fan';
 import type { ChooseModel } from '../../state/choose/choose-model';
-import { fanLabel } from './fan-words';
+import { FAN_LETTERS } from './fan-words';
 import type { Board } from './use-board';
 
 /** Names the bed's outline, within which the ring is drawn. */
@@ -13,8 +13,10 @@ export function FanOverlay({ choose, board }: { choose: ChooseModel; board: Boar
   if (way === null) return null;
   const plays = choose.fan.value;
   const map = board.map.value;
-  const letters = (play: (typeof plays)[number]) => fanLabel(play).length;
-  const paths = layOutFan(plays, letters, map, board.canvas.value, ballsOn(choose, board));
+  const paths = layOutFan(plays, map, board.canvas.value, [
+    ...ballsOn(choose, board),
+    ...zoneWord(choose, board),
+  ]);
   const spread = layOutSpread(way.rest, map);
   return (
     <g class={choose.comparison.value.isStale ? 'fan is-old' : 'fan'}>
@@ -33,7 +35,7 @@ export function FanOverlay({ choose, board }: { choose: ChooseModel; board: Boar
         <path key={path.hit} class={`fan-path is-${path.hit}`} d={path.path} />
       ))}
       {paths.map((path) => (
-        <FanEnd key={path.hit} path={path} text={labelOf(plays, path.hit)} />
+        <FanEnd key={path.hit} path={path} />
       ))}
     </g>
   );
@@ -46,16 +48,23 @@ function ballsOn({ open }: ChooseModel, { map, size }: Board): readonly Circle[]
   });
 }
 
-function labelOf(plays: ChooseModel['fan']['value'], hit: FanPath['hit']): string {
-  const play = plays.find((one) => one.hit === hit);
-  return play ? fanLabel(play) : '';
+/** Where the zone is named, in its middle. */
+function zoneWord({ open }: ChooseModel, { map, canvas }: Board): readonly Circle[] {
+  const { zone } = open.value;
+  if (zone === null) return [];
+  const { x, y } = map.value.toPoint(zone);
+  const { textPx } = canvas.value;
+  return [{ cx: x, cy: y - textPx, r: textWidthPx(2, textPx) }];
 }
 
-/** A dot where the cue ball rests, a cross where it is lost. */
-function FanEnd({ path: { hit, end, endKind, label }, text }: { path: FanPath; text: string }) {
+/** A dot where the cue ball rests, a cross where it is lost; a letter, led to where it stands off. */
+function FanEnd({ path: { hit, end, endKind, label, isLed } }: { path: FanPath }) {
   const isLost = endKind === 'pocketed' || endKind === 'off-table';
   return (
     <g class={`fan-end is-${hit}`}>
+      {label && isLed && (
+        <line class="fan-leader" x1={end.x} y1={end.y} x2={label.x} y2={label.y - 4} />
+      )}
       {isLost ? (
         <path class="fan-lost" d={`M${end.x - 6} ${end.y - 6}l12 12m0 -12l-12 12`} />
       ) : (
@@ -63,7 +72,7 @@ function FanEnd({ path: { hit, end, endKind, label }, text }: { path: FanPath; t
       )}
       {label && (
         <text x={label.x} y={label.y} text-anchor={label.anchor}>
-          {text}
+          {FAN_LETTERS[hit]}
         </text>
       )}
     </g>
