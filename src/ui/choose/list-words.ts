@@ -1,5 +1,5 @@
 import type { RankedWay } from '../../engine/options/ranked-way';
-import { capitalised } from './table-words';
+import { capitalised, percentWords } from './table-words';
 import { outcomeWords, reasonWords } from './way-words';
 
 /** What the list is ordered by. */
@@ -22,7 +22,7 @@ export function sharedLine(ways: readonly RankedWay[], shared: string): string {
   return `${isAll ? 'All of them' : 'Where nothing else is said'}: ${shared}.`;
 }
 
-/** What sets a way apart from the others: its outcome, its room for speed, where the cue ball ends. */
+/** What sets a way apart from the others: its outcome, a want of room for speed, where the cue ball ends. */
 export function rowLine(ranked: RankedWay, shared: string | null): string {
   const reason = reasonWords(ranked);
   const parts = [...outcomeWords(ranked), ...speedWords(ranked), ...spreadWords(ranked)];
@@ -32,12 +32,20 @@ export function rowLine(ranked: RankedWay, shared: string | null): string {
     .join('. ');
 }
 
-/** How far the speed alone may be off: "speed −8 to +12 %". */
-function speedWords({ windows, option }: RankedWay): readonly string[] {
+/** More room than this for the speed is no more worth telling, as a share of it. */
+const AMPLE = 0.25;
+
+/** How far the speed alone may be off, where that is little: "at most 8 % slower, 12 % faster". */
+function speedWords({ windows, option: { shot } }: RankedWay): readonly string[] {
   if (windows === null) return [];
-  const { low, high } = windows.speedMps;
-  const percent = (value: number) => Math.round(Math.abs(100 * (value / option.shot.speedMps - 1)));
-  return [`speed −${percent(low.value)} to +${percent(high.value)} %`];
+  const offAt = ({ value }: { readonly value: number }) => Math.abs(value / shot.speedMps - 1);
+  const ends = [
+    [offAt(windows.speedMps.low), 'slower'],
+    [offAt(windows.speedMps.high), 'faster'],
+  ] as const;
+  const told = ends.filter(([off]) => off < AMPLE);
+  if (told.length === 0) return [];
+  return [`at most ${told.map(([off, how]) => `${percentWords(off)} ${how}`).join(', ')}`];
 }
 
 function spreadWords({ rest }: RankedWay): readonly string[] {

@@ -54,7 +54,7 @@ describe('words for a list of ways', () => {
     const shared = sharedReason(ways);
     expect(shared).toBe(AIM);
     expect(sharedLine(ways, AIM)).toBe(`All of them: ${AIM}.`);
-    expect(rowLine(WAY, shared)).toBe('Speed −10 to +15 %, cue ball spreads 14 cm');
+    expect(rowLine(WAY, shared)).toBe('At most 10 % slower, 15 % faster, cue ball spreads 14 cm');
   });
 
   it('say of the few that differ why they do', () => {
@@ -62,7 +62,7 @@ describe('words for a list of ways', () => {
     const shared = sharedReason(ways);
     expect(sharedLine(ways, AIM)).toBe(`Where nothing else is said: ${AIM}.`);
     expect(rowLine(BY_SPEED, shared)).toBe(
-      'Scratch 8 %, speed −10 to +15 %, cue ball spreads 14 cm. Speed window narrow; thin if slow, full if fast',
+      'Scratch 8 %, at most 10 % slower, 15 % faster, cue ball spreads 14 cm. Speed window narrow; thin if slow, full if fast',
     );
   });
 
@@ -72,8 +72,15 @@ describe('words for a list of ways', () => {
     expect(rowLine(WAY, null)).toMatch(/\. Little room for the line of the cue/);
   });
 
+  it('tell room for the speed only where there is little of it', () => {
+    const ample = (speedMps: ReturnType<typeof room>) =>
+      rowLine({ ...WAY, windows: WAY.windows && { ...WAY.windows, speedMps } }, AIM);
+    expect(ample(room(1.7, 5))).toBe('At most 15 % slower, cue ball spreads 14 cm');
+    expect(ample(room(0.8, 5))).toBe('Cue ball spreads 14 cm');
+  });
+
   it('put the chance to go second where there is a zone', () => {
-    expect(rowLine({ ...WAY, goodPosition: 0.25 }, AIM)).toMatch(/^Goes at all 40 %, speed/);
+    expect(rowLine({ ...WAY, goodPosition: 0.25 }, AIM)).toMatch(/^Goes at all 40 %, at most/);
   });
 
   it('say the reason alone where nothing more is known', () => {
