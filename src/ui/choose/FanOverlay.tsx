@@ -1,5 +1,6 @@
+import type { ComponentChildren } from 'preact';
 import { type Circle, textWidthPx } from '../../diagram/canvas';
-import { type FanPath, layOutFan, layOutSpread } from '../../diagram/table-fan';
+import { type FanPath, layOutFan, layOutSpread, type SpreadView } from '../../diagram/table-fan';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { FAN_LETTERS } from './fan-words';
 import type { Board } from './use-board';
@@ -7,36 +8,50 @@ import type { Board } from './use-board';
 /** Names the bed's outline, within which the ring is drawn. */
 const BED_CLIP = 'fan-bed';
 
+interface Props {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  /** Drawn over the paths, and under the letters that name them. */
+  readonly children: ComponentChildren;
+}
+
 /** Where the cue ball goes after a true, a thin and a full hit, and beyond; where it mostly rests. */
-export function FanOverlay({ choose, board }: { choose: ChooseModel; board: Board }) {
+export function FanOverlay({ choose, board, children }: Props) {
   const way = choose.chosen.value;
-  if (way === null) return null;
-  const plays = choose.fan.value;
+  if (way === null) return <>{children}</>;
   const map = board.map.value;
-  const paths = layOutFan(plays, map, board.canvas.value, [
-    ...ballsOn(choose, board),
-    ...zoneWord(choose, board),
-  ]);
-  const spread = layOutSpread(way.rest, map);
+  const keepOff = [...ballsOn(choose, board), ...zoneWord(choose, board)];
+  const paths = layOutFan(choose.fan.value, map, board.canvas.value, keepOff);
+  const name = choose.comparison.value.isStale ? 'fan is-old' : 'fan';
   return (
-    <g class={choose.comparison.value.isStale ? 'fan is-old' : 'fan'}>
-      <clipPath id={BED_CLIP}>
-        <path d={board.rails.value.bedPath} />
-      </clipPath>
-      {spread && (
-        <g class="fan-spread" clip-path={`url(#${BED_CLIP})`}>
-          {spread.dots.map(({ x, y }, index) => (
-            <circle key={`${index} ${x}`} cx={x} cy={y} r={1.4} />
-          ))}
-          {spread.ring && <circle class="fan-ring" {...spread.ring} />}
-        </g>
-      )}
-      {paths.map((path) => (
-        <path key={path.hit} class={`fan-path is-${path.hit}`} d={path.path} />
+    <>
+      <g class={name}>
+        <clipPath id={BED_CLIP}>
+          <path d={board.rails.value.bedPath} />
+        </clipPath>
+        <Spread spread={layOutSpread(way.rest, map)} />
+        {paths.map(({ hit, path }) => (
+          <path key={hit} class={`fan-path is-${hit}`} d={path} />
+        ))}
+      </g>
+      {children}
+      <g class={name}>
+        {paths.map((path) => (
+          <FanEnd key={path.hit} path={path} />
+        ))}
+      </g>
+    </>
+  );
+}
+
+function Spread({ spread }: { spread: SpreadView | null }) {
+  if (spread === null) return null;
+  return (
+    <g class="fan-spread" clip-path={`url(#${BED_CLIP})`}>
+      {spread.dots.map(({ x, y }, index) => (
+        <circle key={`${index} ${x}`} cx={x} cy={y} r={1.4} />
       ))}
-      {paths.map((path) => (
-        <FanEnd key={path.hit} path={path} />
-      ))}
+      {spread.ring && <circle class="fan-ring" {...spread.ring} />}
     </g>
   );
 }
