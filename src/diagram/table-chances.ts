@@ -1,7 +1,7 @@
 import type { ChanceMap } from '../engine/options/chance-map';
 import type { Option } from '../engine/options/solve-option';
 
-/** A patch of the map: the best of all it holds, or null where nothing in it goes. */
+/** One stroke's place on the map: the best of its side and speed, or null where nothing goes. */
 export interface ChanceCell {
   readonly column: number;
   readonly row: number;
@@ -10,55 +10,31 @@ export interface ChanceCell {
 
 /** A map made coarse enough for a thumb to read. */
 export interface ChanceGrid {
-  /** The sides and speeds at the middle of each column and row. */
+  /** The very sides and speeds of the cells. */
   readonly sides: readonly number[];
   readonly speedsMps: readonly number[];
   /** Row by row, the slowest first. */
   readonly rows: readonly (readonly ChanceCell[])[];
 }
 
-/** Neighbours put together, along and across. */
-const TOGETHER = 2;
-
-/** Puts neighbouring sides and speeds together; side none, in the middle, stays alone. */
+/**
+ * One of every two sides, the middle one among them, and one of every two speeds. None is put
+ * together with its neighbours, so that axis, cell and stroke are told by the same figures.
+ */
 export function coarseChances({ sides, speedsMps, best }: ChanceMap): ChanceGrid {
-  const columns = aboutMiddle(sides.length);
-  const bands = inTurn(speedsMps.length);
+  const columns = everyOther(sides.length, Math.floor(sides.length / 2) % 2);
+  const bands = everyOther(speedsMps.length, 0);
   return {
-    sides: columns.map((at) => mean(at.map((i) => sides[i] ?? 0))),
-    speedsMps: bands.map((at) => mean(at.map((i) => speedsMps[i] ?? 0))),
-    rows: bands.map((band, row) =>
-      columns.map((places, column) => {
-        const options = band.flatMap((i) => places.map((j) => best[i]?.[j] ?? null));
-        return { column, row, best: options.reduce(better, null) };
-      }),
+    sides: columns.map((i) => sides[i] ?? 0),
+    speedsMps: bands.map((i) => speedsMps[i] ?? 0),
+    rows: bands.map((i, row) =>
+      columns.map((j, column) => ({ column, row, best: best[i]?.[j] ?? null })),
     ),
   };
 }
 
-function better(one: Option | null, other: Option | null): Option | null {
-  if (one === null || other === null) return one ?? other;
-  return other.chance.share > one.chance.share ? other : one;
-}
-
-function inTurn(count: number, from = 0): number[][] {
-  return Array.from({ length: Math.ceil(count / TOGETHER) }, (_, at) =>
-    Array.from(
-      { length: Math.min(TOGETHER, count - at * TOGETHER) },
-      (_, i) => from + at * TOGETHER + i,
-    ),
-  );
-}
-
-/** Of an odd count the middle one is a group of its own. */
-function aboutMiddle(count: number): number[][] {
-  const half = Math.floor(count / 2);
-  const middle = count % 2 === 1 ? [[half]] : [];
-  return [...inTurn(half), ...middle, ...inTurn(half, count - half)];
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
+function everyOther(count: number, first: number): readonly number[] {
+  return Array.from({ length: Math.ceil((count - first) / 2) }, (_, at) => first + 2 * at);
 }
 
 /** The cell next to another, kept within the grid. */

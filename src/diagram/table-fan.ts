@@ -1,7 +1,7 @@
 import { newPlace, type Phase, placeAt } from '../engine/model/phase';
 import type { FanPlay, RestSpread } from '../engine/options/ranked-way';
 import type { Outcome } from '../engine/table/table-play';
-import { type Canvas, type Circle, type Label, type Point, textWidthPx } from './canvas';
+import type { Canvas, Circle, Label, Point } from './canvas';
 import type { BedSpot } from './table-diamonds';
 import type { TableMap } from './table-map';
 import { pathThrough } from './table-rails';
@@ -12,8 +12,10 @@ export interface FanPath {
   readonly path: string;
   readonly end: Point;
   readonly endKind: Outcome['kind'];
-  /** Null where no room is left for words. */
+  /** Where its letter stands; null where no room is left. */
   readonly label: Label | null;
+  /** Whether the letter stands so far off that a line has to lead to it. */
+  readonly isLed: boolean;
 }
 
 /** Straight pieces to a phase: it bends little in one. */
@@ -22,38 +24,37 @@ const STEPS = 14;
 /** Misses first, so that what goes is drawn over them, the true hit last of all. */
 const ORDER: readonly FanPlay['hit'][] = ['missed-thin', 'missed-full', 'thin', 'full', 'true'];
 
-/**
- * @param letters how long each label is, by hit
- * @param balls which labels keep off
- */
+/** @param keepOff what letters must not stand on, beside the ends themselves */
 export function layOutFan(
   plays: readonly FanPlay[],
-  letters: (play: FanPlay) => number,
   map: TableMap,
   canvas: Canvas,
-  balls: readonly Circle[],
+  keepOff: readonly Circle[],
 ): readonly FanPath[] {
-  const taken: Box[] = balls.map(({ cx, cy, r }) => ({
-    left: cx - r,
-    right: cx + r,
-    top: cy - r,
-    bottom: cy + r,
-  }));
-  const paths = new Map<FanPlay['hit'], FanPath>();
-  for (const hit of [...ORDER].reverse()) {
+  const bare = ORDER.flatMap((hit) => {
     const play = plays.find((one) => one.hit === hit);
     const run = play?.play.balls[0];
-    if (!play || !run) continue;
-    const end = map.toPoint(endOf(run.outcome, run.phases, run.from));
-    paths.set(hit, {
-      hit,
-      path: pathThrough([run.from, ...run.phases.flatMap(spotsOf)].map(map.toPoint)),
-      end,
-      endKind: run.outcome.kind,
-      label: placeLabel(end, textWidthPx(letters(play), canvas.textPx), canvas, taken),
-    });
-  }
-  return ORDER.flatMap((hit) => paths.get(hit) ?? []);
+    return run ? [pathOf(hit, run, map)] : [];
+  });
+  const ends = bare.map(({ end }) => ({ cx: end.x, cy: end.y, r: MARK_PX }));
+  const taken = [...keepOff, ...ends].map(boxAround);
+  const labels = new Map(
+    [...bare].reverse().map((path) => [path, placeLetter(path.end, canvas, taken)]),
+  );
+  return bare.map((path) => ({ ...path, ...(labels.get(path) ?? NOWHERE) }));
+}
+
+function pathOf(
+  hit: FanPlay['hit'],
+  { outcome, phases, from }: FanPlay['play']['balls'][number],
+  { toPoint }: TableMap,
+) {
+  return {
+    hit,
+    path: pathThrough([from, ...phases.flatMap(spotsOf)].map(toPoint)),
+    end: toPoint(endOf(outcome, phases, from)),
+    endKind: outcome.kind,
+  };
 }
 
 function spotsOf(phase: Phase): readonly BedSpot[] {
@@ -77,39 +78,38 @@ interface Box {
   readonly bottom: number;
 }
 
-/** Clear of the mark at a path's end, px. */
-const OFF_PX = 9;
+/** Half of the mark at a path's end, px. */
+const MARK_PX = 5;
+/** How far off a letter may stand, in heights of text: the nearer the better. */
+const RINGS = [1, 1.7, 2.5, 3.5];
+/** To the right first, then left, above, below and between. */
+const TURNS = [0, 4, 6, 2, 7, 1, 5, 3];
 
-/** Beside, above or below a point, within the canvas and off the words already there. */
-function placeLabel({ x, y }: Point, widthPx: number, canvas: Canvas, taken: Box[]): Label | null {
-  const { textPx } = canvas;
-  const beside = y + textPx * 0.35;
-  const places: readonly Label[] = [
-    { x: x + OFF_PX, y: beside, anchor: 'start' },
-    { x: x - OFF_PX, y: beside, anchor: 'end' },
-    { x, y: y - OFF_PX, anchor: 'middle' },
-    { x, y: y + OFF_PX + textPx * 0.8, anchor: 'middle' },
-    { x: x + OFF_PX, y: beside + textPx, anchor: 'start' },
-    { x: x + OFF_PX, y: beside - textPx, anchor: 'start' },
-    { x: x - OFF_PX, y: beside + textPx, anchor: 'end' },
-    { x: x - OFF_PX, y: beside - textPx, anchor: 'end' },
-  ];
-  for (const label of places) {
-    const box = boxOf(label, widthPx, textPx);
-    const isWithin =
-      box.left >= 0 && box.right <= canvas.widthPx && box.top >= 0 && box.bottom <= canvas.heightPx;
-    if (!isWithin || taken.some((other) => overlap(box, other))) continue;
-    taken.push(box);
-    return label;
+type Placed = Pick<FanPath, 'label' | 'isLed'>;
+const NOWHERE: Placed = { label: null, isLed: false };
+
+/** As near to a point as there is room, within the canvas and off all that is taken. */
+function placeLetter({ x, y }: Point, { widthPx, heightPx, textPx }: Canvas, taken: Box[]): Placed {
+  const r = textPx / 2;
+  for (const ring of RINGS) {
+    for (const turn of TURNS) {
+      const [cx, cy] = [
+        x + ring * textPx * Math.cos((turn * Math.PI) / 4),
+        y + ring * textPx * Math.sin((turn * Math.PI) / 4),
+      ];
+      const box = boxAround({ cx, cy, r });
+      const isWithin =
+        box.left >= 0 && box.right <= widthPx && box.top >= 0 && box.bottom <= heightPx;
+      if (!isWithin || taken.some((other) => overlap(box, other))) continue;
+      taken.push(box);
+      return { label: { x: cx, y: cy + textPx * 0.35, anchor: 'middle' }, isLed: ring > 1 };
+    }
   }
-  return null;
+  return NOWHERE;
 }
 
-const SHARE_BEFORE = { start: 0, middle: 0.5, end: 1 } as const;
-
-function boxOf({ x, y, anchor }: Label, widthPx: number, textPx: number): Box {
-  const left = x - SHARE_BEFORE[anchor] * widthPx;
-  return { left, right: left + widthPx, top: y - textPx * 0.8, bottom: y + textPx * 0.25 };
+function boxAround({ cx, cy, r }: Circle): Box {
+  return { left: cx - r, right: cx + r, top: cy - r, bottom: cy + r };
 }
 
 function overlap(a: Box, b: Box): boolean {

@@ -3,7 +3,7 @@ import { gridFrom } from '../engine/options/grid-from';
 import { placesOf } from '../engine/options/option-grid';
 import { orderWays, rankWays } from '../engine/options/rank-ways';
 import type { RankedWay } from '../engine/options/ranked-way';
-import { sweepOptions } from '../engine/options/sweep-options';
+import { sweepOpen } from '../engine/options/sweep-open';
 import type { NoShot, PositionShot } from '../engine/position/position';
 import { shotFrom } from '../engine/position/shot-from-position';
 import { answerFields } from './answer-fields';
@@ -53,7 +53,7 @@ function compared(request: OptionsRequest, shot: PositionShot): object {
     leastElevationRad: least.elevationRad,
   };
   const grid = gridFrom(balls, headingRad, shape, kit);
-  const options = sweepOptions(asked.question, grid, { from: 0, to: placesOf(grid) });
+  const options = sweepOpen(asked, grid, { from: 0, to: placesOf(grid) });
   const ways = orderWays([...rankWays(asked, options)]).slice(0, most);
   return { ok: true, shot: toldShot(shot), compared: options.length, ways: ways.map(toldWay) };
 }

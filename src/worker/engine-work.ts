@@ -4,14 +4,15 @@ import type { OptionGrid } from '../engine/options/option-grid';
 import { waysToRefine } from '../engine/options/rank-ways';
 import type { RankedWay } from '../engine/options/ranked-way';
 import { type RankQuestion, refineWay } from '../engine/options/refine-way';
-import type { Option, OptionQuestion } from '../engine/options/solve-option';
-import { type Stretch, sweepOptions } from '../engine/options/sweep-options';
+import type { Option } from '../engine/options/solve-option';
+import { sweepOpen } from '../engine/options/sweep-open';
+import type { Stretch } from '../engine/options/sweep-options';
 import { wayOf } from '../engine/options/way';
 import { roomForError } from '../engine/room/room-for-error';
 
 /** A part of a sweep. */
 export interface SweepJob {
-  readonly question: OptionQuestion;
+  readonly asked: RankQuestion;
   readonly grid: OptionGrid;
   readonly stretch: Stretch;
 }
@@ -32,8 +33,7 @@ export interface PickJob {
 export const ENGINE_WORK = {
   fit: fitReport,
   room: (job: Readonly<Parameters<typeof roomForError>>) => roomForError(...job),
-  sweep: ({ question, grid, stretch }: SweepJob): readonly Option[] =>
-    sweepOptions(question, grid, stretch),
+  sweep: ({ asked, grid, stretch }: SweepJob): readonly Option[] => sweepOpen(asked, grid, stretch),
   /** The options worth working out in full. */
   pick: ({ asked, options }: PickJob): readonly Option[] =>
     waysToRefine(asked, options).map(({ option }) => option),

@@ -22,7 +22,9 @@ async function findNothing(): Promise<void> {
 
 it('draws the chances so that all can be read and reached', async () => {
   const map = app.page.getByRole('img', { name: /^Chance over side and speed/ });
-  expect(await map.getAttribute('aria-label')).toMatch(/(left|right|no side), .*: goes \d+ %/);
+  expect(await map.getAttribute('aria-label')).toMatch(
+    /(left|right|no side), .*: goes about \d+ %/,
+  );
   await findNothing();
 });
 

@@ -2,12 +2,14 @@ import { layoutOf } from '../aim/layout';
 import { travel } from '../events/journey';
 import { objectBallAtRest } from '../events/object-ball-at-rest';
 import type { Obstacle } from '../events/obstacle';
-import type { Kit } from '../model/kit';
+import { DEFAULT_CUSHION } from '../model/cushion';
 import { strike } from '../model/strike';
-import { ballNamed, without } from '../position/balls-of';
+import { ballNamed, placeOf, without } from '../position/balls-of';
+import { onStraightWay, wayToMouth } from '../position/in-the-way';
 import type { BallName, InTheWay } from '../position/position';
 import { inputsOf } from '../room/held-shot';
 import type { TableEvent } from '../table/table-play';
+import type { RankQuestion } from './refine-way';
 import type { Option } from './solve-option';
 import { ballsOf, playOn, type TableScene } from './table-scene';
 
@@ -63,8 +65,16 @@ function obstacleIn(
   return other === wanted ? null : (names[other] ?? null);
 }
 
-/** Tells of options whether the cue ball's real path meets the object ball before any other ball. */
-export function pathCheck(scene: TableScene, kit: Kit): (option: Option) => boolean {
+/**
+ * Tells of options whether they can be played at all: the cue ball's real path meets the object ball
+ * before any other ball, and nothing stands in that one's way to the mouth. All options send it the
+ * same way, so what stands there closes them all. Where the straight line meets the point of a
+ * cushion, only the whole table can tell who gets by: slower.
+ */
+export function pathCheck({ question, scene }: Played): (option: Option) => boolean {
+  const { kit, cutRad } = question;
+  if (isClosedToObjectBall(scene, cutRad)) return () => false;
+  if (isAtACushion(scene, question)) return (option) => pathInTheWay(scene, option).length === 0;
   const others = otherBalls(scene);
   if (others.length === 0) return () => true;
   return ({ shot, aimRad }) => {
@@ -74,6 +84,30 @@ export function pathCheck(scene: TableScene, kit: Kit): (option: Option) => bool
     const leaving = strike({ aimRad, side, height, elevationRad, speedMps }, kit);
     return travel(leaving, 0, kit, [objectBall, ...others]).met === objectBall;
   };
+}
+
+type Played = Pick<RankQuestion, 'question' | 'scene'>;
+
+function isAtACushion(scene: TableScene, { distanceM }: Played['question']): boolean {
+  const { position, headingRad, shape, kit, cushion = DEFAULT_CUSHION } = scene;
+  const cueBall = ballNamed(position, 'cue');
+  if (cueBall === null) return false;
+  const from = placeOf(cueBall);
+  const to = {
+    x: from.x + distanceM * Math.sin(headingRad),
+    y: from.y + distanceM * Math.cos(headingRad),
+  };
+  return onStraightWay({ mover: 'cue', from, to }, [], shape, kit, cushion).length > 0;
+}
+
+function isClosedToObjectBall(scene: TableScene, cutRad: number): boolean {
+  const { position, intent, shape, kit, headingRad, cushion = DEFAULT_CUSHION } = scene;
+  const ball = ballNamed(position, intent.ball);
+  const pocket = shape.pockets.find(({ name }) => name === intent.pocket);
+  if (ball === null || pocket === undefined) return false;
+  const way = wayToMouth(placeOf(ball), headingRad + cutRad, pocket);
+  const others = without(position, 'cue', intent.ball);
+  return onStraightWay(way, others, shape, kit, cushion).some(({ what }) => what !== 'jaw');
 }
 
 /** All but the two balls of the shot, as seen along its straight line from the cue ball. */

@@ -12,13 +12,14 @@ const MOST_REFINED = 18;
 /** Cue balls that rest within this of each other rest in the same place, m. */
 const SAME_PLACE_M = 0.1;
 
-/** The ways worth working out in full: of every kind the best whose cue ball has a free path. */
+/** The ways worth working out in full: of every kind the best that no ball stands in the way of. */
 export function waysToRefine(
-  { question, scene, leastElevationRad }: RankQuestion,
+  asked: RankQuestion,
   options: readonly Option[],
 ): readonly NamedOption[] {
+  const { question, scene, leastElevationRad } = asked;
   const { kit } = question;
-  const isOpen = pathCheck(scene, kit);
+  const isOpen = pathCheck(asked);
   const ways =
     scene.zone === null
       ? distinctWays(options, kit, leastElevationRad, isOpen)

@@ -1,5 +1,6 @@
 import type { Cushion } from '../model/cushion';
 import type { Kit } from '../model/kit';
+import type { PocketShape } from '../table/pocket-shape';
 import type { Point } from '../table/point';
 import type { TableShape } from '../table/table-shape';
 import { placeOf } from './balls-of';
@@ -11,6 +12,19 @@ export interface StraightWay {
   readonly mover: InTheWay['mover'];
   readonly from: Point;
   readonly to: Point;
+}
+
+/** An object ball's way to the mouth of its pocket. */
+export function wayToMouth(
+  from: Point,
+  alongRad: number,
+  { mouth, axis }: PocketShape,
+): StraightWay {
+  const beforeM = (mouth.x - from.x) * axis.x + (mouth.y - from.y) * axis.y;
+  const [sin, cos] = [Math.sin(alongRad), Math.cos(alongRad)];
+  const toMouthM = Math.max(0, beforeM / (sin * axis.x + cos * axis.y));
+  const to = { x: from.x + toMouthM * sin, y: from.y + toMouthM * cos };
+  return { mover: 'object', from, to };
 }
 
 /**

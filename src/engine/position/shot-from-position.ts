@@ -9,7 +9,7 @@ import type { TableShape } from '../table/table-shape';
 import { ballNamed, placeOf, without } from './balls-of';
 import { bridgeRoom } from './bridge-room';
 import { fallingWay } from './falling-way';
-import { onStraightWay, type StraightWay } from './in-the-way';
+import { onStraightWay, type StraightWay, wayToMouth } from './in-the-way';
 import { leastElevation } from './least-elevation';
 import { findMisplaced, noShot } from './misplaced';
 import type { OpenAtSpeed, OpenWay } from './open-way';
@@ -96,16 +96,11 @@ function waysOf(
   ball: NamedBall,
   ghost: Point,
   { alongRad }: OpenWay,
-  { mouth, axis }: PocketShape,
+  pocket: PocketShape,
 ): readonly StraightWay[] {
-  const from = placeOf(ball);
-  const beforeM = (mouth.x - from.x) * axis.x + (mouth.y - from.y) * axis.y;
-  const [sin, cos] = [Math.sin(alongRad), Math.cos(alongRad)];
-  const toMouthM = Math.max(0, beforeM / (sin * axis.x + cos * axis.y));
-  const to = { x: from.x + toMouthM * sin, y: from.y + toMouthM * cos };
   return [
     { mover: 'cue', from: placeOf(cueBall), to: ghost },
-    { mover: 'object', from, to },
+    wayToMouth(placeOf(ball), alongRad, pocket),
   ];
 }
 

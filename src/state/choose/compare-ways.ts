@@ -45,11 +45,12 @@ export async function compareWays(
 }
 
 async function sweep(
-  { question, scene }: RankQuestion,
+  asked: RankQuestion,
   work: Work,
   signal: AbortSignal,
   hooks: CompareHooks,
 ): Promise<readonly Option[]> {
+  const { scene } = asked;
   const grid = gridFrom(scene.position, scene.headingRad, scene.shape, scene.kit);
   const stretches = stretchesOf(grid);
   const found = new Map<number, readonly Option[]>();
@@ -59,7 +60,7 @@ async function sweep(
   };
   await Promise.all(
     stretches.map(async (stretch, at) => {
-      found.set(at, await work('sweep', { question, grid, stretch }, signal));
+      found.set(at, await work('sweep', { asked, grid, stretch }, signal));
       if (isPicture()) hooks.onMap(chanceMap(grid, inOrder(found).flat()));
       hooks.onProgress((SWEEP_SHARE * found.size) / stretches.length);
     }),

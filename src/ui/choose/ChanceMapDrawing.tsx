@@ -1,12 +1,10 @@
-import { useSignal } from '@preact/signals';
+import type { Signal } from '@preact/signals';
 import {
   bestCell,
   type ChanceCell,
   type ChanceGrid,
   cellBeside,
-  coarseChances,
 } from '../../diagram/table-chances';
-import type { ChanceMap } from '../../engine/options/chance-map';
 import type { AppModels } from '../app-models';
 import { cellWords, mapWords, shortSpeed } from './chance-words';
 import './ChanceMap.css';
@@ -15,16 +13,23 @@ import './ChanceMap.css';
 const WIDE = 36;
 const HIGH = 26;
 
+export type PickedCell = Pick<ChanceCell, 'column' | 'row'>;
+
 interface Props {
   readonly app: AppModels;
-  readonly map: ChanceMap;
+  readonly grid: ChanceGrid;
+  /** Kept by the caller, so that it is still there when the map comes back. */
+  readonly picked: Signal<PickedCell | null>;
+  /** Told that the map is left. */
+  onLook(key: string): void;
 }
 
+/** The button of the map among the rows of the list. */
+const MAP_KEY = 'map';
+
 /** Chance over side and speed: each cell says its per cent; a tap or the buttons pick one. */
-export function ChanceMapDrawing({ app, map }: Props) {
+export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
   const scale = app.shot.speedScale.value;
-  const grid = coarseChances(map);
-  const picked = useSignal<{ column: number; row: number } | null>(null);
   const best = bestCell(grid);
   const at = picked.value ?? best ?? { column: Math.floor(grid.sides.length / 2), row: 0 };
   const cell = cellBeside(grid, at, 0, 0);
@@ -33,7 +38,8 @@ export function ChanceMapDrawing({ app, map }: Props) {
   };
   return (
     <section class="chance-map" aria-labelledby="chance-map">
-      <h2 id="chance-map">Chance in per cent, over side and speed</h2>
+      <h2 id="chance-map">About how often it goes, in per cent, over side and speed</h2>
+      {app.choose.open.value.zone !== null && <p class="way-reason">Whatever the zone.</p>}
       <div class="chance-axes">
         <span class="axis-speed" aria-hidden="true">
           {[...grid.speedsMps].reverse().map((speedMps) => (
@@ -61,6 +67,7 @@ export function ChanceMapDrawing({ app, map }: Props) {
           cell={cell}
           words={cellWords(cell, grid, scale)}
           pick={pick}
+          onLook={onLook}
         />
       )}
     </section>
@@ -116,6 +123,7 @@ interface PickerProps {
   readonly cell: ChanceCell;
   readonly words: string;
   pick(cell: ChanceCell | null): void;
+  onLook(key: string): void;
 }
 
 const STEPS: readonly (readonly [string, string, number, number])[] = [
@@ -125,7 +133,7 @@ const STEPS: readonly (readonly [string, string, number, number])[] = [
   ['+', 'Faster', 0, 1],
 ];
 
-function CellPicker({ app: { choose }, grid, cell, words, pick }: PickerProps) {
+function CellPicker({ app: { choose }, grid, cell, words, pick, onLook }: PickerProps) {
   return (
     <div class="cell-picker">
       <p role="status">{words}</p>
@@ -143,9 +151,12 @@ function CellPicker({ app: { choose }, grid, cell, words, pick }: PickerProps) {
       <button
         type="button"
         class="button cell-look"
+        data-way={MAP_KEY}
         disabled={cell.best === null}
         onClick={() => {
-          if (cell.best) choose.chooseCell(cell.best.shot.side, cell.best.shot.speedMps);
+          if (!cell.best) return;
+          onLook(MAP_KEY);
+          choose.chooseCell(cell.best.shot.side, cell.best.shot.speedMps);
         }}
       >
         Look at it

@@ -1,9 +1,9 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { RankedWay } from '../../engine/options/ranked-way';
 import type { AppModels } from '../app-models';
-import { FAN_LEAD, fanLine } from './fan-words';
+import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
 import { percentWords } from './table-words';
-import { RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
+import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
 
 interface Props {
   readonly app: AppModels;
@@ -13,7 +13,7 @@ interface Props {
 /** Beside the table: how often the way goes, how it is struck, and why it is no easier. */
 export function WayHead({ app, way }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const name = wayName(way.way);
+  const name = wayName(way);
   useEffect(() => {
     if (name !== '') heading.current?.focus({ preventScroll: true });
   }, [name]);
@@ -21,8 +21,8 @@ export function WayHead({ app, way }: Props) {
   return (
     <div class={isStale ? 'way-head is-stale' : 'way-head'}>
       <h2 id="chosen-way" tabIndex={-1} ref={heading}>
-        <span class="way-label">goes</span> <b class="way-figure">{percentWords(way.chance)}</b>{' '}
-        <span>{name}</span>
+        <span class="way-label">{leadLabel(way)}</span>{' '}
+        <b class="way-figure">{percentWords(leadShare(way))}</b> <span>{name}</span>
       </h2>
       <p class="way-stroke">{strokeWords(way, app.shot.speedScale.value)}</p>
       <p class="way-reason">{wayLine(way)}.</p>
@@ -34,28 +34,38 @@ export function WayHead({ app, way }: Props) {
 /** Under the table: where the cue ball ends, and the way to the aim. */
 export function WayFan({ app: { choose, router }, way }: Props) {
   const plays = choose.fan.value;
+  const { isStale } = choose.comparison.value;
   return (
     <section class="way-fan" aria-labelledby="chosen-way">
       {way.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
       <p class="way-reason">{plays.length === 0 ? 'Working out how it plays…' : `${FAN_LEAD}:`}</p>
       <ul class="fan-lines">
         {plays.map((play) => (
-          <li key={play.hit}>{fanLine(play, choose.shape.value)}</li>
+          <li key={play.hit}>
+            <b>{FAN_LETTERS[play.hit]}</b> {fanLine(play, choose.shape.value)}
+          </li>
         ))}
       </ul>
+      {way.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
       <div class="chosen-foot">
         <button type="button" class="button" onClick={() => choose.choose(null)}>
           <span aria-hidden="true">‹</span> All ways
         </button>
         <button
           type="button"
-          class="button button-primary"
+          class={isStale ? 'button' : 'button button-primary'}
+          disabled={isStale}
           onClick={() => {
             if (choose.sendToShot()) router.goTo('shot');
           }}
         >
           Aim it
         </button>
+        {isStale && (
+          <button type="button" class="button button-primary" onClick={() => choose.compare()}>
+            Compare again
+          </button>
+        )}
       </div>
     </section>
   );

@@ -1,40 +1,57 @@
-import type { Circle } from '../../diagram/canvas';
-import { type FanPath, layOutFan, layOutSpread } from '../../diagram/table-fan';
+import type { ComponentChildren } from 'preact';
+import { type Circle, textWidthPx } from '../../diagram/canvas';
+import { type FanPath, layOutFan, layOutSpread, type SpreadView } from '../../diagram/table-fan';
 import type { ChooseModel } from '../../state/choose/choose-model';
-import { fanLabel } from './fan-words';
+import { FAN_LETTERS } from './fan-words';
 import type { Board } from './use-board';
 
 /** Names the bed's outline, within which the ring is drawn. */
 const BED_CLIP = 'fan-bed';
 
+interface Props {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  /** Drawn over the paths, and under the letters that name them. */
+  readonly children: ComponentChildren;
+}
+
 /** Where the cue ball goes after a true, a thin and a full hit, and beyond; where it mostly rests. */
-export function FanOverlay({ choose, board }: { choose: ChooseModel; board: Board }) {
+export function FanOverlay({ choose, board, children }: Props) {
   const way = choose.chosen.value;
-  if (way === null) return null;
-  const plays = choose.fan.value;
+  if (way === null) return <>{children}</>;
   const map = board.map.value;
-  const letters = (play: (typeof plays)[number]) => fanLabel(play).length;
-  const paths = layOutFan(plays, letters, map, board.canvas.value, ballsOn(choose, board));
-  const spread = layOutSpread(way.rest, map);
+  const keepOff = [...ballsOn(choose, board), ...zoneWord(choose, board)];
+  const paths = layOutFan(choose.fan.value, map, board.canvas.value, keepOff);
+  const name = choose.comparison.value.isStale ? 'fan is-old' : 'fan';
   return (
-    <g class={choose.comparison.value.isStale ? 'fan is-old' : 'fan'}>
-      <clipPath id={BED_CLIP}>
-        <path d={board.rails.value.bedPath} />
-      </clipPath>
-      {spread && (
-        <g class="fan-spread" clip-path={`url(#${BED_CLIP})`}>
-          {spread.dots.map(({ x, y }, index) => (
-            <circle key={`${index} ${x}`} cx={x} cy={y} r={1.4} />
-          ))}
-          {spread.ring && <circle class="fan-ring" {...spread.ring} />}
-        </g>
-      )}
-      {paths.map((path) => (
-        <path key={path.hit} class={`fan-path is-${path.hit}`} d={path.path} />
+    <>
+      <g class={name}>
+        <clipPath id={BED_CLIP}>
+          <path d={board.rails.value.bedPath} />
+        </clipPath>
+        <Spread spread={layOutSpread(way.rest, map)} />
+        {paths.map(({ hit, path }) => (
+          <path key={hit} class={`fan-path is-${hit}`} d={path} />
+        ))}
+      </g>
+      {children}
+      <g class={name}>
+        {paths.map((path) => (
+          <FanEnd key={path.hit} path={path} />
+        ))}
+      </g>
+    </>
+  );
+}
+
+function Spread({ spread }: { spread: SpreadView | null }) {
+  if (spread === null) return null;
+  return (
+    <g class="fan-spread" clip-path={`url(#${BED_CLIP})`}>
+      {spread.dots.map(({ x, y }, index) => (
+        <circle key={`${index} ${x}`} cx={x} cy={y} r={1.4} />
       ))}
-      {paths.map((path) => (
-        <FanEnd key={path.hit} path={path} text={labelOf(plays, path.hit)} />
-      ))}
+      {spread.ring && <circle class="fan-ring" {...spread.ring} />}
     </g>
   );
 }
@@ -46,16 +63,23 @@ function ballsOn({ open }: ChooseModel, { map, size }: Board): readonly Circle[]
   });
 }
 
-function labelOf(plays: ChooseModel['fan']['value'], hit: FanPath['hit']): string {
-  const play = plays.find((one) => one.hit === hit);
-  return play ? fanLabel(play) : '';
+/** Where the zone is named, in its middle. */
+function zoneWord({ open }: ChooseModel, { map, canvas }: Board): readonly Circle[] {
+  const { zone } = open.value;
+  if (zone === null) return [];
+  const { x, y } = map.value.toPoint(zone);
+  const { textPx } = canvas.value;
+  return [{ cx: x, cy: y - textPx, r: textWidthPx(2, textPx) }];
 }
 
-/** A dot where the cue ball rests, a cross where it is lost. */
-function FanEnd({ path: { hit, end, endKind, label }, text }: { path: FanPath; text: string }) {
+/** A dot where the cue ball rests, a cross where it is lost; a letter, led to where it stands off. */
+function FanEnd({ path: { hit, end, endKind, label, isLed } }: { path: FanPath }) {
   const isLost = endKind === 'pocketed' || endKind === 'off-table';
   return (
     <g class={`fan-end is-${hit}`}>
+      {label && isLed && (
+        <line class="fan-leader" x1={end.x} y1={end.y} x2={label.x} y2={label.y - 4} />
+      )}
       {isLost ? (
         <path class="fan-lost" d={`M${end.x - 6} ${end.y - 6}l12 12m0 -12l-12 12`} />
       ) : (
@@ -63,7 +87,7 @@ function FanEnd({ path: { hit, end, endKind, label }, text }: { path: FanPath; t
       )}
       {label && (
         <text x={label.x} y={label.y} text-anchor={label.anchor}>
-          {text}
+          {FAN_LETTERS[hit]}
         </text>
       )}
     </g>

@@ -41,8 +41,9 @@ export function TableBoard({ choose, board, holder, mode, isSnapping }: Props) {
       >
         <Bed choose={choose} board={board} />
         <ZoneMark choose={choose} board={board} />
-        <FanOverlay choose={choose} board={board} />
-        <ShotOverlay choose={choose} board={board} />
+        <FanOverlay choose={choose} board={board}>
+          <ShotOverlay choose={choose} board={board} />
+        </FanOverlay>
         <Balls choose={choose} board={board} />
       </svg>
     </div>

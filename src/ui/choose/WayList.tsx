@@ -1,27 +1,47 @@
 import type { RankedWay } from '../../engine/options/ranked-way';
 import type { AppModels } from '../app-models';
+import { orderWords, rowLine, sharedLine, sharedReason } from './list-words';
 import { percentWords } from './table-words';
-import { wayLine, wayName } from './way-words';
+import { leadLabel, leadShare, wayName } from './way-words';
 
-/** The ways that are really different, from the easiest to the hardest. */
-export function WayList({ app, ways }: { app: AppModels; ways: readonly RankedWay[] }) {
-  if (ways.length === 0) return null;
+interface Props {
+  readonly app: AppModels;
+  readonly ways: readonly RankedWay[];
+  /** Told which row is left. */
+  onLook(key: string): void;
+}
+
+/** The ways that are really different, the best first; what they have in common is said once. */
+export function WayList({ app, ways, onLook }: Props) {
+  const [first] = ways;
+  if (first === undefined) return null;
+  const shared = sharedReason(ways);
   return (
-    <ol class="way-list" aria-label="Ways to play it, the easiest first">
-      {ways.map((ranked) => (
-        <li key={ranked.option.place}>
-          <button
-            type="button"
-            class="way-row"
-            data-way={ranked.option.place}
-            onClick={() => app.choose.choose(ranked)}
-          >
-            <b class="way-chance">{percentWords(ranked.chance)}</b>
-            <span class="way-name">{wayName(ranked.way)}</span>
-            <span class="way-reason">{wayLine(ranked)}</span>
-          </button>
-        </li>
-      ))}
-    </ol>
+    <section class="way-section" aria-labelledby="way-order">
+      <h2 id="way-order">{orderWords(first.goodPosition !== null)}</h2>
+      {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
+      <ol class="way-list">
+        {ways.map((ranked) => (
+          <li key={ranked.option.place}>
+            <button
+              type="button"
+              class="way-row"
+              data-way={ranked.option.place}
+              onClick={() => {
+                onLook(`${ranked.option.place}`);
+                app.choose.choose(ranked);
+              }}
+            >
+              <span class="way-lead">
+                <b class="way-chance">{percentWords(leadShare(ranked))}</b>
+                <span class="way-label">{leadLabel(ranked)}</span>
+              </span>
+              <span class="way-name">{wayName(ranked)}</span>
+              <span class="way-reason">{rowLine(ranked, shared)}</span>
+            </button>
+          </li>
+        ))}
+      </ol>
+    </section>
   );
 }

@@ -1,7 +1,10 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useSignal } from '@preact/signals';
+import { bestCell, coarseChances } from '../../diagram/table-chances';
+import type { Comparison } from '../../state/choose/choose-model';
 import type { AppModels } from '../app-models';
-import { ChanceMapDrawing } from './ChanceMapDrawing';
+import { ChanceMapDrawing, type PickedCell } from './ChanceMapDrawing';
 import { WayFan, WayHead } from './ChosenWay';
+import { useListPlace } from './use-list-place';
 import { WayList } from './WayList';
 import './Ways.css';
 
@@ -13,7 +16,8 @@ export function WaysSide({ app }: { app: AppModels }) {
 
 /** Starts and stops the comparison, and says how far it has come. */
 function Compare({ app: { choose } }: { app: AppModels }) {
-  const { state, progress, isStale, problem, ways } = choose.comparison.value;
+  const now = choose.comparison.value;
+  const { state, progress, problem } = now;
   const isRunning = state === 'running';
   const canCompare = choose.shot.value?.ok === true;
   return (
@@ -25,7 +29,7 @@ function Compare({ app: { choose } }: { app: AppModels }) {
       ) : (
         <button
           type="button"
-          class="button button-primary"
+          class={isWorthComparing(now) ? 'button button-primary' : 'button'}
           disabled={!canCompare}
           onClick={() => choose.compare()}
         >
@@ -38,41 +42,42 @@ function Compare({ app: { choose } }: { app: AppModels }) {
         </progress>
       )}
       <p class="compare-note" role="status">
-        {problem ?? compareWords(state, ways.length, isStale)}
+        {problem ?? compareWords(now)}
       </p>
     </div>
   );
 }
 
-function compareWords(state: string, ways: number, isStale: boolean): string {
+/** Comparing again what is done and has not changed since tells nothing new. */
+function isWorthComparing({ state, isStale }: Comparison): boolean {
+  return state !== 'done' || isStale;
+}
+
+function compareWords({ state, ways, isStale }: Comparison): string {
   if (isStale) return 'Position, kit or player have changed: compare again.';
   if (state === 'none') return 'Thousands of strokes, each by how often it goes.';
   if (state === 'running') return 'Comparing…';
-  if (ways === 0) return 'No way of playing it goes.';
-  return state === 'stopped' ? 'Stopped early: not all ways are here.' : '';
-}
-
-/** Whoever comes back from a way to the list finds the focus on its row. */
-function useFocusOnRow(place: number | null) {
-  const before = useRef(place);
-  useEffect(() => {
-    const left = before.current;
-    before.current = place;
-    if (place !== null || left === null || document.activeElement !== document.body) return;
-    document.querySelector<HTMLElement>(`[data-way="${left}"]`)?.focus();
-  }, [place]);
+  if (state === 'stopped') return 'Stopped early: not all ways are here.';
+  return ways.length === 0
+    ? 'No way of playing it goes: try another pocket or another ball under Play.'
+    : '';
 }
 
 /** The ways to play the shot, or the one that was picked. */
 export function WaysTools({ app }: { app: AppModels }) {
   const { choose } = app;
-  useFocusOnRow(choose.chosen.value?.option.place ?? null);
-  if (choose.chosen.value) return <WayFan app={app} way={choose.chosen.value} />;
+  const way = choose.chosen.value;
+  const picked = useSignal<PickedCell | null>(null);
+  const onLook = useListPlace(way !== null);
+  if (way) return <WayFan app={app} way={way} />;
   const { map, ways, isStale } = choose.comparison.value;
+  const grid = map && coarseChances(map);
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>
-      <WayList app={app} ways={ways} />
-      {map && <ChanceMapDrawing app={app} map={map} />}
+      <WayList app={app} ways={ways} onLook={onLook} />
+      {grid && bestCell(grid) && (
+        <ChanceMapDrawing app={app} grid={grid} picked={picked} onLook={onLook} />
+      )}
     </div>
   );
 }

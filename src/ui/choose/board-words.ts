@@ -45,5 +45,5 @@ function fanLines({ chosen, fan, shape }: ChooseModel): readonly string[] {
   const way = chosen.value;
   if (way === null) return [];
   const lines = fan.value.map((play) => fanLine(play, shape.value));
-  return [capitalised(wayName(way.way)), `${FAN_LEAD}: ${lines.join('; ')}`];
+  return [capitalised(wayName(way)), `${FAN_LEAD}: ${lines.join('; ')}`];
 }

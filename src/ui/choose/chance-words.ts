@@ -14,22 +14,26 @@ export function shortSpeed(speedMps: number, scale: SpeedScale): string {
   });
 }
 
-/** A cell in words: "0.2 R → right, 1.6 m/s: goes 41 %". */
+/** A cell in words, by straight lines: "0.2 R → right, 1.6 m/s: goes about 41 %". */
 export function cellWords(
   { column, row, best }: ChanceCell,
   { sides, speedsMps }: ChanceGrid,
   scale: SpeedScale,
 ): string {
-  const side = best?.shot.side ?? sides[column] ?? 0;
-  const speed = shortSpeed(best?.shot.speedMps ?? speedsMps[row] ?? 0, scale);
-  const goes = best ? `goes ${percentWords(best.chance.share)}` : 'does not go';
-  return `${sideWords(side)}, ${speed}: ${goes}`;
+  const speed = shortSpeed(speedsMps[row] ?? 0, scale);
+  const goes = best ? `goes about ${percentWords(best.chance.share)}` : 'does not go';
+  return `${sideWords(sides[column] ?? 0)}, ${speed}: ${goes}`;
 }
 
-function sideWords(side: number): string {
-  const size = formatNumber(Math.abs(side), { ...TIP_CONTACT, eighths: false });
-  if (size === '0') return 'no side';
-  return `${size} R ${side > 0 ? '→ right' : '← left'}`;
+/** "¼ R → right"; none is "no side". */
+export function sideWords(side: number): string {
+  return radiiWords(side, '→ right', '← left') ?? 'no side';
+}
+
+/** A tip contact off the middle; null where it is not. */
+export function radiiWords(fraction: number, plus: string, minus: string): string | null {
+  const size = formatNumber(Math.abs(fraction), TIP_CONTACT);
+  return size === '0' ? null : `${size} R ${fraction > 0 ? plus : minus}`;
 }
 
 /** What the whole map says: how often the best of each speed goes, and with what side. */

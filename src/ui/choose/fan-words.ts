@@ -11,12 +11,18 @@ const HITS: Readonly<Record<FanPlay['hit'], string>> = {
   'missed-full': 'miss, full',
 };
 
-/** What stands at the end of a path: "true", "full: scratch". */
-export function fanLabel({ hit, play }: FanPlay): string {
-  const kind = play.balls[0]?.outcome.kind;
-  if (kind === 'pocketed') return `${HITS[hit]}: scratch`;
-  return kind === 'off-table' ? `${HITS[hit]}: off the table` : HITS[hit];
-}
+/** What stands at the end of each path, and before its line in words. */
+export const FAN_LETTERS: Readonly<Record<FanPlay['hit'], string>> = {
+  true: 'A',
+  thin: 'B',
+  full: 'C',
+  'missed-thin': 'D',
+  'missed-full': 'E',
+};
+
+/** What dots and ring of the drawing are. */
+export const SPREAD_LINE =
+  'Dots: where it rests in single strokes that go. The ring, where drawn, holds about two in three.';
 
 /** What the lines of a fan are about. */
 export const FAN_LEAD = 'Where the cue ball rests, in diamonds';

@@ -1,11 +1,10 @@
 import type { RankedWay } from '../../engine/options/ranked-way';
-import type { Way } from '../../engine/options/way';
 import type { EndedBy, RoomWindow } from '../../engine/room/windows';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
-import { formatNumber, formatQuantity } from '../../units/format-number';
+import { formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
-import { TIP_CONTACT } from '../../units/tip-contact';
 import { MISS_WORDS } from '../shot/room-words';
+import { radiiWords, shortSpeed, sideWords } from './chance-words';
 import { capitalised, percentWords } from './table-words';
 
 /** Said of every raised cue. */
@@ -13,9 +12,11 @@ export const RAISED_LINE =
   'Raised cue: it can mark the cloth and send a ball off the table. The room’s rules come first.';
 
 /** As players call it: "outside, soft, roll". */
-export function wayName({ side, arrival, isDrag, speed, isRaised }: Way): string {
+export function wayName({ way, option }: Pick<RankedWay, 'way' | 'option'>): string {
+  const { side, arrival, isDrag, speed, isRaised } = way;
+  const little = option.shot.side === 0 ? 'no side' : 'a touch of side';
   const parts = [
-    side === 'none' ? 'no side' : side,
+    side === 'none' ? little : side,
     speed,
     isDrag ? `drag, ${arrival}` : arrival,
     ...(isRaised ? ['cue raised'] : []),
@@ -23,21 +24,29 @@ export function wayName({ side, arrival, isDrag, speed, isRaised }: Way): string
   return parts.join(', ');
 }
 
-/** What comes of the cue ball: "scratch 8 %, in the zone 34 % of those that go"; may be empty. */
-export function outcomeWords({ scratch, goodPosition }: RankedWay): string {
-  return [
-    ...(scratch >= 0.005 ? [`scratch ${percentWords(scratch)}`] : []),
-    ...(goodPosition === null
-      ? []
-      : [`in the zone ${percentWords(goodPosition)} of those that go`]),
-  ].join(', ');
+/** The figure that ways are ordered by: of all strokes those that go, and into the zone if any. */
+export function leadShare({ chance, goodPosition }: RankedWay): number {
+  return chance * (goodPosition ?? 1);
 }
 
-/** Why it is no easier, and what comes of the cue ball, on one line. */
+/** What that figure counts. */
+export function leadLabel({ goodPosition }: Pick<RankedWay, 'goodPosition'>): string {
+  return goodPosition === null ? 'goes' : 'goes and in the zone';
+}
+
+/** What comes of it beside the lead: "goes at all 31 %", "scratch 8 %"; may be empty. */
+export function outcomeWords({ chance, scratch, goodPosition }: RankedWay): readonly string[] {
+  return [
+    ...(goodPosition === null ? [] : [`goes at all ${percentWords(chance)}`]),
+    ...(scratch >= 0.005 ? [`scratch ${percentWords(scratch)}`] : []),
+  ];
+}
+
+/** What comes of it, and why it is no easier, on one line. */
 export function wayLine(ranked: RankedWay): string {
+  const outcome = capitalised(outcomeWords(ranked).join(', '));
   const reason = capitalised(reasonWords(ranked));
-  const outcome = outcomeWords(ranked);
-  return outcome === '' ? reason : `${reason}. ${capitalised(outcome)}`;
+  return outcome === '' ? reason : `${outcome}. ${reason}`;
 }
 
 /** Why it is no easier, in one line. */
@@ -98,18 +107,12 @@ function missWords(ends: readonly Stray[]): string {
 /** The stroke in figures: "¼ R → right, ⅛ R ↓ low, 3° up, 1.6 m/s". */
 export function strokeWords(
   { option: { shot } }: Pick<RankedWay, 'option'>,
-  { inUnit, facts }: SpeedScale,
+  scale: SpeedScale,
 ): string {
-  const speed = inUnit(shot.speedMps);
   return [
-    radiiWords(shot.side, '→ right', '← left') ?? 'no side',
+    sideWords(shot.side),
     radiiWords(shot.height, '↑ high', '↓ low') ?? 'middle height',
     `cue ${formatQuantity(degreesOf(shot.elevationRad), DEGREES)} up`,
-    formatQuantity(speed, { ...facts, decimals: 1 }),
+    shortSpeed(shot.speedMps, scale),
   ].join(', ');
-}
-
-function radiiWords(fraction: number, plus: string, minus: string): string | null {
-  const size = formatNumber(Math.abs(fraction), TIP_CONTACT);
-  return size === '0' ? null : `${size} R ${fraction > 0 ? plus : minus}`;
 }

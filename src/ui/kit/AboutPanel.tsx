@@ -15,6 +15,17 @@ const WORDS = [
   ],
   ['Ghost ball', 'Where the cue ball must be when it meets the object ball.'],
   ['Inside, outside', 'Side towards the way the object ball is cut, or away from it.'],
+  [
+    'Thin, true, full hit',
+    'The object ball met a little to one side, as meant, or a little more head-on. Thin and full are the edges of what still goes.',
+  ],
+  [
+    'Roll, stun, draw',
+    'How the cue ball turns as they meet: forward and it runs on, not at all, backward and it comes back.',
+  ],
+  ['Drag', 'Struck low and firm enough to lose the backspin on the way.'],
+  ['Zone', 'Where you would have the cue ball come to rest.'],
+  ['Scratch', 'The cue ball falls into a pocket or leaves the table.'],
   ['R', 'The ball’s radius: ½ R of side is a tip contact halfway from centre to edge.'],
   ['Squirt', 'The cue ball leaves the tip off line, away from the side.'],
   ['Swerve', 'It curves back towards the side, the more so the higher the cue is raised.'],

@@ -13,7 +13,7 @@ function option(side: number, speedMps: number, share: number): Option {
   return { place: 0, shot, aimRad: 0, chance: { share, sds: SDS } };
 }
 
-/** Goes best at side 0.3 and 2 m/s; not at all at 4 m/s. */
+/** Goes best at side 0.4 and 2 m/s; not at all at 4 m/s. */
 const MAP: ChanceMap = {
   sides: SIDES,
   speedsMps: SPEEDS,
@@ -21,7 +21,7 @@ const MAP: ChanceMap = {
     SIDES.map((side) =>
       speedMps === 4
         ? null
-        : option(side, speedMps, 0.9 - Math.abs(side - 0.3) - Math.abs(speedMps - 2) / 4),
+        : option(side, speedMps, 0.9 - Math.abs(side - 0.4) - Math.abs(speedMps - 2) / 4),
     ),
   ),
 };
@@ -29,18 +29,20 @@ const MAP: ChanceMap = {
 describe('a map of chances for a thumb', () => {
   const grid = coarseChances(MAP);
 
-  it('puts neighbours together and leaves no side alone in the middle', () => {
-    expect(grid.sides.map((side) => Number(side.toFixed(9)))).toEqual([
-      -0.35, -0.15, 0, 0.15, 0.35,
-    ]);
-    expect(grid.speedsMps).toEqual([1.5, 3.5]);
+  it('takes every other side and speed, no side among them', () => {
+    expect(grid.sides).toEqual([-0.4, -0.2, 0, 0.2, 0.4]);
+    expect(grid.speedsMps).toEqual([1, 3]);
+    const seventeen = { ...MAP, sides: Array.from({ length: 17 }, (_, at) => at - 8) };
+    expect(coarseChances(seventeen).sides).toEqual([-8, -6, -4, -2, 0, 2, 4, 6, 8]);
+    const seven = { ...MAP, sides: Array.from({ length: 7 }, (_, at) => at - 3) };
+    expect(coarseChances(seven).sides).toEqual([-2, 0, 2]);
   });
 
-  it('tells the best of what each cell holds', () => {
-    const cell = grid.rows[0]?.[4];
-    expect(cell?.best?.shot.side).toBe(0.3);
-    expect(cell?.best?.shot.speedMps).toBe(2);
-    expect(grid.rows[1]?.[2]?.best?.shot.speedMps).toBe(3);
+  it('tells in each cell of just the stroke that its axes name', () => {
+    for (const { column, row, best } of grid.rows.flat()) {
+      expect(best?.shot.side).toBe(grid.sides[column]);
+      expect(best?.shot.speedMps).toBe(grid.speedsMps[row]);
+    }
   });
 
   it('knows its best cell', () => {

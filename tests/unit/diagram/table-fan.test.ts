@@ -18,7 +18,7 @@ function played(hit: FanPlay['hit'], aimRad: number, speedMps: number): FanPlay 
   return { hit, aimRad, play };
 }
 
-const layOut = (plays: readonly FanPlay[]) => layOutFan(plays, () => 4, MAP, CANVAS, []);
+const layOut = (plays: readonly FanPlay[]) => layOutFan(plays, MAP, CANVAS, []);
 
 describe('a fan of strokes', () => {
   it('begins at the cue ball and ends where it rests', () => {
@@ -52,10 +52,30 @@ describe('a fan of strokes', () => {
     expect(layOut(plays).map(({ hit }) => hit)).toEqual(['missed-thin', 'thin', 'full', 'true']);
   });
 
-  it('keeps its words off one another though all end in one place', () => {
-    const plays = (['true', 'thin', 'full'] as const).map((hit) => played(hit, 0, 1));
-    const spots = layOut(plays).map(({ label }) => `${label?.x} ${label?.y} ${label?.anchor}`);
-    expect(new Set(spots).size).toBe(3);
+  it('keeps its letters off one another, the ends and the balls though all end in one place', () => {
+    const hits = ['true', 'thin', 'full', 'missed-thin', 'missed-full'] as const;
+    const plays = hits.map((hit) => played(hit, 0, 1));
+    const [end] = layOut(plays).map((path) => path.end);
+    if (!end) throw new Error('there is an end');
+    const ball = { cx: end.x + 14, cy: end.y, r: 9 };
+    const paths = layOutFan(plays, MAP, CANVAS, [ball]);
+    const spots = paths.map(({ label }) => label ?? { x: Number.NaN, y: Number.NaN });
+    for (const [index, { x, y }] of spots.entries()) {
+      const middle = y - 0.35 * CANVAS.textPx;
+      const apart = (to: { x: number; y: number }) =>
+        Math.max(Math.abs(x - to.x), Math.abs(middle - to.y));
+      expect(apart(end)).toBeGreaterThanOrEqual(CANVAS.textPx / 2 + 5);
+      expect(apart({ x: ball.cx, y: ball.cy })).toBeGreaterThanOrEqual(CANVAS.textPx / 2 + ball.r);
+      for (const other of spots.slice(index + 1)) {
+        const gap = Math.max(Math.abs(x - other.x), Math.abs(y - other.y));
+        expect(gap).toBeGreaterThanOrEqual(CANVAS.textPx);
+      }
+    }
+    expect(paths.filter(({ isLed }) => isLed).length).toBeGreaterThan(0);
+  });
+
+  it('leads no line to a letter that stands beside its end', () => {
+    expect(layOut([played('true', 0, 1)])[0]).toMatchObject({ isLed: false });
   });
 });
 

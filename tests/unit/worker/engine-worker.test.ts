@@ -77,7 +77,7 @@ describe('what the worker does', () => {
     const grid = gridFrom(position, headingRad, shape, DEFAULT_KIT);
     const stretch = { from: 0, to: 340 };
     type Options = ReturnType<typeof ENGINE_WORK.sweep>;
-    const options = told1<Options>('sweep', { question: question.question, grid, stretch });
+    const options = told1<Options>('sweep', { asked: question, grid, stretch });
     const picked = told1<Options>('pick', { asked: question, options });
     expect(picked.length).toBeGreaterThan(1);
     const [option] = picked;

@@ -15,7 +15,7 @@ describe('what a played option would hit', () => {
   it('is nothing on an open table', () => {
     const open = position();
     const options = someOptions(open, 6);
-    const isOpen = pathCheck(open.asked.scene, open.asked.question.kit);
+    const isOpen = pathCheck(open.asked);
     expect(options.length).toBeGreaterThan(50);
     for (const option of options) {
       expect(isOpen(option)).toBe(true);
@@ -31,7 +31,7 @@ describe('what a played option would hit', () => {
       yM: 0.57 + at * 0.0405,
     }));
     const closed = position(...fence.filter(({ name }) => name !== 3));
-    const isOpen = pathCheck(closed.asked.scene, closed.asked.question.kit);
+    const isOpen = pathCheck(closed.asked);
     const options = someOptions(closed, 4);
     const level = options.filter(({ shot }) => shot.elevationRad < 0.1);
     expect(level.length).toBeGreaterThan(20);
@@ -47,8 +47,8 @@ describe('what a played option would hit', () => {
     const aside = 0.05415;
     const just = position({ name: 8, xM: -0.1 + aside * half, yM: 0.52 - aside * half });
     expect(just.shot.inTheWay).toEqual([{ mover: 'cue', what: 8 }]);
-    const { scene, question } = just.asked;
-    const isOpen = pathCheck(scene, question.kit);
+    const { scene } = just.asked;
+    const isOpen = pathCheck(just.asked);
     const options = someOptions(just, 4);
     const open = options.filter(isOpen);
     expect(open.length).toBeGreaterThan(0);
@@ -65,5 +65,7 @@ describe('what a played option would hit', () => {
     const [option] = someOptions(blocked, 6);
     if (option === undefined) throw new Error('no option');
     expect(pathInTheWay(blocked.asked.scene, option)).toEqual([{ mover: 'object', what: 9 }]);
+    expect(blocked.shot.inTheWay).toEqual([{ mover: 'object', what: 9 }]);
+    expect(pathCheck(blocked.asked)(option)).toBe(false);
   });
 });

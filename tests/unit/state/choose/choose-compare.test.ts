@@ -146,7 +146,7 @@ describe('comparing all ways', () => {
     const shot = model.shot.value;
     if (!shot?.ok) throw new Error('there is a shot');
     const job = hired[0]?.asked[0]?.job as SweepJob;
-    const seen = job.question.kit.bedSlope;
+    const seen = job.asked.question.kit.bedSlope;
     expect(seen.rightM_per_M).toBeCloseTo(0.002 * Math.cos(shot.headingRad), 12);
     expect(seen.alongM_per_M).toBeCloseTo(0.002 * Math.sin(shot.headingRad), 12);
     await answerAll(hired);

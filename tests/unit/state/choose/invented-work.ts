@@ -12,7 +12,7 @@ function shareAt(place: number): number {
   return ((place * 7919) % 1009) / 1009;
 }
 
-function sweep({ question, grid, stretch }: SweepJob): readonly Option[] {
+function sweep({ asked: { question }, grid, stretch }: SweepJob): readonly Option[] {
   const options: Option[] = [];
   for (let place = stretch.from; place < stretch.to; place++) {
     const stroke = place % EVERY === 0 ? strokeAt(grid, place) : null;

@@ -3,10 +3,12 @@ import type { FanPlay, RankedWay } from '../../../../src/engine/options/ranked-w
 import type { PositionShot } from '../../../../src/engine/position/position';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
 import { boardWords } from '../../../../src/ui/choose/board-words';
-import { fanLabel, fanLine } from '../../../../src/ui/choose/fan-words';
+import { fanLine } from '../../../../src/ui/choose/fan-words';
 import { hindranceLines, intentWords, lieWords } from '../../../../src/ui/choose/shot-words';
 import { percentWords, spotWords } from '../../../../src/ui/choose/table-words';
 import {
+  leadLabel,
+  leadShare,
   outcomeWords,
   reasonWords,
   strokeWords,
@@ -128,11 +130,23 @@ describe('words for what is played', () => {
   });
 });
 
+const struck = (side: number): RankedWay['option'] => ({
+  ...WAY.option,
+  shot: { ...WAY.option.shot, side },
+});
+
 describe('words for a way', () => {
   it('name it as players do', () => {
-    expect(wayName(WAY.way)).toBe('outside, soft, roll');
-    expect(wayName({ ...WAY.way, side: 'none', isDrag: true, isRaised: true })).toBe(
-      'no side, soft, drag, roll, cue raised',
+    expect(wayName(WAY)).toBe('outside, soft, roll');
+    const way = { ...WAY.way, side: 'none', isDrag: true, isRaised: true } as const;
+    expect(wayName({ way, option: struck(0) })).toBe('no side, soft, drag, roll, cue raised');
+  });
+
+  it('call a little side so, and not none', () => {
+    const way = { ...WAY.way, side: 'none' } as const;
+    expect(wayName({ way, option: struck(-0.056) })).toBe('a touch of side, soft, roll');
+    expect(strokeWords({ option: struck(-0.056) }, speedScale('mps', BED))).toContain(
+      '0.06 R ← left',
     );
   });
 
@@ -158,10 +172,13 @@ describe('words for a way', () => {
   });
 
   it('tell scratches, and the zone where there is one', () => {
-    expect(outcomeWords(WAY)).toBe('scratch 8 %');
-    expect(outcomeWords({ ...WAY, scratch: 0, goodPosition: 0.34 })).toBe(
-      'in the zone 34 % of those that go',
+    expect(outcomeWords(WAY)).toEqual(['scratch 8 %']);
+    const zoned = { ...WAY, scratch: 0, goodPosition: 0.5 };
+    expect(outcomeWords(zoned)).toEqual(['goes at all 41 %']);
+    expect(`${leadLabel(zoned)} ${percentWords(leadShare({ ...zoned, chance: 0.4 }))}`).toBe(
+      'goes and in the zone 20 %',
     );
+    expect(`${leadLabel(WAY)} ${percentWords(leadShare(WAY))}`).toBe('goes 41 %');
   });
 
   it('tell the stroke in figures', () => {
@@ -188,10 +205,8 @@ describe('words for a fan', () => {
   it('say where the cue ball rests, and a scratch by name', () => {
     const rests = ending('true', { kind: 'rests', xM: 0, yM: 0 });
     expect(fanLine(rests, SHAPE)).toBe('true: 4.0 up, 2.0 from the left');
-    expect(fanLabel(rests)).toBe('true');
     const scratch = ending('thin', { kind: 'pocketed', pocket: 'far-left', timeS: 1 });
     expect(fanLine(scratch, SHAPE)).toBe('thin: scratch in the far left pocket');
-    expect(fanLabel(scratch)).toBe('thin: scratch');
   });
 });
 

@@ -27,18 +27,60 @@ describe('comparing the ways', () => {
     expect(container.querySelector('.compare-note')?.textContent).toContain('compare again');
   });
 
-  it('says what the map shows, and says it anew when that changes', async () => {
+  it('asks to compare again in earnest only once something has changed', async () => {
+    const { comparison } = openChoose('#choose/ways');
+    const isMain = (name: string) =>
+      screen.queryByRole('button', { name })?.classList.contains('button-primary');
+    expect(isMain('Compare all ways')).toBe(true);
+    press('Compare all ways');
+    await expect.poll(() => isMain('Compare again')).toBe(false);
+    comparison.value = { ...comparison.value, isStale: true };
+    await expect.poll(() => isMain('Compare again')).toBe(true);
+  });
+
+  it('leads with going and ending in the zone where there is one, and says so above', async () => {
+    const { comparison, choose } = openChoose('#choose/ways');
+    press('Compare all ways');
+    const heading = () => document.querySelector('#way-order')?.textContent;
+    await expect.poll(heading).toBe('By how often the ball goes');
+    const [way] = comparison.value.ways;
+    if (!way) throw new Error('there is a way');
+    const zoned = { ...way, chance: 0.4, goodPosition: 0.25 };
+    comparison.value = { ...comparison.value, ways: [zoned] };
+    await expect.poll(heading).toMatch(/in the zone$/);
+    expect(rows()[0]?.textContent).toMatch(/^10 %goes and in the zone.*Goes at all 40 %/);
+    choose.choose(zoned);
+    await expect
+      .poll(() => document.querySelector('#chosen-way')?.textContent)
+      .toMatch(/^goes and in the zone 10 %/);
+  });
+
+  it('draws no map where no way goes, and says what to try', async () => {
+    const { comparison, container } = openChoose('#choose/ways');
+    press('Compare all ways');
+    const { map } = comparison.value;
+    if (!map) throw new Error('there is a map');
+    const best = map.best.map((row) => row.map(() => null));
+    comparison.value = { ...comparison.value, ways: [], map: { ...map, best } };
+    await expect.poll(() => container.querySelector('.chance-map')).toBeNull();
+    expect(screen.queryByRole('button', { name: 'Look at it' })).toBeNull();
+    expect(container.querySelector('.compare-note')?.textContent).toMatch(
+      /^No way of playing it goes: try another pocket/,
+    );
+  });
+
+  it('says what the map shows, and shows none where nothing goes', async () => {
     const { comparison } = openChoose('#choose/ways');
     press('Compare all ways');
     const words = () =>
       screen.queryByRole('img', { name: /^Chance over/ })?.getAttribute('aria-label') ?? '';
-    await expect.poll(words).toMatch(/, \d\.\d m\/s: goes \d+ %/);
+    await expect.poll(words).toMatch(/, \d\.\d m\/s: goes about \d+ %/);
     const before = words();
     const { map } = comparison.value;
     if (!map) throw new Error('there is no map');
     const best = map.best.map((row) => row.map(() => null));
     comparison.value = { ...comparison.value, map: { ...map, best } };
-    await expect.poll(words).toContain('nothing goes');
+    await expect.poll(words).toBe('');
     comparison.value = { ...comparison.value, map };
     await expect.poll(words).toBe(before);
   });
@@ -72,7 +114,7 @@ describe('a way that is looked at', () => {
     expect(drawn).toEqual(hits.map((hit) => `fan-path is-${hit}`));
     const lines = [...container.querySelectorAll('.fan-lines li')].map((line) => line.textContent);
     expect(lines).toHaveLength(5);
-    expect(lines[0]).toMatch(/^true: (\d\.\d up, \d\.\d from the left|scratch in the)/);
+    expect(lines[0]).toMatch(/^A true: (\d\.\d up, \d\.\d from the left|scratch in the)/);
   });
 
   it('goes to Shot with one tap', async () => {
@@ -82,11 +124,46 @@ describe('a way that is looked at', () => {
     expect(router.route.value.place).toBe('shot');
   });
 
-  it('gives the list back', async () => {
-    const { choose } = await look();
-    press(/All ways/);
-    expect(choose.chosen.value).toBeNull();
+  it('names each path by the letter of its line', async () => {
+    const { container } = await look();
+    const letters = [...container.querySelectorAll('.fan-end text')].map((one) => one.textContent);
+    const listed = [...container.querySelectorAll('.fan-lines b')].map((one) => one.textContent);
+    expect(listed).toEqual(['A', 'B', 'C', 'D', 'E']);
+    expect([...letters].sort()).toEqual(listed);
+    expect(screen.getByText(/^Dots: .* ring/)).toBeTruthy();
+  });
+
+  it('gives the list back as far down as it was, the focus where it was', async () => {
+    openChoose('#choose/ways');
+    press('Compare all ways');
     await expect.poll(() => rows().length).toBeGreaterThan(3);
+    const place = document.querySelector('.choose-place');
+    if (!place) throw new Error('there is a place');
+    place.scrollTop = 123;
+    const name = rows()[2]?.getAttribute('data-way');
+    (rows()[2] as HTMLElement).click();
+    await expect.poll(() => screen.queryByRole('button', { name: 'Aim it' })).toBeTruthy();
+    expect(place.scrollTop).toBe(0);
+    (document.activeElement as HTMLElement).blur();
+    press(/All ways/);
+    await expect.poll(() => rows().length).toBeGreaterThan(3);
+    expect(place.scrollTop).toBe(123);
+    expect(document.activeElement?.getAttribute('data-way')).toBe(name);
+  });
+
+  it('cannot be aimed once it is stale, and offers to compare again', async () => {
+    const { comparison, choose } = await look();
+    const named = (name: string) => screen.queryByRole<HTMLButtonElement>('button', { name });
+    expect(named('Compare again')).toBeNull();
+    comparison.value = { ...comparison.value, isStale: true };
+    await expect
+      .poll(() => named('Compare again')?.classList.contains('button-primary'))
+      .toBe(true);
+    expect(named('Aim it')?.disabled).toBe(true);
+    const before = comparison.value;
+    press('Compare again');
+    expect(comparison.value).not.toBe(before);
+    expect(choose.comparison.value.isStale).toBe(false);
   });
 
   it('warns of a raised cue and defers to the room', async () => {
@@ -115,5 +192,10 @@ describe('a cell of the map', () => {
     await expect.poll(words).not.toBe(before);
     press('Look at it');
     expect(choose.chosen.value).not.toBeNull();
+    const after = words;
+    const told = container.querySelector('.cell-picker p')?.textContent;
+    await expect.poll(() => container.querySelector('.cell-picker')).toBeNull();
+    press(/All ways/);
+    await expect.poll(after).toBe(told);
   });
 });

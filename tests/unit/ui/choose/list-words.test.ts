@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import type { RankedWay } from '../../../../src/engine/options/ranked-way';
+import {
+  orderWords,
+  rowLine,
+  sharedLine,
+  sharedReason,
+} from '../../../../src/ui/choose/list-words';
+
+const edge = (value: number, endedBy: 'thin' | 'full') => ({ value, endedBy });
+const room = (low: number, high: number) => ({
+  low: edge(low, 'thin'),
+  high: edge(high, 'full'),
+  directionPerUnit: 1,
+});
+
+/** An invented way at 2 m/s. */
+const WAY: RankedWay = {
+  option: {
+    place: 0,
+    shot: { distanceM: 1, cutRad: 0.5, side: 0, height: 0, elevationRad: 0.05, speedMps: 2 },
+    aimRad: 0,
+    chance: {
+      share: 0.4,
+      sds: { direction: 2, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 },
+    },
+  },
+  way: { side: 'none', arrival: 'roll', isDrag: false, speed: 'medium', isRaised: false },
+  chance: 0.4,
+  chanceError: 0.01,
+  hardest: 'direction',
+  windows: {
+    aimRad: room(-0.01, 0.01),
+    speedMps: room(1.8, 2.3),
+    side: room(-0.1, 0.1),
+    height: room(-0.1, 0.1),
+    elevationRad: room(0, 0.2),
+  },
+  rest: { xM: 0, yM: 0, sdM: 0.14, places: [{ xM: 0, yM: 0 }] },
+  goodPosition: null,
+  scratch: 0,
+};
+const BY_SPEED: RankedWay = { ...WAY, hardest: 'speed', scratch: 0.08 };
+const AIM = 'little room for the line of the cue; thin aimed left, full aimed right';
+
+describe('words for a list of ways', () => {
+  it('say what it is ordered by, with a zone and without', () => {
+    expect(orderWords(false)).toBe('By how often the ball goes');
+    expect(orderWords(true)).toMatch(/goes and .* in the zone$/);
+  });
+
+  it('say once what all have in common', () => {
+    const ways = [WAY, WAY, WAY];
+    const shared = sharedReason(ways);
+    expect(shared).toBe(AIM);
+    expect(sharedLine(ways, AIM)).toBe(`All of them: ${AIM}.`);
+    expect(rowLine(WAY, shared)).toBe('At most 10 % slower, 15 % faster, cue ball spreads 14 cm');
+  });
+
+  it('say of the few that differ why they do', () => {
+    const ways = [WAY, BY_SPEED, WAY];
+    const shared = sharedReason(ways);
+    expect(sharedLine(ways, AIM)).toBe(`Where nothing else is said: ${AIM}.`);
+    expect(rowLine(BY_SPEED, shared)).toBe(
+      'Scratch 8 %, at most 10 % slower, 15 % faster, cue ball spreads 14 cm. Speed window narrow; thin if slow, full if fast',
+    );
+  });
+
+  it('say every reason in its row where most have one of their own', () => {
+    expect(sharedReason([WAY, BY_SPEED])).toBeNull();
+    expect(sharedReason([WAY])).toBeNull();
+    expect(rowLine(WAY, null)).toMatch(/\. Little room for the line of the cue/);
+  });
+
+  it('tell room for the speed only where there is little of it', () => {
+    const ample = (speedMps: ReturnType<typeof room>) =>
+      rowLine({ ...WAY, windows: WAY.windows && { ...WAY.windows, speedMps } }, AIM);
+    expect(ample(room(1.7, 5))).toBe('At most 15 % slower, cue ball spreads 14 cm');
+    expect(ample(room(0.8, 5))).toBe('Cue ball spreads 14 cm');
+  });
+
+  it('put the chance to go second where there is a zone', () => {
+    expect(rowLine({ ...WAY, goodPosition: 0.25 }, AIM)).toMatch(/^Goes at all 40 %, at most/);
+  });
+
+  it('say the reason alone where nothing more is known', () => {
+    const bare = { ...WAY, windows: null, rest: { ...WAY.rest, places: [] } };
+    expect(rowLine(bare, null)).toBe('Little room for the line of the cue');
+  });
+});
