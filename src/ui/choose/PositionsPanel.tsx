@@ -3,7 +3,9 @@ import { useEffect, useId, useRef } from 'preact/hooks';
 import type { EditResult } from '../../state/kit-edits';
 import type { SavedPosition } from '../../store/saved-position';
 import type { AppModels } from '../app-models';
+import { DeletedNews } from '../kit/DeletedNews';
 import { PanelHeader } from '../kit/PanelHeader';
+import { RecordRow } from '../kit/RecordRow';
 import './PositionsPanel.css';
 
 /** Every position kept: open one, begin, copy, name or delete one. */
@@ -28,22 +30,12 @@ export function PositionsPanel({ app }: { app: AppModels }) {
       >
         New position
       </button>
-      <output class="undo-delete">
-        {deleted.value !== null && (
-          <>
-            <span>{deleted.value} is deleted.</span>
-            <button
-              type="button"
-              class="button"
-              onClick={() => {
-                if (tell(choose.restore())) deleted.value = null;
-              }}
-            >
-              <span aria-hidden="true">↶</span> Put it back
-            </button>
-          </>
-        )}
-      </output>
+      <DeletedNews
+        words={deleted.value === null ? '' : `${deleted.value} is deleted.`}
+        onPutBack={() => {
+          if (tell(choose.restore())) deleted.value = null;
+        }}
+      />
       <output class="place-problem">{problem.value}</output>
       <ul class="record-list">
         {choose.saved.value.map((position) => (
@@ -73,21 +65,27 @@ function PositionRow({ app: { choose, router }, position, tell, onDeleted }: Row
   const { id, name } = position;
   const isOpen = choose.open.value.id === id;
   const isNaming = useSignal(false);
+  const open = () => {
+    if (tell(choose.openPosition(id))) router.close();
+  };
+  const remove = () => {
+    if (tell(choose.remove(id))) onDeleted();
+  };
+  const turnNaming = () => {
+    isNaming.value = !isNaming.peek();
+  };
   return (
-    <li>
-      <button
-        type="button"
-        class="button record-choose"
-        aria-pressed={isOpen}
-        onClick={() => {
-          if (tell(choose.openPosition(id))) router.close();
-        }}
-      >
-        <span class="record-mark" aria-hidden="true">
-          {isOpen ? '●' : '○'}
-        </span>
-        <b>{name}</b> <span class="record-origin">{positionNote(position)}</span>
-      </button>
+    <RecordRow
+      name={name}
+      note={positionNote(position)}
+      isChosen={isOpen}
+      onChoose={open}
+      actions={[
+        { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
+        { label: 'Copy', onTap: () => tell(choose.duplicate(id)) },
+        { label: 'Delete', onTap: remove },
+      ]}
+    >
       {isNaming.value && (
         <PositionName
           position={position}
@@ -98,38 +96,7 @@ function PositionRow({ app: { choose, router }, position, tell, onDeleted }: Row
           }}
         />
       )}
-      <div class="record-actions">
-        <button
-          type="button"
-          class="button"
-          aria-label={`Rename ${name}`}
-          aria-expanded={isNaming.value}
-          onClick={() => {
-            isNaming.value = !isNaming.peek();
-          }}
-        >
-          Rename
-        </button>
-        <button
-          type="button"
-          class="button"
-          aria-label={`Copy ${name}`}
-          onClick={() => tell(choose.duplicate(id))}
-        >
-          Copy
-        </button>
-        <button
-          type="button"
-          class="button"
-          aria-label={`Delete ${name}`}
-          onClick={() => {
-            if (tell(choose.remove(id))) onDeleted();
-          }}
-        >
-          Delete
-        </button>
-      </div>
-    </li>
+    </RecordRow>
   );
 }
 

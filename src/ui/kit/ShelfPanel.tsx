@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { AppModels } from '../app-models';
 import { PanelHeader } from './PanelHeader';
+import { RecordRow } from './RecordRow';
 import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
 import { UndoDelete } from './UndoDelete';
 
@@ -18,7 +19,7 @@ export function ShelfPanel({ app, shelf }: { app: AppModels; shelf: ShelfName })
       <output class="place-problem">{problem.value}</output>
       <ul class="record-list">
         {records.map((record) => (
-          <RecordRow
+          <ShelfRow
             key={record.id}
             app={app}
             shelf={shelf}
@@ -41,60 +42,35 @@ interface RowProps {
   onProblem(line: string): void;
 }
 
-function RecordRow({ app: { kit, router }, shelf, record, onProblem }: RowProps) {
+function ShelfRow({ app: { kit, router }, shelf, record, onProblem }: RowProps) {
   const { id, name } = record;
   const isInPlay = kit.current[shelf].value.id === id;
+  const copy = () => {
+    const copied = kit.copy(shelf, id);
+    onProblem(copied.ok ? '' : copied.problem);
+    if (copied.ok) router.open(`${shelf}/${copied.id}`);
+  };
+  const remove = () => {
+    const removed = kit.remove(shelf, id);
+    onProblem(removed.ok ? '' : removed.problem);
+  };
+  const numbers = `${shelf}/${id}`;
   return (
-    <li>
-      <button
-        type="button"
-        class="button record-choose"
-        aria-pressed={isInPlay}
-        onClick={() => kit.choose(shelf, id)}
-      >
-        <span class="record-mark" aria-hidden="true">
-          {isInPlay ? '●' : '○'}
-        </span>
-        <b>{name}</b>{' '}
-        <span class="record-origin">
-          {originWords(record)}
-          {isInPlay && ', in play'}
-        </span>
-      </button>
-      <div class="record-actions">
-        <button
-          type="button"
-          class="button"
-          aria-label={`Numbers of ${name}`}
-          data-opens={`${shelf}/${id}`}
-          onClick={() => router.open(`${shelf}/${id}`)}
-        >
-          Numbers
-        </button>
-        <button
-          type="button"
-          class="button"
-          aria-label={`Copy ${name}`}
-          onClick={() => {
-            const copied = kit.copy(shelf, id);
-            onProblem(copied.ok ? '' : copied.problem);
-            if (copied.ok) router.open(`${shelf}/${copied.id}`);
-          }}
-        >
-          Copy
-        </button>
-        <button
-          type="button"
-          class="button"
-          aria-label={`Delete ${name}`}
-          onClick={() => {
-            const removed = kit.remove(shelf, id);
-            onProblem(removed.ok ? '' : removed.problem);
-          }}
-        >
-          Delete
-        </button>
-      </div>
-    </li>
+    <RecordRow
+      name={name}
+      note={`${originWords(record)}${isInPlay ? ', in play' : ''}`}
+      isChosen={isInPlay}
+      onChoose={() => kit.choose(shelf, id)}
+      actions={[
+        {
+          label: 'Numbers',
+          spoken: 'Numbers of',
+          opens: numbers,
+          onTap: () => router.open(numbers),
+        },
+        { label: 'Copy', onTap: copy },
+        { label: 'Delete', onTap: remove },
+      ]}
+    />
   );
 }
