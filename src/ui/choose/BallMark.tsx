@@ -1,5 +1,5 @@
 import { useComputed } from '@preact/signals';
-import { isBanded } from '../../diagram/table-balls';
+import { isBanded, radiusAmong } from '../../diagram/table-balls';
 import type { BallName } from '../../engine/position/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Board } from './use-board';
@@ -15,43 +15,57 @@ const ALONE = 1.3;
 const IN_BAND = 1.1;
 const BAND = 0.7;
 
-/** One ball. While it is dragged nothing of it changes but where it is. */
-export function BallMark({ choose, board, name }: Props) {
+/** A number smaller than this could not be read, px; it then reaches over its ball's edge. */
+const LEAST_NUMBER_PX = 9;
+
+/** Where a ball is drawn, and how large: while it is dragged hardly more changes than the place. */
+function useMark({ choose, board, name }: Props) {
+  const ball = useComputed(() => choose.open.value.balls.find((one) => one.name === name));
   const place = useComputed(() => {
-    const ball = choose.open.value.balls.find((one) => one.name === name);
-    const { x, y } = board.map.value.toPoint(ball ?? { xM: 0, yM: 0 });
+    const { x, y } = board.map.value.toPoint(ball.value ?? { xM: 0, yM: 0 });
     return `translate(${x.toFixed(1)} ${y.toFixed(1)})`;
   });
+  const radius = useComputed(() => {
+    const size = board.size.value;
+    if (!ball.value) return size.radiusPx;
+    return radiusAmong(ball.value, choose.open.value.balls, size, board.map.value);
+  });
+  return { place, radiusPx: radius.value };
+}
+
+/** The ball itself; its number lies in a layer above all balls. */
+export function BallDisc(props: Props) {
+  const { choose, name } = props;
+  const { place, radiusPx } = useMark(props);
   const look = useComputed(() => {
     const isSelected = choose.selected.value === name;
     const isPlayed = choose.open.value.intent.ball === name;
     return `board-ball${isSelected ? ' is-selected' : ''}${isPlayed ? ' is-played' : ''}`;
   });
-  const { radiusPx } = board.size.value;
   return (
     <g class={look} transform={place}>
       <circle class="ball-halo" r={radiusPx + 5} />
       <circle class={name === 'cue' ? 'ball-body is-cue' : 'ball-body'} r={radiusPx} />
-      {name === 'cue' ? (
-        <circle class="ball-dot" r={radiusPx * 0.28} />
-      ) : (
-        <BallNumber name={name} radiusPx={radiusPx} />
-      )}
+      {isBanded(name) && <path class="ball-band" d={bandPath(radiusPx)} />}
     </g>
   );
 }
 
-function BallNumber({ name, radiusPx }: { name: number; radiusPx: number }) {
-  const highPx = radiusPx * (isBanded(name) ? IN_BAND : ALONE);
+/** A number, or the cue ball's dot. */
+export function BallFace(props: Props) {
+  const { name } = props;
+  const { place, radiusPx } = useMark(props);
+  const highPx = Math.max(LEAST_NUMBER_PX, radiusPx * (isBanded(name) ? IN_BAND : ALONE));
   return (
-    <>
-      {isBanded(name) && <path class="ball-band" d={bandPath(radiusPx)} />}
-      <g font-size={highPx}>
+    <g transform={place} font-size={highPx}>
+      {name === 'cue' ? (
+        <circle class="ball-dot" r={radiusPx * 0.28} />
+      ) : (
         <text class="ball-number" text-anchor="middle" y={highPx * 0.35}>
           {name}
         </text>
-      </g>
-    </>
+      )}
+    </g>
   );
 }
 

@@ -1,11 +1,14 @@
 import { computed, signal } from '@preact/signals';
 import type { FanPlay, RankedWay } from '../../../../src/engine/options/ranked-way';
+import type { WhyClosed } from '../../../../src/engine/position/closed-pockets';
+import type { Neighbour } from '../../../../src/engine/position/neighbours';
 import type {
   BallName,
   NamedBall,
   NoShot,
   PositionShot,
 } from '../../../../src/engine/position/position';
+import type { PocketName } from '../../../../src/engine/table/pocket-shape';
 import type { ChooseModel, Comparison } from '../../../../src/state/choose/choose-model';
 import type { SavedPosition } from '../../../../src/store/saved-position';
 import { comparisonOf, fanOf, SHAPE, shotFrom } from './invented-ways';
@@ -64,6 +67,8 @@ export function fakeChoose(first: SavedPosition = CUT) {
   const problem = signal<string | null>(null);
   const hindered = signal<Partial<PositionShot>>({});
   const refusal = signal<NoShot | null>(null);
+  const neighbours = signal<readonly Neighbour[]>([]);
+  const closed = signal<ReadonlyMap<PocketName, WhyClosed>>(new Map());
   const sent = signal<RankedWay | null>(null);
   const counts = { drags: 0, endDrags: 0 };
   let removed: SavedPosition | null = null;
@@ -116,6 +121,8 @@ export function fakeChoose(first: SavedPosition = CUT) {
     saved,
     open,
     selected,
+    neighbours,
+    closed,
     canUndo: computed(() => past.value.length > 0),
     canRedo: computed(() => future.value.length > 0),
     shot,
@@ -128,6 +135,7 @@ export function fakeChoose(first: SavedPosition = CUT) {
       selected.value = name;
     },
     place: (name, xM, yM) => edit({ balls: withBall({ name, xM, yM }) }),
+    putDown: (name) => edit({ balls: withBall({ name, xM: 0, yM: 0 }) }),
     drag(name, xM, yM) {
       counts.drags++;
       if (!isDragging) edit({});
@@ -222,5 +230,5 @@ export function fakeChoose(first: SavedPosition = CUT) {
     },
     flush: async () => {},
   };
-  return { choose, comparison, problem, hindered, refusal, sent, counts };
+  return { choose, comparison, problem, hindered, refusal, neighbours, closed, sent, counts };
 }
