@@ -1,15 +1,13 @@
-import { FROZEN_M } from '../engine/position/neighbours';
 import type { BallName, NamedBall } from '../engine/position/position';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { Point } from './canvas';
-import type { Segment } from './overhead-view';
 import type { TableMap } from './table-map';
 import type { DrawnPocket } from './table-rails';
 
 /** Balls smaller than this could not be told by number; they are then drawn larger than true, px. */
 const MIN_BALL_PX = 8.5;
 
-/** How balls are drawn where there is room. */
+/** How a ball is drawn. */
 export interface BallSize {
   readonly radiusPx: number;
   readonly trueRadiusPx: number;
@@ -21,53 +19,6 @@ export function ballSize(ballRadiusM: number, { pxPerM }: TableMap): BallSize {
   const trueRadiusPx = ballRadiusM * pxPerM;
   const radiusPx = Math.max(MIN_BALL_PX, trueRadiusPx);
   return { radiusPx, trueRadiusPx, enlarged: radiusPx / trueRadiusPx };
-}
-
-/** How large one ball is drawn: larger than true only as far as it covers no other one. */
-export function radiusAmong(
-  ball: NamedBall,
-  balls: readonly NamedBall[],
-  { radiusPx, trueRadiusPx }: BallSize,
-  { pxPerM }: TableMap,
-): number {
-  const halvesPx = balls
-    .filter(({ name }) => name !== ball.name)
-    .map((other) => (apartM(ball, other) * pxPerM) / 2);
-  return Math.max(trueRadiusPx, Math.min(radiusPx, ...halvesPx));
-}
-
-/** Half of the bar drawn between balls that touch, as a share of a radius, and at least, px. */
-const BAR_SHARE = 0.9;
-const LEAST_BAR_PX = 6;
-
-/** A short bar where two balls touch, square across their line of centres. */
-export function frozenBars(
-  balls: readonly NamedBall[],
-  { trueRadiusPx }: BallSize,
-  { pxPerM, toPoint }: TableMap,
-): readonly Segment[] {
-  const frozenM = (2 * trueRadiusPx) / pxPerM + FROZEN_M;
-  const halfPx = Math.max(LEAST_BAR_PX, BAR_SHARE * trueRadiusPx);
-  return balls.flatMap((ball, index) =>
-    balls
-      .slice(index + 1)
-      .filter((other) => apartM(ball, other) < frozenM)
-      .map((other) => barBetween(toPoint(ball), toPoint(other), halfPx)),
-  );
-}
-
-function barBetween(a: Point, b: Point, halfPx: number): Segment {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const share = halfPx / Math.hypot(dx, dy);
-  const [x, y] = [(a.x + b.x) / 2, (a.y + b.y) / 2];
-  return {
-    from: { x: x - share * dy, y: y + share * dx },
-    to: { x: x + share * dy, y: y - share * dx },
-  };
-}
-
-function apartM(a: NamedBall, b: NamedBall): number {
-  return Math.hypot(a.xM - b.xM, a.yM - b.yM);
 }
 
 /** The first number of those with a band. */

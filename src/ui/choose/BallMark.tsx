@@ -1,13 +1,13 @@
-import { useComputed } from '@preact/signals';
-import { isBanded, radiusAmong } from '../../diagram/table-balls';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import type { SpreadBalls } from '../../diagram/spread-balls';
+import { isBanded } from '../../diagram/table-balls';
 import type { BallName } from '../../engine/position/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
-import type { Board } from './use-board';
 
-interface Props {
-  readonly choose: ChooseModel;
-  readonly board: Board;
+interface FaceProps {
+  readonly spread: ReadonlySignal<SpreadBalls>;
   readonly name: BallName;
+  readonly radiusPx: number;
 }
 
 /** Of a radius: how high the numbers are, and where the edges of a band run. */
@@ -15,28 +15,17 @@ const ALONE = 1.3;
 const IN_BAND = 1.1;
 const BAND = 0.7;
 
-/** A number smaller than this could not be read, px; it then reaches over its ball's edge. */
-const LEAST_NUMBER_PX = 9;
-
-/** Where a ball is drawn, and how large: while it is dragged hardly more changes than the place. */
-function useMark({ choose, board, name }: Props) {
-  const ball = useComputed(() => choose.open.value.balls.find((one) => one.name === name));
-  const place = useComputed(() => {
-    const { x, y } = board.map.value.toPoint(ball.value ?? { xM: 0, yM: 0 });
+function usePlace({ spread, name }: FaceProps): ReadonlySignal<string> {
+  return useComputed(() => {
+    const { x, y } = spread.value.places.get(name) ?? { x: 0, y: 0 };
     return `translate(${x.toFixed(1)} ${y.toFixed(1)})`;
   });
-  const radius = useComputed(() => {
-    const size = board.size.value;
-    if (!ball.value) return size.radiusPx;
-    return radiusAmong(ball.value, choose.open.value.balls, size, board.map.value);
-  });
-  return { place, radiusPx: radius.value };
 }
 
-/** The ball itself; its number lies in a layer above all balls. */
-export function BallDisc(props: Props) {
-  const { choose, name } = props;
-  const { place, radiusPx } = useMark(props);
+/** One ball, without its number. While it is dragged nothing of it changes but where it is. */
+export function BallDisc({ choose, ...props }: FaceProps & { choose: ChooseModel }) {
+  const { name, radiusPx } = props;
+  const place = usePlace(props);
   const look = useComputed(() => {
     const isSelected = choose.selected.value === name;
     const isPlayed = choose.open.value.intent.ball === name;
@@ -51,13 +40,12 @@ export function BallDisc(props: Props) {
   );
 }
 
-/** A number, or the cue ball's dot. */
-export function BallFace(props: Props) {
-  const { name } = props;
-  const { place, radiusPx } = useMark(props);
-  const highPx = Math.max(LEAST_NUMBER_PX, radiusPx * (isBanded(name) ? IN_BAND : ALONE));
+/** A ball's number, or the cue ball's dot: in a layer above all balls. */
+export function BallFace(props: FaceProps) {
+  const { name, radiusPx } = props;
+  const highPx = radiusPx * (isBanded(name) ? IN_BAND : ALONE);
   return (
-    <g transform={place} font-size={highPx}>
+    <g transform={usePlace(props)} font-size={highPx}>
       {name === 'cue' ? (
         <circle class="ball-dot" r={radiusPx * 0.28} />
       ) : (

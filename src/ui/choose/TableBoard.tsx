@@ -2,7 +2,7 @@ import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { textWidthPx } from '../../diagram/canvas';
-import { frozenBars } from '../../diagram/table-balls';
+import { spreadBalls } from '../../diagram/spread-balls';
 import type { BallName as Name } from '../../engine/position/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
@@ -82,27 +82,24 @@ function Balls({ choose, board }: { choose: ChooseModel; board: Board }) {
     .split(' ')
     .filter((name) => name !== '')
     .map((name): Name => (name === 'cue' ? name : Number(name)));
+  const spread = useComputed(() =>
+    spreadBalls(choose.open.value.balls, board.size.value, board.map.value),
+  );
+  const bars = useComputed(() =>
+    spread.value.bars.map(({ from, to }) => `M${from.x} ${from.y}L${to.x} ${to.y}`).join(''),
+  );
+  const drawn = { spread, radiusPx: board.size.value.radiusPx };
   return (
     <>
       {shown.map((name) => (
-        <BallDisc key={name} choose={choose} board={board} name={name} />
+        <BallDisc key={name} choose={choose} name={name} {...drawn} />
       ))}
-      <FrozenBars choose={choose} board={board} />
+      {bars.value !== '' && <path class="frozen-bar" d={bars} />}
       {shown.map((name) => (
-        <BallFace key={name} choose={choose} board={board} name={name} />
+        <BallFace key={name} name={name} {...drawn} />
       ))}
     </>
   );
-}
-
-/** Between balls that touch: drawn to scale, two that nearly do look the same. */
-function FrozenBars({ choose, board }: { choose: ChooseModel; board: Board }) {
-  const path = useComputed(() =>
-    frozenBars(choose.open.value.balls, board.size.value, board.map.value)
-      .map(({ from, to }) => `M${from.x} ${from.y}L${to.x} ${to.y}`)
-      .join(''),
-  );
-  return path.value === '' ? null : <path class="frozen-bar" d={path} />;
 }
 
 function order(name: Name): number {
@@ -110,7 +107,7 @@ function order(name: Name): number {
 }
 
 /** How far outside the hole the ring runs that marks the pocket played into, px. */
-const RING_PX = 5;
+const RING_PX = 4;
 
 interface BedProps {
   readonly choose: ChooseModel;
@@ -154,7 +151,7 @@ const END_LETTERS = 11;
 /** Says that balls are drawn larger than true, where there is room to say so. */
 function ScaleNote({ board, at }: { board: Board; at: { x: number; y: number } }) {
   const { enlarged } = board.size.value;
-  const text = `balls up to ${enlarged.toFixed(1)} ×`;
+  const text = `balls drawn ${enlarged.toFixed(1)} ×`;
   const { textPx } = board.canvas.value;
   const isRoomy = textWidthPx(text.length + END_LETTERS, textPx) < board.map.value.frame.width;
   if (enlarged < 1.05 || !isRoomy) return null;
