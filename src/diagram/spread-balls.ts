@@ -11,16 +11,29 @@ export interface SpreadBalls {
   readonly bars: readonly Segment[];
 }
 
+interface Drawn {
+  readonly name: BallName;
+  x: number;
+  y: number;
+  /** Where the others push it in this round. */
+  pushX: number;
+  pushY: number;
+}
+
 interface Pair {
-  readonly one: NamedBall;
-  readonly other: NamedBall;
+  readonly one: Drawn;
+  readonly other: Drawn;
   readonly isFrozen: boolean;
 }
 
 /** Between two balls that do not touch at least this shows, px. */
 const GAP_PX = 2.5;
-/** More than balls in a rack need to come clear of one another. */
+/** Nearer than this to where it should be a ball stays, px. */
+const CLOSE_PX = 0.05;
+/** More than a full rack takes, at twice the true size. */
 const MOST_ROUNDS = 40;
+/** How much of what is wanted a round does: all at once, balls amid others would swing. */
+const SHARE = 0.7;
 /** Half of a bar, as a share of a ball's radius. */
 const BAR_SHARE = 0.9;
 
@@ -33,45 +46,55 @@ export function spreadBalls(
   size: BallSize,
   map: TableMap,
 ): SpreadBalls {
-  const places = new Map<BallName, Point>(balls.map((ball) => [ball.name, map.toPoint(ball)]));
-  const pairs = pairsOf(balls, (2 * size.trueRadiusPx) / map.pxPerM + FROZEN_M);
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    const moved = pairs.filter((pair) => pushApart(places, pair, 2 * size.radiusPx));
-    if (moved.length === 0) break;
-  }
-  const bars = pairs.flatMap(({ one, other, isFrozen }) => {
-    const [a, b] = [places.get(one.name), places.get(other.name)];
-    return isFrozen && a && b ? [barBetween(a, b, BAR_SHARE * size.radiusPx)] : [];
+  const drawn = balls.map((ball): Drawn => {
+    return { name: ball.name, ...map.toPoint(ball), pushX: 0, pushY: 0 };
   });
-  return { places, bars };
+  const pairs = pairsOf(drawn, 2 * size.trueRadiusPx + FROZEN_M * map.pxPerM);
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    if (!pushAll(pairs, 2 * size.radiusPx)) break;
+    for (const ball of drawn) follow(ball);
+  }
+  return {
+    places: new Map(drawn.map(({ name, x, y }) => [name, { x, y }])),
+    bars: pairs
+      .filter(({ isFrozen }) => isFrozen)
+      .map(({ one, other }) => barBetween(one, other, BAR_SHARE * size.radiusPx)),
+  };
 }
 
-function pairsOf(balls: readonly NamedBall[], frozenM: number): readonly Pair[] {
-  return balls.flatMap((one, index) =>
-    balls.slice(index + 1).map((other) => {
-      const apartM = Math.hypot(one.xM - other.xM, one.yM - other.yM);
-      return { one, other, isFrozen: apartM < frozenM };
+function pairsOf(drawn: readonly Drawn[], frozenPx: number): readonly Pair[] {
+  return drawn.flatMap((one, index) =>
+    drawn.slice(index + 1).map((other) => {
+      const isFrozen = Math.hypot(one.x - other.x, one.y - other.y) < frozenPx;
+      return { one, other, isFrozen };
     }),
   );
 }
 
-/** Half each; false where they are far enough apart to a hundredth of a pixel. */
-function pushApart(
-  places: Map<BallName, Point>,
-  { one, other, isFrozen }: Pair,
-  touchingPx: number,
-): boolean {
-  const [a, b] = [places.get(one.name), places.get(other.name)];
-  if (!a || !b) return false;
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const apartPx = Math.hypot(dx, dy);
-  const shortPx = touchingPx + (isFrozen ? 0 : GAP_PX) - apartPx;
-  if (shortPx < 0.01) return false;
-  const [nx, ny] = apartPx > 0 ? [dx / apartPx, dy / apartPx] : [0, 1];
-  const byPx = shortPx / 2;
-  places.set(one.name, { x: a.x - byPx * nx, y: a.y - byPx * ny });
-  places.set(other.name, { x: b.x + byPx * nx, y: b.y + byPx * ny });
-  return true;
+/** Both by as much; false where all are as far apart as they should be. */
+function pushAll(pairs: readonly Pair[], touchingPx: number): boolean {
+  let isMoving = false;
+  for (const { one, other, isFrozen } of pairs) {
+    const [dx, dy] = [other.x - one.x, other.y - one.y];
+    const apartPx = Math.hypot(dx, dy);
+    const shortPx = touchingPx + (isFrozen ? 0 : GAP_PX) - apartPx;
+    if (shortPx < CLOSE_PX) continue;
+    isMoving = true;
+    const [nx, ny] = apartPx > 0 ? [dx / apartPx, dy / apartPx] : [0, 1];
+    const byPx = (SHARE * shortPx) / 2;
+    one.pushX -= byPx * nx;
+    one.pushY -= byPx * ny;
+    other.pushX += byPx * nx;
+    other.pushY += byPx * ny;
+  }
+  return isMoving;
+}
+
+function follow(ball: Drawn): void {
+  ball.x += ball.pushX;
+  ball.y += ball.pushY;
+  ball.pushX = 0;
+  ball.pushY = 0;
 }
 
 function barBetween(a: Point, b: Point, halfPx: number): Segment {
