@@ -39,3 +39,17 @@ export function neighboursOf(
 function neighbour(what: Neighbour['what'], gapM: number): Neighbour {
   return { what, gapM, isFrozen: gapM < FROZEN_M };
 }
+
+/** Every two balls that touch. */
+export function frozenPairs(
+  position: Position,
+  { ballRadiusM }: Kit,
+): readonly (readonly [BallName, BallName])[] {
+  const frozenM = 2 * ballRadiusM + FROZEN_M;
+  return position.flatMap((one, index) =>
+    position
+      .slice(index + 1)
+      .filter((other) => Math.hypot(other.xM - one.xM, other.yM - one.yM) < frozenM)
+      .map((other) => [one.name, other.name] as const),
+  );
+}

@@ -32,6 +32,8 @@ export interface ChooseModel {
   readonly selected: ReadonlySignal<BallName | null>;
   /** What lies beside the ball selected, the nearest first. */
   readonly neighbours: ReadonlySignal<readonly Neighbour[]>;
+  /** Every two balls that touch. */
+  readonly frozenPairs: ReadonlySignal<readonly (readonly [BallName, BallName])[]>;
   /** Where the ball to be played cannot go. */
   readonly closed: ReadonlySignal<ReadonlyMap<PocketName, WhyClosed>>;
   readonly canUndo: ReadonlySignal<boolean>;

@@ -1,6 +1,6 @@
 import { batch, computed, signal } from '@preact/signals';
 import { closedPockets, type WhyClosed } from '../../engine/position/closed-pockets';
-import { neighboursOf } from '../../engine/position/neighbours';
+import { frozenPairs, neighboursOf } from '../../engine/position/neighbours';
 import type { BallName } from '../../engine/position/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import { freshId } from '../../store/fresh-id';
@@ -91,6 +91,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     open,
     selected,
     neighbours,
+    frozenPairs: computed(() => frozenPairs(open.value.balls, kit.value)),
     closed,
     canUndo: history.canUndo,
     canRedo: history.canRedo,

@@ -217,6 +217,7 @@ describe('the drawing in words', () => {
     const words = boardWords(fakeChoose().choose);
     expect(words).toContain('Cue ball 2.4 diamonds up, 1.1 from the left');
     expect(words).toContain('12 ball');
+    expect(words).toContain('The 11 is frozen to the 12');
     expect(words).toContain('The 3 into the far right pocket');
     expect(words).toContain(
       'Zone for the cue ball 3.4 diamonds up, 1.4 from the left, 50 cm across',

@@ -1,7 +1,8 @@
 import { computed, signal } from '@preact/signals';
+import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
 import type { FanPlay, RankedWay } from '../../../../src/engine/options/ranked-way';
 import type { WhyClosed } from '../../../../src/engine/position/closed-pockets';
-import type { Neighbour } from '../../../../src/engine/position/neighbours';
+import { frozenPairs, type Neighbour } from '../../../../src/engine/position/neighbours';
 import type {
   BallName,
   NamedBall,
@@ -122,6 +123,7 @@ export function fakeChoose(first: SavedPosition = CUT) {
     open,
     selected,
     neighbours,
+    frozenPairs: computed(() => frozenPairs(open.value.balls, DEFAULT_KIT)),
     closed,
     canUndo: computed(() => past.value.length > 0),
     canRedo: computed(() => future.value.length > 0),
