@@ -107,7 +107,7 @@ function order(name: Name): number {
 }
 
 /** How far outside the hole the ring runs that marks the pocket played into, px. */
-const RING_PX = 4;
+const RING_PX = 3.5;
 
 interface BedProps {
   readonly choose: ChooseModel;
