@@ -3,6 +3,7 @@ import type { Kit } from '../../engine/model/kit';
 import { ballNamed, without } from '../../engine/position/balls-of';
 import { frozen } from '../../engine/position/freeze';
 import { legalPlace, type Place } from '../../engine/position/legal-place';
+import { FROZEN_M } from '../../engine/position/neighbours';
 import type { BallName, Position } from '../../engine/position/position';
 import { snapped } from '../../engine/position/snap';
 import type { TableShape } from '../../engine/table/table-shape';
@@ -14,7 +15,15 @@ import type { LayoutEdits } from './layout-edits';
 /** Every way to move a ball. */
 export type BallEdits = Pick<
   ChooseModel,
-  'place' | 'drag' | 'endDrag' | 'cancelDrag' | 'nudge' | 'freeze' | 'takeOff' | 'ballAt'
+  | 'place'
+  | 'putDown'
+  | 'drag'
+  | 'endDrag'
+  | 'cancelDrag'
+  | 'nudge'
+  | 'freeze'
+  | 'takeOff'
+  | 'ballAt'
 >;
 
 export interface BallEditsPorts {
@@ -36,6 +45,7 @@ export function createBallEdits({ open, shape, kit, edits }: BallEditsPorts): Ba
   const balls = () => open.peek().balls;
   const found = (name: BallName, wanted: Place) =>
     legalPlace(balls(), name, withinNoses(wanted, shape.peek()), shape.peek(), kit.peek());
+  const within = (name: BallName, place: Place) => ballWithin(balls(), name, place, kit.peek());
   const put = (name: BallName, place: Place | null, how: 'change' | 'drag'): EditResult => {
     if (place === null) return NO_ROOM;
     edits[how]({ balls: withBall(balls(), name, place) });
@@ -48,17 +58,28 @@ export function createBallEdits({ open, shape, kit, edits }: BallEditsPorts): Ba
 
   return {
     place(name, xM, yM, isSnapping) {
-      const wanted = { xM, yM };
-      const place = isSnapping ? snapped(wanted, shape.peek(), SNAP_M) : wanted;
+      const wanted = withinNoses({ xM, yM }, shape.peek());
+      const near = isSnapping ? snapped(wanted, shape.peek(), SNAP_M) : wanted;
+      const place = within(name, near) === null ? near : wanted;
+      const other = within(name, place);
+      if (other !== null) return refused(`${inTheWay(other)}: Freeze to touch it.`);
       return put(name, found(name, place), 'change');
     },
+    putDown: (name) => put(name, found(name, { xM: 0, yM: 0 }), 'change'),
     drag: (name, xM, yM) => put(name, found(name, { xM, yM }), 'drag'),
     endDrag: edits.endDrag,
     cancelDrag: edits.cancelDrag,
     nudge: (name, rightM, upM) =>
-      onLaid(name, ({ xM, yM }) =>
-        put(name, found(name, { xM: xM + rightM, yM: yM + upM }), 'change'),
-      ),
+      onLaid(name, ({ xM, yM }) => {
+        const wanted = { xM: xM + rightM, yM: yM + upM };
+        const other = within(name, wanted);
+        const place = found(name, wanted);
+        if (other === null || place === null) return put(name, place, 'change');
+        put(name, place, 'change');
+        const cameM2 = (place.xM - xM) * rightM + (place.yM - yM) * upM;
+        const wasStopped = 2 * cameM2 < rightM * rightM + upM * upM;
+        return wasStopped ? refused(`${inTheWay(other)}.`) : OK;
+      }),
     freeze: (name) =>
       onLaid(name, () => {
         const place = frozen(balls(), name, shape.peek(), kit.peek());
@@ -73,6 +94,28 @@ export function createBallEdits({ open, shape, kit, edits }: BallEditsPorts): Ba
       }),
     ballAt: (name) => ballNamed(open.value.balls, name),
   };
+}
+
+/** The ball in which another one would lie at a place; one merely touched is none. */
+function ballWithin(
+  balls: Position,
+  name: BallName,
+  { xM, yM }: Place,
+  { ballRadiusM }: Kit,
+): BallName | null {
+  const leastM = 2 * ballRadiusM - FROZEN_M;
+  const inside = without(balls, name).find(
+    (other) => Math.hypot(other.xM - xM, other.yM - yM) < leastM,
+  );
+  return inside?.name ?? null;
+}
+
+function inTheWay(name: BallName): string {
+  return `The ${name === 'cue' ? 'cue ball' : name} is in the way`;
+}
+
+function refused(problem: string): EditResult {
+  return { ok: false, problem };
 }
 
 /** In its place in the list, or the last. */

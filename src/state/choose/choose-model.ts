@@ -1,6 +1,8 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { ChanceMap } from '../../engine/options/chance-map';
 import type { FanPlay, RankedWay } from '../../engine/options/ranked-way';
+import type { WhyClosed } from '../../engine/position/closed-pockets';
+import type { Neighbour } from '../../engine/position/neighbours';
 import type { BallName, NamedBall, NoShot, PositionShot } from '../../engine/position/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { TableShape } from '../../engine/table/table-shape';
@@ -28,6 +30,12 @@ export interface ChooseModel {
   readonly saved: ReadonlySignal<readonly SavedPosition[]>;
   readonly open: ReadonlySignal<SavedPosition>;
   readonly selected: ReadonlySignal<BallName | null>;
+  /** What lies beside the ball selected, the nearest first. */
+  readonly neighbours: ReadonlySignal<readonly Neighbour[]>;
+  /** Every two balls that touch. */
+  readonly frozenPairs: ReadonlySignal<readonly (readonly [BallName, BallName])[]>;
+  /** Where the ball to be played cannot go. */
+  readonly closed: ReadonlySignal<ReadonlyMap<PocketName, WhyClosed>>;
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
   /** What the position and the intent make; null while no ball and pocket are chosen. */
@@ -41,13 +49,16 @@ export interface ChooseModel {
   /** One line on what could not be done or saved, or null. */
   readonly problem: ReadonlySignal<string | null>;
   select(name: BallName | null): void;
-  /** Puts a ball down or moves it, kept on the bed and out of other balls; snaps where near. */
+  /** Puts a ball down or moves it, kept on the bed; snaps where near. Refused in another ball. */
   place(name: BallName, xM: number, yM: number, isSnapping: boolean): EditResult;
-  /** As `place`, but one undo for a whole drag: call `endDrag` when the finger lifts. */
+  /** Puts a ball down in the middle, or as near to it as there is room. */
+  putDown(name: BallName): EditResult;
+  /** Keeps out of other balls; one undo for a whole drag: call `endDrag` when the finger lifts. */
   drag(name: BallName, xM: number, yM: number): EditResult;
   endDrag(): void;
   /** Ends a drag that was taken away: the ball lies where it lay, and no undo is left behind. */
   cancelDrag(): void;
+  /** As far as there is room; refused where another ball stops it. */
   nudge(name: BallName, rightM: number, upM: number): EditResult;
   /** Moves a ball against the nearest other ball or cushion. */
   freeze(name: BallName): EditResult;

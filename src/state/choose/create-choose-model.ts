@@ -1,5 +1,8 @@
 import { batch, computed, signal } from '@preact/signals';
+import { closedPockets, type WhyClosed } from '../../engine/position/closed-pockets';
+import { frozenPairs, neighboursOf } from '../../engine/position/neighbours';
 import type { BallName } from '../../engine/position/position';
+import type { PocketName } from '../../engine/table/pocket-shape';
 import { freshId } from '../../store/fresh-id';
 import type { EditResult } from '../kit-edits';
 import { askedOf } from './asked-of';
@@ -19,6 +22,7 @@ import { shotToAsk } from './send-to-shot';
 import { shapeOf } from './table-in-play';
 
 const NOTHING_TO_PLAY = 'Choose a ball and a pocket first.';
+const NONE_CLOSED: ReadonlyMap<PocketName, WhyClosed> = new Map();
 const OUT_OF_DATE = 'Something has changed since these ways were compared: compare again.';
 
 /** Keeps the place Choose. */
@@ -44,6 +48,15 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const comparing = createComparing(present, whyNot, work);
   const choosing = createChoosing(comparing, work);
   const selected = signal<BallName | null>(null);
+  const neighbours = computed(() => {
+    const name = selected.value;
+    return name === null ? [] : neighboursOf(open.value.balls, name, shape.value, kit.value);
+  });
+  const closed = computed(() => {
+    const { balls, intent } = open.value;
+    if (intent.ball === null) return NONE_CLOSED;
+    return closedPockets(balls, intent.ball, shape.value, kit.value);
+  });
   const refusal = signal<string | null>(null);
   const problem = computed(() => refusal.value ?? choosing.problem.value ?? kept.problem.value);
 
@@ -77,6 +90,9 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     saved: kept.all,
     open,
     selected,
+    neighbours,
+    frozenPairs: computed(() => frozenPairs(open.value.balls, kit.value)),
+    closed,
     canUndo: history.canUndo,
     canRedo: history.canRedo,
     shot,
@@ -87,9 +103,11 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     problem,
     select(name) {
       selected.value = name;
+      refusal.value = null;
     },
     ...balls,
     place: (...where) => tell(balls.place(...where)),
+    putDown: (name) => tell(balls.putDown(name)),
     drag: (...where) => tell(balls.drag(...where)),
     nudge: (...by) => tell(balls.nudge(...by)),
     freeze: (name) => tell(balls.freeze(name)),

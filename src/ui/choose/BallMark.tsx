@@ -1,13 +1,13 @@
-import { useComputed } from '@preact/signals';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import type { SpreadBalls } from '../../diagram/spread-balls';
 import { isBanded } from '../../diagram/table-balls';
 import type { BallName } from '../../engine/position/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
-import type { Board } from './use-board';
 
-interface Props {
-  readonly choose: ChooseModel;
-  readonly board: Board;
+interface FaceProps {
+  readonly spread: ReadonlySignal<SpreadBalls>;
   readonly name: BallName;
+  readonly radiusPx: number;
 }
 
 /** Of a radius: how high the numbers are, and where the edges of a band run. */
@@ -15,43 +15,45 @@ const ALONE = 1.3;
 const IN_BAND = 1.1;
 const BAND = 0.7;
 
-/** One ball. While it is dragged nothing of it changes but where it is. */
-export function BallMark({ choose, board, name }: Props) {
-  const place = useComputed(() => {
-    const ball = choose.open.value.balls.find((one) => one.name === name);
-    const { x, y } = board.map.value.toPoint(ball ?? { xM: 0, yM: 0 });
+function usePlace({ spread, name }: FaceProps): ReadonlySignal<string> {
+  return useComputed(() => {
+    const { x, y } = spread.value.places.get(name) ?? { x: 0, y: 0 };
     return `translate(${x.toFixed(1)} ${y.toFixed(1)})`;
   });
+}
+
+/** One ball, without its number. While it is dragged nothing of it changes but where it is. */
+export function BallDisc({ choose, ...props }: FaceProps & { choose: ChooseModel }) {
+  const { name, radiusPx } = props;
+  const place = usePlace(props);
   const look = useComputed(() => {
     const isSelected = choose.selected.value === name;
     const isPlayed = choose.open.value.intent.ball === name;
     return `board-ball${isSelected ? ' is-selected' : ''}${isPlayed ? ' is-played' : ''}`;
   });
-  const { radiusPx } = board.size.value;
   return (
     <g class={look} transform={place}>
       <circle class="ball-halo" r={radiusPx + 5} />
       <circle class={name === 'cue' ? 'ball-body is-cue' : 'ball-body'} r={radiusPx} />
-      {name === 'cue' ? (
-        <circle class="ball-dot" r={radiusPx * 0.28} />
-      ) : (
-        <BallNumber name={name} radiusPx={radiusPx} />
-      )}
+      {isBanded(name) && <path class="ball-band" d={bandPath(radiusPx)} />}
     </g>
   );
 }
 
-function BallNumber({ name, radiusPx }: { name: number; radiusPx: number }) {
+/** A ball's number, or the cue ball's dot: in a layer above all balls. */
+export function BallFace(props: FaceProps) {
+  const { name, radiusPx } = props;
   const highPx = radiusPx * (isBanded(name) ? IN_BAND : ALONE);
   return (
-    <>
-      {isBanded(name) && <path class="ball-band" d={bandPath(radiusPx)} />}
-      <g font-size={highPx}>
+    <g transform={usePlace(props)} font-size={highPx}>
+      {name === 'cue' ? (
+        <circle class="ball-dot" r={radiusPx * 0.28} />
+      ) : (
         <text class="ball-number" text-anchor="middle" y={highPx * 0.35}>
           {name}
         </text>
-      </g>
-    </>
+      )}
+    </g>
   );
 }
 

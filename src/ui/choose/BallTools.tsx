@@ -77,11 +77,7 @@ export function BallSide({ choose, board, isSnapping }: SideProps) {
             Take off
           </button>
         ) : (
-          <button
-            type="button"
-            class="button side-button"
-            onClick={() => choose.place(selected, 0, 0, isSnapping.peek())}
-          >
+          <button type="button" class="button side-button" onClick={() => choose.putDown(selected)}>
             Put down
           </button>
         )}

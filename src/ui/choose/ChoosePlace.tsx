@@ -1,4 +1,5 @@
 import { type Signal, useSignal, useSignalEffect } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { AppModels } from '../app-models';
 import { useKeptFocus } from '../use-kept-focus';
 import { BallPalette, BallSide } from './BallTools';
@@ -12,6 +13,7 @@ import { PositionsPanel } from './PositionsPanel';
 import { StatusLine } from './StatusLine';
 import { TableBoard } from './TableBoard';
 import { type Board, useBoard } from './use-board';
+import { WayOut } from './WayOut';
 import { WaysSide, WaysTools } from './WaysTools';
 import { ZoneTools } from './ZoneTools';
 import './ChoosePlace.css';
@@ -23,6 +25,9 @@ export function ChoosePlace({ app }: { app: AppModels }) {
   const place = useKeptFocus(panel);
   const isTurned = useSignal(false);
   const isSnapping = useSignal(true);
+  const { choose } = app;
+  // A ball left selected would be thrown across by the first stray tap after coming back.
+  useEffect(() => (mode === 'balls' ? () => choose.select(null) : undefined), [mode, choose]);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && panel !== '') app.router.close();
     else if (isTyping(event) || mode === 'positions') return;
@@ -72,6 +77,7 @@ function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
       <div class="choose-tools">
         {mode === 'balls' && <BallPalette choose={choose} />}
         {mode === 'play' && <PlayTools choose={choose} />}
+        {(mode === 'play' || mode === 'ways') && <WayOut app={app} mode={mode} />}
         {mode === 'zone' && <ZoneTools choose={choose} />}
         {mode === 'ways' && <WaysTools app={app} />}
       </div>
@@ -102,7 +108,7 @@ function Side({ app, mode, board, isSnapping }: SideProps) {
   const { choose } = app;
   switch (mode) {
     case 'play':
-      return <PocketSide choose={choose} />;
+      return <PocketSide choose={choose} board={board} />;
     case 'zone':
       return <NudgePad choose={choose} board={board} mode="zone" what="zone" />;
     case 'ways':

@@ -32,6 +32,7 @@ export function NudgePad({ choose, board, mode, what }: Props) {
       if (isTakenAway && choose.open.peek() !== before.current) choose.undo();
     },
   };
+  const isDisabled = !hasSomethingToMove(choose, mode);
   return (
     <div class="nudge-pad">
       {WAYS.map(([arrow, word, way]) => (
@@ -39,6 +40,7 @@ export function NudgePad({ choose, board, mode, what }: Props) {
           key={word}
           model={gesture}
           label={`Move ${what} ${word}`}
+          isDisabled={isDisabled}
           step={(coarse) => {
             const stepM = coarse ? NUDGE_M.held : NUDGE_M.press;
             nudgeOnTable(choose, mode, board.map.peek().isTurned, way, stepM);
@@ -49,4 +51,9 @@ export function NudgePad({ choose, board, mode, what }: Props) {
       ))}
     </div>
   );
+}
+
+function hasSomethingToMove({ open, selected, ballAt }: ChooseModel, mode: ChooseMode): boolean {
+  if (mode === 'zone') return open.value.zone !== null;
+  return selected.value !== null && ballAt(selected.value) !== null;
 }

@@ -1,6 +1,10 @@
+import type { WhyClosed } from '../../engine/position/closed-pockets';
+import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { hindranceLines } from './shot-words';
-import { ballLabel, POCKET_NAMES, pocketWords } from './table-words';
+import { ballLabel, POCKETS_TURNED, POCKETS_UPRIGHT, pocketWords } from './table-words';
+import type { Board } from './use-board';
+import './PlayTools.css';
 
 /** The balls on the table, to choose the one to play. */
 export function PlayTools({ choose }: { choose: ChooseModel }) {
@@ -45,23 +49,40 @@ function Hindrances({ choose }: { choose: ChooseModel }) {
   );
 }
 
-/** The six pockets, as they lie seen from the break end. */
-export function PocketSide({ choose }: { choose: ChooseModel }) {
-  const { pocket } = choose.open.value.intent;
+/** The six pockets as they lie on the drawing; those the ball cannot go into say so. */
+export function PocketSide({ choose, board }: { choose: ChooseModel; board: Board }) {
+  const { isTurned } = board.map.value;
+  const names = isTurned ? POCKETS_TURNED : POCKETS_UPRIGHT;
   return (
-    <div class="side-buttons">
-      {POCKET_NAMES.map((name) => (
-        <button
-          key={name}
-          type="button"
-          class="button side-button"
-          aria-label={`Into the ${pocketWords(name)} pocket`}
-          aria-pressed={name === pocket}
-          onClick={() => choose.playInto(name === pocket ? null : name)}
-        >
-          {pocketWords(name)}
-        </button>
+    <div class={isTurned ? 'side-buttons pockets is-turned' : 'side-buttons pockets'}>
+      {names.map((name) => (
+        <PocketButton key={name} choose={choose} name={name} />
       ))}
     </div>
   );
 }
+
+function PocketButton({ choose, name }: { choose: ChooseModel; name: PocketName }) {
+  const isChosen = choose.open.value.intent.pocket === name;
+  const why = choose.closed.value.get(name);
+  const note = why && CLOSED_WORDS[why];
+  return (
+    <button
+      type="button"
+      class={note ? 'button side-button is-closed' : 'button side-button'}
+      aria-label={`Into the ${pocketWords(name)} pocket${note ? `, ${note}` : ''}`}
+      aria-pressed={isChosen}
+      onClick={() => choose.playInto(isChosen ? null : name)}
+    >
+      <span>
+        {pocketWords(name)}
+        {note && <small>{note}</small>}
+      </span>
+    </button>
+  );
+}
+
+const CLOSED_WORDS: Readonly<Record<WhyClosed, string>> = {
+  'too-thin': 'too thin',
+  'pocket-closed': 'no way in',
+};

@@ -2,11 +2,13 @@ import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { textWidthPx } from '../../diagram/canvas';
-import type { BallName } from '../../engine/position/position';
+import { spreadBalls } from '../../diagram/spread-balls';
+import type { BallName as Name } from '../../engine/position/position';
+import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { TableRails } from '../TableRails';
 import { useSettled } from '../use-settled';
-import { BallMark } from './BallMark';
+import { BallDisc, BallFace } from './BallMark';
 import { createBoardTouch } from './board-touch';
 import { boardWords } from './board-words';
 import type { ChooseMode } from './choose-mode';
@@ -39,7 +41,7 @@ export function TableBoard({ choose, board, holder, mode, isSnapping }: Props) {
         viewBox={`0 0 ${widthPx} ${heightPx}`}
         {...handlers}
       >
-        <Bed choose={choose} board={board} />
+        <Bed choose={choose} board={board} mode={mode} />
         <ZoneMark choose={choose} board={board} />
         <FanOverlay choose={choose} board={board}>
           <ShotOverlay choose={choose} board={board} />
@@ -69,7 +71,7 @@ function useBoardTouch({ choose, board, mode, isSnapping }: Omit<Props, 'holder'
   return { onPointerDown, onPointerMove, onPointerUp, onPointerCancel };
 }
 
-/** Drawn over one another in the order of their names, so that none jumps as it is moved. */
+/** In the order of their names, so that none jumps as it is moved; no disc lies over a number. */
 function Balls({ choose, board }: { choose: ChooseModel; board: Board }) {
   const names = useComputed(() =>
     choose.open.value.balls
@@ -77,40 +79,62 @@ function Balls({ choose, board }: { choose: ChooseModel; board: Board }) {
       .sort((a, b) => order(a) - order(b))
       .join(' '),
   );
-  const shown = names.value === '' ? [] : names.value.split(' ');
+  const shown = names.value
+    .split(' ')
+    .filter((name) => name !== '')
+    .map((name): Name => (name === 'cue' ? name : Number(name)));
+  const spread = useComputed(() =>
+    spreadBalls(choose.open.value.balls, board.size.value, board.map.value),
+  );
+  const bars = useComputed(() =>
+    spread.value.bars.map(({ from, to }) => `M${from.x} ${from.y}L${to.x} ${to.y}`).join(''),
+  );
+  const drawn = { spread, radiusPx: board.size.value.radiusPx };
   return (
     <>
       {shown.map((name) => (
-        <BallMark
-          key={name}
-          choose={choose}
-          board={board}
-          name={name === 'cue' ? name : Number(name)}
-        />
+        <BallDisc key={name} choose={choose} name={name} {...drawn} />
+      ))}
+      {bars.value !== '' && <path class="frozen-bar" d={bars} />}
+      {shown.map((name) => (
+        <BallFace key={name} name={name} {...drawn} />
       ))}
     </>
   );
 }
 
-function order(name: BallName): number {
+function order(name: Name): number {
   return name === 'cue' ? 0 : name;
 }
 
-function Bed({ choose, board }: { choose: ChooseModel; board: Board }) {
+/** How far outside the hole the ring runs that marks the pocket played into, px. */
+const RING_PX = 3.5;
+
+interface BedProps {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  readonly mode: ChooseMode;
+}
+
+function Bed({ choose, board, mode }: BedProps) {
   const { frame, endLabel, scaleLabel } = board.map.value;
   const { bedPath, noses, diamonds, pockets } = board.rails.value;
   const into = useComputed(() => choose.open.value.intent.pocket).value;
+  const holeClass = (name: PocketName) => {
+    const isClosed = mode === 'play' && choose.closed.value.has(name);
+    return `board-hole${name === into ? ' is-chosen' : ''}${isClosed ? ' is-closed' : ''}`;
+  };
   return (
     <>
       <TableRails frame={frame} diamonds={diamonds} />
       <path class="board-bed" d={bedPath} />
       {pockets.map(({ name, hole }) => (
-        <circle
-          key={name}
-          class={name === into ? 'board-hole is-chosen' : 'board-hole'}
-          {...hole}
-        />
+        <circle key={name} class={holeClass(name)} {...hole} />
       ))}
+      {pockets.map(
+        ({ name, hole }) =>
+          name === into && <circle key={name} class="hole-ring" {...hole} r={hole.r + RING_PX} />,
+      )}
       {noses.map((nose) => (
         <path key={nose} class="board-nose" d={nose} />
       ))}

@@ -32,8 +32,10 @@ interface Press {
   /** The ball pressed, if any, and its centre from the finger, px. */
   readonly ball: BallName | null;
   readonly grip: Point;
-  /** What was in the hand before. */
+  /** What was selected before. */
   readonly selected: BallName | null;
+  /** Whether that is still to be put down: then a tap puts it down, close to another ball too. */
+  readonly isInHand: boolean;
   now: Point;
   isDragging: boolean;
 }
@@ -52,12 +54,10 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
   let frame = 0;
 
   function ballAt(finger: Point): BallName | null {
-    const { balls } = choose.open.peek();
-    const selected = choose.selected.peek();
-    // A ball in the hand is to be put down, close to another too.
-    const isInHand = selected !== null && !balls.some(({ name }) => name === selected);
-    const reachPx = isInHand ? board.size.peek().radiusPx : BALL_REACH_PX;
-    return ballNear(balls, finger, board.map.peek(), reachPx);
+    return ballNear(choose.open.peek().balls, finger, board.map.peek(), BALL_REACH_PX);
+  }
+  function isInHand(selected: BallName | null): boolean {
+    return selected !== null && choose.open.peek().balls.every(({ name }) => name !== selected);
   }
   function dragTo({ ball, now, grip }: Press): void {
     if (ball === null) return;
@@ -85,23 +85,28 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
       const start = within(corner, event);
       const ball = mode() === 'balls' ? ballAt(start) : null;
       const grip = gripOf(ball, start, event.pointerType, choose, board);
+      const selected = choose.selected.peek();
       press = {
         pointerId: event.pointerId,
         corner,
         start,
         ball,
         grip,
-        selected: choose.selected.peek(),
+        selected,
+        isInHand: isInHand(selected),
         now: start,
         isDragging: false,
       };
-      if (ball !== null) choose.select(ball);
+      if (ball !== null && !press.isInHand) choose.select(ball);
     },
     onPointerMove(event) {
       if (press === null || event.pointerId !== press.pointerId) return;
       press.now = within(press.corner, event);
       if (press.ball === null) return;
-      press.isDragging ||= apart(press.now, press.start) > TAP_PX;
+      if (!press.isDragging && apart(press.now, press.start) > TAP_PX) {
+        press.isDragging = true;
+        choose.select(press.ball);
+      }
       if (press.isDragging && frame === 0) frame = requestAnimationFrame(follow);
     },
     onPointerUp(event) {
@@ -111,7 +116,7 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
       if (ended?.isDragging) {
         dragTo(ended);
         choose.endDrag();
-      } else if (ended?.ball === null && apart(ended.now, ended.start) <= TAP_PX) {
+      } else if (ended && isTapOnCloth(ended)) {
         tapped(ended.now, mode(), choose, board, isSnapping());
       }
     },
@@ -133,6 +138,11 @@ function within(corner: Point, { clientX, clientY }: PointerEvent): Point {
 
 function apart(a: Point, b: Point): number {
   return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+/** A ball under the finger was selected as it came down. */
+function isTapOnCloth({ ball, isInHand, now, start }: Press): boolean {
+  return (ball === null || isInHand) && apart(now, start) <= TAP_PX;
 }
 
 /** A finger hides what it holds, a mouse does not. */

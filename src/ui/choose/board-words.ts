@@ -2,7 +2,7 @@ import type { NamedBall } from '../../engine/position/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { FAN_LEAD, fanLine } from './fan-words';
 import { hindranceLines, intentWords } from './shot-words';
-import { acrossWords, ballLabel, capitalised, spotWords } from './table-words';
+import { acrossWords, ballLabel, ballWords, capitalised, spotWords } from './table-words';
 import { wayName } from './way-words';
 
 /** What the drawing shows, in words: balls, what is played, what is in the way, zone and fan. */
@@ -10,6 +10,7 @@ export function boardWords(choose: ChooseModel): string {
   return [
     'Table from above',
     ...ballLines(choose),
+    ...frozenLines(choose),
     ...intentLines(choose),
     ...zoneLines(choose),
     ...fanLines(choose),
@@ -22,6 +23,12 @@ function ballLines({ open, shape }: ChooseModel): readonly string[] {
   return [...balls]
     .sort((a, b) => order(a) - order(b))
     .map((ball) => `${capitalised(ballLabel(ball.name))} ${spotWords(ball, shape.value)}`);
+}
+
+function frozenLines({ frozenPairs }: ChooseModel): readonly string[] {
+  return frozenPairs.value.map(
+    ([one, other]) => `${capitalised(ballWords(one))} is frozen to ${ballWords(other)}`,
+  );
 }
 
 function order({ name }: NamedBall): number {

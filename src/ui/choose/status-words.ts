@@ -1,5 +1,6 @@
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Preferences } from '../../store/records';
+import { besideWords } from './beside-words';
 import type { ChooseMode } from './choose-mode';
 import { hindranceLines, intentWords, lieWords } from './shot-words';
 import { acrossWords, ballLabel, capitalised, spotWords } from './table-words';
@@ -32,12 +33,14 @@ function noShotMessage({ shot }: ChooseModel, mode: ChooseMode): string | null {
   return mode === 'balls' || mode === 'zone' || now === null || now.ok ? null : now.message;
 }
 
-function ballStatus({ selected, open, shape }: ChooseModel): string {
+function ballStatus({ selected, open, shape, neighbours }: ChooseModel): string {
   const name = selected.value;
   if (name === null) return 'Pick a ball below, then tap the table.';
   const ball = open.value.balls.find((one) => one.name === name);
   if (!ball) return `Tap the table to put the ${ballLabel(name)} down.`;
-  return `${capitalised(ballLabel(name))}: ${spotWords(ball, shape.value)}.`;
+  const beside = besideWords(neighbours.value);
+  const spot = spotWords(ball, shape.value);
+  return `${capitalised(ballLabel(name))}: ${beside === '' ? spot : `${beside}; ${spot}`}.`;
 }
 
 function zoneStatus({ open, shape }: ChooseModel): string {

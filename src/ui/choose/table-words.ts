@@ -4,13 +4,24 @@ import type { PocketName } from '../../engine/table/pocket-shape';
 /** Diamonds along a table. */
 const ALONG = 8;
 
-export const POCKET_NAMES: readonly PocketName[] = [
+/** Row by row as they lie on the drawing, its break end below. */
+export const POCKETS_UPRIGHT: readonly PocketName[] = [
   'far-left',
   'far-right',
   'middle-left',
   'middle-right',
   'near-left',
   'near-right',
+];
+
+/** The same with the break end on the left. */
+export const POCKETS_TURNED: readonly PocketName[] = [
+  'near-left',
+  'middle-left',
+  'far-left',
+  'near-right',
+  'middle-right',
+  'far-right',
 ];
 
 /** As seen from the break end: "far right". */

@@ -6,19 +6,26 @@ import './HoldButton.css';
 interface Props {
   readonly model: Pick<ShotModel, 'beginGesture' | 'endGesture'>;
   readonly label: string;
+  readonly isDisabled?: boolean;
   step(coarse: boolean): void;
   readonly children: ComponentChildren;
 }
 
 /** A big button that steps when pressed and keeps stepping while held. */
-export function HoldButton({ model, label, step, children }: Props) {
+export function HoldButton({ model, label, isDisabled = false, step, children }: Props) {
   const handlers = useHoldRepeat({
     begin: model.beginGesture,
     step,
     end: (cancelled) => model.endGesture(cancelled),
   });
   return (
-    <button type="button" class="button hold-button" aria-label={label} {...handlers}>
+    <button
+      type="button"
+      class="button hold-button"
+      aria-label={label}
+      disabled={isDisabled}
+      {...handlers}
+    >
       {children}
     </button>
   );

@@ -41,6 +41,16 @@ describe.each([
   });
 });
 
+it('has a white cue ball with a dark rim in either theme', () => {
+  const rgb = (name: string) => rgbOf(dark?.get(name));
+  expect(Math.min(...rgb('--ball'))).toBeGreaterThan(240);
+  expect(contrastRatio(rgb('--ball'), rgb('--ball-rim'))).toBeGreaterThan(7);
+  for (const name of ['--ball', '--ball-rim']) expect(light?.has(name)).toBe(false);
+  // The rim shows on a light table, the ball itself on a dark one.
+  expect(contrastRatio(rgb('--ball-rim'), rgbOf(light?.get('--slate')))).toBeGreaterThan(3);
+  expect(contrastRatio(rgb('--ball'), rgbOf(dark?.get('--slate')))).toBeGreaterThan(3);
+});
+
 it('is the light one on a phone that asks for light', () => {
   expect(light?.size).toBeGreaterThan(8);
   expect(system).toEqual(light);

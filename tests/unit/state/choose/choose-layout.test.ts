@@ -37,7 +37,8 @@ describe('laying balls', () => {
 
   it('keeps a ball out of others and on the bed', async () => {
     const { model } = await openChoose();
-    model.place(5, 0.25, 0.59, false);
+    model.drag(5, 0.25, 0.59);
+    model.endDrag();
     const [five, three] = [model.ballAt(5), model.ballAt(3)];
     if (!five || !three) throw new Error('both lie on the table');
     expect(Math.hypot(five.xM - three.xM, five.yM - three.yM)).toBeCloseTo(WIDTH_M, 6);

@@ -65,6 +65,28 @@ describe('a finger on the table', () => {
     expect(choose.ballAt(4)?.yM).toBeCloseTo(-0.4, 9);
   });
 
+  it('puts a ball in the hand down rather than take up one beside the finger', () => {
+    const { choose, tap, pointOf } = setUp('balls');
+    choose.select(4);
+    tap(pointOf(8));
+    expect(choose.selected.value).toBe(4);
+    expect(choose.ballAt(4)).not.toBeNull();
+  });
+
+  it('drags the ball under the finger even so', async () => {
+    const { choose, send, pointOf } = setUp('balls');
+    choose.select(4);
+    const { x, y } = pointOf(8);
+    send('pointerdown', x, y);
+    expect(choose.selected.value).toBe(4);
+    send('pointermove', x + 40, y);
+    await frame();
+    send('pointerup', x + 40, y);
+    expect(choose.selected.value).toBe(8);
+    expect(pointOf(8).x).toBeCloseTo(x + 40, 6);
+    expect(choose.ballAt(4)).toBeNull();
+  });
+
   it('puts it down close to another ball as well', () => {
     const { choose, tap } = setUp('balls');
     const eight = choose.ballAt(8) ?? { xM: 0, yM: 0 };

@@ -28,6 +28,41 @@ describe('laying balls by buttons', () => {
     await expect.poll(line).toBe('5 ball: 4.0 diamonds up, 2.0 from the left.');
   });
 
+  it('says first what the selected ball touches', async () => {
+    const { choose, neighbours, container } = openChoose();
+    neighbours.value = [{ what: 12, gapM: 0, isFrozen: true }];
+    choose.select(11);
+    await expect
+      .poll(() => container.querySelector('.status-line p')?.textContent)
+      .toMatch(/^11 ball: frozen to the 12; \d/);
+  });
+
+  it('greys the arrows while there is nothing to move', async () => {
+    const { choose } = openChoose();
+    const isGrey = () => screen.getByRole('button', { name: 'Move ball up' }).matches(':disabled');
+    expect(isGrey()).toBe(true);
+    choose.select(8);
+    await expect.poll(isGrey).toBe(false);
+    choose.takeOff(8);
+    await expect.poll(isGrey).toBe(true);
+  });
+
+  it('lets go of the selected ball when Balls is left', async () => {
+    const { choose, router } = openChoose();
+    choose.select(8);
+    router.open('play');
+    await expect.poll(() => choose.selected.value).toBeNull();
+  });
+
+  it('draws every number above every ball', () => {
+    const { container } = openChoose();
+    const marks = [...container.querySelectorAll('.ball-body, .ball-number')];
+    const lastDisc = marks.findLastIndex((mark) => mark.matches('.ball-body'));
+    const firstNumber = marks.findIndex((mark) => mark.matches('.ball-number'));
+    expect(firstNumber).toBeGreaterThan(lastDisc);
+    expect(container.querySelectorAll('.frozen-bar')).toHaveLength(1);
+  });
+
   it('freezes the selected ball and takes it off', async () => {
     const { choose } = openChoose();
     choose.select(8);
@@ -95,6 +130,41 @@ describe('choosing what to play', () => {
     await expect
       .poll(() => container.querySelector('.status-line p')?.textContent)
       .toMatch(/^The 8 into the middle left pocket: cut/);
+  });
+
+  it('marks the pockets that the ball cannot go into, and still takes them', async () => {
+    const { choose, closed, container } = openChoose('#choose/play');
+    closed.value = new Map([
+      ['near-left', 'too-thin'],
+      ['far-left', 'pocket-closed'],
+    ]);
+    await expect.poll(() => container.querySelectorAll('.board-hole.is-closed').length).toBe(2);
+    expect(screen.queryByRole('button', { name: /far left pocket, no way in/ })).not.toBeNull();
+    press('Into the near left pocket, too thin');
+    expect(choose.open.value.intent.pocket).toBe('near-left');
+  });
+
+  it('lists the pockets as the table lies: here the break end is on the left', () => {
+    const { container } = openChoose('#choose/play');
+    const names = [...container.querySelectorAll('.pockets button')].map((one) => one.textContent);
+    expect(names.join()).toBe('near left,middle left,far left,near right,middle right,far right');
+  });
+
+  it.each(['#choose/play', '#choose/ways'])('leads from an empty table at %s to Balls', (hash) => {
+    openChoose(hash, EMPTY);
+    press('Put the balls down');
+    expect(location.hash).toBe('#choose');
+  });
+
+  it('leads from Ways without a shot to Play', async () => {
+    const { choose } = openChoose('#choose/ways');
+    expect(screen.queryByRole('button', { name: 'Choose ball and pocket' })).toBeNull();
+    choose.playInto(null);
+    await expect
+      .poll(() => screen.queryByRole('button', { name: 'Choose ball and pocket' }))
+      .toBeTruthy();
+    press('Choose ball and pocket');
+    expect(location.hash).toBe('#choose/play');
   });
 
   it('tells in words what is in the way', async () => {

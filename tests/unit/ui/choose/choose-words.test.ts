@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { FanPlay, RankedWay } from '../../../../src/engine/options/ranked-way';
+import type { Neighbour } from '../../../../src/engine/position/neighbours';
 import type { PositionShot } from '../../../../src/engine/position/position';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
+import { besideWords } from '../../../../src/ui/choose/beside-words';
 import { boardWords } from '../../../../src/ui/choose/board-words';
 import { fanLine } from '../../../../src/ui/choose/fan-words';
 import { hindranceLines, intentWords, lieWords } from '../../../../src/ui/choose/shot-words';
@@ -90,6 +92,21 @@ describe('words for a table', () => {
     [1, '100 %'],
   ])('tell a share of %d as %s', (share, words) => {
     expect(percentWords(share)).toBe(words);
+  });
+});
+
+describe('words for what lies beside a ball', () => {
+  const near = (what: Neighbour['what'], gapM: number) => ({ what, gapM, isFrozen: gapM === 0 });
+
+  it.each([
+    [[], ''],
+    [[near(4, 0), near(9, 0.01)], 'frozen to the 4'],
+    [[near('cue', 0), near('cushion', 0)], 'frozen to the cue ball and the cushion'],
+    [[near(4, 0.0021), near('cushion', 0.02)], '2 mm from the 4'],
+    [[near('cushion', 0.0004)], '0.4 mm from the cushion'],
+    [[near(4, 0.3)], ''],
+  ])('%j: %s', (nearestFirst, words) => {
+    expect(besideWords(nearestFirst)).toBe(words);
   });
 });
 
@@ -215,6 +232,7 @@ describe('the drawing in words', () => {
     const words = boardWords(fakeChoose().choose);
     expect(words).toContain('Cue ball 2.4 diamonds up, 1.1 from the left');
     expect(words).toContain('12 ball');
+    expect(words).toContain('The 11 is frozen to the 12');
     expect(words).toContain('The 3 into the far right pocket');
     expect(words).toContain(
       'Zone for the cue ball 3.4 diamonds up, 1.4 from the left, 50 cm across',

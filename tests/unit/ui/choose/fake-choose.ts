@@ -1,11 +1,15 @@
 import { computed, signal } from '@preact/signals';
+import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
 import type { FanPlay, RankedWay } from '../../../../src/engine/options/ranked-way';
+import type { WhyClosed } from '../../../../src/engine/position/closed-pockets';
+import { frozenPairs, type Neighbour } from '../../../../src/engine/position/neighbours';
 import type {
   BallName,
   NamedBall,
   NoShot,
   PositionShot,
 } from '../../../../src/engine/position/position';
+import type { PocketName } from '../../../../src/engine/table/pocket-shape';
 import type { ChooseModel, Comparison } from '../../../../src/state/choose/choose-model';
 import type { SavedPosition } from '../../../../src/store/saved-position';
 import { comparisonOf, fanOf, SHAPE, shotFrom } from './invented-ways';
@@ -64,6 +68,8 @@ export function fakeChoose(first: SavedPosition = CUT) {
   const problem = signal<string | null>(null);
   const hindered = signal<Partial<PositionShot>>({});
   const refusal = signal<NoShot | null>(null);
+  const neighbours = signal<readonly Neighbour[]>([]);
+  const closed = signal<ReadonlyMap<PocketName, WhyClosed>>(new Map());
   const sent = signal<RankedWay | null>(null);
   const counts = { drags: 0, endDrags: 0 };
   let removed: SavedPosition | null = null;
@@ -116,6 +122,9 @@ export function fakeChoose(first: SavedPosition = CUT) {
     saved,
     open,
     selected,
+    neighbours,
+    frozenPairs: computed(() => frozenPairs(open.value.balls, DEFAULT_KIT)),
+    closed,
     canUndo: computed(() => past.value.length > 0),
     canRedo: computed(() => future.value.length > 0),
     shot,
@@ -128,6 +137,7 @@ export function fakeChoose(first: SavedPosition = CUT) {
       selected.value = name;
     },
     place: (name, xM, yM) => edit({ balls: withBall({ name, xM, yM }) }),
+    putDown: (name) => edit({ balls: withBall({ name, xM: 0, yM: 0 }) }),
     drag(name, xM, yM) {
       counts.drags++;
       if (!isDragging) edit({});
@@ -153,7 +163,7 @@ export function fakeChoose(first: SavedPosition = CUT) {
     },
     freeze: (name) => edit({ balls: withBall({ name, xM: 0.6, yM: ballOf(name)?.yM ?? 0 }) }),
     takeOff: (name) => edit({ balls: open.peek().balls.filter((one) => one.name !== name) }),
-    ballAt: ballOf,
+    ballAt: (name) => open.value.balls.find((one) => one.name === name) ?? null,
     undo: () => step(past, future),
     redo: () => step(future, past),
     playBall(ball) {
@@ -222,5 +232,5 @@ export function fakeChoose(first: SavedPosition = CUT) {
     },
     flush: async () => {},
   };
-  return { choose, comparison, problem, hindered, refusal, sent, counts };
+  return { choose, comparison, problem, hindered, refusal, neighbours, closed, sent, counts };
 }
