@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { preact } from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { type ManifestOptions, VitePWA } from 'vite-plugin-pwa';
+import release from './package.json' with { type: 'json' };
 
 /** The slate behind everything; index.html paints the first frame in it too. */
 const SLATE = '#12161a';
@@ -106,7 +107,10 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
-  define: { 'import.meta.env.LEEWAY_SELF_DESTROYING': JSON.stringify(selfDestroying) },
+  define: {
+    'import.meta.env.LEEWAY_SELF_DESTROYING': JSON.stringify(selfDestroying),
+    'import.meta.env.LEEWAY_VERSION': JSON.stringify(release.version),
+  },
   plugins: [
     preact(),
     contentSecurityPolicy(),

@@ -30,6 +30,7 @@ import { createShotModel } from './state/shot-model';
 import { createStorageNotices } from './state/storage-notices';
 import { findDigest } from './store/backup/find-digest';
 import { createStore } from './store/create-store';
+import { notedText } from './store/noted-text';
 import { onPageGone, onPageHide } from './store/on-page-hide';
 import { App } from './ui/App';
 import { createLaterAtRest } from './ui/later-at-rest';
@@ -113,6 +114,14 @@ const backup = createBackupModel({
   places,
 });
 
+const repair = createRepairModel({
+  drop: dropStoredApp,
+  flush,
+  reload,
+  done: notedText(() => globalThis.sessionStorage ?? null, 'leeway.repaired'),
+  now: Date.now,
+});
+
 const install = createInstallModel({
   page: window,
   findStorage,
@@ -157,7 +166,7 @@ render(
       effects: computed(() => kitEffects(knownKit.value, solveAim)),
       measure,
       backup,
-      repair: createRepairModel({ drop: dropStoredApp, flush, reload }),
+      repair,
       sensors: { awake: createAwakeModel(window), nowMs: Date.now },
       install,
       desk,

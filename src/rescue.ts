@@ -11,7 +11,7 @@ const output = rescue?.querySelector('output');
 async function repair(): Promise<void> {
   if (!button || !output) return;
   button.disabled = true;
-  output.textContent = 'Asking the server…';
+  output.textContent = 'Fetching…';
   const outcome = await dropStoredApp();
   if (outcome === 'dropped') return location.reload();
   output.textContent = NOT_DROPPED[outcome];

@@ -6,7 +6,8 @@ const MESSAGES: Readonly<Record<StoreNoticeKind, string>> = {
   replaced: 'A backup was brought in in another tab: reload this page.',
   closed: 'The browser closed the storage; it opens again by itself.',
   'not-kept': 'This browser gives no storage here: nothing outlives this visit.',
-  'not-opened': 'What is kept here did not open. Readings wait aside: reload.',
+  'not-opened':
+    'What is kept here did not open. Readings wait aside: reload, or close and reopen the browser.',
   full: 'The storage of this browser is full.',
   'write-failed': 'The storage of this browser does not answer.',
   mended: 'Something kept here was damaged. It is set aside as it was found.',

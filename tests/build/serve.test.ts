@@ -5,15 +5,15 @@ import { createInterface } from 'node:readline';
 import type { Readable } from 'node:stream';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type StaticServer, startStaticServer } from '../harness/static-server';
-import { shipped } from './dist';
+import { bytesOf, shipped } from './dist';
 
 describe('the static server', () => {
   let server: StaticServer | undefined;
   afterEach(() => server?.stop());
 
-  async function ask(path: string, basePath = '/some/where/') {
+  async function ask(path: string, basePath = '/some/where/', headers = {}) {
     server = await startStaticServer({ folder: 'dist', basePath });
-    return fetch(server.origin + path, { redirect: 'manual' });
+    return fetch(server.origin + path, { redirect: 'manual', headers });
   }
 
   it('serves the app below its base path and nowhere else', async () => {
@@ -54,12 +54,33 @@ describe('the static server', () => {
     expect(headers.get('content-type')).toBe('text/javascript; charset=utf-8');
   });
 
+  it.each(['index.html', 'sw.js', 'manifest.webmanifest'])(
+    'packs %s for a browser that unpacks it, and the text is the same',
+    async (file) => {
+      const packed = await ask(`/${file}`, '/', { 'accept-encoding': 'br, gzip;q=0.8' });
+      expect(packed.headers.get('content-encoding')).toBe('gzip');
+      expect(Number(packed.headers.get('content-length'))).toBeLessThan(bytesOf(file).length);
+      expect(packed.headers.get('vary')).toBe('Accept-Encoding');
+      expect(await packed.text()).toBe(bytesOf(file).toString());
+    },
+  );
+
+  it.each([
+    ['sw.js', 'identity'],
+    ['sw.js', 'gzip;q=0, br'],
+    ['icons/icon-192.png', 'gzip'],
+  ])('sends %s as it is where %s is asked for', async (file, coding) => {
+    const { headers } = await ask(`/${file}`, '/', { 'accept-encoding': coding });
+    expect(headers.get('content-encoding')).toBeNull();
+    expect(Number(headers.get('content-length'))).toBe(bytesOf(file).length);
+  });
+
   it('can be stopped in the middle of a kept-alive connection, and its port taken again', async () => {
     await (await ask('/some/where/')).text();
     const { port } = server as StaticServer;
     await server?.stop();
     server = await startStaticServer({ folder: 'dist', port });
-    expect((await fetch(server.url)).status).toBe(200);
+    expect(await statusOfRawPath(port, '/')).toBe(200);
   });
 });
 

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { buildAnew } from '../harness/build-anew';
 import { deriveVersion } from '../harness/derive-version';
+import { outOfSight } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
 import { putRawRows, readRawDatabase } from '../harness/raw-database';
 import { tapButton } from '../harness/thumb';
@@ -80,10 +81,18 @@ describe('a stored app with a file ruined', () => {
     const second = await openTab(app.context, `${app.server.url}#kit/cues`);
     const before = await readRawDatabase(page);
     const counts = [page, second].map(countLoads);
+    const told = page.getByText(
+      /^✓ The app is fresh \(\d+\.\d+\.\d+, .+\); all you keep is here\.$/,
+    );
+    expect(await told.count()).toBe(0);
+    const isAtWork = page.getByText('Fetching…').waitFor();
     await page.getByRole('button', { name: 'Repair the app' }).click();
+    await isAtWork;
     for (const tab of [page, second]) {
       await expect.poll(() => isRuined(tab).catch(() => true), PATIENT).toBe(false);
     }
+    await told.waitFor();
+    expect(await outOfSight(page, ['.about-text [role="status"]'])).toEqual([]);
     await untilOfflineReady(page);
     await page.waitForTimeout(1000);
     expect(counts.map(({ loads }) => loads)).toEqual([1, 1]);
@@ -94,6 +103,7 @@ describe('a stored app with a file ruined', () => {
     await page.reload();
     await untilRendered(page);
     expect(await isRuined(page)).toBe(false);
+    expect(await told.count()).toBe(0);
     expect(app.guard.problems).toEqual([]);
   });
 

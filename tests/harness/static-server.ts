@@ -2,6 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join, normalize, sep } from 'node:path';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 import { contentType } from './content-type';
 
 export interface StaticServerOptions {
@@ -28,12 +30,15 @@ export interface StaticServer {
   stop(): Promise<void>;
 }
 
+/** Media types of text; pictures are packed as they are. */
+const PACKABLE = /^text|json|svg/;
+
 /** Files whose name carries a hash of their content never change. */
 const HASHED = /^assets[/\\].+-[\w-]{8}\.\w+$/;
 
 /**
  * A plain host of static files, as strict as a good one: a missing file is a 404, never the page
- * instead; only hashed files may be cached without asking again.
+ * instead; only hashed files may be cached without asking again; text is packed for whoever unpacks it.
  *
  * @throws whatever `listen` does, `EADDRINUSE` for a taken port.
  */
@@ -89,13 +94,22 @@ async function answer(
     response.writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' }).end('Not found\n');
     return;
   }
+  const isPacked = PACKABLE.test(contentType(file)) && takesGzip(request);
+  const sent = isPacked ? await promisify(gzip)(body) : body;
   response.writeHead(200, {
     'Content-Type': contentType(file),
-    'Content-Length': body.length,
+    'Content-Length': sent.length,
+    ...(isPacked && { 'Content-Encoding': 'gzip' }),
+    Vary: 'Accept-Encoding',
     'Cache-Control': HASHED.test(file) ? 'public, max-age=31536000, immutable' : 'no-cache',
     'X-Content-Type-Options': 'nosniff',
   });
-  response.end(request.method === 'HEAD' ? undefined : body);
+  response.end(request.method === 'HEAD' ? undefined : sent);
+}
+
+/** Whether a client says that it can unpack, and not that it would rather not. */
+function takesGzip({ headers }: IncomingMessage): boolean {
+  return /\bgzip\b(?!\s*;\s*q=0(\.0*)?\s*(,|$))/.test(`${headers['accept-encoding'] ?? ''}`);
 }
 
 /** The decoded path of a request, or undefined where it is not one. */

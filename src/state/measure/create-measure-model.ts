@@ -8,7 +8,7 @@ import { steady } from '../steady';
 import { createAttemptChanges } from './attempt-changes';
 import { progressOf } from './attempt-progress';
 import { attemptsOfKit, lastReadAt, newestUnfinished } from './attempts-of-kit';
-import { buttHeightToRaise, USUAL_CUE_LENGTH_M } from './butt-height';
+import { buttHeightToRaise, elevationFarOff, USUAL_CUE_LENGTH_M } from './butt-height';
 import { createCueLengths } from './cue-lengths';
 import type { WorkOut } from './find-priors';
 import { createKeptAttempts } from './kept-attempts';
@@ -80,6 +80,12 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
     buttHeightM(id) {
       const attempt = kept.find(id);
       return attempt && buttHeightToRaise(attempt, sizesOf(attempt), lengths.of(attempt));
+    },
+    elevationFarOff(id, buttHeightM) {
+      const attempt = kept.find(id);
+      return (
+        attempt && elevationFarOff(attempt, buttHeightM, sizesOf(attempt), lengths.of(attempt))
+      );
     },
     ...createAttemptChanges({
       kept,

@@ -19,8 +19,6 @@ export interface TrialOffer {
   readonly trial: TrialName;
   readonly shot: TrialShot;
   readonly done: number;
-  /** Place among all trials by what it would teach per stroke: 0 is the best. */
-  readonly rank: number;
 }
 
 /** What was measured of the kit in play, and the measuring itself. */
@@ -37,7 +35,7 @@ export interface MeasureModel {
   readonly before: ReadonlySignal<KitKnowledge>;
   /** What is known of it now; the same as before where nothing was read. */
   readonly knowledge: ReadonlySignal<KitKnowledge>;
-  /** Every trial, the one that teaches most first. */
+  /** Every trial, the one to do next first. */
   readonly offers: ReadonlySignal<readonly TrialOffer[]>;
   /** When a reading of the kit in play was last taken; null: never. */
   readonly lastReadAtMs: ReadonlySignal<number | null>;
@@ -48,6 +46,8 @@ export interface MeasureModel {
   cueLengthM(id: string): number;
   /** How high above the cloth the middle of the butt is to be raised for an attempt, m. */
   buttHeightM(id: string): number | null;
+  /** The elevation that a butt's height tells, rad, where it is far from the one asked for. */
+  elevationFarOff(id: string, buttHeightM: number): number | null;
   /** Says how long the cue of an attempt is, m. */
   setCueLength(id: string, lengthM: number): EditResult;
   /** Begins an attempt, kept from now on, and returns its id. */

@@ -1,7 +1,7 @@
 import type { AppModels } from '../app-models';
 import { InstallHelp } from '../install/InstallHelp';
 import { PanelHeader } from './PanelHeader';
-import { RepairPart } from './RepairPart';
+import { Repaired, RepairPart } from './RepairPart';
 
 /** What a newcomer to the pictures and the words needs, and no more. */
 const WORDS = [
@@ -42,6 +42,7 @@ export function AboutPanel({ app }: { app: AppModels }) {
     <>
       <PanelHeader router={app.router} title="About Leeway" />
       <div class="about-text">
+        <Repaired repair={app.repair} />
         <p>
           Leeway works out where to point the cue when a shot carries side: how far the cue ball
           squirts, how far it swerves, and how far the object ball is thrown.

@@ -18,9 +18,19 @@ export function RepairPart({ repair }: { repair: RepairModel }) {
       >
         Repair the app
       </button>
-      <output class="place-problem">
-        {isWorking ? 'Asking the server…' : repair.problem.value}
-      </output>
+      <output class="place-problem">{isWorking ? 'Fetching…' : repair.problem.value}</output>
     </>
+  );
+}
+
+/** Says after a repair that it was done: the page it brings looks like the one before. */
+export function Repaired({ repair }: { repair: RepairModel }) {
+  if (repair.doneAtMs === null) return null;
+  const time = new Date(repair.doneAtMs).toLocaleTimeString([], { timeStyle: 'short' });
+  return (
+    <p class="place-problem" role="status">
+      <span aria-hidden="true">✓</span> The app is fresh ({import.meta.env.LEEWAY_VERSION}, {time});
+      all you keep is here.
+    </p>
   );
 }

@@ -1,9 +1,10 @@
 import type { ComponentChildren, RefObject } from 'preact';
 import { ButtDrawing } from './ButtDrawing';
 import { buttTarget } from './butt-target';
+import { RaisedWarning } from './RaisedWarning';
 import { StepControl } from './StepControl';
 import type { StepProps } from './step-props';
-import { RAISED_WARNING, stepWords } from './step-words';
+import { stepWords } from './step-words';
 import { TipCard } from './TipCard';
 import { TrialDrawing } from './TrialDrawing';
 import { TrialLensDrawing } from './TrialLensDrawing';
@@ -51,11 +52,7 @@ export function AttemptStep(props: Props) {
         {showsTip && <TipCard app={app} shot={shot} />}
       </div>
       <div class="attempt-control">
-        {isRaised && (
-          <p class="attempt-warning">
-            <span aria-hidden="true">⚠</span> {RAISED_WARNING}
-          </p>
-        )}
+        {isRaised && <RaisedWarning />}
         {app.sensors.awake.mayGoDark.value && isSetUp && (
           <p class="attempt-note">Your screen may go dark: tap it now and then.</p>
         )}

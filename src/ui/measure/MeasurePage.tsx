@@ -10,7 +10,7 @@ import { SurenessList } from './SurenessList';
 import { TrialRows } from './TrialRows';
 import { UnfinishedRow } from './UnfinishedRow';
 
-/** What is known of the kit in play, the shot that teaches most, and all that was taken down. */
+/** What to do next, what is known of the kit in play, and all that was taken down. */
 export function MeasurePage({ app }: { app: AppModels }) {
   const { measure, router } = app;
   return (
@@ -18,6 +18,7 @@ export function MeasurePage({ app }: { app: AppModels }) {
       <PanelHeader router={router} title="Measure" />
       <UnfinishedRow app={app} />
       <NextShot app={app} />
+      <TrialRows app={app} />
       <InstallHint app={app} />
       <section class="measure-part" aria-labelledby="how-sure">
         <h2 id="how-sure">How sure now</h2>
@@ -31,7 +32,6 @@ export function MeasurePage({ app }: { app: AppModels }) {
         </p>
       </section>
       <AdviceLines app={app} />
-      <TrialRows app={app} />
       <AttemptList app={app} />
     </>
   );

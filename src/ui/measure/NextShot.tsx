@@ -1,9 +1,10 @@
 import type { AppModels } from '../app-models';
 import { lessonOf } from './lesson-of';
+import { RaisedWarning } from './RaisedWarning';
 import { TrialDrawing } from './TrialDrawing';
 import { quantityName, shotName, TRIAL_FACTS } from './trial-words';
 
-/** The one shot that teaches most: drawn, told in a line, and begun by one button. */
+/** The one shot to do next: drawn, told in a line, and begun by one button. */
 export function NextShot({ app }: { app: AppModels }) {
   const { measure, router, desk } = app;
   const [best] = measure.offers.value;
@@ -19,6 +20,7 @@ export function NextShot({ app }: { app: AppModels }) {
           <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
           {TRIAL_FACTS[trial].takes}.
         </p>
+        {trial === 'curve' && <RaisedWarning />}
         <button
           type="button"
           class="button button-main"

@@ -1,5 +1,6 @@
 import type { TrialOffer } from '../../state/measure/measure-model';
 import type { AppModels } from '../app-models';
+import { RaisedWarning } from './RaisedWarning';
 import { shotName, TRIAL_FACTS } from './trial-words';
 
 /** Every other trial: what it teaches, how often it was done, how long it takes. */
@@ -34,6 +35,7 @@ function TrialRow({ app, offer }: { app: AppModels; offer: TrialOffer }) {
       <span class="shelf-effect">Tells {teaches}.</span>{' '}
       <span class="shelf-origin">
         {doneWords(done)}, {takes}
+        {trial === 'curve' && <RaisedWarning />}
       </span>
       <span class="shelf-arrow" aria-hidden="true">
         ›

@@ -22,10 +22,6 @@ export interface WordsContext {
   readonly buttHeight: string;
 }
 
-/** Said wherever a cue is raised. */
-export const RAISED_WARNING =
-  'A raised cue can tear cloth or send the ball off the table: ask first.';
-
 /** Everything a player needs for one step, with nothing read before. */
 export function stepWords(shot: TrialShot, { name }: TrialStep, context: WordsContext): StepWords {
   switch (name) {

@@ -1,4 +1,5 @@
 import type { AttemptProgress } from '../../state/measure/measure-model';
+import { buttQuery } from './butt-query';
 import { ENTRY_SPECS, type EntrySpec, entryInSi, openingUnit } from './entry-specs';
 import {
   draftText,
@@ -22,7 +23,7 @@ export interface Entry {
   /** Puts a tapped time there. */
   setTapped(seconds: number): void;
   clear(): void;
-  /** Takes what stands there, or says what is wrong with it. */
+  /** Takes what stands there, or says what is wrong with it; what it asks about, the second time. */
   submit(): void;
 }
 
@@ -37,6 +38,10 @@ export function useEntry({ app, session, attempt, step, problem }: StepProps): E
   const keep = (next: KeypadDraft) => {
     problem.value = '';
     measure.type(attempt.id, draftText(next));
+  };
+  const take = (inSi: number) => {
+    const entered = measure.enter(attempt.id, inSi);
+    problem.value = entered.ok ? '' : entered.problem;
   };
 
   return {
@@ -59,8 +64,9 @@ export function useEntry({ app, session, attempt, step, problem }: StepProps): E
         problem.value = `Say which way: ${spec.ways[0]} or ${spec.ways[1]}.`;
       } else {
         const inSi = entryInSi(name, value.value, draft.unit, entryTable(app, attempt));
-        const entered = measure.enter(attempt.id, inSi);
-        problem.value = entered.ok ? '' : entered.problem;
+        const query = name === 'butt' ? buttQuery(app, attempt, inSi, draft) : null;
+        if (query === null || problem.value === query) take(inSi);
+        else problem.value = query;
       }
     },
   };

@@ -192,6 +192,5 @@ describe('what is known of the kit in play', () => {
       'throw',
     ]);
     expect(offers.value.find(({ trial }) => trial === 'line')?.done).toBe(3);
-    expect(offers.value.map(({ rank }) => rank)).toEqual([0, 1, 2, 3, 4, 5, 6]);
   }, 60_000);
 });

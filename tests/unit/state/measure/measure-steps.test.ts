@@ -194,6 +194,17 @@ describe('the butt of a raised cue', () => {
     expect(measure.buttHeightM('gone')).toBeNull();
   });
 
+  it('tells the elevation of a height that is far from the one wanted, and of no other', async () => {
+    const { measure, id } = await atButt();
+    // 0.2 rad is 11½°; 5 cm make a cue of a metre and a half all but level, 80 cm raise it by 31°.
+    expect(measure.elevationFarOff(id, 0.05)).toBeCloseTo((0.05 - 0.028575) / 1.5, 2);
+    expect(measure.elevationFarOff(id, 0.8)).toBeCloseTo(Math.asin((0.8 - 0.028575) / 1.5), 1);
+    for (const heightM of [0.26, 0.33, 0.4]) {
+      expect(measure.elevationFarOff(id, heightM)).toBeNull();
+    }
+    expect(measure.elevationFarOff('gone', 0.05)).toBeNull();
+  });
+
   it('is refused below the tip and beyond 45°, and so is a length no cue has', async () => {
     const { measure, id } = await atButt();
     for (const heightM of [0.01, 1.15, 1.3, -1]) {

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import type { FitReport } from '../../../../src/engine/fit/fit-report';
 import type { Lesson } from '../../../../src/engine/fit/next-shot';
 import { shotsToDo } from '../../../../src/engine/fit/shots-to-do';
 import { TRIAL_NAMES, type TrialName } from '../../../../src/engine/fit/trial-shot';
 import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
 import { UNMEASURED } from '../../../../src/engine/room/kit-spread';
+import { freshAttempt } from '../../../../src/state/measure/fresh-attempt';
+import type { AttemptProgress } from '../../../../src/state/measure/measure-model';
 import { trialOffers } from '../../../../src/state/measure/trial-offers';
+import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
 import { inventedReport, LINE } from './open-measure';
 
 const BED = { lengthM: 2.54, ballRadiusM: 0.028575 };
@@ -25,24 +29,68 @@ const lesson = (trial: TrialName, worth: number): Lesson => ({
   teaches: 'massRatio',
 });
 
+/** A report by which these teach most, in that order. */
+function reportOf(lessons: readonly Lesson[]): FitReport {
+  const parts = { cue: 'c', cloth: 'd', balls: 'b', table: 't' };
+  const empty = inventedReport({
+    shots: [],
+    prior: { parts, kit: DEFAULT_KIT, spread: UNMEASURED },
+    scatter: { directionRad: 0.01, tipM: 0.001, elevationRad: 0.01, speedShare: 0.1 },
+    aims: [],
+    candidates: [],
+  });
+  return { ...empty, lessons };
+}
+
+const CHOICE = { cues: 'c', cloths: 'd', balls: 'b', tables: 't' };
+
+/** Each of these trials, begun, and as far as these tests look, done. */
+const doneOnce = (...trials: readonly TrialName[]): AttemptProgress[] =>
+  trials.map((trial) => ({
+    attempt: freshAttempt(lastOf(trial), CHOICE, trial, 0),
+    steps: [],
+    now: null,
+  }));
+
+const RAISED_FIRST = reportOf([lesson('curve', 3), lesson('stop', 2), lesson('line', 1)]);
+const trialsOf = (...given: Parameters<typeof trialOffers>) =>
+  trialOffers(...given).map(({ trial }) => trial);
+
 describe('the trials on offer', () => {
-  it('are all of them, in their usual order, before anything is known', () => {
-    const offers = trialOffers(BED, null, []);
-    expect(offers.map(({ trial }) => trial)).toEqual(TRIAL_NAMES);
-    expect(offers.map(({ rank }) => rank)).toEqual([0, 1, 2, 3, 4, 5, 6]);
+  it('are all of them before anything is known: the simple ones first, the raised cue last', () => {
+    const trials = trialsOf(BED, null, []);
+    expect(trials).toEqual(['line', 'coast', 'throw', 'stop', 'pivot', 'speed', 'curve']);
+    expect([...trials].sort()).toEqual([...TRIAL_NAMES].sort());
   });
 
-  it('have those that teach most first, by the shot that does, and the rest after', () => {
-    const lessons = [lesson('stop', 3), lesson('line', 2), { ...lesson('stop', 1), shot: LINE }];
-    const parts = { cue: 'c', cloth: 'd', balls: 'b', table: 't' };
-    const empty = inventedReport({
-      shots: [],
-      prior: { parts, kit: DEFAULT_KIT, spread: UNMEASURED },
-      scatter: { directionRad: 0.01, tipM: 0.001, elevationRad: 0.01, speedShare: 0.1 },
-      aims: [],
-      candidates: [],
-    });
-    const offers = trialOffers(BED, { ...empty, lessons }, []);
+  it('begin with a level line while nothing is measured, whatever would teach more', () => {
+    const trials = trialsOf(BED, RAISED_FIRST, []);
+    expect(trials.slice(0, 4)).toEqual(['line', 'coast', 'throw', 'stop']);
+    expect(trials.at(-1)).toBe('curve');
+  });
+
+  it('go on to the other simple ones, and count none that is not finished', () => {
+    expect(trialsOf(BED, RAISED_FIRST, doneOnce('line')).slice(0, 3)).toEqual([
+      'coast',
+      'throw',
+      'curve',
+    ]);
+    const [begun] = doneOnce('line').map((one) => ({ ...one, now: TRIAL_STEPS.line[0] ?? null }));
+    expect(trialsOf(BED, RAISED_FIRST, begun ? [begun] : [])[0]).toBe('line');
+  });
+
+  it('leave the raised cue last until the same was shot level', () => {
+    expect(trialsOf(BED, RAISED_FIRST, doneOnce('coast', 'throw', 'stop')).at(-1)).toBe('curve');
+    expect(trialsOf(BED, RAISED_FIRST, doneOnce('coast', 'throw', 'line'))[0]).toBe('curve');
+  });
+
+  it('have those that teach most first from then on, by the shot that does', () => {
+    const report = reportOf([
+      lesson('stop', 3),
+      lesson('line', 2),
+      { ...lesson('stop', 1), shot: LINE },
+    ]);
+    const offers = trialOffers(BED, report, doneOnce('line', 'coast', 'throw'));
     expect(offers.slice(0, 2).map(({ shot }) => shot)).toEqual([lastOf('stop'), lastOf('line')]);
     expect(offers.map(({ trial }) => trial).sort()).toEqual([...TRIAL_NAMES].sort());
   });

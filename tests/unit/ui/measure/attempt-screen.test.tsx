@@ -115,6 +115,34 @@ describe('an attempt', () => {
     await expect.poll(async () => Number(await height())).toBeLessThan(before);
   });
 
+  it('asks about a height far from the one wanted, and keeps it once it is entered again', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-curve', [
+      { ...begunAttempt('curve'), stepsDone: ['place'] },
+    ]);
+    const kept = () => measure.progress('attempt-curve')?.attempt.butt;
+    await keys('5');
+    await press('Enter');
+    await screen.findByText(/^5 cm raises the cue 1°, not 20°: is that right\?/);
+    expect(kept()).toBeNull();
+    await keys('4');
+    expect(screen.queryByText(/is that right/)).toBeNull();
+    await press('Delete a digit');
+    await press('Enter');
+    await press('Enter');
+    await heading('Play it and time it');
+    expect(kept()).toEqual({ buttHeightM: 0.05, cueLengthM: 1.47 });
+  });
+
+  it('takes a height near the one wanted without a word', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-curve', [
+      { ...begunAttempt('curve'), stepsDone: ['place'] },
+    ]);
+    await keys('51');
+    await press('Enter');
+    await heading('Play it and time it');
+    expect(measure.progress('attempt-curve')?.attempt.butt?.buttHeightM).toBeCloseTo(0.51, 9);
+  });
+
   it('warns that a raised cue can do harm, before it is raised', async () => {
     openMeasure('#kit/measure/attempt-curve', [begunAttempt('curve')]);
     await screen.findByText(/can tear cloth/);

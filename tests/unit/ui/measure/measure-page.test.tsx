@@ -1,5 +1,6 @@
 import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
 import { begunAttempt, FINISHED_LINE } from './invented-trials';
 import { openMeasure } from './open-measure';
 
@@ -29,7 +30,34 @@ describe('the Measure page', () => {
     expect(screen.getByText('Nothing of this kit is measured yet.')).toBeTruthy();
   });
 
-  it('begins the shot that teaches most by one button', async () => {
+  it('starts on a level line, and has every trial before the figures', async () => {
+    const { container } = openMeasure('#kit/measure');
+    const next = await screen.findByRole('region', { name: 'Next' });
+    expect(next.textContent).toMatch(/Line, .* side, firm/);
+    expect(next.textContent).not.toMatch(/raised cue can tear/);
+    const [firstRow, ...rows] = container.querySelectorAll('.trial-row');
+    const sure = screen.getByRole('region', { name: 'How sure now' });
+    for (const row of [firstRow, ...rows]) {
+      expect(row?.compareDocumentPosition(sure)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+    }
+    expect(rows.at(-1)?.textContent).toMatch(
+      /^Curve, .*raised cue can tear.*room’s owner first\./s,
+    );
+  });
+
+  it('warns of the raised cue where it is the next one, too', async () => {
+    const attempts = (['line', 'coast', 'throw'] as const).map((trial) => ({
+      ...begunAttempt(trial),
+      readings: { landingM: -0.082 },
+      stepsDone: TRIAL_STEPS[trial].map(({ name }) => name),
+      isStruckOut: true,
+    }));
+    openMeasure('#kit/measure', attempts);
+    const next = await screen.findByRole('region', { name: 'Next' });
+    await expect.poll(() => next.textContent).toMatch(/^NextCurve, .*room’s owner first\./s);
+  });
+
+  it('begins the shot that comes next by one button', async () => {
     const { measure } = openMeasure('#kit/measure');
     await expect.poll(() => measure.isFresh.value).toBe(true);
     const best = measure.offers.value[0]?.shot;
