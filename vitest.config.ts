@@ -46,6 +46,7 @@ export default defineConfig(({ mode }) => ({
           name: 'unit',
           include: FAST.map((folder) => `tests/${folder}/**/*.test.ts`),
           environment: 'node',
+          maxWorkers: 2,
           // Each cleans up after itself; loading everything anew for each took half the time.
           isolate: false,
           // Some run a command, which on a busy machine takes its time.
@@ -59,6 +60,7 @@ export default defineConfig(({ mode }) => ({
           name: 'dom',
           include: ['tests/unit/**/*.test.tsx'],
           environment: 'happy-dom',
+          maxWorkers: 2,
           isolate: false,
           testTimeout: 30_000,
           sequence: { groupOrder: 0 },

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { vi } from 'vitest';
 
 /** A place on the table: how far from the break end and from the left, as shares of the bed. */
 export interface BedShare {
@@ -8,18 +9,26 @@ export interface BedShare {
 
 /** Where that is on an upright table, CSS pixels: the cloth's edges are those of the noses. */
 export async function pointOnTable(page: Page, { up, across }: BedShare) {
-  await page.locator('.board-nose').first().waitFor({ state: 'attached' });
+  const { left, right, near, far } = await vi.waitFor(() => bedOnScreen(page), 5000);
+  return { x: left + across * (right - left), y: near + up * (far - near) };
+}
+
+/** Throws until the table is drawn, which after a change of place takes a frame or two. */
+async function bedOnScreen(page: Page) {
   const noses = await page.locator('.board-nose').evaluateAll((paths) =>
     paths.map((path) => {
       const { left, right, top, bottom } = path.getBoundingClientRect();
       return { left, right, top, bottom };
     }),
   );
-  const left = Math.max(...noses.map(({ right }) => right).filter((x) => x < middleOf(noses)));
-  const right = Math.min(...noses.map((nose) => nose.left).filter((x) => x > middleOf(noses)));
-  const near = Math.max(...noses.map(({ top }) => top));
-  const far = Math.min(...noses.map(({ bottom }) => bottom));
-  return { x: left + across * (right - left), y: near + up * (far - near) };
+  const bed = {
+    left: Math.max(...noses.map(({ right }) => right).filter((x) => x < middleOf(noses))),
+    right: Math.min(...noses.map((nose) => nose.left).filter((x) => x > middleOf(noses))),
+    near: Math.max(...noses.map(({ top }) => top)),
+    far: Math.min(...noses.map(({ bottom }) => bottom)),
+  };
+  if (!Object.values(bed).every(Number.isFinite)) throw new Error('no table is drawn yet');
+  return bed;
 }
 
 function middleOf(noses: readonly { left: number; right: number }[]): number {
