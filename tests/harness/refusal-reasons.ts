@@ -1,7 +1,5 @@
-/** Every reason for which a door may refuse to answer about a shot. */
-export const REFUSAL_REASONS = [
-  'malformed',
-  'out-of-range',
+/** Why a shot that may be asked for cannot be made. */
+export const SHOT_REASONS = [
   'beyond-miscue-limit',
   'never-stops',
   'stops-short',
@@ -11,4 +9,7 @@ export const REFUSAL_REASONS = [
   'misses',
   'object-ball-cannot-reach',
   'no-convergence',
-];
+] as const;
+
+/** Every reason for which a door may refuse to answer about a shot. */
+export const REFUSAL_REASONS: readonly string[] = ['malformed', 'out-of-range', ...SHOT_REASONS];

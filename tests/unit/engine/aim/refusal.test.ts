@@ -1,28 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { outOfRange, refusal } from '../../../../src/engine/aim/refusal';
-
-const REASONS = [
-  'beyond-miscue-limit',
-  'never-stops',
-  'stops-short',
-  'curves-away',
-  'too-thin',
-  'flies-over',
-  'misses',
-  'object-ball-cannot-reach',
-  'no-convergence',
-] as const;
+import { SHOT_REASONS } from '../../../harness/refusal-reasons';
 
 describe('refusal', () => {
-  it.each(REASONS)('%s: one sentence of what is, one of what would help', (reason) => {
+  it.each(SHOT_REASONS)('%s: one sentence of what is, one of what would help', (reason) => {
     const { ok, message, remedy } = refusal(reason);
     expect(ok).toBe(false);
     for (const words of [message, remedy]) expect(words).toMatch(/^[A-Z][^.]*\.$/);
   });
 
   it('has words of its own for each reason', () => {
-    const messages = REASONS.map((reason) => refusal(reason).message);
-    expect(new Set(messages).size).toBe(REASONS.length);
+    const messages = SHOT_REASONS.map((reason) => refusal(reason).message);
+    expect(new Set(messages).size).toBe(SHOT_REASONS.length);
   });
 
   it('names the input only where one is to blame', () => {
@@ -31,7 +20,7 @@ describe('refusal', () => {
   });
 
   // What must be done about it: the word for the input that helps.
-  it.each<[(typeof REASONS)[number], RegExp]>([
+  it.each<[(typeof SHOT_REASONS)[number], RegExp]>([
     ['beyond-miscue-limit', /nearer the centre/],
     ['never-stops', /less slope/],
     ['stops-short', /firmer/],

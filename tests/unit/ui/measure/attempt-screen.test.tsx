@@ -1,24 +1,11 @@
-import { cleanup, fireEvent, screen } from '@testing-library/preact';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { fireEvent, screen } from '@testing-library/preact';
+import { describe, expect, it } from 'vitest';
+import { onEmptyPage, press } from './empty-page';
 import { begunAttempt } from './invented-trials';
 import { openMeasure } from './open-measure';
 
-beforeEach(() => {
-  vi.stubGlobal(
-    'ResizeObserver',
-    class {
-      observe() {}
-      disconnect() {}
-    },
-  );
-});
-afterEach(() => {
-  cleanup();
-  vi.unstubAllGlobals();
-});
+onEmptyPage();
 
-const press = async (name: string | RegExp) =>
-  fireEvent.click(await screen.findByRole('button', { name }));
 const keys = async (text: string) => {
   for (const key of text) await press(key);
 };

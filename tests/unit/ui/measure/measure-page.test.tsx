@@ -1,25 +1,12 @@
-import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { fireEvent, screen, within } from '@testing-library/preact';
+import { describe, expect, it } from 'vitest';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
+import { onEmptyPage, press } from './empty-page';
 import { begunAttempt, FINISHED_LINE } from './invented-trials';
 import { openMeasure } from './open-measure';
 
-beforeEach(() => {
-  vi.stubGlobal(
-    'ResizeObserver',
-    class {
-      observe() {}
-      disconnect() {}
-    },
-  );
-});
-afterEach(() => {
-  cleanup();
-  vi.unstubAllGlobals();
-});
+onEmptyPage();
 
-const press = async (name: string | RegExp) =>
-  fireEvent.click(await screen.findByRole('button', { name }));
 const taken = () => within(screen.getByRole('region', { name: 'Taken down' }));
 
 describe('the Measure page', () => {
