@@ -7,17 +7,27 @@ const MOVES = 120;
 /** A touch screen reports a finger about as often as it shows a frame. */
 const TOUCH_PERIOD_MS = 16;
 const WANTED_SLOWDOWN = 4;
+/** By then all that a drag needs has been compiled. */
+const FIRST_MOVES = 20;
 
 declare global {
   interface Window {
     paintDelaysMs: number[];
+    longTasksMs: number[];
   }
 }
 
-/** From now on the page notes, for each move of a finger, how long until the next frame is out. */
+/**
+ * From now on the page notes, for each move of a finger, how long until the next frame is out, and
+ * tasks that take longer than 50 ms by the clock.
+ */
 async function notePaints(page: Page): Promise<void> {
   await page.evaluate(() => {
     window.paintDelaysMs = [];
+    window.longTasksMs = [];
+    new PerformanceObserver((list) => {
+      window.longTasksMs.push(...list.getEntries().map(({ duration }) => duration));
+    }).observe({ type: 'longtask' });
     addEventListener(
       'pointermove',
       ({ timeStamp }) => {
@@ -32,12 +42,12 @@ async function notePaints(page: Page): Promise<void> {
   });
 }
 
-/** Drags a finger to and fro along the middle of a box and returns the delays, sorted, ms. */
+/** Drags a finger to and fro along the middle of a box: the delays, sorted, and long tasks, ms. */
 async function drag(
   page: Page,
   cdp: CDPSession,
   box: { x: number; y: number; width: number; height: number },
-): Promise<number[]> {
+): Promise<{ readonly delays: readonly number[]; readonly longTasks: readonly number[] }> {
   const at = (move: number) => ({
     x: box.x + box.width * (0.5 + 0.4 * Math.sin(move / 9)),
     y: box.y + box.height / 2,
@@ -47,13 +57,15 @@ async function drag(
   await send('touchStart', 0);
   for (let move = 1; move <= MOVES; move++) {
     await send('touchMove', move);
+    if (move === FIRST_MOVES) await page.evaluate(() => window.longTasksMs.splice(0));
     await page.waitForTimeout(TOUCH_PERIOD_MS);
   }
   await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   await page.waitForTimeout(200);
   const delays = await page.evaluate(() => window.paintDelaysMs.splice(0));
   if (delays.length < MOVES / 4) throw new Error(`only ${delays.length} moves were seen`);
-  return delays.sort((a, b) => a - b);
+  const longTasks = await page.evaluate(() => window.longTasksMs.splice(0));
+  return { delays: delays.sort((a, b) => a - b), longTasks };
 }
 
 const quantile = (sorted: readonly number[], share: number) =>
@@ -73,15 +85,20 @@ export async function dragBench(): Promise<readonly BenchLine[]> {
     if (box === null) throw new Error('there is no slider to drag');
     const slowdown = await slowDown(page, cdp, WANTED_SLOWDOWN);
     await notePaints(page);
-    const dragged = await drag(page, cdp, box);
+    const { delays: dragged, longTasks } = await drag(page, cdp, box);
     await page.goto('about:blank');
     await page.setContent('<div style="height:100vh;touch-action:none"></div>');
     await notePaints(page);
-    const bare = await drag(page, cdp, box);
+    const { delays: bare } = await drag(page, cdp, box);
     return [
       { name: 'slowdown of the processor, measured', value: slowdown, unit: '×' },
       { name: 'input to paint while dragging, median', value: quantile(dragged, 0.5), unit: 'ms' },
       { name: 'input to paint while dragging, p95', value: quantile(dragged, 0.95), unit: 'ms' },
+      {
+        name: `tasks over 50 ms in ${MOVES - FIRST_MOVES} moves`,
+        value: longTasks.length,
+        unit: '',
+      },
       { name: 'the same on a bare page, median', value: quantile(bare, 0.5), unit: 'ms' },
       {
         name: 'dragging over a bare page, median',
