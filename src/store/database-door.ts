@@ -39,7 +39,9 @@ export function createDatabaseDoor(
   let wasOpen = false;
 
   const forget = (lost: Promise<Database>) => {
-    if (connection === lost) connection = null;
+    if (connection !== lost) return;
+    connection = null;
+    opened = null;
   };
 
   const connect = (): Promise<Database> => {
@@ -56,7 +58,7 @@ export function createDatabaseDoor(
     connection = opening;
     opening.then(
       (database) => {
-        opened = database;
+        if (connection === opening) opened = database;
         // Before any work that waits for it.
         if (isNew && wasOpen) onEvent('emptied');
         wasOpen = true;
@@ -78,11 +80,10 @@ export function createDatabaseDoor(
       }
     },
     letGo() {
-      if (!opened) return;
+      if (!opened || !connection) return;
       abandonAll(opened);
       opened.close();
-      opened = null;
-      connection = null;
+      forget(connection);
     },
   };
 }
