@@ -1,4 +1,3 @@
-import { FROZEN_M } from '../engine/position/neighbours';
 import type { BallName, NamedBall } from '../engine/position/position';
 import type { Point } from './canvas';
 import type { Segment } from './overhead-view';
@@ -37,19 +36,23 @@ const SHARE = 0.7;
 /** Half of a bar, as a share of a ball's radius. */
 const BAR_SHARE = 0.9;
 
+/** Which balls touch, in pairs. */
+type FrozenPairs = readonly (readonly [BallName, BallName])[];
+
 /**
  * Balls drawn larger than true would hide one another: those too close are pushed apart, as far as
  * they touch where they are frozen, and until a gap shows where they are not.
  */
 export function spreadBalls(
   balls: readonly NamedBall[],
+  frozen: FrozenPairs,
   size: BallSize,
   map: TableMap,
 ): SpreadBalls {
   const drawn = balls.map((ball): Drawn => {
     return { name: ball.name, ...map.toPoint(ball), pushX: 0, pushY: 0 };
   });
-  const pairs = pairsOf(drawn, 2 * size.trueRadiusPx + FROZEN_M * map.pxPerM);
+  const pairs = pairsOf(drawn, frozen);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     if (!pushAll(pairs, 2 * size.radiusPx)) break;
     for (const ball of drawn) follow(ball);
@@ -62,10 +65,10 @@ export function spreadBalls(
   };
 }
 
-function pairsOf(drawn: readonly Drawn[], frozenPx: number): readonly Pair[] {
+function pairsOf(drawn: readonly Drawn[], frozen: FrozenPairs): readonly Pair[] {
   return drawn.flatMap((one, index) =>
     drawn.slice(index + 1).map((other) => {
-      const isFrozen = Math.hypot(one.x - other.x, one.y - other.y) < frozenPx;
+      const isFrozen = frozen.some((pair) => pair.includes(one.name) && pair.includes(other.name));
       return { one, other, isFrozen };
     }),
   );

@@ -10,15 +10,14 @@ const MIN_BALL_PX = 8.5;
 /** How a ball is drawn. */
 export interface BallSize {
   readonly radiusPx: number;
-  readonly trueRadiusPx: number;
   /** How many times larger than true, 1 or more. */
   readonly enlarged: number;
 }
 
 export function ballSize(ballRadiusM: number, { pxPerM }: TableMap): BallSize {
-  const trueRadiusPx = ballRadiusM * pxPerM;
-  const radiusPx = Math.max(MIN_BALL_PX, trueRadiusPx);
-  return { radiusPx, trueRadiusPx, enlarged: radiusPx / trueRadiusPx };
+  const truePx = ballRadiusM * pxPerM;
+  const radiusPx = Math.max(MIN_BALL_PX, truePx);
+  return { radiusPx, enlarged: radiusPx / truePx };
 }
 
 /** The first number of those with a band. */

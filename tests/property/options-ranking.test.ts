@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { travel } from '../../src/engine/events/journey';
 import { lineCrossing } from '../../src/engine/events/line-crossing';
+import { pathCheck } from '../../src/engine/options/path-in-the-way';
 import { orderWays, waysToRefine } from '../../src/engine/options/rank-ways';
 import type { RankedWay } from '../../src/engine/options/ranked-way';
 import { refineWay } from '../../src/engine/options/refine-way';
@@ -82,7 +83,7 @@ function count({ asked }: AskedPosition, way: RankedWay, random: Random): Counte
 function countAll(): readonly (readonly Counted[])[] {
   const random = seededRandom(90);
   return POSITIONS.map((position) => {
-    const options = someOptions(position, campaignSize(4, 2));
+    const options = someOptions(position, campaignSize(4, 2)).filter(pathCheck(position.asked));
     const refined = waysToRefine(position.asked, options)
       .slice(0, 2 * WAYS)
       .map((named) => refineWay(position.asked, named));

@@ -25,13 +25,12 @@ const AS_GOOD = 0.98;
  * The best option of every kind of way there is, the easiest first. Of those as good as the best of
  * their kind it is the one with the most level cue, and then the softest.
  *
- * @param isOpen tells of an option whether it can be played at all; left out: all can
+ * @param options none that cannot be played where the balls lie
  */
 export function distinctWays(
   options: readonly Option[],
   kit: Kit,
   leastElevationRad: number,
-  isOpen: (option: Option) => boolean = () => true,
 ): readonly NamedOption[] {
   const kinds = new Map<string, { readonly best: number; named: NamedOption }>();
   for (const option of [...options].sort(byChance)) {
@@ -39,9 +38,9 @@ export function distinctWays(
     const kind = kinds.get(kindOf(way));
     const named = { option, way };
     if (kind === undefined) {
-      if (isOpen(option)) kinds.set(kindOf(way), { best: option.chance.share, named });
+      kinds.set(kindOf(way), { best: option.chance.share, named });
     } else if (option.chance.share >= AS_GOOD * kind.best && isPlainer(option, kind.named.option)) {
-      if (isOpen(option)) kind.named = named;
+      kind.named = named;
     }
   }
   return [...kinds.values()].map(({ named }) => named).sort((a, b) => byChance(a.option, b.option));

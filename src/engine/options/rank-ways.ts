@@ -1,5 +1,4 @@
 import { distinctWays, type NamedOption } from './distinct-ways';
-import { pathCheck } from './path-in-the-way';
 import type { RankedWay } from './ranked-way';
 import { type RankQuestion, refineWay } from './refine-way';
 import type { Option } from './solve-option';
@@ -12,18 +11,20 @@ const MOST_REFINED = 18;
 /** Cue balls that rest within this of each other rest in the same place, m. */
 const SAME_PLACE_M = 0.1;
 
-/** The ways worth working out in full: of every kind the best that no ball stands in the way of. */
+/**
+ * The ways worth working out in full: of every kind the best.
+ *
+ * @param options none that a ball stands in the way of: see `sweep-open`
+ */
 export function waysToRefine(
-  asked: RankQuestion,
+  { question, scene, leastElevationRad }: RankQuestion,
   options: readonly Option[],
 ): readonly NamedOption[] {
-  const { question, scene, leastElevationRad } = asked;
   const { kit } = question;
-  const isOpen = pathCheck(asked);
   const ways =
     scene.zone === null
-      ? distinctWays(options, kit, leastElevationRad, isOpen)
-      : waysToZone(options, kit, leastElevationRad, scene, scene.zone, isOpen);
+      ? distinctWays(options, kit, leastElevationRad)
+      : waysToZone(options, kit, leastElevationRad, scene, scene.zone);
   return ways.slice(0, MOST_REFINED);
 }
 
@@ -37,8 +38,8 @@ export function* rankWays(
 
 /**
  * The easiest first, or where there is a zone the likeliest both to go and to leave the cue ball
- * there; of those that go equally often, to a whole per cent, the plainest first. Left out is what another way betters: same side and arrival, the cue ball in the same
- * place, and goes more often.
+ * there; of those that go equally often, to a whole per cent, the plainest first. Left out is what
+ * another way betters: same side and arrival, the cue ball in the same place, and goes more often.
  */
 export function orderWays(ways: readonly RankedWay[]): readonly RankedWay[] {
   const ordered = [...ways].sort(

@@ -17,7 +17,7 @@ const NEAR_M = 0.15;
  * Of every kind of way the option that does best at going and at leaving the cue ball in the zone,
  * judged by the stroke played just as meant.
  *
- * @param isOpen whether the cue ball's path is free
+ * @param options none that cannot be played where the balls lie
  */
 export function waysToZone(
   options: readonly Option[],
@@ -25,10 +25,9 @@ export function waysToZone(
   leastElevationRad: number,
   scene: TableScene,
   zone: RestZone,
-  isOpen: (option: Option) => boolean,
 ): readonly NamedOption[] {
   const kinds = new Map<string, { readonly named: NamedOption; readonly worth: number }>();
-  for (const named of variants(options, kit, leastElevationRad, isOpen)) {
+  for (const named of variants(options, kit, leastElevationRad)) {
     const worth = worthOf(named.option, scene, zone);
     const former = kinds.get(kindOf(named.way));
     if (former === undefined || worth > former.worth)
@@ -42,7 +41,6 @@ function variants(
   options: readonly Option[],
   kit: Kit,
   leastElevationRad: number,
-  isOpen: (option: Option) => boolean,
 ): readonly NamedOption[] {
   const seen = new Set<string>();
   const best = new Map<string, number>();
@@ -53,7 +51,6 @@ function variants(
     const kind = kindOf(way);
     const variant = `${kind} ${option.shot.speedMps} ${option.shot.height}`;
     if (seen.has(variant) || option.chance.share < WORTH * (best.get(kind) ?? 0)) continue;
-    if (!isOpen(option)) continue;
     seen.add(variant);
     if (!best.has(kind)) best.set(kind, option.chance.share);
     found.push({ option, way });

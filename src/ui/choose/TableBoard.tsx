@@ -84,7 +84,12 @@ function Balls({ choose, board }: { choose: ChooseModel; board: Board }) {
     .filter((name) => name !== '')
     .map((name): Name => (name === 'cue' ? name : Number(name)));
   const spread = useComputed(() =>
-    spreadBalls(choose.open.value.balls, board.size.value, board.map.value),
+    spreadBalls(
+      choose.open.value.balls,
+      choose.frozenPairs.value,
+      board.size.value,
+      board.map.value,
+    ),
   );
   const bars = useComputed(() =>
     spread.value.bars.map(({ from, to }) => `M${from.x} ${from.y}L${to.x} ${to.y}`).join(''),

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { spreadBalls } from '../../../src/diagram/spread-balls';
 import { ballSize } from '../../../src/diagram/table-balls';
 import { layOutTable } from '../../../src/diagram/table-map';
+import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { frozenPairs } from '../../../src/engine/position/neighbours';
 import type { BallName, NamedBall } from '../../../src/engine/position/position';
 
 const RADIUS_M = 0.028575;
@@ -9,7 +11,8 @@ const WIDTH_M = 2 * RADIUS_M;
 const NINE_FOOT = { lengthM: 2.54, widthM: 1.27 };
 const MAP = layOutTable(NINE_FOOT, { widthPx: 190, heightPx: 350, textPx: 13 });
 const SIZE = ballSize(RADIUS_M, MAP);
-const spread = (balls: readonly NamedBall[]) => spreadBalls(balls, SIZE, MAP);
+const spread = (balls: readonly NamedBall[]) =>
+  spreadBalls(balls, frozenPairs(balls, DEFAULT_KIT), SIZE, MAP);
 
 function apartPx(places: ReturnType<typeof spread>['places'], one: BallName, other: BallName) {
   const [a, b] = [places.get(one), places.get(other)];

@@ -5,6 +5,7 @@ import { bearing, wrapped } from '../../../../src/engine/numerics/angle';
 import { fanOf } from '../../../../src/engine/options/fan-of';
 import { gridFrom } from '../../../../src/engine/options/grid-from';
 import { placesOf, strokeAt } from '../../../../src/engine/options/option-grid';
+import { pathCheck } from '../../../../src/engine/options/path-in-the-way';
 import { orderWays, rankWays, waysToRefine } from '../../../../src/engine/options/rank-ways';
 import type { RankedWay } from '../../../../src/engine/options/ranked-way';
 import { solveOption } from '../../../../src/engine/options/solve-option';
@@ -198,7 +199,8 @@ describe('ways past a ball in the line', () => {
     ];
     const blocked = askPosition(straight, INTENT);
     expect(blocked.shot.inTheWay).toEqual([{ mover: 'cue', what: 5 }]);
-    const found = waysToRefine(blocked.asked, someOptions(blocked, 4));
+    const open = someOptions(blocked, 4).filter(pathCheck(blocked.asked));
+    const found = waysToRefine(blocked.asked, open);
     for (const way of [
       ...rankWays(
         blocked.asked,
