@@ -1,5 +1,6 @@
 import { preact } from '@preact/preset-vite';
 import { defineConfig } from 'vitest/config';
+import { bundledTests } from './tests/harness/bundled-tests.ts';
 
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
@@ -42,6 +43,12 @@ export default defineConfig(({ mode }) => ({
         extends: true,
         // A project does not take the mode of the command by itself, and a soak hangs on it.
         mode,
+        plugins: [
+          bundledTests(
+            FAST.map((folder) => `tests/${folder}`),
+            mode,
+          ),
+        ],
         test: {
           name: 'unit',
           include: FAST.map((folder) => `tests/${folder}/**/*.test.ts`),

@@ -15,7 +15,7 @@ import {
   struckAstray,
 } from '../harness/trial-player';
 
-const PLAYERS = campaignSize(8, 500);
+const PLAYERS = campaignSize(5, 500);
 const PROPOSED = 14;
 /** Medians of a few scatter by a third; the whole campaign holds the promise itself. */
 const SLACK = campaignSize(1.6, 1);
@@ -100,7 +100,7 @@ describe('two coasts and fourteen shots that the app proposes, read off another 
   });
 
   it('shrug off a shot gone astray', () => {
-    const players = calibrated.slice(0, campaignSize(6, 100));
+    const players = calibrated.slice(0, campaignSize(3, 100));
     const moved = players.map((one) => {
       const twelve = one.shots.slice(0, 12);
       const honest = reportOn(twelve).knowledge;

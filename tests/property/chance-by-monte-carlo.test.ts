@@ -15,7 +15,7 @@ import { normalDraw } from '../harness/normal-draw';
 import { type Random, seededRandom } from '../harness/seeded-random';
 
 const SHOTS = 100;
-const PLAYS = campaignSize(3000, 100_000);
+const PLAYS = campaignSize(1500, 100_000);
 
 /** What is not known of a kit on a table known to be level: tilted beds are slow to play. */
 const LEVEL: KitSpread = { ...UNMEASURED, bedSlopeAlong: 0, bedSlopeRight: 0 };

@@ -5,7 +5,7 @@ import { hostileQuery } from '../harness/hostile-queries';
 import { REFUSAL_REASONS } from '../harness/refusal-reasons';
 import { type Random, seededRandom } from '../harness/seeded-random';
 
-const LINES = campaignSize(20_000, 1_000_000);
+const LINES = campaignSize(6000, 1_000_000);
 const DEGREES = 180 / Math.PI;
 
 /** Things that are not what a field should hold. */

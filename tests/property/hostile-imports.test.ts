@@ -14,7 +14,7 @@ import { hostileHash } from '../harness/hostile-hashes';
 import { seededRandom } from '../harness/seeded-random';
 import { CONTENTS, MY_CUE } from '../store/backup/invented-contents';
 
-const CASES = campaignSize(3000, 100_000);
+const CASES = campaignSize(1000, 100_000);
 const SAVED_AT_MS = 1_800_000_000_000;
 
 /** What lies on the device: frozen to the last field, so that whoever writes to it throws. */

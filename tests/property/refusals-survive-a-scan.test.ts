@@ -17,8 +17,8 @@ function refused(count: number, seed: number, slopeM_per_M: number): Query[] {
 }
 
 it.each([
-  [campaignSize(40, 2000), 0],
-  [campaignSize(15, 500), 0.002],
+  [campaignSize(16, 2000), 0],
+  [campaignSize(6, 500), 0.002],
 ])(
   'no scan of 12,000 aims finds one for %d refused shots, slope %d',
   (count, slope) => {

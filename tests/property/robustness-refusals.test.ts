@@ -50,7 +50,7 @@ describe.each([
   it(
     'no scan of 3,600 aims finds one for a refused shot',
     () => {
-      const queries = refusedQueries(campaignSize(40, wholeCount * 10), 71, slope);
+      const queries = refusedQueries(campaignSize(16, wholeCount * 10), 71, slope);
       const overlooked = queries.filter((query) => scanForAim(query, 90, 0.05) !== null);
       expect(overlooked).toEqual([]);
     },
@@ -60,7 +60,7 @@ describe.each([
   it(
     'the remedy that a refusal names does help, nineteen times in twenty',
     () => {
-      const queries = refusedQueries(campaignSize(500, wholeCount * 50), 72, slope);
+      const queries = refusedQueries(campaignSize(200, wholeCount * 50), 72, slope);
       const helped = queries.filter((query) => remediesOf(query).some(isAnswered(query)));
       expect(helped.length / queries.length).toBeGreaterThan(0.95);
       const firmer = queries.filter(({ reason }) => reason === 'stops-short');

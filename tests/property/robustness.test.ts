@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { auditAnswers } from '../harness/audit-answers';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 
-const COUNT = campaignSize(20_000, 1_000_000);
+const COUNT = campaignSize(6000, 1_000_000);
 
 describe('hostile questions', () => {
   it(

@@ -33,7 +33,7 @@ describe.each(Object.entries(GATES))('a table whose bed tilts up to %s', (slope,
   it(
     'is played as the ODE solver and small impulses play it, up to the third touch',
     () => {
-      const strokes = campaignSize(60, 500);
+      const strokes = campaignSize(24, 500);
       const compared = Array.from({ length: strokes }, (_, seed) =>
         compareTables(comparableQuery(seededRandom(1 + seed), Number(slope))),
       );

@@ -95,6 +95,7 @@ describe.each(BEDS)('on a bed tilted up to %d', (slope, sample, whole) => {
           const play = played(asked);
           const { kit } = asked;
           let before = Number.POSITIVE_INFINITY;
+          let mostGrown = Number.NEGATIVE_INFINITY;
           for (const timeS of moments(play)) {
             const now = play.balls
               .map((run, ball) => {
@@ -102,10 +103,11 @@ describe.each(BEDS)('on a bed tilted up to %d', (slope, sample, whole) => {
                 return massRatio * energy(stateOf(run, timeS), kit);
               })
               .reduce((sum, one) => sum + one, 0);
-            // Rounding of up to 60 J/kg; and balls pressed together are moved apart by nanometres.
-            expect(now).toBeLessThanOrEqual(before + 1e-11);
+            mostGrown = Math.max(mostGrown, now - before);
             before = now;
           }
+          // Rounding of up to 60 J/kg; and balls pressed together are moved apart by nanometres.
+          expect(mostGrown).toBeLessThanOrEqual(1e-11);
         }),
         { numRuns, seed: 21 },
       );
@@ -119,11 +121,14 @@ describe.each(BEDS)('on a bed tilted up to %d', (slope, sample, whole) => {
       fc.assert(
         fc.property(query(slope), (asked) => {
           const play = played(asked);
-          for (const timeS of moments(play)) {
+          const depths = moments(play).map((timeS) => {
             const states = play.balls.map((run) => ballAt(run, timeS));
-            expect(deepestOverlap(states, asked.kit.ballRadiusM)).toBeLessThan(1e-6);
-            expect(deepestInCushion(states, asked)).toBeLessThan(1e-6);
-          }
+            return Math.max(
+              deepestOverlap(states, asked.kit.ballRadiusM),
+              deepestInCushion(states, asked),
+            );
+          });
+          expect(Math.max(...depths)).toBeLessThan(1e-6);
         }),
         { numRuns, seed: 22 },
       );

@@ -4,7 +4,7 @@ import { READING_NAMES, TRIAL_NAMES } from '../../../src/engine/fit/trial-shot';
 import { answerFit } from '../../../src/headless/fit-answer';
 import { REFUSAL_REASONS } from '../../harness/refusal-reasons';
 
-const LINES = 400;
+const LINES = 160;
 const TIMEOUT_MS = 120_000;
 
 /** What may be null in an answer: a name of the asker's, and what would leave nothing to read. */
@@ -133,7 +133,7 @@ it(
     );
     expect(seen.answered).toBeGreaterThan(LINES / 10);
     expect(seen['out-of-range']).toBeGreaterThan(LINES / 10);
-    expect(seen.malformed).toBeGreaterThan(3);
+    expect(seen.malformed).toBeGreaterThan(1);
   },
   TIMEOUT_MS,
 );
