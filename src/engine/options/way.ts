@@ -2,6 +2,7 @@ import { play } from '../aim/contact';
 import { layoutOf } from '../aim/layout';
 import type { BallState } from '../model/ball-state';
 import type { Kit } from '../model/kit';
+import { SPEED_FROM_MPS } from '../model/speed-bands';
 import type { Option } from './solve-option';
 
 /** How the cue ball turns as it meets the object ball, or would: that decides where it goes next. */
@@ -14,15 +15,13 @@ export interface Way {
   readonly arrival: ArrivalSpin;
   /** Struck low, to arrive with most of that worn off on the cloth. */
   readonly isDrag: boolean;
+  /** In three: a touch is soft too, and power and a break are firm. */
   readonly speed: 'soft' | 'medium' | 'firm';
   readonly isRaised: boolean;
 }
 
 /** Less side than this is none to speak of, as a fraction of R. */
 const SOME_SIDE = 0.08;
-/** Off the tip, m/s: what most players would call so (common practice, no source). */
-const MEDIUM_FROM_MPS = 1.2;
-const FIRM_FROM_MPS = 2.4;
 /** Above the most level cue that the position allows, rad. */
 const RAISED_BY_RAD = 0.05;
 /** Struck lower than this, as a fraction of R, a ball has backspin to lose. */
@@ -48,8 +47,8 @@ function sideOf(side: number, cutRad: number): Way['side'] {
 }
 
 function speedOf(speedMps: number): Way['speed'] {
-  if (speedMps < MEDIUM_FROM_MPS) return 'soft';
-  return speedMps < FIRM_FROM_MPS ? 'medium' : 'firm';
+  if (speedMps < SPEED_FROM_MPS.medium) return 'soft';
+  return speedMps < SPEED_FROM_MPS.firm ? 'medium' : 'firm';
 }
 
 /** Of a full roll: more than this is roll, less than its negative is draw. */

@@ -7,10 +7,10 @@ import type { Point } from '../table/point';
 import type { TableShape } from '../table/table-shape';
 import { type OpenWay, openWay } from './open-way';
 
-/** How fast the ball comes to the mouth, m/s: soft, medium, firm (common practice, no source). */
-const SOFT_MPS = 0.5;
+/** How fast the ball comes to the mouth, m/s: slow, medium, fast (common practice, no source). */
+const SLOW_MPS = 0.5;
 const MEDIUM_MPS = 1.5;
-const FIRM_MPS = 3;
+const FAST_MPS = 3;
 /** Struck so high a ball rolls at once: 2/5 of R above centre (Coriolis 1835). */
 const ROLLING_HEIGHT = 0.4;
 /** A step outward from the middle, as a share of the half that is open; and how far to look. */
@@ -44,7 +44,7 @@ export function fallingWay(
   if (medium === null) return open;
   const half = open.halfAngleRad;
   const byRad = medium.middle * half;
-  const openings = [SOFT_MPS, MEDIUM_MPS, FIRM_MPS].flatMap((speedMps) => {
+  const openings = [SLOW_MPS, MEDIUM_MPS, FAST_MPS].flatMap((speedMps) => {
     const at = speedMps === MEDIUM_MPS ? medium : edges(falls, speedMps);
     if (at === null) return [];
     return { speedMps, middleRad: at.middle * half - byRad, halfAngleRad: at.half * half };

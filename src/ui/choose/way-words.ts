@@ -3,6 +3,7 @@ import type { EndedBy, RoomWindow } from '../../engine/room/windows';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
+import { speedWord } from '../../units/speed-word';
 import { MISS_WORDS } from '../shot/room-words';
 import { radiiWords, shortSpeed, sideWords } from './chance-words';
 import { capitalised, percentWords } from './table-words';
@@ -13,11 +14,12 @@ export const RAISED_LINE =
 
 /** As players call it: "outside, soft, roll". */
 export function wayName({ way, option }: Pick<RankedWay, 'way' | 'option'>): string {
-  const { side, arrival, isDrag, speed, isRaised } = way;
-  const little = option.shot.side === 0 ? 'no side' : 'a touch of side';
+  const { side, arrival, isDrag, isRaised } = way;
+  const { shot } = option;
+  const little = shot.side === 0 ? 'no side' : 'a touch of side';
   const parts = [
     side === 'none' ? little : side,
-    speed,
+    speedWord(shot.speedMps),
     isDrag ? `drag, ${arrival}` : arrival,
     ...(isRaised ? ['cue raised'] : []),
   ];
