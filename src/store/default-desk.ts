@@ -2,11 +2,14 @@ import type { Shot } from '../engine/aim/shot';
 import { radOf } from '../units/angle-degrees';
 import type { Choice, Desk, Pocket, Preferences } from './records';
 
-/** A worked example: a medium cut to the right with outside side. */
+/**
+ * A worked example: a medium cut to the right with a little outside side, one that a club player
+ * would expect to make more often than not with a strange cue, and nearly always with his own.
+ */
 export const DEFAULT_SHOT: Shot = {
-  distanceM: 1.15,
+  distanceM: 0.7,
   cutRad: radOf(24),
-  side: -0.4,
+  side: -0.125,
   height: 0,
   elevationRad: radOf(3),
   speedMps: 1.8,
@@ -32,7 +35,7 @@ export const DEFAULT_PREFERENCES: Preferences = {
 };
 
 /** A corner pocket's mouth lies within 114.3-117.5 mm (WPA equipment specification). */
-export const DEFAULT_POCKET: Pocket = { distanceM: 0.8, mouthM: 0.116 };
+export const DEFAULT_POCKET: Pocket = { distanceM: 0.5, mouthM: 0.116 };
 
 /** What the very first visit opens with. */
 export const DEFAULT_DESK: Desk = {

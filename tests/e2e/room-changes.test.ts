@@ -1,12 +1,21 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { type OpenApp, openApp } from '../harness/open-app';
-import { barOf, engineRoom, engineWindows, textOf, untilAssessed } from '../harness/read-room';
+import {
+  barOf,
+  engineRoom,
+  engineWindows,
+  FAR_POCKET,
+  LONG_SHOT,
+  textOf,
+  typeLongShot,
+  untilAssessed,
+} from '../harness/read-room';
 import { openTile, tapButton } from '../harness/thumb';
 
 let app: OpenApp;
 beforeAll(async () => {
   app = await openApp();
+  await typeLongShot(app.page);
 });
 afterAll(async () => {
   expect(app.guard.problems).toEqual([]);
@@ -22,7 +31,7 @@ describe('the room while the shot changes', () => {
     await tapButton(page, 'firm');
     const after = await barOf(app.page, '.value-slider');
     expect(after[0]).toBeGreaterThan(before[0]);
-    const { speedMps } = engineWindows({ ...DEFAULT_SHOT, speedMps: 2.5 }, DEFAULT_POCKET);
+    const { speedMps } = engineWindows({ ...LONG_SHOT, speedMps: 2.5 }, FAR_POCKET);
     const told = /from ([\d.]+) \(thin\) to ([\d.]+) m\/s \(full\)/.exec(
       await textOf(app.page, '.window-words'),
     );
@@ -80,9 +89,7 @@ describe('the room while the shot changes', () => {
     await field.fill('0.7');
     await field.blur();
     await untilAssessed(page);
-    expect(
-      engineRoom({ ...DEFAULT_SHOT, speedMps: 0.7 }, DEFAULT_POCKET, 'club').windows,
-    ).toBeNull();
+    expect(engineRoom({ ...LONG_SHOT, speedMps: 0.7 }, FAR_POCKET, 'club').windows).toBeNull();
     expect(await textOf(app.page, '.why-chance')).toBe('does not get to the pocket');
     expect(await textOf(app.page, '.why-certainty')).toContain('firmer');
     expect(await page.locator('.aim-band, .bar-room').count()).toBe(0);

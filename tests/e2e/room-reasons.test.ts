@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { DEFAULT_SHOT } from '../../src/store/default-desk';
+import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
+import { chanceWords } from '../../src/ui/shot/room-words';
+import { degreesOf } from '../../src/units/angle-degrees';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { alongSpeeds, barOf, engineRoom, textOf, untilAssessed } from '../harness/read-room';
 import { readTiles } from '../harness/read-shot';
@@ -22,7 +24,7 @@ describe('the pocket', () => {
     for (let press = 0; press < 3; press++) await tapButton(page, 'Mouth wider');
     for (let press = 0; press < 5; press++) await tapButton(page, 'Pocket nearer');
     const away = page.getByRole('textbox', { name: 'Distance to the pocket' });
-    expect(await away.inputValue()).toBe('0.75');
+    expect(await away.inputValue()).toBe('0.45');
     await away.fill('30 cm');
     expect(await textOf(app.page, '.field-problem')).toContain('figures');
     expect(await page.locator('.why-button.is-stale').count()).toBe(1);
@@ -30,10 +32,7 @@ describe('the pocket', () => {
     await away.blur();
     await untilAssessed(page);
     const { windows, chance } = engineRoom(DEFAULT_SHOT, { distanceM: 0.3, mouthM: 0.131 }, 'club');
-    expect(chance.share).toBeGreaterThan(0.15);
-    expect(await textOf(app.page, '.why-chance')).toBe(
-      `goes about ${Math.round(chance.share * 10)} in 10`,
-    );
+    expect(await textOf(app.page, '.why-chance')).toBe(`goes ${chanceWords(chance.share)}`);
     await tapButton(page, 'Close');
     const speed = await barOf(page, '[data-opens="speed"]');
     expect(speed[0]).toBeCloseTo(alongSpeeds(windows?.speedMps.low.value ?? Number.NaN), 2);
@@ -67,7 +66,9 @@ describe('the reasons', () => {
     await untilAssessed(page);
     await tapButton(page, /goes about/);
     const reasons = await textOf(app.page, '.why-room');
-    expect(reasons).toContain('cue’s deflection±0.7');
+    const [most] = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET, 'club').certainty.contributions;
+    const sdDeg = degreesOf(most?.aimSdRad ?? Number.NaN);
+    expect(reasons).toContain(`cue’s deflection±${sdDeg.toFixed(2)}°`);
     expect(reasons).toContain('not measured');
     expect(reasons).toContain('One standard deviation');
     expect(reasons).toContain('If your kit were known');
@@ -99,7 +100,7 @@ describe('the reasons', () => {
     const chosen = page.locator('.player-choice [aria-pressed="true"]');
     await expect.poll(() => chosen.textContent()).toBe('beginner');
     await tapButton(page, 'club');
-    await expect.poll(() => textOf(app.page, '.player-scatter')).toContain('±0.4°');
+    await expect.poll(() => textOf(app.page, '.player-scatter')).toContain('±0.13°');
     await page.goto(`${app.server.url}#shot`);
   });
 });

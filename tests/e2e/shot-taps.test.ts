@@ -56,7 +56,7 @@ describe('a shot given by thumb alone', () => {
     const shot: Shot = {
       distanceM: 1.49,
       cutRad: radOf(-29),
-      side: -0.36,
+      side: -0.1,
       height: -0.02,
       elevationRad: radOf(8),
       speedMps: 2.5,

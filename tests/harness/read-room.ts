@@ -6,8 +6,10 @@ import { UNMEASURED } from '../../src/engine/room/kit-spread';
 import { type RoomForError, roomForError } from '../../src/engine/room/room-for-error';
 import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
 import type { RoomWindows } from '../../src/engine/room/windows';
+import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
 import type { PlayerName, Pocket } from '../../src/store/records';
 import { settle } from './read-shot';
+import { openTile, tapButton } from './thumb';
 
 /** The engine's own room for error of a shot, on the kit the app opens with. */
 export function engineRoom(shot: Shot, pocket: Pocket, player: PlayerName): RoomForError {
@@ -23,6 +25,26 @@ export function engineWindows(shot: Shot, pocket: Pocket): RoomWindows {
   const { windows } = engineRoom(shot, pocket, 'club');
   if (!windows) throw new Error('the ball does not go');
   return windows;
+}
+
+/** Invented: so far and with so much side that it goes thin when softer and full when harder. */
+export const LONG_SHOT: Shot = { ...DEFAULT_SHOT, distanceM: 1.15, side: -0.4 };
+export const FAR_POCKET: Pocket = { ...DEFAULT_POCKET, distanceM: 0.8 };
+
+/** Makes the worked example that shot into that pocket: three changes. */
+export async function typeLongShot(page: Page): Promise<void> {
+  const typed = [
+    ['distance', 'Distance', `${LONG_SHOT.distanceM}`],
+    ['tip', 'Side, radii, plus is right', `${LONG_SHOT.side}`],
+    ['pocket', 'Distance to the pocket', `${FAR_POCKET.distanceM}`],
+  ] as const;
+  for (const [tile, name, figure] of typed) {
+    await openTile(page, tile);
+    const field = page.getByRole('textbox', { name, exact: true });
+    await field.fill(figure);
+    await field.blur();
+  }
+  await tapButton(page, 'Close');
 }
 
 /** The room for error is worked out a moment after the last change. */

@@ -14,7 +14,7 @@ describe('a tile', () => {
     ['distance', { distanceM: 1.15 }, ['1.15', 'm', 'to ghost']],
     ['cut', { cutRad: radOf(-30) }, ['30', '°', '← left']],
     ['cut', { cutRad: 0 }, ['0', '°', 'straight']],
-    ['pocket', {}, ['0.80', 'm', 'mouth 116 mm']],
+    ['pocket', {}, ['0.50', 'm', 'mouth 116 mm']],
     ['speed', { speedMps: 2.5 }, ['2.5', 'm/s', 'firm']],
     ['raised', { elevationRad: radOf(2) }, ['2', '°', 'nearly level']],
     ['tip', { side: 0, height: 0 }, ['Centre', '', 'no side']],

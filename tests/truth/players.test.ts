@@ -1,0 +1,36 @@
+import { expect, it } from 'vitest';
+import { layoutOf } from '../../src/engine/aim/layout';
+import { solveAim } from '../../src/engine/aim/solve-aim';
+import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { chanceOf } from '../../src/engine/room/chance';
+import { inputsOf } from '../../src/engine/room/held-shot';
+import { UNMEASURED } from '../../src/engine/room/kit-spread';
+import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
+
+/** What is said is said in whole tenths, of players nobody has defined: not to be held closer. */
+const TOLERANCE = 0.15;
+const CORNER_MOUTH_M = 0.116;
+
+/**
+ * How often players make straight shots struck in the centre: cue ball's centre to ghost ball, ball
+ * to mouth, m. Common practice, no source. A strong amateur stands for the steady player.
+ */
+it.each([
+  [0.55, 1.4, 'club', 0.7],
+  [0.55, 1.4, 'beginner', 0.2],
+  [1.2, 1.2, 'steady', 0.6],
+  [1.2, 1.2, 'club', 0.4],
+  [0.3, 0.6, 'steady', 0.95],
+  [0.3, 0.6, 'club', 0.95],
+  [0.3, 0.6, 'beginner', 0.7],
+] as const)('over %d m and %d m the %s player makes about %d', (gapM, distanceM, name, said) => {
+  const elevationRad = (3 * Math.PI) / 180;
+  const shot = { distanceM: gapM, cutRad: 0, side: 0, height: 0, elevationRad, speedMps: 1.8 };
+  const answer = solveAim(shot, DEFAULT_KIT);
+  if (!answer.ok) throw new Error(answer.message);
+  const target = { kind: 'mouth', distanceM, mouthM: CORNER_MOUTH_M } as const;
+  const held = { shot, kit: DEFAULT_KIT, target, layout: layoutOf(shot, DEFAULT_KIT.ballRadiusM) };
+  const inputs = inputsOf(shot, answer.aimRad);
+  const { share } = chanceOf(held, inputs, INVENTED_PROFILES[name], UNMEASURED);
+  expect(Math.abs(share - said)).toBeLessThan(TOLERANCE);
+});
