@@ -2,10 +2,10 @@ import './ui/theme.css';
 import './ui/base.css';
 import { computed, signal } from '@preact/signals';
 import { render } from 'preact';
-import { nearestSpeed } from './engine/aim/nearest-speed';
 import { playAim } from './engine/aim/play-aim';
 import { solveAim } from './engine/aim/solve-aim';
 import { traceCueBall } from './engine/aim/trace-cue-ball';
+import { goesAsMeant, nearestSpeed } from './engine/room/nearest-speed';
 import { dropStoredApp } from './offline/drop-stored-app';
 import { trustOwnScripts } from './offline/own-scripts';
 import { registerServiceWorker } from './offline/register-service-worker';
@@ -73,6 +73,7 @@ const shot = createShotModel({
   play: playAim,
   trace: traceCueBall,
   nearestSpeed,
+  goes: goesAsMeant,
   kit: knownKit,
   tableLengthM: computed(() => kit.current.tables.value.lengthM),
   desk,

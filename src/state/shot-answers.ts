@@ -22,7 +22,7 @@ export interface ShotAnswers {
   /** The cue ball's way to the object ball, of {@link lastAnswer}. */
   readonly path: ReadonlySignal<readonly PathPoint[]>;
   readonly warnings: ReadonlySignal<readonly ShotWarning[]>;
-  /** A speed, in the person's unit, at which a refused shot has an aim; null where none is told. */
+  /** A speed, in the person's unit, at which a refused shot goes; null where none is told. */
   readonly remedySpeed: ReadonlySignal<number | null>;
   /** What would come of {@link lastAnswer}'s shot with the cue on the straight line. */
   readonly uncorrected: ReadonlySignal<AimResult | null>;
@@ -50,7 +50,9 @@ export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
     }),
     remedySpeed: computed(() => {
       if (result.value.ok || result.value.reason === 'beyond-miscue-limit') return null;
-      return speedRemedy(desk.shot.value, kit.value, speedScale.value, ports.nearestSpeed, solve);
+      const target = { kind: 'mouth', ...desk.pocket.value } as const;
+      const { nearestSpeed, goes } = ports;
+      return speedRemedy(desk.shot.value, kit.value, target, speedScale.value, nearestSpeed, goes);
     }),
     uncorrected: computed(() => {
       const last = lastAnswer.value;

@@ -2,7 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { PlayAim, Shot, SolveAim } from '../engine/aim/shot';
 import type { Kit } from '../engine/model/kit';
 import type { DeskModel } from './desk-model';
-import type { NearestSpeed } from './speed-remedy';
+import type { GoesAsMeant, NearestSpeed } from './speed-remedy';
 
 /** A point of the cue ball's path: x right of the straight line, y along it, m. */
 export interface PathPoint {
@@ -24,6 +24,7 @@ export interface ShotPorts {
   readonly play: PlayAim;
   readonly trace: TraceCueBall;
   readonly nearestSpeed: NearestSpeed;
+  readonly goes: GoesAsMeant;
   readonly kit: ReadonlySignal<Kit>;
   /** Nose to nose, of the table in play. */
   readonly tableLengthM: ReadonlySignal<number>;

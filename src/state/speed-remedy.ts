@@ -1,26 +1,30 @@
-import type { Shot, SolveAim } from '../engine/aim/shot';
+import type { Shot } from '../engine/aim/shot';
 import type { Kit } from '../engine/model/kit';
+import type { Target } from '../engine/room/target';
 import { nudge } from '../units/nudge';
 import type { SpeedScale } from '../units/speed-unit';
 
-/** The speed nearest to a refused shot's at which there is an aim, m/s; null where there is none. */
-export type NearestSpeed = (shot: Shot, kit: Kit) => number | null;
+/** The speed nearest to a shot's at which the ball goes, m/s; null where there is none. */
+export type NearestSpeed = (shot: Shot, kit: Kit, target: Target) => number | null;
+/** Whether a shot, played just as meant, gets the ball into its target. */
+export type GoesAsMeant = (shot: Shot, kit: Kit, target: Target) => boolean;
 
 /**
- * A speed in the shown unit, rounded as people say it, at which a refused shot has an aim; null
- * where there is none, or none that survives the rounding.
+ * A speed in the shown unit, rounded as people say it, at which a refused shot goes; null where
+ * there is none, or none that survives the rounding.
  */
 export function speedRemedy(
   shot: Shot,
   kit: Kit,
+  target: Target,
   { facts, inUnit, inMps }: SpeedScale,
   nearest: NearestSpeed,
-  solve: SolveAim,
+  goes: GoesAsMeant,
 ): number | null {
-  const speedMps = nearest(shot, kit);
+  const speedMps = nearest(shot, kit, target);
   if (speedMps === null) return null;
   const towards = speedMps > shot.speedMps ? 1 : -1;
   const range = { min: 0, max: Number.POSITIVE_INFINITY };
   const figure = nudge(inUnit(speedMps), facts.fineStep, towards, range);
-  return solve({ ...shot, speedMps: inMps(figure) }, kit).ok ? figure : null;
+  return goes({ ...shot, speedMps: inMps(figure) }, kit, target) ? figure : null;
 }

@@ -18,5 +18,12 @@ export const INPUT_RANGES = {
   objectDistanceM: { min: 0.001, max: 5 },
 } as const satisfies Record<keyof Shot, Range>;
 
+/**
+ * Thinner cuts than this are refused, whatever the side (our choice). So near a graze the balls share
+ * less than 1/700 of their width, and friction alone decides whether the object ball leaves that way:
+ * it throws it by up to 4° (Marlow 1995, from memory), and hardly moves it.
+ */
+export const THINNEST_CUT_RAD = 87 * DEG;
+
 /** The aims that can be asked about, rad. */
 export const AIM_RANGE: Range = { min: -90 * DEG, max: 90 * DEG };

@@ -24,7 +24,7 @@ const WORDING: Readonly<Record<Exclude<RefusalReason, 'out-of-range'>, Wording>>
     remedy: 'Lower the cue, use less side, or play firmer.',
   },
   'too-thin': {
-    message: 'The cut is too thin: no aim sends the object ball that way.',
+    message: 'The cut is too thin: no aim sends the object ball that way with any pace.',
     remedy: 'Choose a fuller cut, or a different ball or pocket.',
   },
   'flies-over': {

@@ -3,7 +3,7 @@ import { isWithin } from '../model/range';
 import { candidateAims } from './candidate-aims';
 import { checkQuery } from './check-query';
 import { missOf, type Play, play } from './contact';
-import { AIM_RANGE } from './input-ranges';
+import { AIM_RANGE, THINNEST_CUT_RAD } from './input-ranges';
 import { type Layout, layoutOf } from './layout';
 import { answerPlay } from './play-aim';
 import { refusal } from './refusal';
@@ -31,6 +31,7 @@ interface Going {
 export function solveAim(shot: Shot, kit: Kit): AimResult {
   const problem = checkQuery(shot, kit);
   if (problem !== null) return problem;
+  if (Math.abs(shot.cutRad) > THINNEST_CUT_RAD) return refusal('too-thin');
   const layout = layoutOf(shot, kit.ballRadiusM);
   const candidates = candidateAims(shot, layout, kit).filter((aim) => isWithin(AIM_RANGE, aim));
   const [best, ...others] = thoseThatGo(candidates, shot, layout, kit);

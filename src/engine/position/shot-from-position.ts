@@ -1,4 +1,4 @@
-import { INPUT_RANGES } from '../aim/input-ranges';
+import { INPUT_RANGES, THINNEST_CUT_RAD } from '../aim/input-ranges';
 import { type Cushion, DEFAULT_CUSHION } from '../model/cushion';
 import type { Kit } from '../model/kit';
 import { bearing, wrapped } from '../numerics/angle';
@@ -49,8 +49,8 @@ export function shotFrom(
     );
   }
   const line = lineTo(placeOf(cueBall), ghostOf(ball, open, kit), open.alongRad);
-  if (Math.abs(line.cutRad) >= Math.PI / 2) {
-    return noShot('too-thin', 'The cut is 90° or more: the cue ball cannot send it that way.');
+  if (Math.abs(line.cutRad) > THINNEST_CUT_RAD) {
+    return noShot('too-thin', 'The cut is over 87°: no direct shot sends it that way.');
   }
   const others = without(position, 'cue', intent.ball);
   const blocks = waysOf(cueBall, ball, line.ghost, open, pocket).flatMap((way) =>

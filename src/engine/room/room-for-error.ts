@@ -5,6 +5,7 @@ import { type Certainty, certaintyOf } from './certainty';
 import { type Chance, chanceOf } from './chance';
 import { inputsOf } from './held-shot';
 import { KIT_QUANTITIES, type KitCorrelation, type KitSpread } from './kit-spread';
+import { nearestSpeed } from './nearest-speed';
 import type { StrokeProfile } from './stroke-profile';
 import type { Target } from './target';
 import { type RoomWindows, roomWindows } from './windows';
@@ -13,6 +14,8 @@ import { type RoomWindows, roomWindows } from './windows';
 export interface RoomForError {
   /** Null where the ball does not go even when all is as meant: it stops short of the target. */
   readonly windows: RoomWindows | null;
+  /** Where it does not go as meant: what would make it; null where no speed would. */
+  readonly wants: 'firmer' | 'softer' | null;
   readonly certainty: Certainty;
   /** Counting the player's scatter and what is not known of the kit. */
   readonly chance: Chance;
@@ -40,10 +43,18 @@ export function roomForError(
 ): RoomForError {
   const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
   const inputs = inputsOf(shot, aimRad);
+  const windows = roomWindows(held, inputs);
   return {
-    windows: roomWindows(held, inputs),
+    windows,
+    wants: windows === null ? wantsOf(shot, kit, target) : null,
     certainty: certaintyOf(shot, kit, aimRad, spread, correlation),
     chance: chanceOf(held, inputs, profile, spread, correlation),
     chanceOnKnownKit: chanceOf(held, inputs, profile, KNOWN),
   };
+}
+
+function wantsOf(shot: Shot, kit: Kit, target: Target): RoomForError['wants'] {
+  const speedMps = nearestSpeed(shot, kit, target);
+  if (speedMps === null) return null;
+  return speedMps > shot.speedMps ? 'firmer' : 'softer';
 }

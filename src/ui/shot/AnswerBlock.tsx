@@ -6,6 +6,7 @@ import { SideWord } from '../SideWord';
 import { useSettled } from '../use-settled';
 import { type AnswerReadings, answerInWords, answerReadings, type Reading } from './answer-words';
 import { ReadingLine } from './ReadingLine';
+import { remedyWords } from './refusal-words';
 import { isRoomStale } from './room-of-field';
 import { roomSummary } from './room-summary';
 import './AnswerBlock.css';
@@ -71,7 +72,7 @@ function RefusalLines({ app, refusal }: { app: AppModels; refusal: Refusal }) {
       <p class="refusal-message">
         <span aria-hidden="true">⊘</span> {refusal.message}
       </p>
-      <p class="refusal-remedy">{refusal.remedy}</p>
+      <p class="refusal-remedy">{remedyWords(refusal, app.shot.remedySpeed.value)}</p>
       <SpeedRemedy app={app} />
     </div>
   );
@@ -93,7 +94,7 @@ function SpokenAnswer({ app }: { app: AppModels }) {
   const { shot, kit, desk } = app;
   const words = useComputed(() => {
     const result = shot.result.value;
-    if (!result.ok) return `${result.message} ${result.remedy}`;
+    if (!result.ok) return `${result.message} ${remedyWords(result, shot.remedySpeed.value)}`;
     if (shot.stale.value) return '';
     const { ballRadiusM } = kit.kit.value;
     const answer = answerInWords(answerReadings(result, ballRadiusM, desk.preferences.value));

@@ -1,3 +1,4 @@
+import type { RoomForError } from '../../engine/room/room-for-error';
 import type { FieldName } from '../../state/shot-fields';
 import type { AppModels } from '../app-models';
 import { aimWindow } from './aim-window';
@@ -13,7 +14,7 @@ const ROWS: readonly (readonly [string, FieldName])[] = [
 ];
 
 /** How far each part of the stroke may be off, the others as meant. */
-export function WhatItForgives({ app }: { app: AppModels }) {
+export function WhatItForgives({ app, wants }: { app: AppModels } & Pick<RoomForError, 'wants'>) {
   const ends = aimWindow(app);
   return (
     <>
@@ -42,7 +43,8 @@ export function WhatItForgives({ app }: { app: AppModels }) {
       ) : (
         <p>
           Even when all is as meant the object ball stops short of the pocket, or the bed takes it
-          wide. Play firmer, cut it fuller, or take a nearer pocket.
+          wide. {wants ? `Play ${wants},` : 'No speed alters that:'} cut it fuller, or take a nearer
+          pocket.
         </p>
       )}
     </>

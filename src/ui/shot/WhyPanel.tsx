@@ -54,7 +54,7 @@ function Explanation({ app, last }: { app: AppModels; last: Answered }) {
         <div class={isRoomStale(app) ? 'why-room is-stale' : 'why-room'}>
           <HowSure app={app} certainty={assessed.certainty} />
           <HowOften app={app} assessed={assessed} />
-          <WhatItForgives app={app} />
+          <WhatItForgives app={app} wants={assessed.wants} />
         </div>
       )}
       <h3>What follows</h3>

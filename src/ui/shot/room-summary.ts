@@ -13,7 +13,8 @@ export function roomSummary(app: AppModels): RoomSummary | null {
   const assessed = app.room.room.value;
   if (!assessed) return null;
   if (!assessed.windows) {
-    return { chance: 'does not get to the pocket', certainty: 'firmer, or a nearer pocket' };
+    const wants = assessed.wants ?? 'a fuller cut';
+    return { chance: 'does not get to the pocket', certainty: `${wants}, or a nearer pocket` };
   }
   return {
     chance: `goes ${chanceWords(assessed.chance.share)}`,

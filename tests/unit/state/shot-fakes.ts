@@ -77,6 +77,7 @@ export function openShot(
     solve: fakeSolve,
     play: fakeSolve,
     nearestSpeed: ({ speedMps }) => (speedMps < 0.1 ? 0.1 : null),
+    goes: ({ speedMps }) => speedMps >= 0.1,
     trace: (asked) => [
       { xM: 0, yM: 0 },
       { xM: 0, yM: asked.distanceM },

@@ -1,4 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Shot } from '../../../src/engine/aim/shot';
+import { solveAim } from '../../../src/engine/aim/solve-aim';
+import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { goesAsMeant, nearestSpeed } from '../../../src/engine/room/nearest-speed';
+import { radOf } from '../../../src/units/angle-degrees';
 import { openShot } from './shot-fakes';
 
 describe('a held shot', () => {
@@ -53,12 +58,29 @@ describe('a held shot', () => {
 });
 
 describe('a refused shot', () => {
-  it('is told the nearest speed that has an aim, rounded to one that still has', () => {
+  it('is told the nearest speed at which it goes, rounded to one at which it still does', () => {
     const { model } = openShot();
     expect(model.remedySpeed.value).toBeNull();
     model.setFigure('speed', 0.05);
     expect(model.remedySpeed.value).toBe(0.2);
     model.setFigure('speed', model.remedySpeed.value ?? 0);
     expect(model.result.value.ok).toBe(true);
+  });
+
+  const ENGINE = { solve: solveAim, nearestSpeed, goes: goesAsMeant };
+  it.each<Partial<Shot>>([
+    { cutRad: radOf(89), side: 0, speedMps: 1.8 },
+    { cutRad: radOf(86.5), side: 0, speedMps: 1 },
+    { distanceM: 2, cutRad: radOf(70), speedMps: 0.3 },
+    { distanceM: 2, cutRad: 0, side: 0, speedMps: 0.2 },
+    { distanceM: 0.5, side: 0, elevationRad: radOf(35), speedMps: 4 },
+  ])('is offered no speed but one at which the ball gets to the pocket: %o', (shot) => {
+    const { model, desk } = openShot(shot, {}, ENGINE);
+    expect(model.result.value.ok).toBe(false);
+    const speed = model.remedySpeed.value;
+    if (speed === null) return;
+    model.setFigure('speed', speed);
+    const target = { kind: 'mouth', ...desk.pocket.value } as const;
+    expect(goesAsMeant(model.shot.value, DEFAULT_KIT, target)).toBe(true);
   });
 });

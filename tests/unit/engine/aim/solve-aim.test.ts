@@ -29,6 +29,25 @@ const tilted = (alongM_per_M: number, rightM_per_M: number, kit: Kit = DEFAULT_K
 });
 
 describe('solveAim', () => {
+  it.each([-0.45, -0.4, -0.1, 0, 0.1, 0.4, 0.45])(
+    'refuses a cut of 89° with side %d as too thin',
+    (side) => {
+      for (const speedMps of [0.5, 1.8, 3.4, 4.5]) {
+        for (const cutRad of [89 * RAD, -89 * RAD]) {
+          const shot = {
+            distanceM: 1.15,
+            cutRad,
+            side,
+            height: 0,
+            elevationRad: 3 * RAD,
+            speedMps,
+          };
+          expect(solveAim(shot, DEFAULT_KIT)).toMatchObject({ ok: false, reason: 'too-thin' });
+        }
+      }
+    },
+  );
+
   it('points ahead: never past a right angle off the straight line', () => {
     const random = seededRandom(90);
     for (let count = 0; count < 1500; count++) {
@@ -155,12 +174,12 @@ describe('solveAim', () => {
 
   it('answers a graze as near as its first touch can be told', () => {
     const shot: Shot = {
-      distanceM: 2.417919064944583,
-      cutRad: 1.5531332133638955,
-      side: 0.025385149866387072,
-      height: 0.1060362299663924,
-      elevationRad: 0.6389801667173214,
-      speedMps: 3.060728109088032,
+      distanceM: 2.9107215199203793,
+      cutRad: 1.5161092865332566,
+      side: 0.005458384824664509,
+      height: 0.11722124440931773,
+      elevationRad: 0.3749095748061824,
+      speedMps: 1.3764105417104018,
     };
     expectGoes(shot, DEFAULT_KIT);
   });

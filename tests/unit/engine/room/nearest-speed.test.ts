@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import type { Shot } from '../../../../src/engine/aim/shot';
+import { solveAim } from '../../../../src/engine/aim/solve-aim';
+import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
+import { goesAsMeant, nearestSpeed } from '../../../../src/engine/room/nearest-speed';
+import type { Target } from '../../../../src/engine/room/target';
+
+const RAD = Math.PI / 180;
+const CORNER: Target = { kind: 'mouth', distanceM: 0.8, mouthM: 0.116 };
+const FAR: Shot = {
+  distanceM: 2.5,
+  cutRad: 24 * RAD,
+  side: 0,
+  height: 0,
+  elevationRad: 2 * RAD,
+  speedMps: 0.3,
+};
+
+describe('the nearest speed at which the ball goes', () => {
+  it('is the least firmer one for a shot that stops short', () => {
+    const speedMps = nearestSpeed(FAR, DEFAULT_KIT, CORNER) ?? Number.NaN;
+    expect(speedMps).toBeGreaterThan(0.3);
+    expect(goesAsMeant({ ...FAR, speedMps }, DEFAULT_KIT, CORNER)).toBe(true);
+    expect(goesAsMeant({ ...FAR, speedMps: speedMps * 0.99 }, DEFAULT_KIT, CORNER)).toBe(false);
+  });
+
+  it('gets the ball to its target, not only to the object ball', () => {
+    const speedMps = nearestSpeed(FAR, DEFAULT_KIT, CORNER) ?? Number.NaN;
+    const nearer: Target = { ...CORNER, distanceM: 0.1 };
+    expect(speedMps).toBeGreaterThan(nearestSpeed(FAR, DEFAULT_KIT, nearer) ?? Number.NaN);
+  });
+
+  it('is a softer one for a shot that flies over the object ball', () => {
+    const jump = { ...FAR, distanceM: 0.3, elevationRad: 30 * RAD, speedMps: 7 };
+    expect(solveAim(jump, DEFAULT_KIT)).toMatchObject({ reason: 'flies-over' });
+    const speedMps = nearestSpeed(jump, DEFAULT_KIT, CORNER) ?? Number.NaN;
+    expect(speedMps).toBeLessThan(7);
+    expect(goesAsMeant({ ...jump, speedMps }, DEFAULT_KIT, CORNER)).toBe(true);
+  });
+
+  it.each([84, 86, 90])('is none for a cut of %d° to a pocket that no speed reaches', (cutDeg) => {
+    expect(nearestSpeed({ ...FAR, cutRad: cutDeg * RAD }, DEFAULT_KIT, CORNER)).toBeNull();
+  });
+});
