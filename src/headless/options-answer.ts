@@ -43,6 +43,9 @@ function toldNoShot(none: NoShot): object {
   return { ...none, remedy: REMEDIES[none.reason] };
 }
 
+const NO_DIRECT_WAY =
+  'No direct way of playing it goes; banks, kicks and combinations were not looked at.';
+
 function compared(request: OptionsRequest, shot: PositionShot): object {
   const { balls, intent, shape, kit, spread, profile, zone, most } = request;
   const { distanceM, cutRad, headingRad, target, least } = shot;
@@ -55,7 +58,13 @@ function compared(request: OptionsRequest, shot: PositionShot): object {
   const grid = gridFrom(balls, headingRad, shape, kit);
   const options = sweepOpen(asked, grid, { from: 0, to: placesOf(grid) });
   const ways = orderWays([...rankWays(asked, options)]).slice(0, most);
-  return { ok: true, shot: toldShot(shot), compared: options.length, ways: ways.map(toldWay) };
+  return {
+    ok: true,
+    shot: toldShot(shot),
+    compared: options.length,
+    ways: ways.map(toldWay),
+    ...(ways.length === 0 ? { message: NO_DIRECT_WAY } : {}),
+  };
 }
 
 function toldShot({ ok, cutRad, headingRad, least, ...shot }: PositionShot): object {

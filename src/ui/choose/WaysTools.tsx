@@ -59,7 +59,7 @@ function compareWords({ state, ways, isStale }: Comparison): string {
   if (state === 'running') return 'Comparing…';
   if (state === 'stopped') return 'Stopped early: not all ways are here.';
   return ways.length === 0
-    ? 'No way of playing it goes: try another pocket or another ball under Play.'
+    ? 'No direct way of playing it goes; banks, kicks and combinations were not looked at. Try another pocket or another ball under Play.'
     : '';
 }
 

@@ -58,6 +58,16 @@ describe('the ways that a position can be played', { timeout: SWEEP_TIMEOUT_MS }
     }
   });
 
+  it('are said to be direct ones where there is none', () => {
+    const blocked = ask({
+      ...REQUEST,
+      balls: [...REQUEST.balls, { name: 3, xM: 0.4, yM: -0.065 }],
+    });
+    expect(blocked).toMatchObject({ ok: true, compared: 0, ways: [] });
+    expect(blocked.message).toMatch(/^No direct way .* banks, kicks and combinations/);
+    expect(answer.message).toBeUndefined();
+  });
+
   it('see the table’s slope from the break end, whichever way the shot runs', () => {
     const kit = { bedSlope: { alongM_per_M: 0.003, rightM_per_M: 0 } };
     const straight = {

@@ -65,7 +65,7 @@ describe('comparing the ways', () => {
     await expect.poll(() => container.querySelector('.chance-map')).toBeNull();
     expect(screen.queryByRole('button', { name: 'Look at it' })).toBeNull();
     expect(container.querySelector('.compare-note')?.textContent).toMatch(
-      /^No way of playing it goes: try another pocket/,
+      /^No direct way of playing it goes; banks, kicks and combinations were not looked at/,
     );
   });
 
