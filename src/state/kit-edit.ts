@@ -1,3 +1,4 @@
+import type { KitUnits } from '../store/kit-field-units';
 import { type KitField, kitFields } from '../store/kit-fields';
 import { withNumberAt } from '../store/number-at';
 import { LONGEST_NAME } from '../store/parse-named';
@@ -14,9 +15,9 @@ export type Edited<S extends ShelfName> =
       readonly problem: string;
     };
 
-/** A field of a shelf by its dotted path. */
-export function findField(shelf: ShelfName, path: string): KitField | null {
-  return kitFields(shelf).find((field) => field.path === path) ?? null;
+/** A field of a shelf by its dotted path, in those units. */
+export function findField(shelf: ShelfName, path: string, units?: KitUnits): KitField | null {
+  return kitFields(shelf, units).find((field) => field.path === path) ?? null;
 }
 
 /**

@@ -1,4 +1,5 @@
 import { copyRecord } from '../store/copy-record';
+import type { KitUnits } from '../store/kit-field-units';
 import type { KitField, KitFieldPath } from '../store/kit-fields';
 import type { ShelfName, Shelves } from '../store/records';
 import { formatNumber } from '../units/format-number';
@@ -62,11 +63,13 @@ export interface KitEditPorts {
   readonly newId: () => string;
   /** The time of day, ms since 1970. */
   readonly now: () => number;
+  /** The units in which numbers are shown and typed. */
+  readonly units: () => KitUnits;
 }
 
 export function createKitEdits(
   { shelves, find, put }: Pick<KitShelves, 'shelves' | 'find' | 'put'>,
-  { newId, now }: KitEditPorts,
+  { newId, now, units }: KitEditPorts,
 ): KitEdits {
   const change = <S extends ShelfName>(
     shelf: S,
@@ -86,7 +89,7 @@ export function createKitEdits(
     path: string,
     edit: (record: Shelves[S], field: KitField) => Edited<S>,
   ): EditResult => {
-    const field = findField(shelf, path);
+    const field = findField(shelf, path, units());
     return field ? change(shelf, id, (record) => edit(record, field)) : NO_SUCH_NUMBER;
   };
 

@@ -7,7 +7,7 @@ import { thrownAngleRad } from './thrown-angle';
 export interface KitEffects {
   /** How far the cue ball squirts at half a radius of side, rad, unsigned. */
   readonly squirtRad: number;
-  /** How far a soft metre with side and the cue slightly raised swerves, rad, unsigned. */
+  /** How far a soft shot of {@link SWERVE_OVER_M} with side and the cue slightly raised swerves, rad, unsigned. */
   readonly swerveRad: number | null;
   /** How far a soft half-ball hit without side is thrown, rad, unsigned. */
   readonly throwRad: number | null;
@@ -16,8 +16,11 @@ export interface KitEffects {
 const DEG = Math.PI / 180;
 const HALF_BALL_RAD = 30 * DEG;
 
+/** How long that soft shot is, m. */
+export const SWERVE_OVER_M = 1;
+
 const SWERVE_EXAMPLE: Shot = {
-  distanceM: 1,
+  distanceM: SWERVE_OVER_M,
   cutRad: 0,
   side: 0.4,
   height: 0,

@@ -1,4 +1,5 @@
 import type { Range } from '../engine/model/range';
+import type { KitUnits } from '../store/kit-field-units';
 import { type KitField, kitFields } from '../store/kit-fields';
 import { numberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
@@ -19,8 +20,9 @@ export interface KitFigure {
 export function kitFigures<S extends ShelfName>(
   shelf: S,
   record: Shelves[S],
+  units?: KitUnits,
 ): readonly KitFigure[] {
-  return kitFields(shelf).map((field) => ({
+  return kitFields(shelf, units).map((field) => ({
     path: field.path,
     label: field.label,
     hint: field.hint,

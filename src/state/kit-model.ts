@@ -46,7 +46,7 @@ export interface KitModel extends KitEdits {
 
 export interface KitModelPorts {
   readonly store: Pick<StorePort, 'putRecord' | 'deleteRecord'>;
-  readonly desk: Pick<DeskModel, 'choice' | 'choose'>;
+  readonly desk: Pick<DeskModel, 'choice' | 'choose' | 'preferences'>;
   /** As loaded; no shelf is empty. */
   readonly shelves: ShelfContents;
   readonly newId?: () => string;
@@ -81,7 +81,7 @@ export function createKitModel({
   );
 
   return {
-    ...createKitEdits(kept, { newId, now }),
+    ...createKitEdits(kept, { newId, now, units: () => desk.preferences.peek() }),
     shelves,
     current,
     kit: computed(() =>
@@ -93,7 +93,7 @@ export function createKitModel({
     saveProblem: kept.saveProblem,
     figures(shelf, id) {
       const record = find(shelf, id);
-      return record ? kitFigures(shelf, record) : [];
+      return record ? kitFigures(shelf, record, desk.preferences.value) : [];
     },
     choose(shelf, id) {
       if (!find(shelf, id)) return NOT_THERE;

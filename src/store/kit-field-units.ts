@@ -1,7 +1,25 @@
+import { SLOPE_UNITS } from '../units/slope-unit';
 import type { UnitFacts } from '../units/unit-facts';
+import type { Preferences } from './records';
 
-function plain(symbol: string, name: string, decimals: number, fineStep: number): UnitFacts {
-  return {
+/** How a number of the kit is written and nudged, and the figure shown for one SI unit. */
+export interface ShownAs {
+  readonly facts: UnitFacts;
+  readonly shownPerSi: number;
+}
+
+/** The units a person likes, as far as numbers of the kit go by them. */
+export type KitUnits = Pick<Preferences, 'lengthUnit' | 'distanceUnit'>;
+export type ShownIn = (units: KitUnits) => ShownAs;
+
+function plain(
+  symbol: string,
+  name: string,
+  decimals: number,
+  fineStep: number,
+  shownPerSi = 1,
+): ShownAs {
+  const facts = {
     symbol,
     name,
     spaced: symbol !== '',
@@ -11,18 +29,52 @@ function plain(symbol: string, name: string, decimals: number, fineStep: number)
     leastDecimals: 0,
     eighths: false,
   };
+  return { facts, shownPerSi };
 }
 
-/** How each number of the kit is written and nudged. */
-export const RATIO_OF_TENS = plain('', 'times', 1, 1);
-export const MASS_RATIO = plain('', 'times', 3, 0.005);
-export const MILLIMETRES = plain('mm', 'millimetres', 2, 0.1);
-export const BALL_MILLIMETRES = plain('mm', 'millimetres', 3, 0.05);
-export const METRES = plain('m', 'metres', 3, 0.01);
-export const SLOPE = plain('mm per m', 'millimetres a metre', 2, 0.1);
-export const FRICTION = plain('', 'coefficient', 3, 0.01);
-export const ROLL_FRICTION = plain('', 'coefficient', 4, 0.0005);
-export const BALL_FRICTION = plain('', 'coefficient', 5, 0.001);
-export const PER_SPEED = plain('s/m', 'seconds a metre', 3, 0.05);
-export const SHARE = plain('', 'share', 3, 0.01);
-export const SPIN_DECAY = plain('rad/s²', 'radians a second, each second', 1, 1);
+function whateverTheUnits(...as: Parameters<typeof plain>): ShownIn {
+  const shown = plain(...as);
+  return () => shown;
+}
+
+export const RATIO_OF_TENS = whateverTheUnits('', 'times', 1, 1);
+export const MASS_RATIO = whateverTheUnits('', 'times', 3, 0.005);
+/** Tips are sold by the millimetre everywhere (common practice, no source). */
+export const TIP_SIZE = whateverTheUnits('mm', 'millimetres', 2, 0.1, 1000);
+export const FRICTION = whateverTheUnits('', 'coefficient', 3, 0.01);
+export const ROLL_FRICTION = whateverTheUnits('', 'coefficient', 4, 0.0005);
+export const BALL_FRICTION = whateverTheUnits('', 'coefficient', 5, 0.001);
+/** Per m/s, whatever speeds are told in: a coefficient of the engine's own law. */
+export const PER_SPEED = whateverTheUnits('s/m', 'seconds a metre', 3, 0.05);
+export const SHARE = whateverTheUnits('', 'share', 3, 0.01);
+export const SPIN_DECAY = whateverTheUnits('rad/s²', 'radians a second, each second', 1, 1);
+
+const PER_INCH = 1 / 0.0254;
+
+/** A small length, by its decimals and finest step in mm. */
+function small(decimals: number, fineStep: number): ShownIn {
+  const sizes = {
+    mm: plain('mm', 'millimetres', decimals, fineStep, 1000),
+    cm: plain('cm', 'centimetres', decimals + 1, fineStep / 10, 100),
+    in: plain('in', 'inches', decimals + 1, fineStep / 25, PER_INCH),
+  };
+  return ({ lengthUnit }) => sizes[lengthUnit];
+}
+
+export const BALL_SIZE = small(3, 0.05);
+export const DOME_SIZE = small(2, 0.1);
+
+const IN_METRES = plain('m', 'metres', 3, 0.01);
+const IN_CENTIMETRES = plain('cm', 'centimetres', 1, 1, 100);
+const IN_INCHES = plain('in', 'inches', 2, 0.5, PER_INCH);
+/** A table's size, which cannot be told in diamonds or lengths of itself. */
+export const BED_SIZE: ShownIn = ({ lengthUnit, distanceUnit }) => {
+  if (distanceUnit === 'm') return IN_METRES;
+  if (distanceUnit === 'cm') return IN_CENTIMETRES;
+  return distanceUnit === 'in' || lengthUnit === 'in' ? IN_INCHES : IN_METRES;
+};
+
+export const SLOPE: ShownIn = ({ lengthUnit }) => {
+  const { facts, perSi } = SLOPE_UNITS[lengthUnit];
+  return { facts, shownPerSi: perSi };
+};

@@ -1,6 +1,7 @@
 import type { PlayerName } from '../store/records';
 import { DEGREES, degreesOf } from '../units/angle-degrees';
 import { formatQuantity } from '../units/format-number';
+import { LENGTH_UNITS, lengthInUnit } from '../units/length-unit';
 import type { AppModels } from './app-models';
 import { Choices } from './controls/Choices';
 
@@ -9,7 +10,11 @@ const PLAYERS: readonly PlayerName[] = ['steady', 'club', 'beginner'];
 /** Whose stroke the chance is told for: one of the invented players, and how theirs scatters. */
 export function PlayerChoice({ app: { desk, room } }: { app: AppModels }) {
   const { directionRad, speedShare, tipM, elevationRad } = room.profile.value;
-  const angle = (angleRad: number) => `±${formatQuantity(degreesOf(angleRad), DEGREES)}`;
+  const angle = (angleRad: number) =>
+    `±${formatQuantity(degreesOf(angleRad), { ...DEGREES, decimals: 2 })}`;
+  const { lengthUnit } = desk.preferences.value;
+  const facts = LENGTH_UNITS[lengthUnit];
+  const finer = { ...facts, decimals: facts.decimals + 1, leastDecimals: facts.decimals + 1 };
   return (
     <div class="player-choice">
       <Choices
@@ -21,8 +26,8 @@ export function PlayerChoice({ app: { desk, room } }: { app: AppModels }) {
       />
       <p class="player-scatter">
         An invented player, not you yet. Cue’s line {angle(directionRad)}, speed ±
-        {Math.round(speedShare * 100)} %, tip ±{(tipM * 1000).toFixed(1)} mm, butt{' '}
-        {angle(elevationRad)}.
+        {Math.round(speedShare * 100)} %, tip ±
+        {formatQuantity(lengthInUnit(tipM, lengthUnit), finer)}, butt {angle(elevationRad)}.
       </p>
     </div>
   );

@@ -123,9 +123,9 @@ function planOf({ current, backup }: Picked, mode: ImportMode): ImportPlan {
 }
 
 function plannedOf(picked: Picked, mode: ImportMode): Incoming {
-  const { fileName, backup, problem } = picked;
+  const { fileName, backup, current, problem } = picked;
   const plan = planOf(picked, mode);
-  const mended = mendedFields(plan.repairs, backup.contents);
+  const mended = mendedFields(plan.repairs, backup.contents, current.desk.preferences);
   return { kind: 'planned', fileName, savedAtMs: backup.savedAtMs, plan, mended, problem };
 }
 

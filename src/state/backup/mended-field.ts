@@ -1,3 +1,4 @@
+import type { KitUnits } from '../../store/kit-field-units';
 import { numberAt } from '../../store/number-at';
 import { SHELF_NAMES } from '../../store/shelf-names';
 import type { Contents, Repair, StoreName } from '../../store/store-port';
@@ -20,15 +21,19 @@ export interface MendedField {
 /** What was mended, as it is now. */
 type MendedContents = Pick<Contents, 'shelves' | 'attempts' | 'positions'>;
 
-/** @param contents what was mended, as it is now */
+/**
+ * @param contents what was mended, as it is now
+ * @param units those of whoever reads it
+ */
 export function mendedFields(
   repairs: readonly Repair[],
   contents: MendedContents,
+  units?: KitUnits,
 ): readonly MendedField[] {
   return repairs.map((repair) => ({
     store: repair.store,
     name: nameOf(repair, contents),
-    ...toldOf(repair),
+    ...toldOf(repair, units),
   }));
 }
 
@@ -41,9 +46,12 @@ function nameOf({ store, id }: Repair, contents: MendedContents): string {
   return records.find((record) => record.id === id)?.name ?? id;
 }
 
-function toldOf({ store, field: path, was, now }: Repair): Omit<MendedField, 'store' | 'name'> {
+function toldOf(
+  { store, field: path, was, now }: Repair,
+  units?: KitUnits,
+): Omit<MendedField, 'store' | 'name'> {
   const shelf = SHELF_NAMES.find((name) => name === store);
-  const field = shelf ? findField(shelf, path) : null;
+  const field = shelf ? findField(shelf, path, units) : null;
   const told = (value: unknown, group: string) => {
     const valueSi = numberAt({ value }, 'value');
     if (!field || valueSi === null) return foundIn(value, group);

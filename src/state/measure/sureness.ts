@@ -12,7 +12,7 @@ export interface SureFigure {
 
 /**
  * What a player can picture of a kit. `squirt` in degrees at half a radius of side; `throw` the
- * balls' friction at a slip of 1 m/s; the tilts in mm per m, away from the break end and to the
+ * balls' friction at a slip of 1 m/s; the tilts in m per m, away from the break end and to the
  * right seen from there; the rest coefficients.
  */
 export type SureName =
@@ -69,9 +69,7 @@ export function surenessOf(before: KitKnowledge, now: KitKnowledge): readonly Su
  */
 export function figureOf(quantity: KitQuantity, value: number, sd: number): SureFigure {
   if (quantity === 'massRatio') return squirtFigure(value, sd);
-  if (quantity === 'bedSlopeAlong' || quantity === 'bedSlopeRight') {
-    return { value: value * 1000, sd: sd * 1000 };
-  }
+  if (quantity === 'bedSlopeAlong' || quantity === 'bedSlopeRight') return { value, sd };
   return { value, sd: value * sd };
 }
 

@@ -64,6 +64,7 @@ function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
       <ChooseStrip app={app} />
       <TableBoard
         choose={choose}
+        preferences={app.desk.preferences}
         board={board}
         holder={holder}
         mode={mode}

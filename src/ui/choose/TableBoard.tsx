@@ -6,6 +6,7 @@ import { spreadBalls } from '../../diagram/spread-balls';
 import type { BallName as Name } from '../../engine/position/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
+import type { Preferences } from '../../store/records';
 import { TableRails } from '../TableRails';
 import { useSettled } from '../use-settled';
 import { BallDisc, BallFace } from './BallMark';
@@ -26,10 +27,15 @@ interface Props {
   readonly isSnapping: ReadonlySignal<boolean>;
 }
 
+interface BoardProps extends Props {
+  readonly preferences: ReadonlySignal<Preferences>;
+}
+
 /** The table from above, to look at and to touch. */
-export function TableBoard({ choose, board, holder, mode, isSnapping }: Props) {
-  const handlers = useBoardTouch({ choose, board, mode, isSnapping });
-  const words = useSettled(useComputed(() => boardWords(choose)));
+export function TableBoard({ preferences, holder, ...props }: BoardProps) {
+  const { choose, board, mode } = props;
+  const handlers = useBoardTouch(props);
+  const words = useSettled(useComputed(() => boardWords(choose, preferences.value.distanceUnit)));
   const { widthPx, heightPx } = board.canvas.value;
   return (
     <div class="table-board" ref={holder}>

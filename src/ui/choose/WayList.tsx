@@ -1,4 +1,5 @@
 import type { RankedWay } from '../../engine/options/ranked-way';
+import { roughDistance } from '../../units/rough-distance';
 import type { AppModels } from '../app-models';
 import { orderWords, rowLine, sharedLine, sharedReason } from './list-words';
 import { percentWords } from './table-words';
@@ -16,6 +17,9 @@ export function WayList({ app, ways, onLook }: Props) {
   const [first] = ways;
   if (first === undefined) return null;
   const shared = sharedReason(ways);
+  const { distanceUnit } = app.desk.preferences.value;
+  const sizeWords = (lengthM: number) =>
+    roughDistance(lengthM, distanceUnit, app.choose.shape.value.lengthM);
   return (
     <section class="way-section" aria-labelledby="way-order">
       <h2 id="way-order">{orderWords(first.goodPosition !== null)}</h2>
@@ -37,7 +41,7 @@ export function WayList({ app, ways, onLook }: Props) {
                 <span class="way-label">{leadLabel(ranked)}</span>
               </span>
               <span class="way-name">{wayName(ranked)}</span>
-              <span class="way-reason">{rowLine(ranked, shared)}</span>
+              <span class="way-reason">{rowLine(ranked, shared, sizeWords)}</span>
             </button>
           </li>
         ))}

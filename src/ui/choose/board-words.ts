@@ -1,18 +1,19 @@
 import type { NamedBall } from '../../engine/position/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
+import type { DistanceUnit } from '../../units/unit-names';
 import { FAN_LEAD, fanLine } from './fan-words';
 import { hindranceLines, intentWords } from './shot-words';
 import { acrossWords, ballLabel, ballWords, capitalised, spotWords } from './table-words';
 import { wayName } from './way-words';
 
 /** What the drawing shows, in words: balls, what is played, what is in the way, zone and fan. */
-export function boardWords(choose: ChooseModel): string {
+export function boardWords(choose: ChooseModel, unit: DistanceUnit): string {
   return [
     'Table from above',
     ...ballLines(choose),
     ...frozenLines(choose),
     ...intentLines(choose),
-    ...zoneLines(choose),
+    ...zoneLines(choose, unit),
     ...fanLines(choose),
   ].join('. ');
 }
@@ -42,10 +43,11 @@ function intentLines({ open, shot }: ChooseModel): readonly string[] {
   return [intentWords(ball, pocket), ...(now?.ok ? hindranceLines(now, ball) : [])];
 }
 
-function zoneLines({ open, shape }: ChooseModel): readonly string[] {
+function zoneLines({ open, shape }: ChooseModel, unit: DistanceUnit): readonly string[] {
   const { zone } = open.value;
   if (zone === null) return [];
-  return [`Zone for the cue ball ${spotWords(zone, shape.value)}, ${acrossWords(zone)}`];
+  const across = acrossWords(zone, unit, shape.value);
+  return [`Zone for the cue ball ${spotWords(zone, shape.value)}, ${across}`];
 }
 
 function fanLines({ chosen, fan, shape }: ChooseModel): readonly string[] {

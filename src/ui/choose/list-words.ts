@@ -22,10 +22,18 @@ export function sharedLine(ways: readonly RankedWay[], shared: string): string {
   return `${isAll ? 'All of them' : 'Where nothing else is said'}: ${shared}.`;
 }
 
-/** What sets a way apart from the others: its outcome, a want of room for speed, where the cue ball ends. */
-export function rowLine(ranked: RankedWay, shared: string | null): string {
+/**
+ * What sets a way apart from the others: its outcome, a want of room for speed, where the cue ball
+ * ends.
+ * @param sizeWords tells a length, m, in the person's unit
+ */
+export function rowLine(
+  ranked: RankedWay,
+  shared: string | null,
+  sizeWords: (lengthM: number) => string,
+): string {
   const reason = reasonWords(ranked);
-  const parts = [...outcomeWords(ranked), ...speedWords(ranked), ...spreadWords(ranked)];
+  const parts = [...outcomeWords(ranked), ...speedWords(ranked), ...spreadWords(ranked, sizeWords)];
   return [parts.join(', '), ...(reason === shared ? [] : [reason])]
     .filter((part) => part !== '')
     .map(capitalised)
@@ -48,6 +56,9 @@ function speedWords({ windows, option: { shot } }: RankedWay): readonly string[]
   return [`at most ${told.map(([off, how]) => `${percentWords(off)} ${how}`).join(', ')}`];
 }
 
-function spreadWords({ rest }: RankedWay): readonly string[] {
-  return rest.places.length === 0 ? [] : [`cue ball spreads ${Math.round(100 * rest.sdM)} cm`];
+function spreadWords(
+  { rest }: RankedWay,
+  sizeWords: (lengthM: number) => string,
+): readonly string[] {
+  return rest.places.length === 0 ? [] : [`cue ball spreads ${sizeWords(rest.sdM)}`];
 }

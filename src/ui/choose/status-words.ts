@@ -15,15 +15,15 @@ export interface Status {
 export function statusOf(
   choose: ChooseModel,
   mode: ChooseMode,
-  preferences: Pick<Preferences, 'distanceUnit'>,
+  preferences: Pick<Preferences, 'distanceUnit' | 'lengthUnit'>,
 ): Status {
   const problem = choose.problem.value ?? noShotMessage(choose, mode);
   if (problem !== null) return { text: problem, isProblem: true };
   const text =
     mode === 'balls'
-      ? ballStatus(choose)
+      ? ballStatus(choose, preferences)
       : mode === 'zone'
-        ? zoneStatus(choose)
+        ? zoneStatus(choose, preferences)
         : shotStatus(choose, mode, preferences);
   return { text, isProblem: false };
 }
@@ -33,20 +33,26 @@ function noShotMessage({ shot }: ChooseModel, mode: ChooseMode): string | null {
   return mode === 'balls' || mode === 'zone' || now === null || now.ok ? null : now.message;
 }
 
-function ballStatus({ selected, open, shape, neighbours }: ChooseModel): string {
+function ballStatus(
+  { selected, open, shape, neighbours }: ChooseModel,
+  { lengthUnit }: Pick<Preferences, 'lengthUnit'>,
+): string {
   const name = selected.value;
   if (name === null) return 'Pick a ball below, then tap the table.';
   const ball = open.value.balls.find((one) => one.name === name);
   if (!ball) return `Tap the table to put the ${ballLabel(name)} down.`;
-  const beside = besideWords(neighbours.value);
+  const beside = besideWords(neighbours.value, lengthUnit);
   const spot = spotWords(ball, shape.value);
   return `${capitalised(ballLabel(name))}: ${beside === '' ? spot : `${beside}; ${spot}`}.`;
 }
 
-function zoneStatus({ open, shape }: ChooseModel): string {
+function zoneStatus(
+  { open, shape }: ChooseModel,
+  { distanceUnit }: Pick<Preferences, 'distanceUnit'>,
+): string {
   const { zone } = open.value;
   if (!zone) return 'Tap where the cue ball should come to rest.';
-  return `Zone: ${spotWords(zone, shape.value)}, ${acrossWords(zone)}.`;
+  return `Zone: ${spotWords(zone, shape.value)}, ${acrossWords(zone, distanceUnit, shape.value)}.`;
 }
 
 function shotStatus(

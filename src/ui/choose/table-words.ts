@@ -1,5 +1,7 @@
 import type { BallName } from '../../engine/position/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
+import { roughDistance } from '../../units/rough-distance';
+import type { DistanceUnit } from '../../units/unit-names';
 
 /** Diamonds along a table. */
 const ALONG = 8;
@@ -60,9 +62,13 @@ export function diamondWords({ xM, yM }: Spot, { lengthM, widthM }: BedSize): st
   return `${diamonds(yM + lengthM / 2)} up, ${diamonds(xM + widthM / 2)} from the left`;
 }
 
-/** How large a round patch is: "50 cm across". */
-export function acrossWords({ radiusM }: { readonly radiusM: number }): string {
-  return `${Math.round(radiusM * 200)} cm across`;
+/** How large a round patch is: "0.50 m across". */
+export function acrossWords(
+  { radiusM }: { readonly radiusM: number },
+  unit: DistanceUnit,
+  { lengthM }: BedSize,
+): string {
+  return `${roughDistance(2 * radiusM, unit, lengthM)} across`;
 }
 
 /** A share in per cent, a little one as "under 1 %". */

@@ -72,7 +72,7 @@ function ShelfRow({ app, shelf }: { app: AppModels; shelf: ShelfName }) {
       >
         <span class="shelf-label">{SHELF_LABELS[shelf]}</span> <b>{record.name}</b>{' '}
         <span class="shelf-origin">{originWords(record)}</span>{' '}
-        <span class="shelf-effect">{effectWords(shelf, app.effects.value)}</span>
+        <span class="shelf-effect">{effectWords(shelf, app)}</span>
         <span class="shelf-arrow" aria-hidden="true">
           ›
         </span>

@@ -29,7 +29,7 @@ export function RecordPanel({ app, shelf, id }: { app: AppModels; shelf: ShelfNa
           ? 'An invented example. Change a number and it counts as yours.'
           : `Its numbers are ${originWords(record)}.`}
       </p>
-      <p class="place-note">{isInPlay ? effectWords(shelf, app.effects.value) : 'Not in play.'}</p>
+      <p class="place-note">{isInPlay ? effectWords(shelf, app) : 'Not in play.'}</p>
       {!isInPlay && (
         <button type="button" class="button" onClick={() => kit.choose(shelf, id)}>
           Play with this one

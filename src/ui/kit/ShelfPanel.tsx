@@ -14,7 +14,7 @@ export function ShelfPanel({ app, shelf }: { app: AppModels; shelf: ShelfName })
   return (
     <>
       <PanelHeader router={app.router} title={SHELF_LABELS[shelf]} />
-      <p class="place-note">{effectWords(shelf, app.effects.value)}</p>
+      <p class="place-note">{effectWords(shelf, app)}</p>
       <UndoDelete app={app} shelf={shelf} />
       <output class="place-problem">{problem.value}</output>
       <ul class="record-list">

@@ -1,6 +1,8 @@
-import type { KitEffects } from '../../state/kit-effects';
+import { SWERVE_OVER_M } from '../../state/kit-effects';
 import type { Named, ShelfName } from '../../store/records';
 import { degreesOf } from '../../units/angle-degrees';
+import { roughDistance } from '../../units/rough-distance';
+import type { AppModels } from '../app-models';
 
 /** In the order they are shown. */
 export const SHELVES: readonly ShelfName[] = ['cues', 'cloths', 'balls', 'tables'];
@@ -18,14 +20,17 @@ export function originWords({ origin }: Pick<Named, 'origin'>): string {
 }
 
 /** What the kit in play does, told where the numbers that do it are kept. */
-export function effectWords(shelf: ShelfName, effects: KitEffects): string {
+export function effectWords(
+  shelf: ShelfName,
+  { effects: { value: effects }, desk, kit }: Pick<AppModels, 'effects' | 'desk' | 'kit'>,
+): string {
   switch (shelf) {
     case 'cues':
       return `Deflection: the cue ball squirts about ${inDegrees(effects.squirtRad)} at half a radius of side.`;
     case 'cloths':
       return effects.swerveRad === null
         ? ''
-        : `Swerve: about ${inDegrees(effects.swerveRad)} on a soft metre with side, the cue raised 5°.`;
+        : `Swerve: about ${inDegrees(effects.swerveRad)} on a soft ${softShot({ desk, kit })} with side, the cue raised 5°.`;
     case 'balls':
       return effects.throwRad === null
         ? ''
@@ -33,6 +38,11 @@ export function effectWords(shelf: ShelfName, effects: KitEffects): string {
     case 'tables':
       return 'Its length gives diamonds and table lengths; its slope bends slow shots.';
   }
+}
+
+function softShot({ desk, kit }: Pick<AppModels, 'desk' | 'kit'>): string {
+  const { distanceUnit } = desk.preferences.value;
+  return roughDistance(SWERVE_OVER_M, distanceUnit, kit.current.tables.value.lengthM);
 }
 
 function inDegrees(angleRad: number): string {

@@ -38,7 +38,7 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
       {measure.isFresh.value && (
         <>
           <h2>What it taught</h2>
-          <Taught earlier={earlier} now={measure.knowledge.value} />
+          <Taught app={app} earlier={earlier} now={measure.knowledge.value} />
         </>
       )}
       <div class="attempt-control">
@@ -65,12 +65,18 @@ function verdictWords(
 /** Surer by less than this share is not worth a line. */
 const LEAST_TAUGHT = 0.97;
 
-function Taught({ earlier, now }: { earlier: KitKnowledge; now: KitKnowledge }) {
+interface TaughtProps {
+  readonly app: AppModels;
+  readonly earlier: KitKnowledge;
+  readonly now: KitKnowledge;
+}
+
+function Taught({ app, earlier, now }: TaughtProps) {
   const rows = surenessOf(earlier, now)
     .filter(({ before, now: after }) => after.sd < LEAST_TAUGHT * before.sd)
     .map<Sureness>((row) => ({ ...row, isMeasured: true }));
   if (rows.length === 0) return <p class="place-note">Little that was not known before.</p>;
-  return <SurenessList rows={rows} since="earlier" />;
+  return <SurenessList rows={rows} unit={app.desk.preferences.value.lengthUnit} since="earlier" />;
 }
 
 /** On to the shot that teaches most next. */

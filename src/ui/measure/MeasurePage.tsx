@@ -25,7 +25,10 @@ export function MeasurePage({ app }: { app: AppModels }) {
         <p class="place-note">
           Thin: assumed. Thick: measured. Two times in three the true figure lies within the bar.
         </p>
-        <SurenessList rows={surenessOf(measure.before.value, measure.knowledge.value)} />
+        <SurenessList
+          rows={surenessOf(measure.before.value, measure.knowledge.value)}
+          unit={app.desk.preferences.value.lengthUnit}
+        />
         <Age app={app} />
         <p class="place-problem measure-status" role="status">
           {measure.problem.value ?? (measure.isFresh.value ? '' : 'Working out the readings…')}

@@ -16,7 +16,8 @@ interface Props {
 /** What was measured of a record, between one change of it and the next. */
 export function RecordHistory({ app, shelf, record }: Props) {
   const problem = useSignal('');
-  const { kit, measure, sensors } = app;
+  const { desk, kit, measure, sensors } = app;
+  const { lengthUnit } = desk.preferences.value;
   const nowMs = sensors.nowMs();
   const eras = erasOf(shelf, record, measure.report.value);
   const last = record.changes.at(-1);
@@ -28,7 +29,7 @@ export function RecordHistory({ app, shelf, record }: Props) {
       <h2 id="what-was-measured">What was measured</h2>
       <ul>
         {eras.map((era, index) => (
-          <li key={index}>{eraWords(era, eras[index + 1] ?? null, nowMs)}</li>
+          <li key={index}>{eraWords(era, eras[index + 1] ?? null, nowMs, lengthUnit)}</li>
         ))}
       </ul>
       <p class="place-note">

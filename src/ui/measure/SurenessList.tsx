@@ -1,22 +1,25 @@
 import { type Interval, layOutSureness } from '../../diagram/trial-bars';
 import type { Sureness } from '../../state/measure/sureness';
+import type { LengthUnit } from '../../units/unit-names';
 import { sureLabel, surenessInWords } from './sureness-words';
 import './SurenessList.css';
 
 interface Props {
   readonly rows: readonly Sureness[];
+  readonly unit: LengthUnit;
   /** What the earlier figure was: assumed of the kit, or known before this shot. */
   readonly since?: 'assumed' | 'earlier';
 }
 
 /** How sure each figure was, and is: the thin bar above the earlier, the thick one below now. */
-export function SurenessList({ rows, since = 'assumed' }: Props) {
+export function SurenessList({ rows, unit, since = 'assumed' }: Props) {
   return (
     <ul class="sureness-list">
       {rows.map((row) => (
         <li key={row.name}>
           <p>
-            <span class="sureness-label">{sureLabel(row.name)}:</span> {surenessInWords(row, since)}
+            <span class="sureness-label">{sureLabel(row.name)}:</span>{' '}
+            {surenessInWords(row, unit, since)}
           </p>
           <SurenessBars row={row} />
         </li>

@@ -16,7 +16,9 @@ import {
   strokeWords,
   wayName,
 } from '../../../../src/ui/choose/way-words';
+import { tileWords } from '../../../../src/ui/shot/tile-words';
 import { speedScale } from '../../../../src/units/speed-unit';
+import { openShot } from '../../state/shot-fakes';
 import { fakeChoose } from './fake-choose';
 import { SHAPE } from './invented-ways';
 
@@ -58,7 +60,7 @@ const WAY: RankedWay = {
       side: -0.25,
       height: 0.125,
       elevationRad: (3 * Math.PI) / 180,
-      speedMps: 1,
+      speedMps: 0.9,
     },
     aimRad: 0,
     chance: {
@@ -99,14 +101,17 @@ describe('words for what lies beside a ball', () => {
   const near = (what: Neighbour['what'], gapM: number) => ({ what, gapM, isFrozen: gapM === 0 });
 
   it.each([
-    [[], ''],
-    [[near(4, 0), near(9, 0.01)], 'frozen to the 4'],
-    [[near('cue', 0), near('cushion', 0)], 'frozen to the cue ball and the cushion'],
-    [[near(4, 0.0021), near('cushion', 0.02)], '2 mm from the 4'],
-    [[near('cushion', 0.0004)], '0.4 mm from the cushion'],
-    [[near(4, 0.3)], ''],
-  ])('%j: %s', (nearestFirst, words) => {
-    expect(besideWords(nearestFirst)).toBe(words);
+    [[], 'mm', ''],
+    [[near(4, 0), near(9, 0.01)], 'mm', 'frozen to the 4'],
+    [[near('cue', 0), near('cushion', 0)], 'mm', 'frozen to the cue ball and the cushion'],
+    [[near(4, 0.0021), near('cushion', 0.02)], 'mm', '2 mm from the 4'],
+    [[near(4, 0.0021)], 'cm', '0.2 cm from the 4'],
+    [[near(4, 0.0254)], 'in', '1.00 in from the 4'],
+    [[near('cushion', 0.0004)], 'mm', '0.4 mm from the cushion'],
+    [[near('cushion', 0.0004)], 'in', '0.016 in from the cushion'],
+    [[near(4, 0.3)], 'mm', ''],
+  ] as const)('%j in %s: %s', (nearestFirst, unit, words) => {
+    expect(besideWords(nearestFirst, unit)).toBe(words);
   });
 });
 
@@ -159,6 +164,12 @@ describe('words for a way', () => {
     expect(wayName({ way, option: struck(0) })).toBe('no side, soft, drag, roll, cue raised');
   });
 
+  it.each([0.3, 0.75, 1.5, 2.5, 3.4, 4.8])('call %d m/s what Shot calls it', (speedMps) => {
+    const option = { ...WAY.option, shot: { ...WAY.option.shot, speedMps } };
+    const { word } = tileWords('speed', openShot({ speedMps }).model, 'ghost-ball');
+    expect(wayName({ way: WAY.way, option })).toBe(`outside, ${word}, roll`);
+  });
+
   it('call a little side so, and not none', () => {
     const way = { ...WAY.way, side: 'none' } as const;
     expect(wayName({ way, option: struck(-0.056) })).toBe('a touch of side, soft, roll');
@@ -200,7 +211,7 @@ describe('words for a way', () => {
 
   it('tell the stroke in figures', () => {
     expect(strokeWords(WAY, speedScale('mps', BED))).toBe(
-      '¼ R ← left, ⅛ R ↑ high, cue 3° up, 1.0 m/s',
+      '¼ R ← left, ⅛ R ↑ high, cue 3° up, 0.9 m/s',
     );
   });
 });
@@ -229,20 +240,21 @@ describe('words for a fan', () => {
 
 describe('the drawing in words', () => {
   it('tells balls, what is played and the zone', () => {
-    const words = boardWords(fakeChoose().choose);
+    const words = boardWords(fakeChoose().choose, 'm');
     expect(words).toContain('Cue ball 2.4 diamonds up, 1.1 from the left');
     expect(words).toContain('12 ball');
     expect(words).toContain('The 11 is frozen to the 12');
     expect(words).toContain('The 3 into the far right pocket');
     expect(words).toContain(
-      'Zone for the cue ball 3.4 diamonds up, 1.4 from the left, 50 cm across',
+      'Zone for the cue ball 3.4 diamonds up, 1.4 from the left, 0.50 m across',
     );
+    expect(boardWords(fakeChoose().choose, 'in')).toContain(', 20 in across');
   });
 
   it('tells the fan of the way that is looked at', () => {
     const { choose } = fakeChoose();
     choose.compare();
     choose.choose(choose.comparison.value.ways[0] ?? null);
-    expect(boardWords(choose)).toMatch(/Where the cue ball rests, in diamonds: true: /);
+    expect(boardWords(choose, 'm')).toMatch(/Where the cue ball rests, in diamonds: true: /);
   });
 });

@@ -6,6 +6,7 @@ import {
   sharedLine,
   sharedReason,
 } from '../../../../src/ui/choose/list-words';
+import { roughDistance } from '../../../../src/units/rough-distance';
 
 const edge = (value: number, endedBy: 'thin' | 'full') => ({ value, endedBy });
 const room = (low: number, high: number) => ({
@@ -41,6 +42,7 @@ const WAY: RankedWay = {
   scratch: 0,
 };
 const BY_SPEED: RankedWay = { ...WAY, hardest: 'speed', scratch: 0.08 };
+const inCm = (lengthM: number) => roughDistance(lengthM, 'cm', 2.54);
 const AIM = 'little room for the line of the cue; thin aimed left, full aimed right';
 
 describe('words for a list of ways', () => {
@@ -54,14 +56,16 @@ describe('words for a list of ways', () => {
     const shared = sharedReason(ways);
     expect(shared).toBe(AIM);
     expect(sharedLine(ways, AIM)).toBe(`All of them: ${AIM}.`);
-    expect(rowLine(WAY, shared)).toBe('At most 10 % slower, 15 % faster, cue ball spreads 14 cm');
+    expect(rowLine(WAY, shared, inCm)).toBe(
+      'At most 10 % slower, 15 % faster, cue ball spreads 14 cm',
+    );
   });
 
   it('say of the few that differ why they do', () => {
     const ways = [WAY, BY_SPEED, WAY];
     const shared = sharedReason(ways);
     expect(sharedLine(ways, AIM)).toBe(`Where nothing else is said: ${AIM}.`);
-    expect(rowLine(BY_SPEED, shared)).toBe(
+    expect(rowLine(BY_SPEED, shared, inCm)).toBe(
       'Scratch 8 %, at most 10 % slower, 15 % faster, cue ball spreads 14 cm. Speed window narrow; thin if slow, full if fast',
     );
   });
@@ -69,22 +73,24 @@ describe('words for a list of ways', () => {
   it('say every reason in its row where most have one of their own', () => {
     expect(sharedReason([WAY, BY_SPEED])).toBeNull();
     expect(sharedReason([WAY])).toBeNull();
-    expect(rowLine(WAY, null)).toMatch(/\. Little room for the line of the cue/);
+    expect(rowLine(WAY, null, inCm)).toMatch(/\. Little room for the line of the cue/);
   });
 
   it('tell room for the speed only where there is little of it', () => {
     const ample = (speedMps: ReturnType<typeof room>) =>
-      rowLine({ ...WAY, windows: WAY.windows && { ...WAY.windows, speedMps } }, AIM);
+      rowLine({ ...WAY, windows: WAY.windows && { ...WAY.windows, speedMps } }, AIM, inCm);
     expect(ample(room(1.7, 5))).toBe('At most 15 % slower, cue ball spreads 14 cm');
     expect(ample(room(0.8, 5))).toBe('Cue ball spreads 14 cm');
   });
 
   it('put the chance to go second where there is a zone', () => {
-    expect(rowLine({ ...WAY, goodPosition: 0.25 }, AIM)).toMatch(/^Goes at all 40 %, at most/);
+    expect(rowLine({ ...WAY, goodPosition: 0.25 }, AIM, inCm)).toMatch(
+      /^Goes at all 40 %, at most/,
+    );
   });
 
   it('say the reason alone where nothing more is known', () => {
     const bare = { ...WAY, windows: null, rest: { ...WAY.rest, places: [] } };
-    expect(rowLine(bare, null)).toBe('Little room for the line of the cue');
+    expect(rowLine(bare, null, inCm)).toBe('Little room for the line of the cue');
   });
 });

@@ -6,7 +6,7 @@ import { ageLines } from '../../../../src/ui/measure/age-lines';
 import { drawingWords } from '../../../../src/ui/measure/drawing-words';
 import { readingFigure, readingInWords } from '../../../../src/ui/measure/reading-words';
 import { stepWords } from '../../../../src/ui/measure/step-words';
-import { surenessInWords } from '../../../../src/ui/measure/sureness-words';
+import { sureFigure, surenessInWords } from '../../../../src/ui/measure/sureness-words';
 import { shotName } from '../../../../src/ui/measure/trial-words';
 import { FINISHED_LINE } from './invented-trials';
 
@@ -99,13 +99,21 @@ describe('what is known, in words', () => {
   } as const;
 
   it('tells what was assumed beside what was measured', () => {
-    expect(surenessInWords({ ...row, isMeasured: true })).toBe(
+    expect(surenessInWords({ ...row, isMeasured: true }, 'mm')).toBe(
       '2.5 ± 0.7° was assumed, 1.6 ± 0.2° measured.',
     );
   });
 
   it('claims no measurement where there is none', () => {
-    expect(surenessInWords({ ...row, isMeasured: false })).toBe('2.5 ± 0.7° is assumed.');
+    expect(surenessInWords({ ...row, isMeasured: false }, 'mm')).toBe('2.5 ± 0.7° is assumed.');
+  });
+
+  it.each([
+    ['mm', '0.4 ± 0.2 mm per m'],
+    ['cm', '0.4 ± 0.2 mm per m'],
+    ['in', '0.04 ± 0.02 in per 100 in'],
+  ] as const)('tells a tilt by the unit set, %s', (unit, words) => {
+    expect(sureFigure('tilt-along', { value: 0.0004, sd: 0.0002 }, unit)).toBe(words);
   });
 
   it('tells what cannot be told apart, and what would help', () => {
