@@ -64,9 +64,10 @@ const measure = createMeasureModel({
   fit: makeWorker && createFitClient(createEnginePool(makeWorker, 1)),
   later: createLaterAtRest(window),
 });
-const known = computed(() =>
-  knownAlongShot(measure.knowledge.value, kit.current.tables.value.bedSlope, desk.headingRad.value),
-);
+const knownAlong = (headingRad: number | null) =>
+  knownAlongShot(measure.knowledge.value, kit.current.tables.value.bedSlope, headingRad);
+const headingRad = computed(() => desk.shot.value.headingRad);
+const known = computed(() => knownAlong(headingRad.value));
 const knownKit = computed(() => known.value.kit);
 const shot = createShotModel({
   solve: solveAim,
@@ -75,6 +76,7 @@ const shot = createShotModel({
   nearestSpeed,
   goes: goesAsMeant,
   kit: knownKit,
+  kitAlong: (headingRad) => knownAlong(headingRad).kit,
   tableLengthM: computed(() => kit.current.tables.value.lengthM),
   desk,
 });
@@ -96,7 +98,6 @@ const choose = createChooseModel({
   profile: room.profile,
   work: makeWorker && createEnginePool(makeWorker, workerCount(navigator.hardwareConcurrency)),
   shot,
-  desk,
 });
 
 noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });

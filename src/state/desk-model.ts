@@ -1,37 +1,40 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { INPUT_RANGES } from '../engine/aim/input-ranges';
 import type { Shot } from '../engine/aim/shot';
-import { wrapped } from '../engine/numerics/angle';
-import type { Choice, Desk, PlayerName, Pocket, Preferences, ShelfName } from '../store/records';
+import type {
+  Choice,
+  Desk,
+  LaidShot,
+  PlayerName,
+  Pocket,
+  Preferences,
+  ShelfName,
+} from '../store/records';
 import type { StorePort } from '../store/store-port';
 import { createDeskSaver, type SaveState } from './desk-saver';
 import { withRecentShot } from './recent-shots';
 
 /** What the app opens with: the shot, the kit chosen, and how the person likes to read it. */
 export interface DeskModel {
-  readonly shot: ReadonlySignal<Shot>;
-  readonly heldShot: ReadonlySignal<Shot | null>;
+  readonly shot: ReadonlySignal<LaidShot>;
+  readonly heldShot: ReadonlySignal<LaidShot | null>;
   readonly choice: ReadonlySignal<Choice>;
   readonly preferences: ReadonlySignal<Preferences>;
   readonly pocket: ReadonlySignal<Pocket>;
   readonly player: ReadonlySignal<PlayerName>;
-  /** How the shot's line runs over the table: see {@link Desk}. */
-  readonly headingRad: ReadonlySignal<number | null>;
   /** What was asked lately, no two alike; the newest first. */
   readonly recentShots: ReadonlySignal<readonly Shot[]>;
   /** Whether what is on screen is also in the store. */
   readonly saving: ReadonlySignal<SaveState>;
-  setShot(shot: Shot): void;
+  setShot(shot: LaidShot): void;
   /** Sets a shot aside to compare with: the present one where none is given. */
-  holdShot(shot?: Shot): void;
+  holdShot(shot?: LaidShot): void;
   dropHeldShot(): void;
   setPreference<P extends keyof Preferences>(name: P, value: Preferences[P]): void;
   setPocket(pocket: Pocket): void;
   setPlayer(player: PlayerName): void;
-  /** Null where it is not said; any turn will do. */
-  setHeading(headingRad: number | null): void;
-  /** Remembers a shot among the recent ones, in place of one like it. */
-  noteShot(shot: Shot): void;
+  /** Remembers a shot among the recent ones, wherever it lay, in place of one like it. */
+  noteShot(shot: LaidShot): void;
   /** Puts a record in play; the kit model checks that it is on the shelf. */
   choose(shelf: ShelfName, id: string): void;
   /** Saves at once whatever is not saved yet; resolves when the store has answered. */
@@ -64,7 +67,6 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     preferences: computed(() => desk.value.preferences),
     pocket: computed(() => desk.value.pocket),
     player: computed(() => desk.value.player),
-    headingRad: computed(() => desk.value.headingRad),
     recentShots: computed(() => desk.value.recentShots),
     saving: saver.state,
     setShot(shot) {
@@ -83,11 +85,7 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     setPlayer(player) {
       if (player !== desk.peek().player) change({ player });
     },
-    setHeading(headingRad) {
-      const turned = headingRad && wrapped(headingRad);
-      if (turned !== desk.peek().headingRad) change({ headingRad: turned });
-    },
-    noteShot(shot) {
+    noteShot({ headingRad: _laid, ...shot }) {
       const { recentShots } = desk.peek();
       const noted = withRecentShot(recentShots, shot);
       if (noted !== recentShots) change({ recentShots: noted });

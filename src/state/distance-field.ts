@@ -1,12 +1,12 @@
 import { INPUT_RANGES } from '../engine/aim/input-ranges';
-import type { Shot } from '../engine/aim/shot';
+import type { LaidShot } from '../store/records';
 import { ballToBallGapM, ghostBallDistanceM } from '../units/ball-to-ball';
 import { DISTANCE_UNITS, distanceInM, distanceInUnit } from '../units/distance-unit';
 import type { FieldContext, ShotField } from './shot-field';
 import { withinShot } from './within-shot';
 
 /** How far away the shot is, in the unit and between the points the person prefers. */
-export function distanceField(shot: Shot, context: FieldContext): ShotField {
+export function distanceField(shot: LaidShot, context: FieldContext): ShotField {
   const { distanceUnit: unit, distanceFrom } = context.preferences;
   const between = distanceFrom === 'ball-to-ball';
   const { cutRad } = shot;

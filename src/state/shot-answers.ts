@@ -1,6 +1,7 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import type { AimAnswer, AimResult, Shot } from '../engine/aim/shot';
+import type { AimAnswer, AimResult } from '../engine/aim/shot';
 import type { Kit } from '../engine/model/kit';
+import type { LaidShot } from '../store/records';
 import { type Comparison, compareShots } from './shot-comparison';
 import type { PathPoint, ShotPorts } from './shot-ports';
 import { type ShotWarning, shotWarnings } from './shot-warnings';
@@ -9,7 +10,7 @@ import { speedRemedy } from './speed-remedy';
 
 /** An answer, and the shot and kit it is the answer to. */
 export interface Answered {
-  readonly shot: Shot;
+  readonly shot: LaidShot;
   readonly kit: Kit;
   readonly answer: AimAnswer;
 }
@@ -36,6 +37,10 @@ const PATH_SAMPLES = 40;
 export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
   const { desk, kit, solve, play, trace, speedScale } = ports;
   const result = computed(() => solve(desk.shot.value, kit.value));
+  const heldAnswer = computed(() => {
+    const shot = desk.heldShot.value;
+    return shot && { shot, result: solve(shot, ports.kitAlong(shot.headingRad)) };
+  });
   const lastAnswer = rememberAnswer(desk.shot, kit, result);
   return {
     result,
@@ -59,14 +64,14 @@ export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
       return last ? play(last.shot, last.kit, 0) : null;
     }),
     comparison: computed(() => {
-      const held = desk.heldShot.value;
-      return held && compareShots(held, solve(held, kit.value), result.value);
+      const held = heldAnswer.value;
+      return held && compareShots(held.shot, held.result, result.value);
     }),
   };
 }
 
 function rememberAnswer(
-  shot: ReadonlySignal<Shot>,
+  shot: ReadonlySignal<LaidShot>,
   kit: ReadonlySignal<Kit>,
   result: ReadonlySignal<AimResult>,
 ): ReadonlySignal<Answered | null> {

@@ -1,13 +1,12 @@
-import type { Shot } from '../engine/aim/shot';
 import type { Range } from '../engine/model/range';
-import type { Pocket, Preferences } from '../store/records';
+import type { LaidShot, Pocket, Preferences } from '../store/records';
 import type { Parsed } from '../units/parsed';
 import type { SpeedScale } from '../units/speed-unit';
 import type { UnitFacts } from '../units/unit-facts';
 
 /** All that is set by hand: the shot, and the pocket its object ball is to go into. */
 export interface Asked {
-  readonly shot: Shot;
+  readonly shot: LaidShot;
   readonly pocket: Pocket;
 }
 

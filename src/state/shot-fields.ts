@@ -1,7 +1,7 @@
 import { INPUT_RANGES } from '../engine/aim/input-ranges';
-import type { Shot } from '../engine/aim/shot';
 import { MISCUE_LIMIT } from '../engine/model/miscue-limit';
 import type { Range } from '../engine/model/range';
+import type { LaidShot } from '../store/records';
 import { DEGREES, degreesOf, radOf } from '../units/angle-degrees';
 import { TIP_CONTACT } from '../units/tip-contact';
 import { cutField } from './cut-field';
@@ -50,7 +50,7 @@ export function shotField(
   }
 }
 
-function tipField(name: 'side' | 'height', shot: Shot): ShotField {
+function tipField(name: 'side' | 'height', shot: LaidShot): ShotField {
   const limit = { min: -MISCUE_LIMIT, max: MISCUE_LIMIT };
   return {
     facts: TIP_CONTACT,
@@ -61,7 +61,7 @@ function tipField(name: 'side' | 'height', shot: Shot): ShotField {
   };
 }
 
-function elevationField(shot: Shot): ShotField {
+function elevationField(shot: LaidShot): ShotField {
   const { min, max } = INPUT_RANGES.elevationRad;
   return {
     facts: DEGREES,
@@ -72,7 +72,7 @@ function elevationField(shot: Shot): ShotField {
   };
 }
 
-function speedField(shot: Shot, { speedScale }: FieldContext): ShotField {
+function speedField(shot: LaidShot, { speedScale }: FieldContext): ShotField {
   const { facts, inUnit: figureOf, inMps } = speedScale;
   const inUnit = ({ min, max }: Range): Range => ({
     min: figureOf(min),

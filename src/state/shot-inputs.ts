@@ -64,7 +64,7 @@ export function createShotInputs(
 
   function take(part: Partial<Asked>): void {
     lastSign.value = signOf(part.shot?.cutRad ?? 0) ?? cutSign.peek();
-    change(part);
+    change(asLaid(asked.peek(), part));
   }
   function put(name: FieldName, figure: number): void {
     problems[name].value = null;
@@ -127,6 +127,19 @@ const POCKET_FIELDS = ['pocket', 'mouth'] as const;
 function forEachField<T>(make: (name: FieldName) => T): { readonly [F in FieldName]: T } {
   const names: readonly FieldName[] = [...SHOT_FIELDS, ...POCKET_FIELDS];
   return Object.fromEntries(names.map((name) => [name, make(name)])) as Record<FieldName, T>;
+}
+
+/**
+ * What is changed by hand, as it then lies on the table. Another stroke at the same balls lies as it
+ * did; with another distance, cut or way to the pocket the balls do not, and where is not said.
+ */
+function asLaid(before: Asked, part: Partial<Asked>): Partial<Asked> {
+  const { shot, pocket } = { ...before, ...part };
+  const isAsItLay =
+    shot.distanceM === before.shot.distanceM &&
+    shot.cutRad === before.shot.cutRad &&
+    pocket.distanceM === before.pocket.distanceM;
+  return isAsItLay ? part : { ...part, shot: { ...shot, headingRad: null } };
 }
 
 function signOf(cutRad: number): 1 | -1 | null {

@@ -1,5 +1,5 @@
 import { batch, computed, type ReadonlySignal } from '@preact/signals';
-import type { Shot } from '../engine/aim/shot';
+import type { LaidShot } from '../store/records';
 import type { SpeedScale } from '../units/speed-unit';
 import { createShotAnswers, type ShotAnswers } from './shot-answers';
 import type { Asked } from './shot-field';
@@ -13,7 +13,7 @@ export interface ShotModel
   extends ShotAnswers,
     Omit<ShotInputs, 'hasShotProblem' | 'forgetProblems'>,
     Omit<ShotHistory, 'change'> {
-  readonly shot: ReadonlySignal<Shot>;
+  readonly shot: ReadonlySignal<LaidShot>;
   /** The unit in which speeds are shown. */
   readonly speedScale: ReadonlySignal<SpeedScale>;
   /** Whether {@link lastAnswer} is not the answer to what now stands in the inputs. */

@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { PlayAim, Shot, SolveAim } from '../engine/aim/shot';
 import type { Kit } from '../engine/model/kit';
+import type { LaidShot } from '../store/records';
 import type { DeskModel } from './desk-model';
 import type { GoesAsMeant, NearestSpeed } from './speed-remedy';
 
@@ -25,7 +26,10 @@ export interface ShotPorts {
   readonly trace: TraceCueBall;
   readonly nearestSpeed: NearestSpeed;
   readonly goes: GoesAsMeant;
+  /** As the present shot sees it. */
   readonly kit: ReadonlySignal<Kit>;
+  /** As a shot with this heading sees it: see {@link LaidShot}. */
+  readonly kitAlong: (headingRad: number | null) => Kit;
   /** Nose to nose, of the table in play. */
   readonly tableLengthM: ReadonlySignal<number>;
   readonly desk: Pick<

@@ -1,5 +1,5 @@
 import { INPUT_RANGES } from '../engine/aim/input-ranges';
-import type { Shot } from '../engine/aim/shot';
+import type { LaidShot } from '../store/records';
 import type { Parsed } from '../units/parsed';
 
 type Numbers = { readonly [K in keyof typeof INPUT_RANGES]?: number };
@@ -8,7 +8,7 @@ type Numbers = { readonly [K in keyof typeof INPUT_RANGES]?: number };
 const ROUNDING = 1e-9;
 
 /** The shot with some numbers replaced, held to what the engine accepts when off by rounding. */
-export function withinShot(shot: Shot, numbers: Numbers): Parsed<{ shot: Shot }> {
+export function withinShot(shot: LaidShot, numbers: Numbers): Parsed<{ shot: LaidShot }> {
   const held: Record<string, number> = {};
   for (const key of Object.keys(numbers) as (keyof typeof INPUT_RANGES)[]) {
     const { min, max } = INPUT_RANGES[key];

@@ -1,18 +1,18 @@
-import type { Shot } from '../engine/aim/shot';
 import { radOf } from '../units/angle-degrees';
-import type { Choice, Desk, Pocket, Preferences } from './records';
+import type { Choice, Desk, LaidShot, Pocket, Preferences } from './records';
 
 /**
  * A worked example: a medium cut to the right with a little outside side, one that a club player
  * would expect to make more often than not with a strange cue, and nearly always with his own.
  */
-export const DEFAULT_SHOT: Shot = {
+export const DEFAULT_SHOT: LaidShot = {
   distanceM: 0.7,
   cutRad: radOf(24),
   side: -0.125,
   height: 0,
   elevationRad: radOf(3),
   speedMps: 1.8,
+  headingRad: null,
 };
 
 /** Ids of the demo catalogue. */
@@ -41,7 +41,6 @@ export const DEFAULT_POCKET: Pocket = { distanceM: 0.5, mouthM: 0.116 };
 export const DEFAULT_DESK: Desk = {
   shot: DEFAULT_SHOT,
   heldShot: null,
-  headingRad: null,
   recentShots: [],
   choice: DEFAULT_CHOICE,
   preferences: DEFAULT_PREFERENCES,

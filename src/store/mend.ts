@@ -115,7 +115,8 @@ export function isPlainObject(input: unknown): input is Record<string, unknown> 
 
 function ignore(): void {}
 
-function within(field: string, key: string): string {
+/** A field of a field, dotted. */
+export function within(field: string, key: string): string {
   return field === '' ? key : `${field}.${key}`;
 }
 

@@ -1,4 +1,3 @@
-import { TRIAL_RANGES } from '../engine/fit/trial-shot';
 import { DEFAULT_CHOICE, DEFAULT_DESK, DEFAULT_POCKET } from './default-desk';
 import {
   isPlainObject,
@@ -8,13 +7,12 @@ import {
   mendNumber,
   mendObject,
   mendOrNone,
-  mendOrNull,
   mendUnless,
   mendWord,
 } from './mend';
 import { isId } from './parse-named';
 import { mendPreferences } from './parse-preferences';
-import { isShotLeft, mendShot } from './parse-shot';
+import { isShotLeft, mendLaidShot, mendShot } from './parse-shot';
 import { POCKET_RANGES } from './pocket-ranges';
 import type { Choice, Desk, Pocket, ShelfName } from './records';
 import { SHELF_NAMES } from './shelf-names';
@@ -24,9 +22,8 @@ import type { Repair, ShelfContents } from './store-port';
 export const MOST_RECENT_SHOTS = 12;
 
 const mendDesk: Mend<Desk> = mendObject<Desk>({
-  shot: mendShot,
-  heldShot: mendOrNone(isPlainObject, mendShot),
-  headingRad: mendAbsent(DEFAULT_DESK.headingRad, mendOrNull(TRIAL_RANGES.headingRad)),
+  shot: mendLaidShot,
+  heldShot: mendOrNone(isPlainObject, mendLaidShot),
   recentShots: mendAbsent(
     DEFAULT_DESK.recentShots,
     mendList(MOST_RECENT_SHOTS, isShotLeft, mendShot),
@@ -66,11 +63,19 @@ export function parseDesk(raw: unknown, shelves: ShelfContents): ParsedDesk {
   const note = (field: string, was: unknown, now: unknown) => {
     repairs.push({ store: 'desk', id: 'desk', field, was, now });
   };
-  const desk = isPlainObject(raw) ? mendDesk(raw, '', note) : DEFAULT_DESK;
+  const desk = isPlainObject(raw) ? mendDesk(withoutOldHeading(raw), '', note) : DEFAULT_DESK;
   const choice = Object.fromEntries(
     SHELF_NAMES.map((shelf) => [shelf, settle(shelf, desk.choice, shelves, note)]),
   ) as Record<ShelfName, string>;
   return { desk: { ...desk, choice: { ...desk.choice, ...choice } }, repairs };
+}
+
+/**
+ * A heading used to stand beside the shot, and stayed there when the shot was laid anew. Nobody can
+ * tell whether it still is the shot's, and a wrong one turns the bed's slope: none is taken over.
+ */
+function withoutOldHeading({ headingRad: _old, ...row }: Record<string, unknown>) {
+  return row;
 }
 
 function settle(

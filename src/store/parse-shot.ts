@@ -1,8 +1,18 @@
 import { INPUT_RANGES } from '../engine/aim/input-ranges';
 import type { Shot } from '../engine/aim/shot';
+import { TRIAL_RANGES } from '../engine/fit/trial-shot';
 import { DEFAULT_SHOT } from './default-desk';
-import { isPlainObject, type Mend, mendNumber, mendObject } from './mend';
+import {
+  isPlainObject,
+  type Mend,
+  mendAbsent,
+  mendNumber,
+  mendObject,
+  mendOrNull,
+  within,
+} from './mend';
 import { numberAt } from './number-at';
+import type { LaidShot } from './records';
 
 const mendInputs = mendObject<Omit<Shot, 'objectDistanceM'>>({
   distanceM: mendNumber(INPUT_RANGES.distanceM, DEFAULT_SHOT.distanceM),
@@ -26,11 +36,19 @@ export const mendShot: Mend<Shot> = (was, field, note) => {
     ...mendInputs(was, field, note),
   };
   if (objectDistanceM === undefined) return shot;
-  const path = field === '' ? 'objectDistanceM' : `${field}.objectDistanceM`;
+  const path = within(field, 'objectDistanceM');
   if (typeof objectDistanceM !== 'number' || !Number.isFinite(objectDistanceM)) {
     note(path, objectDistanceM, undefined);
     return shot;
   }
   const mended = mendNumber(INPUT_RANGES.objectDistanceM, objectDistanceM);
   return { ...shot, objectDistanceM: mended(objectDistanceM, path, note) };
+};
+
+const mendHeading = mendAbsent(null, mendOrNull(TRIAL_RANGES.headingRad));
+
+/** Mends a shot, and how it lies on the table. */
+export const mendLaidShot: Mend<LaidShot> = (was, field, note) => {
+  const shot: Shot & { headingRad?: unknown } = mendShot(was, field, note);
+  return { ...shot, headingRad: mendHeading(shot.headingRad, within(field, 'headingRad'), note) };
 };

@@ -86,16 +86,20 @@ export interface Pocket {
   readonly mouthM: number;
 }
 
-/** What the app opens with: the one record of the `desk` store. */
-export interface Desk {
-  readonly shot: Shot;
-  /** A shot set aside to compare with, or null. */
-  readonly heldShot: Shot | null;
+/** A shot, and how it lies on the table. */
+export interface LaidShot extends Shot {
   /**
-   * How the shot's straight line runs over the table, rad: 0 is away from the break end, right +;
-   * null where that has not been said.
+   * How its straight line runs over the table, rad: 0 is away from the break end, right +; null
+   * where that has not been said.
    */
   readonly headingRad: number | null;
+}
+
+/** What the app opens with: the one record of the `desk` store. */
+export interface Desk {
+  readonly shot: LaidShot;
+  /** A shot set aside to compare with, or null. */
+  readonly heldShot: LaidShot | null;
   /** What was asked lately, no two alike; the newest first. */
   readonly recentShots: readonly Shot[];
   readonly choice: Choice;

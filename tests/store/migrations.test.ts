@@ -77,7 +77,8 @@ describe('the second version', () => {
     expect(loaded.repairs).toEqual([]);
     expect(loaded.quarantined).toEqual([]);
     expect(loaded.attempts).toEqual([]);
-    expect(loaded.desk).toEqual({ ...FIRST_DESK, headingRad: null, recentShots: [] });
+    const shot = { ...FIRST_DESK.shot, headingRad: null };
+    expect(loaded.desk).toEqual({ ...FIRST_DESK, shot, recentShots: [] });
     expect(loaded.shelves.cues).toEqual([{ ...FIRST_CUE, changes: [], like: null }]);
     expect(loaded.shelves.tables).toEqual(DEMO_CATALOGUE.tables);
     const raw = await openDB('leeway');

@@ -52,8 +52,10 @@ describe('parsing the desk', () => {
         expect(shotProblemsOf(desk.shot)).toEqual([]);
         expect(desk.recentShots.flatMap(shotProblemsOf)).toEqual([]);
         expect(desk.recentShots.length).toBeLessThanOrEqual(12);
-        expect(desk.headingRad === null || Math.abs(desk.headingRad) <= 2 * Math.PI).toBe(true);
         if (desk.heldShot !== null) expect(shotProblemsOf(desk.heldShot)).toEqual([]);
+        for (const { headingRad } of [desk.shot, desk.heldShot ?? desk.shot]) {
+          expect(headingRad === null || Math.abs(headingRad) <= 2 * Math.PI).toBe(true);
+        }
         for (const shelf of SHELF_NAMES) {
           expect(DEMO_CATALOGUE[shelf].map(({ id }) => id)).toContain(desk.choice[shelf]);
         }
@@ -90,19 +92,33 @@ describe('parsing the desk', () => {
   });
 
   it('opens a desk from before headings and recent shots were kept', () => {
-    const { headingRad: _heading, recentShots: _recent, ...older } = DEFAULT_DESK;
+    const { recentShots: _recent, ...rest } = DEFAULT_DESK;
+    const { headingRad: _heading, ...shot } = DEFAULT_SHOT;
+    const older = { ...rest, shot };
     expect(parseDesk(older, DEMO_CATALOGUE)).toEqual({ desk: DEFAULT_DESK, repairs: [] });
   });
 
   it.each([
     [1.5, 1.5, 0],
     [null, null, 0],
-    [7, null, 1],
-    ['north', null, 1],
+    [7, null, 2],
+    ['north', null, 2],
   ])('reads a heading of %s, which is never moved into range', (headingRad, now, repairs) => {
-    const parsed = parseDesk({ ...DEFAULT_DESK, headingRad }, DEMO_CATALOGUE);
-    expect(parsed.desk.headingRad).toBe(now);
-    expect(parsed.repairs).toHaveLength(repairs);
+    const laid = { ...DEFAULT_SHOT, headingRad };
+    const parsed = parseDesk({ ...DEFAULT_DESK, shot: laid, heldShot: laid }, DEMO_CATALOGUE);
+    expect(parsed.desk.shot.headingRad).toBe(now);
+    expect(parsed.desk.heldShot?.headingRad).toBe(now);
+    const fields = ['shot.headingRad', 'heldShot.headingRad'];
+    expect(parsed.repairs.map(({ field }) => field)).toEqual(fields.slice(0, repairs));
+  });
+
+  it('takes no heading from beside the shot, where it may be that of another', () => {
+    const { headingRad: _heading, ...shot } = DEFAULT_SHOT;
+    for (const headingRad of [1.5, null, 'north']) {
+      const older = { ...DEFAULT_DESK, shot, heldShot: shot, headingRad };
+      const desk = { ...DEFAULT_DESK, heldShot: DEFAULT_SHOT };
+      expect(parseDesk(older, DEMO_CATALOGUE)).toEqual({ desk, repairs: [] });
+    }
   });
 
   it('mends recent shots one by one and drops what is none', () => {

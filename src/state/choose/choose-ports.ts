@@ -5,7 +5,6 @@ import type { Table } from '../../store/records';
 import type { SavedPosition } from '../../store/saved-position';
 import type { StorePort } from '../../store/store-port';
 import type { Work } from '../../worker/engine-pool';
-import type { DeskModel } from '../desk-model';
 import type { ShotModel } from '../shot-model';
 
 /** What the place Choose needs from the rest of the app. */
@@ -22,7 +21,6 @@ export interface ChoosePorts {
   /** Works jobs out beside the page; null where the browser cannot. */
   readonly work: Work | null;
   readonly shot: Pick<ShotModel, 'ask'>;
-  readonly desk: Pick<DeskModel, 'setHeading'>;
   /** The time of day, ms since 1970. */
   readonly now?: () => number;
   readonly newId?: () => string;

@@ -138,7 +138,6 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
         return false;
       }
       ports.shot.ask(shotToAsk(question, way.option));
-      ports.desk.setHeading(question.scene.headingRad);
       return true;
     },
     async flush() {

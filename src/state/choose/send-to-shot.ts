@@ -7,11 +7,12 @@ import type { Pocket } from '../../store/records';
 import type { Asked } from '../shot-field';
 
 /** What the place Shot is to ask, of an option and what it is an option for. */
-export function shotToAsk({ question }: RankQuestion, option: Option): Asked {
+export function shotToAsk({ question, scene }: RankQuestion, option: Option): Asked {
   const { distanceM, cutRad, side, height, elevationRad, speedMps } = option.shot;
+  const { headingRad } = scene;
   const target = targetOfStroke(heldOf(question, option), option.aimRad);
   return {
-    shot: { distanceM, cutRad, side, height, elevationRad, speedMps },
+    shot: { distanceM, cutRad, side, height, elevationRad, speedMps, headingRad },
     pocket: pocketOf(target, question.kit.ballRadiusM),
   };
 }

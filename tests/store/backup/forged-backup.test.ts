@@ -134,7 +134,6 @@ describe('reading a backup made up to deceive', () => {
           const {
             changes: _c,
             like: _l,
-            headingRad: _h,
             recentShots: _r,
             ...first
           } = row as object & {
@@ -150,7 +149,7 @@ describe('reading a backup made up to deceive', () => {
       ...CONTENTS,
       attempts: [],
       positions: [],
-      desk: { ...CONTENTS.desk, headingRad: null, recentShots: [] },
+      desk: { ...CONTENTS.desk, recentShots: [] },
       shelves: {
         ...CONTENTS.shelves,
         cues: CONTENTS.shelves.cues.map((cue) => ({ ...cue, changes: [], like: null })),

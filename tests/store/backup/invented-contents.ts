@@ -22,7 +22,8 @@ export const CONTENTS: Contents = {
   desk: {
     ...DEFAULT_DESK,
     choice: { ...DEFAULT_DESK.choice, cues: 'mine' },
-    headingRad: 0.3,
+    shot: { ...DEFAULT_DESK.shot, headingRad: 0.3 },
+    heldShot: { ...DEFAULT_DESK.shot, headingRad: -2 },
     recentShots: [DEFAULT_DESK.shot, { ...DEFAULT_DESK.shot, side: -0 }],
   },
   shelves: { ...DEMO_CATALOGUE, cues: [...DEMO_CATALOGUE.cues, MY_CUE] },

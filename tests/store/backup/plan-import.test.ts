@@ -170,7 +170,13 @@ describe('planning to replace', () => {
 
 describe('what had to be mended', () => {
   const ofCue = { store: 'cues', id: 'mine', field: 'massRatio', was: 1e9, now: 200 } as const;
-  const ofDesk = { store: 'desk', id: 'desk', field: 'headingRad', was: 'n', now: null } as const;
+  const ofDesk = {
+    store: 'desk',
+    id: 'desk',
+    field: 'shot.headingRad',
+    was: 'n',
+    now: null,
+  } as const;
 
   it('is told of, but not of a desk that stays out', () => {
     const backup = backupOf(CONTENTS, [ofCue, ofDesk]);

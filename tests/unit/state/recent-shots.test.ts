@@ -1,19 +1,19 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
-import type { Shot } from '../../../src/engine/aim/shot';
 import { DEFAULT_KIT } from '../../../src/engine/model/kit';
 import { noteRecentShots } from '../../../src/state/note-recent-shots';
 import { withRecentShot } from '../../../src/state/recent-shots';
 import type { Answered } from '../../../src/state/shot-answers';
 import { DEFAULT_SHOT } from '../../../src/store/default-desk';
+import type { LaidShot } from '../../../src/store/records';
 import { answerTo } from './shot-fakes';
 
-const at = (distanceM: number): Shot => ({ ...DEFAULT_SHOT, distanceM });
+const at = (distanceM: number): LaidShot => ({ ...DEFAULT_SHOT, distanceM });
 
 describe('the recent shots', () => {
   it('are the newest first, twelve at most', () => {
     const distances = Array.from({ length: 15 }, (_, index) => 0.3 + index / 10);
-    const recent = distances.map(at).reduce(withRecentShot, [] as readonly Shot[]);
+    const recent = distances.map(at).reduce(withRecentShot, [] as readonly LaidShot[]);
     expect(recent).toHaveLength(12);
     expect(recent[0]).toEqual(at(distances[14] ?? 0));
     expect(recent[11]).toEqual(at(distances[3] ?? 0));
@@ -25,7 +25,7 @@ describe('the recent shots', () => {
   });
 
   it('count shots as two that differ in any input', () => {
-    const others: readonly Partial<Shot>[] = [
+    const others: readonly Partial<LaidShot>[] = [
       { distanceM: 0.9 },
       { cutRad: 0.2 },
       { side: 0.3 },
@@ -44,13 +44,13 @@ describe('the recent shots', () => {
 
 describe('noting them', () => {
   it('waits until the hand rests at an answered shot, and stops when told', () => {
-    const answeredTo = (shot: Shot): Answered => ({
+    const answeredTo = (shot: LaidShot): Answered => ({
       shot,
       kit: DEFAULT_KIT,
       answer: answerTo(shot),
     });
     const lastAnswer = signal<Answered | null>(null);
-    const noted: Shot[] = [];
+    const noted: LaidShot[] = [];
     const waiting = new Set<() => void>();
     const stop = noteRecentShots({
       lastAnswer,

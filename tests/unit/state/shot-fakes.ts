@@ -4,7 +4,7 @@ import { DEFAULT_KIT } from '../../../src/engine/model/kit';
 import { createShotModel } from '../../../src/state/shot-model';
 import type { ShotPorts } from '../../../src/state/shot-ports';
 import { DEFAULT_POCKET, DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
-import type { Pocket, Preferences } from '../../../src/store/records';
+import type { LaidShot, Pocket, Preferences } from '../../../src/store/records';
 
 /** An answer that is easy to foretell: a tenth of a radian for a whole radius of side. */
 export function answerTo(shot: Shot): AimAnswer {
@@ -40,8 +40,8 @@ export function fakeSolve(shot: Shot): AimResult {
 }
 
 /** A desk without a store. */
-function fakeDesk(shot: Shot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
-  const held = signal<Shot | null>(null);
+function fakeDesk(shot: LaidShot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
+  const held = signal<LaidShot | null>(null);
   const current = signal(shot);
   const pocket = signal<Pocket>(DEFAULT_POCKET);
   const preferences = signal<Preferences>({ ...DEFAULT_PREFERENCES, ...over });
@@ -53,10 +53,10 @@ function fakeDesk(shot: Shot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
     setPocket: (next: Pocket) => {
       pocket.value = next;
     },
-    setShot: (next: Shot) => {
+    setShot: (next: LaidShot) => {
       current.value = next;
     },
-    holdShot: (set: Shot = current.peek()) => {
+    holdShot: (set: LaidShot = current.peek()) => {
       held.value = set;
     },
     dropHeldShot: () => {
@@ -67,7 +67,7 @@ function fakeDesk(shot: Shot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
 
 /** The place Shot over fakes. */
 export function openShot(
-  shot: Partial<Shot> = {},
+  shot: Partial<LaidShot> = {},
   preferences: Partial<Preferences> = {},
   ports: Partial<ShotPorts> = {},
 ) {
@@ -83,6 +83,7 @@ export function openShot(
       { xM: 0, yM: asked.distanceM },
     ],
     kit,
+    kitAlong: () => kit.value,
     tableLengthM: signal(2.54),
     desk,
     ...ports,

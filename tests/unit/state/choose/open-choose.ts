@@ -70,10 +70,7 @@ export async function openChoose(options: OpenOptions = {}) {
   const table = signal(options.table ?? NINE_FOOT);
   const knowledge = signal(KNOWN);
   const profile = signal<StrokeProfile>(INVENTED_PROFILES.club);
-  const sent: { asked: Asked | null; headingRad: number | null } = {
-    asked: null,
-    headingRad: null,
-  };
+  const sent: { asked: Asked | null } = { asked: null };
   let [ids, ms] = [0, 1000];
   const model = createChooseModel({
     store: { ...memory, ...options.store },
@@ -85,11 +82,6 @@ export async function openChoose(options: OpenOptions = {}) {
     shot: {
       ask(asked) {
         sent.asked = asked;
-      },
-    },
-    desk: {
-      setHeading(headingRad) {
-        sent.headingRad = headingRad;
       },
     },
     now: () => ++ms,
