@@ -23,6 +23,7 @@ import { createKitModel } from './state/kit-model';
 import { createAwakeModel } from './state/measure/awake-model';
 import { createMeasureModel } from './state/measure/create-measure-model';
 import { knownAlongShot } from './state/measure/known-along-shot';
+import { createNotedKnowledge } from './state/measure/noted-knowledge';
 import { noteRecentShots } from './state/note-recent-shots';
 import { createRepairModel } from './state/repair-model';
 import { createRoomModel } from './state/room-model';
@@ -62,6 +63,7 @@ const measure = createMeasureModel({
   kit,
   desk,
   fit: makeWorker && createFitClient(createEnginePool(makeWorker, 1)),
+  noted: createNotedKnowledge(notedText(findStorage, 'leeway.known'), import.meta.url),
   later: createLaterAtRest(window),
 });
 const knownAlong = (headingRad: number | null) =>
@@ -76,6 +78,7 @@ const shot = createShotModel({
   nearestSpeed,
   goes: goesAsMeant,
   kit: knownKit,
+  isKitSettled: measure.isSettled,
   kitAlong: (headingRad) => knownAlong(headingRad).kit,
   tableLengthM: computed(() => kit.current.tables.value.lengthM),
   desk,

@@ -51,6 +51,7 @@ export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
     }),
     warnings: computed(() => {
       const answer = result.value;
+      if (!ports.isKitSettled.value) return [];
       return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
     }),
     remedySpeed: computed(() => {

@@ -16,7 +16,10 @@ export interface ShotModel
   readonly shot: ReadonlySignal<LaidShot>;
   /** The unit in which speeds are shown. */
   readonly speedScale: ReadonlySignal<SpeedScale>;
-  /** Whether {@link lastAnswer} is not the answer to what now stands in the inputs. */
+  /**
+   * Whether {@link lastAnswer} is not the answer to what now stands in the inputs, or may change by
+   * itself.
+   */
   readonly stale: ReadonlySignal<boolean>;
   /** Asks something that was worked out elsewhere; it can be taken back as one change. */
   ask(asked: Asked): void;
@@ -50,7 +53,9 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     ...answers,
     shot: desk.shot,
     speedScale,
-    stale: computed(() => !answers.result.value.ok || hasShotProblem.value),
+    stale: computed(
+      () => !answers.result.value.ok || hasShotProblem.value || !ports.isKitSettled.value,
+    ),
     undo() {
       forgetProblems();
       const [present, held] = [desk.shot.peek(), desk.heldShot.peek()];

@@ -28,6 +28,8 @@ export interface ShotPorts {
   readonly goes: GoesAsMeant;
   /** As the present shot sees it. */
   readonly kit: ReadonlySignal<Kit>;
+  /** Whether that stands, with nothing under way that would change it. */
+  readonly isKitSettled: ReadonlySignal<boolean>;
   /** As a shot with this heading sees it: see {@link LaidShot}. */
   readonly kitAlong: (headingRad: number | null) => Kit;
   /** Nose to nose, of the table in play. */

@@ -1,4 +1,4 @@
-import { computed } from '@preact/signals';
+import { computed, effect } from '@preact/signals';
 import type { Attempt } from '../../store/attempt';
 import { freshId } from '../../store/fresh-id';
 import type { StorePort } from '../../store/store-port';
@@ -13,11 +13,13 @@ import { createCueLengths } from './cue-lengths';
 import type { WorkOut } from './find-priors';
 import { createKeptAttempts } from './kept-attempts';
 import { choiceOf, kitInPlay, shelvesNow } from './kit-in-play';
-import { knownOfKit } from './known-of-kit';
+import { isOfKit, knownOfKit, toldBy } from './known-of-kit';
 import type { MeasureModel } from './measure-model';
 import { presentQuestion } from './measure-question';
+import type { NotedKnowledge } from './noted-knowledge';
 import { playedAttempt } from './parts-played';
 import { createReportAtRest } from './report-at-rest';
+import { measuredShelves } from './sureness';
 import { trialBedOf } from './trial-bed';
 import { trialOffers } from './trial-offers';
 
@@ -29,6 +31,8 @@ export interface MeasurePorts {
   readonly desk: Pick<DeskModel, 'player' | 'shot' | 'recentShots'>;
   /** Works out what readings tell; null where the browser cannot. */
   readonly fit: WorkOut | null;
+  /** What they last told. */
+  readonly noted: NotedKnowledge;
   /** Does work once the hand rests, unless called off by the function it returns. */
   readonly later: (work: () => void) => () => void;
   /** The time of day, ms since 1970. */
@@ -38,7 +42,7 @@ export interface MeasurePorts {
 
 /** Keeps the attempts, and works out what they tell of the kit in play. */
 export function createMeasureModel(ports: MeasurePorts): MeasureModel {
-  const { store, kit, desk, fit, later, now = Date.now, newId = freshId } = ports;
+  const { store, kit, desk, fit, noted, later, now = Date.now, newId = freshId } = ports;
   const kept = createKeptAttempts(store, ports.attempts);
   const shelves = shelvesNow(kit);
   const inPlay = kitInPlay(kit);
@@ -48,7 +52,15 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
     return recent.length > 0 ? recent : [desk.shot.peek()];
   };
   const reported = createReportAtRest({ question, workOut: fit, later, aims });
-  const known = computed(() => knownOfKit(inPlay.value, reported.worked.value));
+  const recalled = noted.recall(question.peek());
+  const told = computed(() => {
+    const worked = reported.worked.value;
+    return worked ? toldBy(worked) : recalled;
+  });
+  const known = computed(() => knownOfKit(inPlay.value, told.value));
+  const stopNoting = effect(() => {
+    if (told.value !== null && told.value !== recalled) noted.keep(told.value);
+  });
   const attempts = computed(() => attemptsOfKit(kept.all.value, inPlay.value, shelves.value));
   const lengths = createCueLengths(() => kept.all.value);
   const sizesOf = (attempt: Attempt) => {
@@ -63,8 +75,15 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
     isFresh: computed(() => reported.worked.value?.question === question.value),
     before: steady(computed(() => known.value.before)),
     knowledge: steady(computed(() => known.value.now)),
+    isSettled: computed(() => {
+      const asked = [question.value, told.value?.question];
+      const isAnyRead = asked.some((one) => one && one.attempts.length > 0);
+      return !isAnyRead || asked[0] === asked[1] || reported.isDone.value;
+    }),
+    measured: computed(() => measuredShelves(known.value.before, known.value.now)),
     offers: computed(() => {
-      const report = known.value.isReported ? (reported.worked.value?.report ?? null) : null;
+      const worked = reported.worked.value;
+      const report = worked && isOfKit(worked.question, inPlay.value) ? worked.report : null;
       return trialOffers(trialBedOf(inPlay.value.records), report, attempts.value);
     }),
     lastReadAtMs: computed(() => lastReadAt(attempts.value)),
@@ -96,6 +115,9 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
       newId,
     }),
     flush: kept.flush,
-    dispose: reported.dispose,
+    dispose() {
+      stopNoting();
+      reported.dispose();
+    },
   };
 }

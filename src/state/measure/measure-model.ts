@@ -3,6 +3,7 @@ import type { FitReport } from '../../engine/fit/fit-report';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
 import type { Attempt } from '../../store/attempt';
+import type { ShelfName } from '../../store/records';
 import type { EditResult } from '../kit-edits';
 import type { TrialStep } from './trial-steps';
 
@@ -35,6 +36,10 @@ export interface MeasureModel {
   readonly before: ReadonlySignal<KitKnowledge>;
   /** What is known of it now; the same as before where nothing was read. */
   readonly knowledge: ReadonlySignal<KitKnowledge>;
+  /** Whether nothing more of what the readings tell is on its way: {@link knowledge} stands. */
+  readonly isSettled: ReadonlySignal<boolean>;
+  /** The shelves of whose record in play anything was measured. */
+  readonly measured: ReadonlySignal<readonly ShelfName[]>;
   /** Every trial, the one to do next first. */
   readonly offers: ReadonlySignal<readonly TrialOffer[]>;
   /** When a reading of the kit in play was last taken; null: never. */

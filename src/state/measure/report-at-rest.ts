@@ -1,4 +1,4 @@
-import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { Shot } from '../../engine/aim/shot';
 import type { WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
@@ -19,6 +19,8 @@ export interface ReportPorts {
 export interface ReportAtRest {
   /** Null before the first. */
   readonly worked: ReadonlySignal<WorkedReport | null>;
+  /** Whether nothing more comes of the present question: it was worked out, or cannot be. */
+  readonly isDone: ReadonlySignal<boolean>;
   readonly problem: ReadonlySignal<string | null>;
   /** Stops watching. */
   dispose(): void;
@@ -32,20 +34,27 @@ const NOT_WORKED_OUT = 'What the readings tell could not be worked out just now.
 export function createReportAtRest({ question, workOut, later, aims }: ReportPorts): ReportAtRest {
   const worked = signal<WorkedReport | null>(null);
   const problem = signal<string | null>(workOut === null ? NO_WORKERS : null);
-  if (workOut === null) return { worked, problem, dispose() {} };
+  if (workOut === null) return { worked, isDone: signal(true), problem, dispose() {} };
+  const tried = signal<MeasureQuestion | null>(null);
   const workOnce = remembering(workOut);
 
   const work = async (asked: MeasureQuestion) => {
     const isWanted = () => question.peek() === asked;
+    const settle = (done: WorkedReport | null, told: string | null) => {
+      if (!isWanted()) return;
+      batch(() => {
+        worked.value = done;
+        problem.value = told;
+        tried.value = asked;
+      });
+    };
     const whileWanted: WorkOut = (job) =>
       isWanted() ? workOnce(job) : Promise.reject(new Error('Something newer was asked.'));
     try {
       const done = await workReport(asked, aims(), whileWanted);
-      if (!isWanted()) return;
-      worked.value = done;
-      problem.value = null;
+      settle(done, null);
     } catch {
-      if (isWanted()) problem.value = NOT_WORKED_OUT;
+      settle(worked.peek(), NOT_WORKED_OUT);
     }
   };
 
@@ -57,6 +66,7 @@ export function createReportAtRest({ question, workOut, later, aims }: ReportPor
   });
   return {
     worked,
+    isDone: computed(() => tried.value === question.value),
     problem,
     dispose() {
       callOff();

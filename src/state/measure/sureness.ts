@@ -3,6 +3,7 @@ import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { squirtAngle } from '../../engine/model/strike';
 import type { KitQuantity } from '../../engine/room/kit-spread';
 import type { ShelfName } from '../../store/records';
+import { SHELF_NAMES } from '../../store/shelf-names';
 
 /** A figure and one standard deviation, in one unit. */
 export interface SureFigure {
@@ -61,6 +62,12 @@ export function surenessOf(before: KitKnowledge, now: KitKnowledge): readonly Su
     now: figureOf(quantity, quantityIn(now.kit, quantity), now.spread[quantity]),
     isMeasured: now.spread[quantity] < MEASURED_SHARE * before.spread[quantity],
   }));
+}
+
+/** The shelves of a kit of whose record anything was measured. */
+export function measuredShelves(before: KitKnowledge, now: KitKnowledge): readonly ShelfName[] {
+  const measured = surenessOf(before, now).filter(({ isMeasured }) => isMeasured);
+  return SHELF_NAMES.filter((name) => measured.some(({ shelf }) => shelf === name));
 }
 
 /**

@@ -41,7 +41,9 @@ export function MeasurePage({ app }: { app: AppModels }) {
 }
 
 function Age({ app }: { app: AppModels }) {
-  const lines = ageLines(app.measure.attempts.value, app.sensors.nowMs());
+  const { measure, sensors } = app;
+  const lines = ageLines(measure.attempts.value, measure.measured.value, sensors.nowMs());
+  if (lines.length === 0 && !measure.isSettled.value) return null;
   if (lines.length === 0) return <p class="place-note">Nothing of this kit is measured yet.</p>;
   return (
     <ul class="age-lines">

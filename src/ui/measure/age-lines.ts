@@ -1,5 +1,6 @@
 import type { TrialName } from '../../engine/fit/trial-shot';
 import type { AttemptProgress } from '../../state/measure/measure-model';
+import type { ShelfName } from '../../store/records';
 import { agoWords, daysPassed } from '../../units/ago-words';
 
 /** When something was last measured, and whether that is long ago for what it is. */
@@ -10,6 +11,7 @@ export interface AgeLine {
 
 interface Aging {
   readonly name: string;
+  readonly shelf: ShelfName;
   readonly trials: readonly TrialName[];
   /** Days after which it may have changed (our judgement). */
   readonly lastsDays: number;
@@ -19,22 +21,38 @@ interface Aging {
 const AGING: readonly Aging[] = [
   {
     name: 'Cue',
+    shelf: 'cues',
     trials: ['line', 'curve', 'pivot'],
     lastsDays: 365,
     why: 'a tip wears',
   },
   {
     name: 'Cloth',
+    shelf: 'cloths',
     trials: ['line', 'curve', 'stop', 'coast'],
     lastsDays: 60,
     why: 'a cloth changes',
   },
-  { name: 'Balls', trials: ['stop', 'throw'], lastsDays: 60, why: 'balls get dirty' },
+  {
+    name: 'Balls',
+    shelf: 'balls',
+    trials: ['stop', 'throw'],
+    lastsDays: 60,
+    why: 'balls get dirty',
+  },
 ];
 
-/** One line for each thing that was measured. */
-export function ageLines(attempts: readonly AttemptProgress[], nowMs: number): readonly AgeLine[] {
-  return AGING.flatMap(({ name, trials, lastsDays, why }) => {
+/**
+ * One line for each thing that was measured.
+ * @param measured the shelves that readings told anything of: a trial may touch a thing and not
+ */
+export function ageLines(
+  attempts: readonly AttemptProgress[],
+  measured: readonly ShelfName[],
+  nowMs: number,
+): readonly AgeLine[] {
+  return AGING.flatMap(({ name, shelf, trials, lastsDays, why }) => {
+    if (!measured.includes(shelf)) return [];
     const times = attempts
       .filter(({ attempt, now }) => {
         return now === null && !attempt.isStruckOut && trials.includes(attempt.shot.trial);

@@ -5,6 +5,7 @@ import type { AppModels } from '../app-models';
 import { SideWord } from '../SideWord';
 import { useSettled } from '../use-settled';
 import { type AnswerReadings, answerInWords, answerReadings, type Reading } from './answer-words';
+import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
 import { remedyWords } from './refusal-words';
 import { isRoomStale } from './room-of-field';
@@ -17,13 +18,15 @@ export function AnswerBlock({ app }: { app: AppModels }) {
   const last = model.lastAnswer.value;
   const result = model.result.value;
   const preferences = app.desk.preferences.value;
+  const isSettled = app.measure.isSettled.value;
   const readings = last && answerReadings(last.answer, last.kit.ballRadiusM, preferences);
   return (
     <section class="answer" aria-label="Where to aim">
-      {!result.ok && <RefusalLines app={app} refusal={result} />}
+      {!result.ok && isSettled && <RefusalLines app={app} refusal={result} />}
+      {!readings && !isSettled && <p class="stale-note">{staleNote(app)}</p>}
       {readings && (
         <div class={model.stale.value ? 'answer-figures is-stale' : 'answer-figures'}>
-          {model.stale.value && <p class="stale-note">Last answer, not for these numbers:</p>}
+          {model.stale.value && <p class="stale-note">{staleNote(app)}</p>}
           <Lead reading={readings.lead} />
           {result.ok && <Details readings={readings} />}
         </div>
@@ -91,9 +94,10 @@ function SpeedRemedy({ app: { shot } }: { app: AppModels }) {
 
 /** Says the answer once it has stood still, so that holding a button does not flood the ear. */
 function SpokenAnswer({ app }: { app: AppModels }) {
-  const { shot, kit, desk } = app;
+  const { shot, kit, desk, measure } = app;
   const words = useComputed(() => {
     const result = shot.result.value;
+    if (!measure.isSettled.value) return '';
     if (!result.ok) return `${result.message} ${remedyWords(result, shot.remedySpeed.value)}`;
     if (shot.stale.value) return '';
     const { ballRadiusM } = kit.kit.value;

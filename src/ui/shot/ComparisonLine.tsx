@@ -11,7 +11,13 @@ export function ComparisonLine({ app }: { app: AppModels }) {
   if (!comparison) return null;
   const preferences = app.desk.preferences.value;
   return (
-    <button type="button" class="button comparison-line" onClick={() => app.shot.swap()}>
+    <button
+      type="button"
+      class={
+        app.measure.isSettled.value ? 'button comparison-line' : 'button comparison-line is-stale'
+      }
+      onClick={() => app.shot.swap()}
+    >
       <span aria-hidden="true">⇄</span>
       <HeldWords comparison={comparison} preferences={preferences} />
     </button>

@@ -1,4 +1,3 @@
-import type { KitQuantity } from '../../engine/room/kit-spread';
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
 import { SHELF_LABELS } from '../kit/shelf-words';
@@ -6,9 +5,10 @@ import './KitStrip.css';
 
 /** What the shot is played with, in one line; a tap goes to Kit. Beside it, the way to measuring. */
 export function KitStrip({ app }: { app: AppModels }) {
-  const { kit, router, room } = app;
+  const { kit, router, measure } = app;
   const { cues, cloths, tables } = kit.current;
-  const defaults = kit.defaults.value.filter((shelf) => !room.isMeasured(MEASURED_BY[shelf]));
+  const measured = measure.measured.value;
+  const defaults = kit.defaults.value.filter((shelf) => !measured.includes(shelf));
   return (
     <div class="kit-strip">
       <button type="button" class="kit-strip-names" onClick={() => router.goTo('kit')}>
@@ -16,18 +16,10 @@ export function KitStrip({ app }: { app: AppModels }) {
           <b>{cues.value.name}</b> · {cloths.value.name} · {tables.value.name}
         </span>
       </button>
-      <DefaultsFlag defaults={defaults} />
+      {measure.isSettled.value && <DefaultsFlag defaults={defaults} />}
     </div>
   );
 }
-
-/** The quantity that stands for a shelf's record having been measured. */
-const MEASURED_BY: Readonly<Record<ShelfName, KitQuantity>> = {
-  cues: 'massRatio',
-  cloths: 'slideFriction',
-  balls: 'ballFriction',
-  tables: 'bedSlopeAlong',
-};
 
 /** Says what of the kit in play is nobody's own, until nothing is, and leads to measuring it. */
 function DefaultsFlag({ defaults }: { defaults: readonly ShelfName[] }) {

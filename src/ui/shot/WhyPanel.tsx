@@ -9,6 +9,7 @@ import { angleReading, lengthReading } from './answer-words';
 import { HowOften } from './HowOften';
 import { HowSure } from './HowSure';
 import { PartsChart } from './PartsChart';
+import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
 import { isRoomStale } from './room-of-field';
 import { WarningList } from './WarningList';
@@ -28,9 +29,7 @@ export function WhyPanel({ app }: { app: AppModels }) {
         </button>
       </header>
       <WarningList app={app} all />
-      {app.shot.stale.value && last && (
-        <p class="stale-note">Of the last answer, not of these numbers:</p>
-      )}
+      {app.shot.stale.value && last && <p class="stale-note">{staleNote(app)}</p>}
       {last ? (
         <div class={app.shot.stale.value ? 'why-body is-stale' : 'why-body'}>
           <Explanation app={app} last={last} />

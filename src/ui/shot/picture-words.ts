@@ -17,9 +17,16 @@ import {
 /** A bow of less than this is a straight line to look at, m. */
 const LEAST_BOW_M = 0.0005;
 
-/** Said before what a drawing shows of an answer that no longer holds. */
-export function staleWords({ shot }: AppModels): string {
-  return shot.stale.value ? 'Last answer, not for these numbers. ' : '';
+/** Said before an answer that does not hold, or not yet. */
+export function staleNote({ measure }: Pick<AppModels, 'measure'>): string {
+  return measure.isSettled.value
+    ? 'Last answer, not for these numbers:'
+    : 'Working out what your readings tell. Before that:';
+}
+
+/** The same before what a drawing shows of it. */
+export function staleWords(app: Pick<AppModels, 'measure' | 'shot'>): string {
+  return app.shot.stale.value ? `${staleNote(app)} ` : '';
 }
 
 /** What the shooter's view shows: how the ghost ball covers the object ball, aim and stick. */

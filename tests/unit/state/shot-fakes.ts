@@ -83,6 +83,7 @@ export function openShot(
       { xM: 0, yM: asked.distanceM },
     ],
     kit,
+    isKitSettled: signal(true),
     kitAlong: () => kit.value,
     tableLengthM: signal(2.54),
     desk,

@@ -4,6 +4,7 @@ import { KIT_QUANTITIES } from '../../../../src/engine/room/kit-spread';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createKitModel } from '../../../../src/state/kit-model';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
+import { createNotedKnowledge } from '../../../../src/state/measure/noted-knowledge';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
 import type { StorePort } from '../../../../src/store/store-port';
@@ -58,10 +59,14 @@ export interface OpenMeasureOptions {
   readonly store?: Partial<StorePort>;
   /** Another visit: what was kept is loaded again. */
   readonly kept?: StorePort;
+  /** What the last visit noted of what the readings tell. */
+  readonly note?: { text: string | null };
+  readonly build?: string;
 }
 
 /** The measuring over a memory store, with rests and the time of day as the test decides. */
 export async function openMeasure(options: OpenMeasureOptions = {}) {
+  const { note = { text: null }, build = 'a build' } = options;
   const memory = options.kept ?? createMemoryStore(createNoticeBoard());
   const store: StorePort = { ...memory, ...options.store };
   const loaded = await memory.loadAll();
@@ -91,6 +96,16 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
         jobs.push(job);
         return workOut(job);
       }),
+    noted: createNotedKnowledge(
+      {
+        get: () => note.text,
+        set(text) {
+          note.text = text;
+          return true;
+        },
+      },
+      build,
+    ),
     later: (work) => {
       waiting.add(work);
       return () => waiting.delete(work);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
 import { KIT_QUANTITIES, UNMEASURED } from '../../../../src/engine/room/kit-spread';
-import { surenessOf } from '../../../../src/state/measure/sureness';
+import { measuredShelves, surenessOf } from '../../../../src/state/measure/sureness';
 import { createTapClock } from '../../../../src/state/measure/tap-clock';
 
 const correlation = KIT_QUANTITIES.map((_, i) => KIT_QUANTITIES.map((__, j) => Number(i === j)));
@@ -39,6 +39,24 @@ describe('what is known of a kit', () => {
     const now = { ...before, spread };
     expect(row('squirt', now).isMeasured).toBe(true);
     expect(row('slide', now).isMeasured).toBe(false);
+  });
+});
+
+describe('the shelves that were measured', () => {
+  it.each([
+    ['massRatio', 'cues'],
+    ['slideFriction', 'cloths'],
+    ['rollFriction', 'cloths'],
+    ['ballFriction', 'balls'],
+    ['ballRestitution', 'balls'],
+    ['bedSlopeRight', 'tables'],
+  ] as const)('are those of which any figure is: by %s, %s', (quantity, shelf) => {
+    const spread = { ...UNMEASURED, [quantity]: UNMEASURED[quantity] * 0.5 };
+    expect(measuredShelves(before, { ...before, spread })).toEqual([shelf]);
+  });
+
+  it('are none before anything was read', () => {
+    expect(measuredShelves(before, before)).toEqual([]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { shotsToDo } from '../../../../src/engine/fit/shots-to-do';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
+import type { ShelfName } from '../../../../src/store/records';
 import { adviceWords } from '../../../../src/ui/measure/advice-words';
 import { ageLines } from '../../../../src/ui/measure/age-lines';
 import { drawingWords } from '../../../../src/ui/measure/drawing-words';
@@ -130,12 +131,19 @@ describe('what is known, in words', () => {
 
 describe('the age of what was measured', () => {
   const taken = [{ attempt: FINISHED_LINE, steps: TRIAL_STEPS.line, now: null }];
-  const agedDays = (days: number) => ageLines(taken, FINISHED_LINE.startedAtMs + days * DAY_MS);
+  const agedDays = (days: number, measured: readonly ShelfName[] = ['cues', 'cloths', 'balls']) =>
+    ageLines(taken, measured, FINISHED_LINE.startedAtMs + days * DAY_MS);
 
   it('is told for what the trials touch', () => {
     expect(agedDays(12).map(({ text }) => text)).toEqual([
       'Cue last measured 12 days ago.',
       'Cloth last measured 12 days ago.',
+    ]);
+  });
+
+  it('is not told of what the readings told nothing of, though they touched it', () => {
+    expect(agedDays(12, ['cues']).map(({ text }) => text)).toEqual([
+      'Cue last measured 12 days ago.',
     ]);
   });
 
@@ -154,6 +162,6 @@ describe('the age of what was measured', () => {
       { attempt: { ...FINISHED_LINE, isStruckOut: true }, steps: TRIAL_STEPS.line, now: null },
       { attempt: FINISHED_LINE, steps: TRIAL_STEPS.line, now: place },
     ];
-    expect(ageLines(left, FINISHED_LINE.startedAtMs)).toEqual([]);
+    expect(ageLines(left, ['cues', 'cloths'], FINISHED_LINE.startedAtMs)).toEqual([]);
   });
 });

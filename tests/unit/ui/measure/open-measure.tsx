@@ -31,6 +31,7 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
     kit,
     desk,
     fit: async (job) => fitReport(job),
+    noted: { recall: () => null, keep: () => {} },
     later: (work) => {
       const timer = setTimeout(work);
       return () => clearTimeout(timer);
