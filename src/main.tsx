@@ -57,12 +57,14 @@ const trust = trustOwnScripts([engineScript, serviceWorker]);
 const makeWorker = findEngineWorker(trust(engineScript));
 const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
 const kit = createKitModel({ store, desk, shelves });
+const fitWork = makeWorker && createEnginePool(makeWorker, 1);
 const measure = createMeasureModel({
   store,
   attempts,
   kit,
   desk,
-  fit: makeWorker && createFitClient(createEnginePool(makeWorker, 1)),
+  fit: fitWork && createFitClient(fitWork),
+  foresee: fitWork && ((job) => fitWork('foresee', job)),
   noted: createNotedKnowledge(notedText(findStorage, 'leeway.known'), import.meta.url),
   later: createLaterAtRest(window),
 });

@@ -1,4 +1,5 @@
 import { fitReport } from '../engine/fit/fit-report';
+import { foresee } from '../engine/fit/foresee';
 import { fanOf } from '../engine/options/fan-of';
 import type { OptionGrid } from '../engine/options/option-grid';
 import { waysToRefine } from '../engine/options/rank-ways';
@@ -32,6 +33,7 @@ export interface PickJob {
 /** What the worker does, by name. Nothing but its types may reach the page: they weigh nothing. */
 export const ENGINE_WORK = {
   fit: fitReport,
+  foresee,
   room: (job: Readonly<Parameters<typeof roomForError>>) => roomForError(...job),
   sweep: ({ asked, grid, stretch }: SweepJob): readonly Option[] => sweepOpen(asked, grid, stretch),
   /** The options worth working out in full. */

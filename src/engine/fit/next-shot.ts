@@ -1,18 +1,10 @@
 import { cholesky, choleskySolve } from '../numerics/cholesky';
 import { type AimSlopes, aimVariance } from './aim-slopes';
-import { bendOf } from './bend';
 import type { Fit } from './fit-kit';
-import { changePerUnknown } from './fit-problem';
 import type { FitQuantity, FitShot, KitPrior, StrokeScatter } from './fit-question';
-import { dot, readingCovariance, slopesPerStray } from './shot-evidence';
-import {
-  NO_STRAYS,
-  predictedReadings,
-  type ShotResiduals,
-  type Strays,
-  shotResiduals,
-  withAt,
-} from './shot-residuals';
+import { type Influence, influenceAt, spreadAhead } from './influence';
+import { dot } from './shot-evidence';
+import { predictedReadings, shotResiduals, withAt } from './shot-residuals';
 import type { Readings, TrialShot } from './trial-shot';
 import { TRIALS } from './trials';
 
@@ -122,39 +114,10 @@ function expectedTaken(shot: FitShot, fit: Fit): Taken | null {
   return (slopes) => taken.reduce((sum, one) => sum + one(slopes), 0) / (1 + around.length);
 }
 
-/** How a shot's readings hang on the unknowns, over all of them, and on the strays. */
-interface Influence {
-  readonly perUnknown: readonly (readonly number[])[];
-  readonly perStray: readonly (readonly number[])[];
-  /** How much wider than straight lines say the readings are, squared. */
-  readonly width: number;
-}
-
-function influenceAt(shot: ShotResiduals, unknowns: readonly number[]): Influence | null {
-  const strays = NO_STRAYS;
-  const residuals = shot.at(unknowns, strays);
-  if (residuals === null) return null;
-  const columns = changePerUnknown(shot, unknowns, { strays, residuals });
-  const none = unknowns.map(() => 0);
-  const perUnknown = residuals.map((_, row) =>
-    shot.touches.reduce<readonly number[]>(
-      (sum, index, at) => withAt(sum, index, columns[at]?.[row] ?? 0),
-      none,
-    ),
-  );
-  const atStrays = (moved: Strays) => shot.at(unknowns, moved);
-  const perStray = slopesPerStray(atStrays, strays, residuals);
-  return { perUnknown, perStray, width: 1 + bendOf(atStrays, strays, residuals, perStray) ** 2 };
-}
-
-/** (HCg)'S⁻¹(HCg), with S = V + HCH', V being the spread of the readings that strays make. */
-function takenBy({ perUnknown, perStray, width }: Influence, fit: Fit): Taken | null {
-  const tied = perUnknown.map((row) => fit.covariance.map((line) => dot(line, row)));
-  const stretch2 = fit.stretch * fit.stretch * width;
-  const spread = readingCovariance(perStray).map((line, i) =>
-    line.map((value, j) => stretch2 * value + dot(tied[i] ?? [], perUnknown[j] ?? [])),
-  );
-  const factor = cholesky(spread);
+/** (HCg)'S⁻¹(HCg), S being the spread of the readings. */
+function takenBy(influence: Influence, fit: Fit): Taken | null {
+  const tied = influence.perUnknown.map((row) => fit.covariance.map((line) => dot(line, row)));
+  const factor = cholesky(spreadAhead(influence, fit));
   if (factor === null) return null;
   return (slopes) => {
     const known = tied.map((line) => dot(line, slopes));

@@ -1,7 +1,8 @@
 import type { Fit, FittedShot } from './fit-kit';
+import type { FitShot } from './fit-question';
 import { readingCovariance } from './shot-evidence';
 import { predictedReadings } from './shot-residuals';
-import type { ReadingName } from './trial-shot';
+import type { ReadingName, Readings } from './trial-shot';
 import { type ReadingSpec, TRIALS } from './trials';
 
 /** A reading beside what the fit expects of a stroke exactly as meant; both in the reading's unit. */
@@ -31,21 +32,38 @@ const DOUBTFUL = 0.5;
 export function shotReport({ asked, evidence, verdict }: FittedShot, fit: Fit): ShotReport {
   const expected = predictedReadings(asked, fit.layout, fit.unknowns);
   const covariance = evidence === null ? [] : readingCovariance(evidence.perStray);
-  const taken = TRIALS[asked.shot.trial].readings.flatMap((spec) => {
-    const read = asked.readings[spec.name];
-    return read === undefined ? [] : [{ spec, read }];
-  });
   return {
     id: asked.id,
-    readings: taken.map(({ spec, read }, row) => ({
-      name: spec.name,
-      read,
-      expected: expected?.[spec.name] ?? null,
-      sd: readSd(spec, read) * Math.sqrt(covariance[row]?.[row] ?? 1) * fit.stretch,
-    })),
+    readings: readingReports(
+      asked,
+      expected,
+      (row) => Math.sqrt(covariance[row]?.[row] ?? 1) * fit.stretch,
+    ),
     goodShare: verdict.goodShare,
     isDoubtful: verdict.goodShare < DOUBTFUL,
   };
+}
+
+/**
+ * Puts what was read beside what was expected.
+ * @param widthOf how far they may well lie apart, by the place among what was read; in errors of the
+ *   reading itself
+ */
+export function readingReports(
+  { shot, readings }: FitShot,
+  expected: Readings | null,
+  widthOf: (row: number) => number,
+): readonly ReadingReport[] {
+  const taken = TRIALS[shot.trial].readings.flatMap((spec) => {
+    const read = readings[spec.name];
+    return read === undefined ? [] : [{ spec, read }];
+  });
+  return taken.map(({ spec, read }, row) => ({
+    name: spec.name,
+    read,
+    expected: expected?.[spec.name] ?? null,
+    sd: readSd(spec, read) * widthOf(row),
+  }));
 }
 
 function readSd({ sd, isShare }: ReadingSpec, read: number): number {

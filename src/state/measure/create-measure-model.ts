@@ -11,6 +11,7 @@ import { attemptsOfKit, lastReadAt, newestUnfinished } from './attempts-of-kit';
 import { buttHeightToRaise, elevationFarOff, USUAL_CUE_LENGTH_M } from './butt-height';
 import { createCueLengths } from './cue-lengths';
 import type { WorkOut } from './find-priors';
+import { createForesight } from './foresight';
 import { createKeptAttempts } from './kept-attempts';
 import { choiceOf, kitInPlay, shelvesNow } from './kit-in-play';
 import { isOfKit, knownOfKit, toldBy } from './known-of-kit';
@@ -22,6 +23,7 @@ import { createReportAtRest } from './report-at-rest';
 import { measuredShelves } from './sureness';
 import { trialBedOf } from './trial-bed';
 import { trialOffers } from './trial-offers';
+import type { Foresee } from './work-report';
 
 export interface MeasurePorts {
   readonly store: Pick<StorePort, 'putAttempt' | 'deleteAttempt'>;
@@ -31,6 +33,8 @@ export interface MeasurePorts {
   readonly desk: Pick<DeskModel, 'player' | 'shot' | 'recentShots'>;
   /** Works out what readings tell; null where the browser cannot. */
   readonly fit: WorkOut | null;
+  /** Works out what was to be expected of one; null where the browser cannot. */
+  readonly foresee: Foresee | null;
   /** What they last told. */
   readonly noted: NotedKnowledge;
   /** Does work once the hand rests, unless called off by the function it returns. */
@@ -42,7 +46,7 @@ export interface MeasurePorts {
 
 /** Keeps the attempts, and works out what they tell of the kit in play. */
 export function createMeasureModel(ports: MeasurePorts): MeasureModel {
-  const { store, kit, desk, fit, noted, later, now = Date.now, newId = freshId } = ports;
+  const { store, kit, desk, fit, foresee, noted, later, now = Date.now, newId = freshId } = ports;
   const kept = createKeptAttempts(store, ports.attempts);
   const shelves = shelvesNow(kit);
   const inPlay = kitInPlay(kit);
@@ -58,6 +62,8 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
     return worked ? toldBy(worked) : recalled;
   });
   const known = computed(() => knownOfKit(inPlay.value, told.value));
+  const isFresh = computed(() => reported.worked.value?.question === question.value);
+  const foresight = createForesight({ question, isFresh, workOut: fit, foresee });
   const stopNoting = effect(() => {
     if (told.value !== null && told.value !== recalled) noted.keep(told.value);
   });
@@ -72,7 +78,9 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
     attempts,
     unfinished: computed(() => newestUnfinished(kept.all.value)),
     report: computed(() => reported.worked.value?.report ?? null),
-    isFresh: computed(() => reported.worked.value?.question === question.value),
+    isFresh,
+    foreseen: foresight.foreseen,
+    foresee: foresight.foresee,
     before: steady(computed(() => known.value.before)),
     knowledge: steady(computed(() => known.value.now)),
     isSettled: computed(() => {
@@ -117,6 +125,7 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
     flush: kept.flush,
     dispose() {
       stopNoting();
+      foresight.dispose();
       reported.dispose();
     },
   };

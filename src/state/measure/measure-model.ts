@@ -5,6 +5,7 @@ import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
 import type { Attempt } from '../../store/attempt';
 import type { ShelfName } from '../../store/records';
 import type { EditResult } from '../kit-edits';
+import type { Foreseen } from './foresight';
 import type { TrialStep } from './trial-steps';
 
 /** An attempt, and how far it has come. */
@@ -32,6 +33,10 @@ export interface MeasureModel {
   readonly report: ReadonlySignal<FitReport | null>;
   /** Whether the report is that of the readings, kit and player as they are now. */
   readonly isFresh: ReadonlySignal<boolean>;
+  /** The readings of the attempt asked about beside what was expected before them; null as yet. */
+  readonly foreseen: ReadonlySignal<Foreseen | null>;
+  /** Asks what was expected of an attempt before it was read. */
+  foresee(id: string): void;
   /** What is known of the kit in play before anything was read on it. */
   readonly before: ReadonlySignal<KitKnowledge>;
   /** What is known of it now; the same as before where nothing was read. */

@@ -1,13 +1,18 @@
 import type { Shot } from '../../engine/aim/shot';
-import type { KitPrior } from '../../engine/fit/fit-question';
+import type { FitShot, KitPrior } from '../../engine/fit/fit-question';
 import type { FitReport } from '../../engine/fit/fit-report';
+import type { ForesightJob } from '../../engine/fit/foresee';
+import type { ReadingReport } from '../../engine/fit/shot-report';
 import { shotsToDo } from '../../engine/fit/shots-to-do';
-import { findPriors, type WorkOut } from './find-priors';
+import { findPriors, type PriorSources, type WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
 import { measuredShot, scatterOf } from './measured-shot';
 import { kitPriorOf } from './part-prior';
-import { sharePart } from './parts-played';
+import { type Played, type PlayedAttempt, sharePart } from './parts-played';
 import { trialBedOf } from './trial-bed';
+
+/** Works out what was to be expected of a shot. */
+export type Foresee = (job: ForesightJob) => Promise<readonly ReadingReport[]>;
 
 /** A report, and what was known before of the kit that it tells of. */
 export interface WorkedReport {
@@ -28,13 +33,44 @@ export async function workReport(
   const { inPlay, shelves, attempts, profile } = question;
   const scatter = scatterOf(profile);
   const sources = { shelves, attempts, scatter, workOut };
-  const shots = [];
-  for (const played of attempts.filter((one) => sharePart(one, inPlay))) {
-    const prior = kitPriorOf(played, await findPriors(played, sources));
-    shots.push(measuredShot(played.attempt, prior, scatter));
-  }
+  const shots = await shotsWith(inPlay, sources);
   const prior = kitPriorOf(inPlay, await findPriors(inPlay, sources));
   const candidates = shotsToDo(trialBedOf(inPlay.records));
   const report = await workOut({ shots, prior, scatter, aims, candidates });
   return { question, prior, report };
+}
+
+/**
+ * Puts an attempt beside what those begun before it led to expect.
+ * @returns null where it tells nothing of the kit in play
+ */
+export async function workForesight(
+  { shelves, attempts, profile }: MeasureQuestion,
+  id: string,
+  workOut: WorkOut,
+  foresee: Foresee,
+): Promise<readonly ReadingReport[] | null> {
+  const place = attempts.findIndex(({ attempt }) => attempt.id === id);
+  const played = attempts[place];
+  if (played === undefined) return null;
+  const earlier = attempts.slice(0, place);
+  const sources = { shelves, attempts: earlier, scatter: scatterOf(profile), workOut };
+  return await foresee({
+    earlier: await shotsWith(played, sources),
+    shot: await shotOf(played, sources),
+  });
+}
+
+/** The shots that share a part with something that was played. */
+async function shotsWith(played: Played, sources: PriorSources): Promise<readonly FitShot[]> {
+  const shots = [];
+  for (const one of sources.attempts) {
+    if (sharePart(one, played)) shots.push(await shotOf(one, sources));
+  }
+  return shots;
+}
+
+async function shotOf(played: PlayedAttempt, sources: PriorSources): Promise<FitShot> {
+  const prior = kitPriorOf(played, await findPriors(played, sources));
+  return measuredShot(played.attempt, prior, sources.scatter);
 }

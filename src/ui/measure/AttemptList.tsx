@@ -37,8 +37,8 @@ export function AttemptList({ app }: { app: AppModels }) {
         <p class="place-note">No attempts with this kit yet.</p>
       ) : (
         <p class="place-note">
-          Each bar: the middle is as expected, within the band lie nineteen of twenty. ● counts, ○
-          is doubtful.
+          Each bar: the middle is what all readings say, within the band lie nineteen of twenty. ●
+          counts, ○ is doubtful.
         </p>
       )}
       <ul class="attempt-list">
@@ -79,7 +79,13 @@ function AttemptRow({ app, progress: { attempt, now }, onDelete }: RowProps) {
       {attempt.isStruckOut && <p class="attempt-state">✕ struck out: does not count</p>}
       {isDoubtful && <p class="attempt-state">○ doubtful: it looks like a slip</p>}
       {now !== null && <p class="attempt-state">… not finished</p>}
-      <ReadingRows app={app} attempt={attempt} report={attempt.isStruckOut ? null : report} />
+      <ReadingRows
+        app={app}
+        attempt={attempt}
+        beside={attempt.isStruckOut ? [] : (report?.readings ?? [])}
+        isDoubtful={isDoubtful}
+        expectedWord="all readings say"
+      />
       <div class="record-actions">
         {now === null ? (
           <button

@@ -1,4 +1,5 @@
 import type { RefObject } from 'preact';
+import { useEffect } from 'preact/hooks';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { type Sureness, surenessOf } from '../../state/measure/sureness';
 import type { Attempt } from '../../store/attempt';
@@ -21,6 +22,8 @@ interface Props {
 export function AttemptResult({ app, session, attempt, name, heading }: Props) {
   const { measure, router } = app;
   const report = measure.report.value?.shots.find(({ id }) => id === attempt.id) ?? null;
+  const foreseen = measure.foreseen.value;
+  useEffect(() => measure.foresee(attempt.id), [measure, attempt.id]);
   const opened = session.opened.value;
   const earlier = opened?.id === attempt.id ? opened.knowledge : measure.before.value;
   return (
@@ -31,7 +34,13 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
         </h1>
         <p class="attempt-place">{name}</p>
       </header>
-      <ReadingRows app={app} attempt={attempt} report={report} />
+      <ReadingRows
+        app={app}
+        attempt={attempt}
+        beside={report && foreseen?.id === attempt.id ? foreseen.readings : []}
+        isDoubtful={report?.isDoubtful ?? false}
+        expectedWord="expected"
+      />
       <output class="attempt-verdict">
         {measure.isFresh.value ? verdictWords(report, attempt) : 'Working out what it tells…'}
       </output>

@@ -1,4 +1,4 @@
-import type { ShotReport } from '../../engine/fit/shot-report';
+import type { ReadingReport } from '../../engine/fit/shot-report';
 import type { ReadingName } from '../../engine/fit/trial-shot';
 import type { Attempt } from '../../store/attempt';
 import type { AppModels } from '../app-models';
@@ -9,19 +9,22 @@ import { WayWord } from './WayWord';
 interface Props {
   readonly app: AppModels;
   readonly attempt: Attempt;
-  /** What the fit says of it; null where it was not fitted. */
-  readonly report: ShotReport | null;
+  /** What there is to put beside what was read. */
+  readonly beside: readonly ReadingReport[];
+  readonly isDoubtful: boolean;
+  /** Says by what that is expected. */
+  readonly expectedWord: string;
 }
 
-/** What was read of an attempt, each beside what was expected of it. */
-export function ReadingRows({ app, attempt, report }: Props) {
+/** What was read of an attempt, each beside what is expected of it. */
+export function ReadingRows({ app, attempt, beside, isDoubtful, expectedWord }: Props) {
   const preferences = app.desk.preferences.value;
   const names = Object.keys(attempt.readings) as ReadingName[];
   return (
     <dl class="reading-rows">
       {names.map((name) => {
         const read = attempt.readings[name];
-        const beside = report?.readings.find((reading) => reading.name === name) ?? null;
+        const expected = beside.find((reading) => reading.name === name) ?? null;
         if (read === undefined) return null;
         return (
           <div key={name}>
@@ -30,15 +33,16 @@ export function ReadingRows({ app, attempt, report }: Props) {
               <b>
                 <Figure figure={readingFigure(name, read, preferences)} />
               </b>
-              {beside && beside.expected !== null && (
+              {expected && expected.expected !== null && (
                 <span class="reading-expected">
                   {' '}
-                  expected <Figure figure={readingFigure(name, beside.expected, preferences)} />
-                  <span class="visually-hidden">, {residualWords(beside)}</span>
+                  {expectedWord}{' '}
+                  <Figure figure={readingFigure(name, expected.expected, preferences)} />
+                  <span class="visually-hidden">, {residualWords(expected)}</span>
                 </span>
               )}
             </dd>
-            {beside && <ResidualBar reading={beside} isDoubtful={report?.isDoubtful ?? false} />}
+            {expected && <ResidualBar reading={expected} isDoubtful={isDoubtful} />}
           </div>
         );
       })}

@@ -5,6 +5,7 @@ import { createDeskModel } from '../../../../src/state/desk-model';
 import { createKitModel } from '../../../../src/state/kit-model';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
 import { createNotedKnowledge } from '../../../../src/state/measure/noted-knowledge';
+import type { Foresee } from '../../../../src/state/measure/work-report';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
 import type { StorePort } from '../../../../src/store/store-port';
@@ -59,6 +60,7 @@ export interface OpenMeasureOptions {
   readonly store?: Partial<StorePort>;
   /** Another visit: what was kept is loaded again. */
   readonly kept?: StorePort;
+  readonly foresee?: Foresee | null;
   /** What the last visit noted of what the readings tell. */
   readonly note?: { text: string | null };
   readonly build?: string;
@@ -66,7 +68,7 @@ export interface OpenMeasureOptions {
 
 /** The measuring over a memory store, with rests and the time of day as the test decides. */
 export async function openMeasure(options: OpenMeasureOptions = {}) {
-  const { note = { text: null }, build = 'a build' } = options;
+  const { note = { text: null }, build = 'a build', foresee = null } = options;
   const memory = options.kept ?? createMemoryStore(createNoticeBoard());
   const store: StorePort = { ...memory, ...options.store };
   const loaded = await memory.loadAll();
@@ -96,6 +98,7 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
         jobs.push(job);
         return workOut(job);
       }),
+    foresee,
     noted: createNotedKnowledge(
       {
         get: () => note.text,

@@ -1,7 +1,7 @@
-import { fireEvent, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { describe, expect, it } from 'vitest';
 import { onEmptyPage, press } from './empty-page';
-import { begunAttempt } from './invented-trials';
+import { begunAttempt, FINISHED_LINE } from './invented-trials';
 import { openMeasure } from './open-measure';
 
 onEmptyPage();
@@ -157,4 +157,17 @@ describe('an attempt', () => {
     openMeasure('#kit/measure/gone');
     await screen.findByText('This one is no longer here.');
   });
+
+  it('tells what was expected before the reading, whatever was read then', async () => {
+    const expected = async (landingM: number) => {
+      const attempt = { ...FINISHED_LINE, readings: { landingM } };
+      const { container } = openMeasure('#kit/measure/attempt-line', [attempt]);
+      const told = () => /expected (\d+ mm [^,]*)/.exec(container.textContent ?? '')?.[1];
+      await expect.poll(told, { timeout: 100_000 }).toBeDefined();
+      const words = told();
+      cleanup();
+      return words;
+    };
+    expect(await expected(-0.082)).toBe(await expected(-0.02));
+  }, 240_000);
 });

@@ -2,6 +2,7 @@ import { computed, signal } from '@preact/signals';
 import { render } from '@testing-library/preact';
 import { solveAim } from '../../../../src/engine/aim/solve-aim';
 import { fitReport } from '../../../../src/engine/fit/fit-report';
+import { foresee } from '../../../../src/engine/fit/foresee';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createInstallModel } from '../../../../src/state/install-model';
 import { kitEffects } from '../../../../src/state/kit-effects';
@@ -31,6 +32,7 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
     kit,
     desk,
     fit: async (job) => fitReport(job),
+    foresee: async (job) => foresee(job),
     noted: { recall: () => null, keep: () => {} },
     later: (work) => {
       const timer = setTimeout(work);
