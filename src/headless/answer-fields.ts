@@ -1,4 +1,5 @@
-import type { Fields } from './json-fields';
+import { exactIds } from './exact-ids';
+import { type Fields, fieldsOf } from './json-fields';
 import { malformed, parseLine } from './parse-line';
 import { type KnownNames, unknownNames } from './unknown-names';
 
@@ -12,12 +13,15 @@ export function answerFields(
   known: KnownNames,
   answerOf: (fields: Fields) => object,
 ): string {
-  const fields = parseLine(line);
-  if (fields === null) return JSON.stringify(malformed(lineNumber));
+  const given = parseLine(line);
+  if (given === null) return JSON.stringify(malformed(lineNumber));
+  const exact = exactIds(line, given);
+  const fields = exact === null ? given : fieldsOf(JSON.parse(exact.json));
   const unknown = unknownNames(fields, known);
-  return JSON.stringify({
+  const answer = JSON.stringify({
     id: fields.id ?? null,
     ...answerOf(fields),
     ...(unknown.length > 0 ? { unknown } : {}),
   });
+  return exact === null ? answer : exact.restore(answer);
 }

@@ -1,9 +1,10 @@
 import { playAim } from '../engine/aim/play-aim';
 import type { AimAnswer, Heading } from '../engine/aim/shot';
 import { solveAim } from '../engine/aim/solve-aim';
+import { answerFields } from './answer-fields';
 import { isRefusal, refused } from './door-refusal';
-import { malformed, parseLine } from './parse-line';
-import { type LookupRequest, parseRequest } from './parse-request';
+import type { Fields } from './json-fields';
+import { LOOKUP_NAMES, parseRequest } from './parse-request';
 import { roomOf } from './room-of';
 
 /**
@@ -11,14 +12,11 @@ import { roomOf } from './room-of';
  * +. A line that is not a JSON object is told by its number, counted from 1.
  */
 export function answerLine(line: string, lineNumber: number): string {
-  const fields = parseLine(line);
-  if (fields === null) return JSON.stringify(malformed(lineNumber));
-  const request = parseRequest(fields);
-  const { id, unknown } = request;
-  return JSON.stringify({ id, ...answerOf(request), ...(unknown.length > 0 ? { unknown } : {}) });
+  return answerFields(line, lineNumber, LOOKUP_NAMES, answerOf);
 }
 
-function answerOf(request: LookupRequest): object {
+function answerOf(fields: Fields): object {
+  const request = parseRequest(fields);
   const { shot, kit, aimRad } = request;
   const result = aimRad === undefined ? solveAim(shot, kit) : playAim(shot, kit, aimRad);
   if (!result.ok) return refused(result);

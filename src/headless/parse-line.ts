@@ -1,4 +1,5 @@
 import { type Fields, isFields } from './json-fields';
+import { MOST_LINE_BYTES } from './split-lines';
 
 /** Deeper than any request; what nests without end could be read, but not written back as an id. */
 const MOST_DEPTH = 64;
@@ -24,12 +25,16 @@ function isShallow(value: unknown, depth: number): boolean {
 
 /** The answer to a line that holds no object. */
 export function malformed(line: number) {
-  return {
-    id: null,
-    ok: false,
-    reason: 'malformed',
-    line,
-    message: `Line ${line} is not a JSON object.`,
-    remedy: 'Write one JSON object on each line.',
-  };
+  return refusedLine(line, 'is not a JSON object', 'Write one JSON object on each line.');
+}
+
+/** The answer to a line that is longer than is read. */
+export function overlong(line: number) {
+  const most = `${MOST_LINE_BYTES / 1e6} MB`;
+  return refusedLine(line, `is longer than ${most}`, `Keep each line within ${most}.`);
+}
+
+function refusedLine(line: number, what: string, remedy: string) {
+  const message = `Line ${line} ${what}.`;
+  return { id: null, ok: false, reason: 'malformed', line, message, remedy };
 }

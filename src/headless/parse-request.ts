@@ -1,19 +1,16 @@
 import type { Shot } from '../engine/aim/shot';
 import { DEFAULT_KIT, type Kit } from '../engine/model/kit';
 import { type Fields, fieldIn, isFields, numberOf, overlaid } from './json-fields';
-import { type KnownNames, unknownNames } from './unknown-names';
+import type { KnownNames } from './unknown-names';
 
 /** One question as it came in. Whatever is not a number is NaN, which the engine refuses by name. */
 export interface LookupRequest {
-  readonly id: unknown;
   readonly shot: Shot;
   readonly kit: Kit;
   /** Given: what happens at this aim. Left out: which aim to take. */
   readonly aimRad?: number;
   /** The object the request came in, for what only some requests ask. */
   readonly fields: Fields;
-  /** Names that mean nothing here, dotted where they are nested: most likely slips of the pen. */
-  readonly unknown: readonly string[];
 }
 
 /** The names of a shot. */
@@ -42,7 +39,7 @@ export function kitNames(path: string): KnownNames {
 }
 
 /** Every name of a request, and of the objects in it. */
-const KNOWN: KnownNames = {
+export const LOOKUP_NAMES: KnownNames = {
   '': ['id', ...SHOT_NAMES, 'kit', 'aimAngleDeg', 'want', 'stroke', 'kitSd'],
   target: ['distanceM', 'mouthM', 'halfAngleDeg'],
   stroke: STROKE_NAMES,
@@ -54,12 +51,10 @@ const RAD = Math.PI / 180;
 /** Reads one parsed JSON line. */
 export function parseRequest(json: Fields): LookupRequest {
   return {
-    id: json.id ?? null,
     shot: shotFrom(json),
     kit: kitFrom(json.kit),
     ...(json.aimAngleDeg === undefined ? {} : { aimRad: numberOf(json.aimAngleDeg) * RAD }),
     fields: json,
-    unknown: unknownNames(json, KNOWN),
   };
 }
 

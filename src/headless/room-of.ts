@@ -43,11 +43,10 @@ export function toldWindows(windows: RoomWindows | null): object | null {
 
 /** @param scale from the engine's unit to the request's */
 function inUnit({ low, high, directionPerUnit }: RoomWindow, scale: number) {
-  const slope = (directionPerUnit * DEGREES) / scale;
   return {
     low: { value: low.value * scale, endedBy: low.endedBy },
     high: { value: high.value * scale, endedBy: high.endedBy },
-    objectBallDegPerUnit: Number.isFinite(slope) ? slope : null,
+    objectBallDegPerUnit: directionPerUnit && (directionPerUnit * DEGREES) / scale,
   };
 }
 

@@ -90,7 +90,7 @@ describe(`windows of ${SHOTS} random shots`, () => {
     for (const { solved, windows } of list) {
       const { low, high, directionPerUnit } = windows.aimRad;
       const allowed = allowedRad(solved.held.target, solved.held.kit.ballRadiusM);
-      const guess = (2 * allowed) / Math.abs(directionPerUnit);
+      const guess = (2 * allowed) / Math.abs(directionPerUnit ?? 0);
       if (Math.abs(solved.held.shot.cutRad) < 0.6) ratios.push((high.value - low.value) / guess);
     }
     ratios.sort((a, b) => a - b);

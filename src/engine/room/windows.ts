@@ -36,8 +36,11 @@ export interface WindowEnd {
 export interface RoomWindow {
   readonly low: WindowEnd;
   readonly high: WindowEnd;
-  /** Change of the object ball's direction, rad right +, per unit of the input, at its value now. */
-  readonly directionPerUnit: number;
+  /**
+   * Change of the object ball's direction, rad right +, per unit of the input, at its value now; null
+   * where a nudge either way loses the object ball.
+   */
+  readonly directionPerUnit: number | null;
 }
 
 export type RoomWindows = { readonly [I in StrokeInput]: RoomWindow };
@@ -82,7 +85,7 @@ function windowAround(held: HeldShot, inputs: StrokeInputs, input: StrokeInput):
   const missAt = (value: number) => missOfStroke(held, { ...inputs, [input]: value });
   const limit = LIMITS[input];
   const directionPerUnit = directionSlope(held, inputs, input);
-  const missPerUnit = directionPerUnit / allowedRad(held.target, held.kit.ballRadiusM);
+  const missPerUnit = (directionPerUnit ?? 0) / allowedRad(held.target, held.kit.ballRadiusM);
   const edge = (to: number) =>
     edgeTowards(missAt, inputs[input], to, missPerUnit, held.shot.cutRad);
   return { low: edge(limit.min), high: edge(limit.max), directionPerUnit };
@@ -91,16 +94,19 @@ function windowAround(held: HeldShot, inputs: StrokeInputs, input: StrokeInput):
 /** A target that counts the miss in radians. */
 const IN_RADIANS: Target = { kind: 'angle', halfAngleRad: 1 };
 
-/** Infinite where a nudge loses the object ball. */
-function directionSlope(held: HeldShot, inputs: StrokeInputs, input: StrokeInput): number {
+/** By a nudge one way alone where one the other way loses the object ball. */
+function directionSlope(held: HeldShot, inputs: StrokeInputs, input: StrokeInput): number | null {
   const present = inputs[input];
-  const low = Math.max(LIMITS[input].min, present - NUDGES[input]);
-  const high = Math.min(LIMITS[input].max, present + NUDGES[input]);
-  const [atLow, atHigh] = [low, high].map((value) =>
-    missOfStroke({ ...held, target: IN_RADIANS }, { ...inputs, [input]: value }),
+  const directionAt = (value: number) =>
+    missOfStroke({ ...held, target: IN_RADIANS }, { ...inputs, [input]: value });
+  const { min, max } = LIMITS[input];
+  const nudged = [Math.max(min, present - NUDGES[input]), Math.min(max, present + NUDGES[input])];
+  const [low = present, high = present] = nudged.map((value) =>
+    typeof directionAt(value) === 'number' ? value : present,
   );
-  if (typeof atLow !== 'number' || typeof atHigh !== 'number') return Number.POSITIVE_INFINITY;
-  return (atHigh - atLow) / (high - low);
+  const [atLow, atHigh] = [directionAt(low), directionAt(high)];
+  const isKnown = typeof atLow === 'number' && typeof atHigh === 'number' && low < high;
+  return isKnown ? (atHigh - atLow) / (high - low) : null;
 }
 
 /** The march's first step aims at this change of the miss, and a step may change it by twice that. */

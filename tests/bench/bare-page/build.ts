@@ -12,7 +12,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 export async function buildBarePage(): Promise<string> {
   const outDir = await mkdtemp(join(tmpdir(), 'bare-page-'));
   await build({
-    root: import.meta.dirname,
+    root: 'tests/bench/bare-page',
     configFile: false,
     base: './',
     logLevel: 'warn',

@@ -1,11 +1,16 @@
-import { spawn } from 'node:child_process';
+import { execFile, spawn } from 'node:child_process';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Readable } from 'node:stream';
+import { promisify } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { answerLine } from '../../../src/headless/answer-line';
 import { between, seededRandom } from '../../harness/seeded-random';
 
-/** What the command writes for what it is given. */
+/** What the command writes for what it is given, one piece after the other. */
 function lookup(
-  input: string,
+  ...input: readonly (string | Buffer)[]
 ): Promise<{ readonly lines: string[]; readonly code: number | null }> {
   return new Promise((resolve, reject) => {
     const child = spawn('npm', ['run', '-s', 'lookup'], { stdio: ['pipe', 'pipe', 'ignore'] });
@@ -17,7 +22,7 @@ function lookup(
     child.on('close', (code) => {
       resolve({ lines: output.split('\n').slice(0, -1), code });
     });
-    child.stdin.end(input);
+    Readable.from(input).pipe(child.stdin);
   });
 }
 
@@ -77,6 +82,56 @@ describe('npm run lookup', () => {
         3,
         JSON.parse(answerLine(second, 4)).ok,
       ]);
+    },
+    START_TIMEOUT_MS,
+  );
+
+  it(
+    'passes over a byte-order mark',
+    async () => {
+      const [request = ''] = requests(1);
+      expect((await lookup(`\uFEFF${request}\n`)).lines).toEqual([answerLine(request, 1)]);
+    },
+    START_TIMEOUT_MS,
+  );
+
+  it(
+    'refuses a line over 64 MB by its number, and goes on',
+    async () => {
+      const [first = '', second = ''] = requests(2);
+      const piece = Buffer.alloc(1e6, '[');
+      const tooLong = Array.from({ length: 65 }, () => piece);
+      const { lines, code } = await lookup(`${first}\n`, ...tooLong, `\n${second}\n`);
+      expect(code).toBe(0);
+      expect(lines).toHaveLength(3);
+      expect([lines[0], lines[2]]).toEqual([answerLine(first, 1), answerLine(second, 3)]);
+      expect(JSON.parse(lines[1] ?? '')).toEqual({
+        id: null,
+        ok: false,
+        reason: 'malformed',
+        line: 2,
+        message: 'Line 2 is longer than 64 MB.',
+        remedy: 'Keep each line within 64 MB.',
+      });
+    },
+    START_TIMEOUT_MS,
+  );
+
+  it(
+    'ends without a word where nobody reads on',
+    async () => {
+      const folder = await mkdtemp(join(tmpdir(), 'lookup-'));
+      try {
+        const [first = '', ...more] = requests(2000);
+        const asked = join(folder, 'asked');
+        await writeFile(asked, [first, ...more].join('\n'));
+        const command = `{ npm run -s lookup < '${asked}'; echo "ended $?" >&2; } | head -n 1`;
+        const { stdout, stderr } = await promisify(execFile)('sh', ['-c', command]);
+        expect(stdout).toBe(`${answerLine(first, 1)}\n`);
+        expect(stderr).toBe('ended 0\n');
+      } finally {
+        await rm(folder, { recursive: true });
+      }
     },
     START_TIMEOUT_MS,
   );

@@ -32,6 +32,29 @@ describe('a request that wants more than the aim', () => {
     expect(forgives.aimAngleDeg.objectBallDegPerUnit).toBeLessThan(-10);
   });
 
+  it('gets a window and a slope one way alone where the other way the tip would slip', () => {
+    const limit = { side: 0.3, height: 0.4, speedMps: 2.5, want: ['forgives'], target: POCKET };
+    const { forgives } = ask(limit);
+    for (const input of ['side', 'height'] as const) {
+      const { low, high, objectBallDegPerUnit } = forgives[input];
+      expect(high.value - limit[input]).toBeLessThan(1e-8);
+      expect(low.value).toBeLessThan(limit[input] - 0.001);
+      expect(['thin', 'full']).toContain(low.endedBy);
+      const inside = ask({ ...limit, [input]: limit[input] - 1e-4 }).forgives[input];
+      const ratio = objectBallDegPerUnit / inside.objectBallDegPerUnit;
+      expect(ratio).toBeGreaterThan(0.9);
+      expect(ratio).toBeLessThan(1.1);
+    }
+  });
+
+  it('has no slope where a hair either way loses the ball', () => {
+    // Within the rounding that the miscue limit allows, and next to nothing of it left.
+    const side = 0.5 * (1 + 0.99999e-9);
+    const { forgives } = ask({ side, speedMps: 2.5, want: ['forgives'], target: POCKET });
+    expect(forgives.height.objectBallDegPerUnit).toBeNull();
+    expect(forgives.side.objectBallDegPerUnit).toEqual(expect.any(Number));
+  });
+
   it('takes an angle for a target, and a wider one forgives more', () => {
     const width = (halfAngleDeg: number) => {
       const { forgives } = ask({ want: ['forgives'], target: { halfAngleDeg } });
