@@ -4,15 +4,6 @@ import { bundledTests } from './tests/harness/bundled-tests.ts';
 
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
-/** What measures time, or holds a button for just so long. */
-const TIMED = [
-  'shot-holding',
-  'choose-dragging',
-  'access-touch',
-  'speed-dragging',
-  'speed-start',
-].map((name) => `tests/e2e/${name}.test.ts`);
-
 /** Tests in a real browser. */
 function browserProject(mode: string, name: string, groupOrder: number, files: object) {
   return {
@@ -82,11 +73,9 @@ export default defineConfig(({ mode }) => ({
           sequence: { groupOrder: 1 },
         },
       },
-      browserProject(mode, 'e2e', 2, { include: ['tests/e2e/**/*.test.ts'], exclude: TIMED }),
-      // One browser at a time: timings mean nothing otherwise.
-      browserProject(mode, 'e2e-timed', 3, { include: TIMED, fileParallelism: false }),
+      browserProject(mode, 'e2e', 2, { include: ['tests/e2e/**/*.test.ts'] }),
       // Two engines more, side by side.
-      browserProject(mode, 'engines', 4, {
+      browserProject(mode, 'engines', 3, {
         include: ['tests/engines/**/*.test.ts'],
         globalSetup: ['tests/harness/engines-setup.ts'],
         // The first of them wait until the engines have been fetched.

@@ -8,6 +8,7 @@ import { fitBench } from './fit-bench';
 import { odeBench } from './ode-bench';
 import { optionsBench } from './options-bench';
 import { tableBench } from './table-bench';
+import { touchBench } from './touch-bench';
 
 /** Everything that is measured, one figure a line. Needs a build in dist. */
 function show({ name, value, unit }: BenchLine): void {
@@ -22,5 +23,6 @@ for (const line of optionsBench()) show(line);
 for (const line of odeBench()) show(line);
 for (const line of await startBench()) show(line);
 for (const line of await dragBench()) show(line);
+for (const line of await touchBench()) show(line);
 for (const line of await chooseBench()) show(line);
 show({ name: 'scripts and styles, gzipped', value: gzippedCodeBytes(), unit: 'bytes' });

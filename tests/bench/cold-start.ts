@@ -81,7 +81,7 @@ async function start({ url, profile }: Stored): Promise<ColdStart> {
 }
 
 /** Starts of the built app and of the bare page in turns, so that both meet the same machine. */
-export async function coldStarts(rounds: number) {
+async function coldStarts(rounds: number) {
   const bareFolder = await buildBarePage();
   const [app, bare] = [await store('dist'), await store(bareFolder)];
   const starts: { readonly app: ColdStart; readonly bare: ColdStart }[] = [];
@@ -101,7 +101,7 @@ const middle = (list: readonly number[]) =>
   [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? Number.NaN;
 
 /** The median of either, and how many times that of the bare page that of the app is. */
-export function overBare(starts: Awaited<ReturnType<typeof coldStarts>>) {
+function overBare(starts: Awaited<ReturnType<typeof coldStarts>>) {
   const compare = (of: keyof ColdStart) => {
     const app = middle(starts.map((start) => start.app[of]));
     return { app, ratio: app / middle(starts.map((start) => start.bare[of])) };

@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { holdClock } from '../harness/held-clock';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { untilAssessed } from '../harness/read-room';
 import { readAnswer, readTiles, settle } from '../harness/read-shot';
 import { openTile, tapButton } from '../harness/thumb';
 import { createFinger, type Finger } from '../harness/touch';
@@ -133,7 +135,9 @@ it('says the answer once the hand rests, and does not chatter while a button is 
   await show('shot');
   await openTile(app.page, 'distance');
   await tapButton(app.page, '0.25');
-  await app.page.waitForTimeout(1500);
+  await untilAssessed(app.page);
+  const clock = await holdClock(app.page);
+  await clock.frames(60);
   await app.page.evaluate(() => {
     const heard: string[] = [];
     (window as { heard?: string[] }).heard = heard;
@@ -144,9 +148,10 @@ it('says the answer once the hand rests, and does not chatter while a button is 
   });
   const heard = () => app.page.evaluate(() => (window as { heard?: string[] }).heard ?? []);
   await finger.down(app.page.getByRole('button', { name: 'Farther' }));
-  await app.page.waitForTimeout(2500);
+  await clock.frames(160);
   // Once a second would be too much to follow; while all changes there is nothing to say.
   expect((await heard()).length).toBeLessThanOrEqual(2);
+  await clock.letGo();
   await finger.up();
   const answer = await readAnswer(app.page);
   const figure = answer.ghost.replace(/(\d+ mm) (left|right)/, '$1 $2');

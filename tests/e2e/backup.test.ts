@@ -4,6 +4,7 @@ import { bringIn, inventedBackup, pickBackup, saveBackup } from '../harness/back
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readAnswer, readTiles, settle } from '../harness/read-shot';
 import { openTile, tapButton } from '../harness/thumb';
+import { untilKept } from '../harness/until-kept';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -182,7 +183,7 @@ describe('a file that is no whole backup', () => {
     const { page } = app;
     await goTo('kit/backup');
     // By then the shot is noted among the recent ones, and saved.
-    await page.waitForTimeout(600);
+    await untilKept(page, 'desk', { recentShots: [expect.anything()] });
     const whole = await saveBackup(page);
     const lines = whole.text.split('\n');
     lines[4] = (lines[4] ?? '').replace('"name":"', '"name":"x');

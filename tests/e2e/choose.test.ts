@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { holdClock } from '../harness/held-clock';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readTiles, settle } from '../harness/read-shot';
 import { tap, tapButton } from '../harness/thumb';
@@ -65,7 +66,7 @@ it('drags a ball that shows above the finger, and takes that back', async () => 
   await send('touchStart', from.x, from.y);
   for (let step = 1; step <= 8; step++)
     await send('touchMove', from.x - 8 * step, from.y + 4 * step);
-  await page.waitForTimeout(60);
+  await settle(page);
   const ball = await page.locator('.board-ball.is-selected .ball-body').boundingBox();
   expect((ball?.y ?? 0) + (ball?.height ?? 0)).toBeLessThan(from.y + 32 - 20);
   await send('touchEnd');
@@ -81,12 +82,17 @@ it('nudges by a held button, and keeps the position over a reload', async () => 
   const box = await page.getByRole('button', { name: 'Move ball up' }).boundingBox();
   if (!box) throw new Error('there is no button to hold');
   await page.mouse.move(box.x + 20, box.y + 20);
+  const clock = await holdClock(page);
   await page.mouse.down();
-  await page.waitForTimeout(900);
-  await page.mouse.up();
+  const nudgedOnce = await places();
+  expect(nudgedOnce).not.toEqual(before);
+  await clock.frames(60);
   const after = await places();
-  expect(after).not.toEqual(before);
-  await page.waitForTimeout(800);
+  expect(after).not.toEqual(nudgedOnce);
+  await page.mouse.up();
+  await clock.frames(60);
+  expect(await places()).toEqual(after);
+  await clock.letGo();
   await page.reload();
   await untilRendered(page);
   await expect.poll(places).toEqual(after);

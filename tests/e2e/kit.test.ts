@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readAnswer, settle } from '../harness/read-shot';
 import { tap, tapButton } from '../harness/thumb';
+import { untilDeskKept } from '../harness/until-kept';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -38,7 +39,7 @@ describe('the kit', () => {
     expect(await text('.kit-strip')).toContain('Very low-deflection cue');
     const after = await readAnswer(page);
     expect(after).not.toEqual(before);
-    await page.waitForTimeout(500);
+    await untilDeskKept(page, { choice: { cues: 'demo-cue-very-low' } });
     await page.reload();
     await untilRendered(page);
     expect(await readAnswer(page)).toEqual(after);

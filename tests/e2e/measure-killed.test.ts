@@ -8,6 +8,7 @@ import { beginTrial, stepTitle, tapDigits } from '../harness/measure-at-table';
 import { untilRendered } from '../harness/open-app';
 import { type StaticServer, startStaticServer } from '../harness/static-server';
 import { tapButton } from '../harness/thumb';
+import { untilKept } from '../harness/until-kept';
 
 let profile: string;
 let server: StaticServer;
@@ -30,7 +31,9 @@ it('goes on at the same step with the same text after the browser was killed bet
   await tapButton(page, 'Played');
   await tapDigits(page, '12.');
   await tapButton(page, 'right');
-  await page.waitForTimeout(300);
+  await untilKept(page, 'attempts', {
+    typed: expect.objectContaining({ text: expect.stringMatching(/^12\. .* right$/) }),
+  });
   const address = page.url();
   await killBrowser(before, profile);
 

@@ -11,6 +11,7 @@ import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { KIT_ON_TABLE } from '../harness/predicted-trial';
 import { readAnswer } from '../harness/read-shot';
 import { tap, tapButton } from '../harness/thumb';
+import { untilKept } from '../harness/until-kept';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -80,7 +81,9 @@ describe('an attempt left on the way', () => {
     await page.getByRole('combobox', { name: 'Unit' }).selectOption('diamonds');
     await tapDigits(page, '0.2');
     await tapButton(page, 'left');
-    await page.waitForTimeout(300);
+    await untilKept(page, 'attempts', {
+      typed: expect.objectContaining({ text: '0.2 diamonds left' }),
+    });
     await page.reload();
     await untilRendered(page);
     expect(await stepTitle(page)).toBe('Where did it touch?');

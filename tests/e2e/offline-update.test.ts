@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { deriveVersion } from '../harness/derive-version';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
-import { lookForUpdate, updateButton } from '../harness/update-at-hand';
+import { lookForUpdate, untilNoWorkerComes, updateButton } from '../harness/update-at-hand';
 
 let next: string;
 beforeAll(async () => {
@@ -64,7 +64,7 @@ describe('an update of the app', () => {
       await untilVersion(page, 'next');
       await untilRendered(page);
     }
-    await settle(app.page);
+    for (const page of [app.page, second]) await untilNoWorkerComes(page);
     expect([...loads.values()]).toEqual([1, 1]);
     for (const page of [app.page, second]) {
       expect(await updateButton(page).count()).toBe(0);
@@ -100,7 +100,7 @@ describe('an update whose download breaks off', () => {
       app.server.deploy(broken);
       for (let attempt = 0; attempt < 2; attempt += 1) {
         await lookForUpdate(app.page).catch(() => undefined);
-        await settle(app.page);
+        await untilNoWorkerComes(app.page);
       }
       expect(await updateButton(app.page).count()).toBe(0);
       await app.page.reload();
@@ -123,9 +123,6 @@ const versionOf = async (page: Page) =>
 
 const untilVersion = (page: Page, version: 'next') =>
   expect.poll(() => versionOf(page).catch(() => 'loading'), { timeout: 20_000 }).toBe(version);
-
-/** Long enough for a second reload to show itself, were there one. */
-const settle = (page: Page) => page.waitForTimeout(1500);
 
 const keepSomething = (page: Page) =>
   page.evaluate(

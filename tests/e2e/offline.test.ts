@@ -6,6 +6,7 @@ import { guardContext } from '../harness/guard-context';
 import { launchWithProfile } from '../harness/launch-browser';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
 import { startStaticServer } from '../harness/static-server';
+import { untilNoWorkerComes } from '../harness/update-at-hand';
 
 describe.each(['/', '/some/where/'])('after one visit to %s, with the server gone', (basePath) => {
   let app: OpenApp;
@@ -69,8 +70,7 @@ it('takes the very first page over without reloading it', async () => {
   const app = await openApp();
   try {
     await untilOfflineReady(app.page);
-    // Long enough for a reload to show itself, were there one.
-    await app.page.waitForTimeout(1000);
+    await untilNoWorkerComes(app.page);
     const arrival = await app.page.evaluate(
       () => (performance.getEntriesByType('navigation')[0] as PerformanceNavigationTiming).type,
     );

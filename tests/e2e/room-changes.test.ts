@@ -1,4 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { countWork } from '../harness/count-work';
+import { holdClock } from '../harness/held-clock';
 import { type OpenApp, openApp } from '../harness/open-app';
 import {
   barOf,
@@ -71,13 +73,16 @@ describe('the room while the shot changes', () => {
     const cdp = await app.context.newCDPSession(page);
     const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
     const why = page.locator('.why-button');
+    const clock = await holdClock(page);
+    const take = await countWork(page, app.server.origin);
     await cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [at] });
-    for (let look = 0; look < 5; look++) {
-      await page.waitForTimeout(200);
-      expect(await why.getAttribute('class')).toContain('is-stale');
-    }
+    await clock.frames(60);
+    expect(await why.getAttribute('class')).toContain('is-stale');
+    expect((await take()).jobs).toBe(0);
     await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    await clock.letGo();
     await untilAssessed(page);
+    expect((await take()).jobs).toBe(1);
     await tapButton(page, /Undo/);
     await tapButton(page, 'Close');
   });

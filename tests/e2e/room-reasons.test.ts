@@ -6,6 +6,7 @@ import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { alongSpeeds, barOf, engineRoom, textOf, untilAssessed } from '../harness/read-room';
 import { readTiles } from '../harness/read-shot';
 import { openTile, tapButton } from '../harness/thumb';
+import { untilDeskKept } from '../harness/until-kept';
 
 let app: OpenApp;
 beforeAll(async () => {
@@ -40,7 +41,7 @@ describe('the pocket', () => {
   });
 
   it('is still there after a reload', async () => {
-    await app.page.waitForTimeout(500);
+    await untilDeskKept(app.page, { pocket: { distanceM: 0.3, mouthM: 0.131 } });
     await app.page.reload();
     await untilRendered(app.page);
     expect((await readTiles(app.page)).pocket).toMatch(/0\.30.*mouth 131 mm/);

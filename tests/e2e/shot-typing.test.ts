@@ -2,6 +2,7 @@ import { afterEach, beforeEach, expect, it } from 'vitest';
 import { type OpenApp, openApp } from '../harness/open-app';
 import { readAnswer, settle } from '../harness/read-shot';
 import { openTile, tapButton } from '../harness/thumb';
+import { untilDeskKept } from '../harness/until-kept';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -52,7 +53,7 @@ it('remembers the unit over a reload', async () => {
   await openTile(page, 'speed');
   await page.getByRole('combobox', { name: 'Unit of speed' }).selectOption('mph');
   await expect.poll(() => page.locator('[data-opens="speed"]').textContent()).toContain('4');
-  await page.waitForTimeout(500);
+  await untilDeskKept(page, { preferences: { speedUnit: 'mph' } });
   await page.reload();
   await tapButton(page, 'Close');
   await expect.poll(() => page.locator('[data-opens="speed"]').textContent()).toContain('mph');

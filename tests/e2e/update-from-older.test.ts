@@ -9,6 +9,7 @@ import {
   countLoads,
   lookForUpdate,
   openTab,
+  untilNoWorkerComes,
   updateButton,
   versionOf,
 } from '../harness/update-at-hand';
@@ -58,8 +59,7 @@ describe.each(OLDER_SCHEMAS)('a phone with version %d of the database', (schema)
         .not.toBe(olderScript);
       await untilRendered(tab);
     }
-    // Long enough for a second reload to show itself, were there one.
-    await app.page.waitForTimeout(1000);
+    for (const tab of tabs) await untilNoWorkerComes(tab);
     expect(counts.map(({ loads }) => loads)).toEqual([1, 1]);
     expect(await versionOf(second)).toBe(await versionOf(app.page));
 

@@ -11,6 +11,7 @@ import {
   countLoads,
   lookForUpdate,
   openTab,
+  untilNoWorkerComes,
   updateButton,
   versionOf,
 } from '../harness/update-at-hand';
@@ -94,7 +95,7 @@ describe('a stored app with a file ruined', () => {
     await told.waitFor();
     expect(await outOfSight(page, ['.about-text [role="status"]'])).toEqual([]);
     await untilOfflineReady(page);
-    await page.waitForTimeout(1000);
+    await untilNoWorkerComes(page);
     expect(counts.map(({ loads }) => loads)).toEqual([1, 1]);
     expect(await readRawDatabase(page)).toEqual(before);
 
@@ -159,11 +160,11 @@ it('a self-destroying build takes the stored app off, and leaves what is kept', 
   app.server.deploy(destroying);
   await lookForUpdate(page).catch(() => undefined);
   await expect.poll(() => storedFiles(page).catch(() => ['loading']), PATIENT).toEqual([]);
-  await page.waitForTimeout(1000);
+  await untilNoWorkerComes(page);
   const counted = countLoads(page);
   await page.reload();
   await untilRendered(page);
-  await page.waitForTimeout(1000);
+  await untilNoWorkerComes(page);
   expect(counted.loads).toBe(1);
   const registrations = () =>
     page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length);

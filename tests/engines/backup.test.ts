@@ -6,6 +6,7 @@ import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
 import { eventually, fill, tapButton, textOf, waitFor } from '../harness/engines/engine-thumb';
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
 import { openTile, readFigures } from '../harness/engines/read-figures';
+import { untilDeskKept } from '../harness/until-kept';
 
 describe.each(ENGINES)('a backup in %s', (engine) => {
   let app: EngineApp;
@@ -52,7 +53,7 @@ describe.each(ENGINES)('a backup in %s', (engine) => {
     await tapButton(page, 'Close');
     const before = await readFigures(page);
     expect(before).not.toEqual(worked);
-    await new Promise((resolve) => setTimeout(resolve, 600));
+    await untilDeskKept(page, { shot: { speedMps: 2.6 } });
     await app.goTo('#kit/backup');
     const file = await save();
 

@@ -12,6 +12,7 @@ import {
 } from '../harness/engines/engine-thumb';
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
 import { KIT_ON_TABLE, predictedTrial } from '../harness/predicted-trial';
+import { untilKept } from '../harness/until-kept';
 
 const MEASURED = /: ([\d.]+) ± ([\d.]+)° was assumed, ([\d.]+) ± ([\d.]+)° measured/;
 
@@ -54,7 +55,7 @@ describe.each(ENGINES)('measuring in %s', (engine) => {
     await tapButton(page, 'It is placed');
     await tapButton(page, 'Played');
     await eventually(stepTitle).toBe('Where did it touch?');
-    await new Promise((resolve) => setTimeout(resolve, 300));
+    await untilKept(page, 'attempts', { stepsDone: [expect.any(String), expect.any(String)] });
     await page.reload();
     await enterLanding(predictedTrial(first).readings.landingM);
     await waitFor(page, { css: 'p, li, output, b, div', name: /It counts\./ });

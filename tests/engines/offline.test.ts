@@ -13,6 +13,8 @@ import {
 } from '../harness/engines/engine-thumb';
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
 import { openTile, readFigures } from '../harness/engines/read-figures';
+import { untilDeskKept } from '../harness/until-kept';
+import { untilNoWorkerComes } from '../harness/update-at-hand';
 
 let next: string;
 beforeAll(async () => {
@@ -35,7 +37,7 @@ describe.each(ENGINES)('in %s', (engine) => {
     await openTile(page, 'speed');
     await fill(page, 'Speed off the tip', '2.6');
     await tapButton(page, 'Close');
-    await new Promise((resolve) => setTimeout(resolve, 600));
+    await untilDeskKept(page, { shot: { speedMps: 2.6 } });
     return readFigures(page);
   };
   const version = () => page.evaluate(() => document.documentElement.dataset.version ?? 'this');
@@ -61,8 +63,7 @@ describe.each(ENGINES)('in %s', (engine) => {
     await untilRendered(page);
     expect(await isMarked()).toBe(false);
     await mark();
-    // Long enough for a second reload to show itself, were there one.
-    await new Promise((resolve) => setTimeout(resolve, 1500));
+    await untilNoWorkerComes(page);
     expect(await isMarked()).toBe(true);
     expect(await seen(page, { css: 'button', name: 'Update now' })).toBe(false);
     await eventually(() => readFigures(page)).toEqual(before);

@@ -11,6 +11,7 @@ import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
 import { openTile, readFigures } from '../harness/engines/read-figures';
 import { engineRoom } from '../harness/read-room';
 import { between, type Random, seededRandom } from '../harness/seeded-random';
+import { untilDeskKept } from '../harness/until-kept';
 
 /** Figures as a person types them. */
 type Typed = Readonly<Record<Input, string>>;
@@ -131,8 +132,8 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     await tapButton(page, 'Close');
     const after = await readFigures(page);
     expect(after).not.toEqual(before);
-    // A change is kept once the hand has rested a moment.
-    await new Promise((resolve) => setTimeout(resolve, 600));
+    const thinnerDeg = Number(shotsToType().at(-1)?.typed.cut) + 1;
+    await untilDeskKept(page, { shot: { cutRad: expect.closeTo(-radOf(thinnerDeg), 9) } });
     await page.reload();
     await eventually(() => readFigures(page)).toEqual(after);
   });

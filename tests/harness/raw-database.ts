@@ -7,7 +7,7 @@ export interface RawDatabase {
 }
 
 /** Reads every row of the app's database, by no code of the app's own. */
-export async function readRawDatabase(page: Page): Promise<RawDatabase> {
+export async function readRawDatabase(page: Pick<Page, 'evaluate'>): Promise<RawDatabase> {
   return await page.evaluate(async () => {
     const done = <T>(request: IDBRequest<T>) =>
       new Promise<T>((resolve, reject) => {

@@ -44,7 +44,7 @@ export async function readTiles(page: Page): Promise<Record<string, string>> {
 }
 
 /** Changes reach the screen within two frames. */
-export async function settle(page: Page): Promise<void> {
+export async function settle(page: Pick<Page, 'evaluate'>): Promise<void> {
   await page.evaluate(
     () =>
       new Promise<void>((resolve) => {

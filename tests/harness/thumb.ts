@@ -6,9 +6,10 @@ export const THUMB_PX = 44;
 /**
  * Touches the middle of an element, as a thumb does.
  *
+ * @param atS when the hardware says it was, s since 1970; left out, now
  * @throws Error where it is too small for a thumb, hidden under something, or out of reach.
  */
-export async function tap(page: Page, target: Locator): Promise<void> {
+export async function tap(page: Page, target: Locator, atS?: number): Promise<void> {
   await target.waitFor();
   await target.scrollIntoViewIfNeeded();
   const box = await target.boundingBox();
@@ -23,7 +24,17 @@ export async function tap(page: Page, target: Locator): Promise<void> {
     { x, y },
   );
   if (!isOnTop) throw new Error(`${target} lies under something else`);
-  await page.touchscreen.tap(x, y);
+  if (atS === undefined) await page.touchscreen.tap(x, y);
+  else await tapAt(page, x, y, atS);
+}
+
+async function tapAt(page: Page, x: number, y: number, timestamp: number): Promise<void> {
+  const devtools = await page.context().newCDPSession(page);
+  const send = (type: 'touchStart' | 'touchEnd', touchPoints: { x: number; y: number }[]) =>
+    devtools.send('Input.dispatchTouchEvent', { type, touchPoints, timestamp });
+  await send('touchStart', [{ x, y }]);
+  await send('touchEnd', []);
+  await devtools.detach();
 }
 
 /** Touches the button of that name. */

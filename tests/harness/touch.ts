@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core';
+import { settle } from './read-shot';
 
 /** One finger on the screen, moved as the hardware would; it can be taken away as a phone does. */
 export interface Finger {
@@ -18,7 +19,8 @@ export async function createFinger(page: Page): Promise<Finger> {
   const send = (
     type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel',
     touchPoints: { x: number; y: number }[] = [],
-  ) => devtools.send('Input.dispatchTouchEvent', { type, touchPoints });
+    timestamp = Date.now() / 1000,
+  ) => devtools.send('Input.dispatchTouchEvent', { type, touchPoints, timestamp });
   return {
     async down(target, acrossShare = 0.5, downShare = 0.5) {
       await target.scrollIntoViewIfNeeded();
@@ -35,17 +37,17 @@ export async function createFinger(page: Page): Promise<Finger> {
         await send('touchMove', [at]);
       }
       // A drag moves what it holds at most once a frame.
-      await page.waitForTimeout(60);
+      await settle(page);
     },
     async up() {
       // At rest, or a browser takes it for a fling and the next tap for the end of that.
-      await page.waitForTimeout(100);
-      await send('touchMove', [at]);
-      await send('touchEnd');
+      const restedS = Date.now() / 1000 + 0.1;
+      await send('touchMove', [at], restedS);
+      await send('touchEnd', [], restedS);
     },
     async takenAway() {
       await send('touchCancel');
-      await page.waitForTimeout(60);
+      await settle(page);
     },
   };
 }

@@ -1,5 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { untilRendered } from './open-app';
+import { settle } from './read-shot';
 
 /** What a newer version is taken with. */
 export const updateButton = (page: Page) => page.getByRole('button', { name: 'Update now' });
@@ -10,6 +12,23 @@ export const lookForUpdate = (page: Page) =>
     const registration = await navigator.serviceWorker.ready;
     await registration.update();
   });
+
+/**
+ * Waits until no worker is coming or going any more: what could load the page anew has done so.
+ * Works where there is none left, too.
+ */
+export async function untilNoWorkerComes(page: Pick<Page, 'evaluate'>): Promise<void> {
+  const isOver = () =>
+    page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.getRegistration();
+      const { controller } = navigator.serviceWorker;
+      if (registration === undefined) return controller === null;
+      const { installing, waiting, active } = registration;
+      return installing === null && waiting === null && active === controller;
+    });
+  await expect.poll(() => isOver().catch(() => false), { timeout: 30_000 }).toBe(true);
+  await settle(page);
+}
 
 /** Counts how often a page is loaded from now on; a change of its hash is no load. */
 export function countLoads(page: Page): { readonly loads: number } {

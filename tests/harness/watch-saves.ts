@@ -6,7 +6,8 @@ export interface WatchedSaves {
   readonly asked: ReadonlyMap<string, readonly string[]>;
   /** The version that the browser last said was saved; the app's promise hangs on the same event. */
   readonly kept: ReadonlyMap<string, number>;
-  /** How often it said so. */
+  /** How often it was asked to save, and how often it said that it had. */
+  askedCount(): number;
   keptCount(): number;
 }
 
@@ -14,13 +15,14 @@ export interface WatchedSaves {
 export async function watchSaves(context: BrowserContext): Promise<WatchedSaves> {
   const asked = new Map<string, string[]>();
   const kept = new Map<string, number>();
-  let count = 0;
+  let [asks, keeps] = [0, 0];
   await context.exposeBinding('noteAsked', (_, id: string, text: string) => {
     asked.set(id, [...(asked.get(id) ?? []), text]);
+    asks += 1;
   });
   await context.exposeBinding('noteKept', (_, id: string, text: string) => {
     kept.set(id, asked.get(id)?.lastIndexOf(text) ?? -1);
-    count += 1;
+    keeps += 1;
   });
   await context.addInitScript(() => {
     const { put } = IDBObjectStore.prototype;
@@ -34,7 +36,7 @@ export async function watchSaves(context: BrowserContext): Promise<WatchedSaves>
       return key === undefined ? put.call(this, row) : put.call(this, row, key);
     };
   });
-  return { asked, kept, keptCount: () => count };
+  return { asked, kept, askedCount: () => asks, keptCount: () => keeps };
 }
 
 /** Attempts that are gone, or as they were before the version that was said to be saved. */

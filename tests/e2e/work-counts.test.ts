@@ -1,0 +1,155 @@
+import type { CDPSession } from 'playwright-core';
+import { afterEach, expect, it } from 'vitest';
+import { countWork, type Work } from '../harness/count-work';
+import { type HeldClock, holdClock } from '../harness/held-clock';
+import { type OpenApp, openApp, untilOfflineReady } from '../harness/open-app';
+import { untilAssessed } from '../harness/read-room';
+import { openTile } from '../harness/thumb';
+import { pointOnTable } from '../harness/touch-table';
+
+/**
+ * What a phone has to do for a finger and for a start, in counts. They are the same to a few in ten
+ * thousand however busy the machine is, so that each may be a few per cent above what was counted:
+ * a second solve a move, or one component more that draws itself anew, is beyond it.
+ */
+let app: OpenApp;
+let cdp: CDPSession;
+afterEach(() => app.close());
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+async function middleOf(selector: string): Promise<Point> {
+  const box = await app.page.locator(selector).first().boundingBox();
+  if (!box) throw new Error(`there is no ${selector} to touch`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: Point) =>
+  cdp.send('Input.dispatchTouchEvent', { type, touchPoints: at ? [at] : [] });
+
+/** Stops the clock, and puts a finger down. */
+async function pressAt(point: Point) {
+  const { page, server, context } = app;
+  cdp = await context.newCDPSession(page);
+  const clock = await holdClock(page);
+  const take = await countWork(page, server.origin);
+  await send('touchStart', point);
+  return { clock, take };
+}
+
+const MOVES = 24;
+
+/** Drags from a place, a move a frame, and lets go: what both cost. */
+async function drag(from: Point, at: (move: number) => Point) {
+  const { clock, take } = await pressAt(from);
+  await send('touchMove', at(0));
+  await clock.frames(1);
+  await take();
+  for (let move = 1; move <= MOVES; move++) {
+    await send('touchMove', at(move));
+    await clock.frames(1);
+  }
+  const moved = await take();
+  await send('touchEnd');
+  return { moved, letGo: await atRest(clock, take) };
+}
+
+/** All that is done until nothing more is, with whatever the database and the workers answer. */
+async function atRest(clock: HeldClock, take: () => Promise<Work>): Promise<Work> {
+  const looks: Work[] = [];
+  const look = async () => {
+    await clock.frames(60);
+    looks.push(await take());
+    const isStale = (await app.page.locator('.is-stale').count()) > 0;
+    return !isStale && looks.slice(-3).every(({ calls }) => calls === 0);
+  };
+  await expect.poll(look, { timeout: 30_000 }).toBe(true);
+  const sum = (kind: keyof Work) => looks.reduce((total, done) => total + done[kind], 0);
+  return {
+    calls: sum('calls'),
+    domWrites: sum('domWrites'),
+    layouts: sum('layouts'),
+    saves: sum('saves'),
+    jobs: sum('jobs'),
+  };
+}
+
+/** Each count at most as given, and something done at all. */
+function expectAtMost(done: Work, most: Work, times = 1): void {
+  expect(done.calls).toBeGreaterThan(0);
+  const over = Object.entries(most).filter(
+    ([kind, count]) => done[kind as keyof Work] > times * count,
+  );
+  expect({ done, over }).toEqual({ done, over: [] });
+}
+
+async function openDistance(): Promise<void> {
+  app = await openApp();
+  await untilAssessed(app.page);
+  await openTile(app.page, 'distance');
+}
+
+it('solves and draws once a move of a slider, asks no worker, and saves now and then', async () => {
+  await openDistance();
+  const middle = await middleOf('input[type=range]');
+  const at = (move: number) => ({ x: middle.x + 120 * Math.sin(move / 9), y: middle.y });
+  const { moved, letGo } = await drag(middle, at);
+  expectAtMost(moved, { calls: 11_400, domWrites: 126, layouts: 1, saves: 0.1, jobs: 0 }, MOVES);
+  // The room for error is asked for once, and the recent shots and the second copy saved.
+  expectAtMost(letGo, { calls: 15_700, domWrites: 46, layouts: 4, saves: 3, jobs: 1 });
+});
+
+it('works out no more than the shot a move of the ball to be played, and saves it once let go', async () => {
+  app = await openApp({ hash: '#choose' });
+  const middle = await pointOnTable(app.page, { up: 0.45, across: 0.5 });
+  const at = (move: number) => ({
+    x: middle.x + 60 * Math.sin(move / 12),
+    y: middle.y + 90 * Math.cos(move / 12),
+  });
+  const { moved, letGo } = await drag(await middleOf('.board-ball.is-played .ball-body'), at);
+  expectAtMost(moved, { calls: 2_450, domWrites: 6.5, layouts: 1, saves: 0, jobs: 0 }, MOVES);
+  // Each pocket is tried anew.
+  expectAtMost(letGo, { calls: 282_000, domWrites: 13, layouts: 3, saves: 2, jobs: 0 });
+});
+
+it('solves and draws once a step of a held button, and asks the worker once it is let go', async () => {
+  await openDistance();
+  const { clock, take } = await pressAt(await middleOf('[aria-label="Farther"]'));
+  const told = () => app.page.locator('[data-opens="distance"]').textContent();
+  // By then the steps come as fast as they ever do.
+  await clock.frames(150);
+  await take();
+  const seen = new Set<string | null>();
+  for (let frame = 0; frame < MOVES; frame++) {
+    await clock.frames(1);
+    seen.add(await told());
+  }
+  const held = await take();
+  expect(seen.size).toBeGreaterThan(6);
+  expectAtMost(
+    held,
+    { calls: 11_400, domWrites: 126, layouts: 1, saves: 0.25, jobs: 0 },
+    seen.size,
+  );
+  await send('touchEnd');
+  const letGo = await atRest(clock, take);
+  expectAtMost(letGo, { calls: 15_700, domWrites: 46, layouts: 4, saves: 3, jobs: 1 });
+});
+
+it('starts, stored and without a server, with one answer and one look at the room', async () => {
+  app = await openApp();
+  const { page, server } = app;
+  await untilAssessed(page);
+  await untilOfflineReady(page);
+  await server.stop();
+  const clock = await holdClock(page);
+  const take = await countWork(page, server.origin);
+  await page.reload();
+  await page.locator('.answer-lead').waitFor();
+  const started = await atRest(clock, take);
+  expect(await page.locator('.why-certainty').first().textContent()).not.toBe('');
+  expectAtMost(started, { calls: 57_500, domWrites: 232, layouts: 8, saves: 4, jobs: 2 });
+});

@@ -1,0 +1,123 @@
+import type { PlantedFault } from './planted-fault';
+
+/** Faults in what is worked out: the aim, the room for error, the kit's estimate, the ways. */
+export const ENGINE_FAULTS: readonly PlantedFault[] = [
+  {
+    why: 'squirt pushes the cue ball to the side that was struck',
+    file: 'src/engine/model/strike.ts',
+    find: '(-Math.sin(squirt) * side) / offset',
+    replace: '(Math.sin(squirt) * side) / offset',
+    catchers: ['tests/truth/strike.test.ts'],
+  },
+  {
+    why: 'a sliding ball is drawn on by the cloth where it should be held back',
+    file: 'src/engine/model/slide.ts',
+    find: '(-grip * ux) / slip / 2',
+    replace: '(grip * ux) / slip / 2',
+    catchers: ['tests/truth/slide-and-roll.test.ts'],
+  },
+  {
+    why: 'throw takes the object ball the wrong way sideways',
+    file: 'src/engine/model/ball-on-ball.ts',
+    find: 'kick.x = share * (normal * nx + perSlip * slipX);',
+    replace: 'kick.x = share * (normal * nx - perSlip * slipX);',
+    catchers: ['tests/truth/ball-on-ball.test.ts'],
+  },
+  {
+    why: 'running side off a cushion shortens a bank',
+    file: 'src/engine/model/cushion.ts',
+    find: 'noseAlong: along + spinInto * sinRise - radiusM * ball.wz * cosRise,',
+    replace: 'noseAlong: along + spinInto * sinRise + radiusM * ball.wz * cosRise,',
+    catchers: ['tests/truth/table-trade.test.ts'],
+  },
+  {
+    why: 'aims on the far flank of the object ball are never looked for',
+    file: 'src/engine/aim/contact-roots.ts',
+    find: 'export const FLANKS: readonly Flank[] = [-1, 1];',
+    replace: 'export const FLANKS: readonly Flank[] = [-1];',
+    catchers: ['tests/unit/engine/aim/solve-aim.test.ts'],
+  },
+  {
+    why: 'a shot forgives more than it does: its edge is taken a fifth too far out',
+    file: 'src/engine/room/windows.ts',
+    find: "return typeof miss === 'number' ? 1 - Math.abs(miss) : -1;",
+    replace: "return typeof miss === 'number' ? 1.2 - Math.abs(miss) : -1;",
+    catchers: ['tests/property/windows-by-brute-force.test.ts'],
+  },
+  {
+    why: 'the aim is told twice as unsure as what is not known of the kit makes it',
+    file: 'src/engine/room/certainty.ts',
+    find: 'return (more - less) / 2;',
+    replace: 'return more - less;',
+    catchers: ['tests/property/certainty-coverage.test.ts'],
+  },
+  {
+    why: 'readings hardly move the estimate, which stays with what was assumed',
+    file: 'src/engine/fit/fit-problem.ts',
+    find: 'gradient[i] = (gradient[i] ?? 0) - share * (slope[a] ?? 0);',
+    replace: 'gradient[i] = (gradient[i] ?? 0) - 0.2 * share * (slope[a] ?? 0);',
+    catchers: [
+      'tests/unit/engine/fit/fit-kit.test.ts',
+      'tests/property/calibration-recovers.test.ts',
+    ],
+  },
+  {
+    why: 'a botched reading counts as much as a good one',
+    file: 'src/engine/fit/botched.ts',
+    find: 'weight: goodShare + (1 - goodShare) / wide,',
+    replace: 'weight: 1,',
+    catchers: ['tests/unit/engine/fit/botched.test.ts'],
+  },
+  {
+    why: 'balls fall before they reach a pocket',
+    file: 'src/engine/table/pocket-shape.ts',
+    find: 'return cut.shelfM + dropRadius(cut);',
+    replace: 'return dropRadius(cut) - cut.shelfM;',
+    catchers: ['tests/unit/engine/table/table-shape.test.ts', 'tests/truth/table-trade.test.ts'],
+  },
+  {
+    why: 'the hardest way is offered first',
+    file: 'src/engine/options/rank-ways.ts',
+    find: 'percentOf(b) - percentOf(a)',
+    replace: 'percentOf(a) - percentOf(b)',
+    catchers: [
+      'tests/unit/engine/options/rank-ways.test.ts',
+      'tests/property/options-ranking.test.ts',
+    ],
+  },
+  {
+    why: 'balls may be laid into one another',
+    file: 'src/engine/position/legal-place.ts',
+    find: 'return others.every(isClear) && isOnBed(place, kit, shape, cushion);',
+    replace: 'return others.some(isClear) && isOnBed(place, kit, shape, cushion);',
+    catchers: ['tests/unit/engine/position/moving-a-ball.test.ts'],
+  },
+  {
+    why: 'the engine reaches for the page, so that neither worker nor command line can run it',
+    file: 'src/engine/model/gravity.ts',
+    find: 'export const STANDARD_GRAVITY',
+    replace: "import '../../ui/route';\nexport const STANDARD_GRAVITY",
+    catchers: ['tests/architecture/imports.test.ts'],
+  },
+  {
+    why: 'a command line takes degrees for radians',
+    file: 'src/headless/parse-request.ts',
+    find: 'cutRad: numberOf(json.cutDeg) * RAD,',
+    replace: 'cutRad: numberOf(json.cutDeg),',
+    catchers: ['tests/unit/headless/answer-line.test.ts'],
+  },
+  {
+    why: 'the same side is called inside on one cut and outside on its mirror image',
+    file: 'src/units/side-name.ts',
+    find: "return side > 0 === cutRad > 0 ? 'inside' : 'outside';",
+    replace: "return side > 0 ? 'inside' : 'outside';",
+    catchers: ['tests/unit/units/words.test.ts'],
+  },
+  {
+    why: 'sideways figures are told for the other side',
+    file: 'src/units/direction-word.ts',
+    find: "if (signed > 0) return 'right';\n  return signed < 0 ? 'left' : 'none';",
+    replace: "if (signed > 0) return 'left';\n  return signed < 0 ? 'right' : 'none';",
+    catchers: ['tests/unit/ui/answer-words.test.ts', 'tests/unit/units/words.test.ts'],
+  },
+];

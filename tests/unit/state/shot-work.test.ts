@@ -1,0 +1,56 @@
+import { effect } from '@preact/signals';
+import { expect, it, vi } from 'vitest';
+import { playAim } from '../../../src/engine/aim/play-aim';
+import { solveAim } from '../../../src/engine/aim/solve-aim';
+import { traceCueBall } from '../../../src/engine/aim/trace-cue-ball';
+import { openShot } from './shot-fakes';
+
+/** Shot with the engine itself, and all that a screen shows of it read. */
+function openCounted() {
+  const counted = { solve: vi.fn(solveAim), play: vi.fn(playAim), trace: vi.fn(traceCueBall) };
+  const { model, kit } = openShot({}, {}, counted);
+  effect(() => {
+    const { result, lastAnswer, path, warnings, remedySpeed, uncorrected, comparison } = model;
+    for (const each of [result, lastAnswer, path, warnings, remedySpeed, uncorrected, comparison]) {
+      each.value;
+    }
+  });
+  const counts = () =>
+    [counted.solve, counted.play, counted.trace].map((port) => {
+      const times = port.mock.calls.length;
+      port.mockClear();
+      return times;
+    });
+  counts();
+  return { model, kit, counts };
+}
+
+/** The answer, and what a little softer and a little firmer would need, to warn of. */
+const SOLVES_A_CHANGE = 3;
+
+it('solves no more than the answer and its warnings need, a change', () => {
+  const { model, counts } = openCounted();
+  model.beginGesture();
+  for (const distanceM of [1.2, 1.21, 1.22]) {
+    model.setFigure('distance', distanceM);
+    expect(counts()).toEqual([SOLVES_A_CHANGE, 1, 1]);
+  }
+  model.endGesture();
+  expect(counts()).toEqual([0, 0, 0]);
+});
+
+it('solves the held shot no more than once a change, and nothing for what stays the same', () => {
+  const { model, counts } = openCounted();
+  model.hold();
+  counts();
+  model.setFigure('cut', 30);
+  expect(counts()).toEqual([SOLVES_A_CHANGE + 1, 1, 1]);
+  model.setFigure('cut', 30);
+  expect(counts()).toEqual([0, 0, 0]);
+});
+
+it('solves anew for another kit, as for another shot', () => {
+  const { kit, counts } = openCounted();
+  kit.value = { ...kit.value, massRatio: 40 };
+  expect(counts()).toEqual([SOLVES_A_CHANGE, 1, 1]);
+});
