@@ -2,6 +2,7 @@ import type { CDPSession } from 'playwright-core';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { type HeldClock, holdClock } from '../harness/held-clock';
 import { type OpenApp, openApp } from '../harness/open-app';
+import { readTile } from '../harness/read-shot';
 import { openTile, tapButton } from '../harness/thumb';
 
 let app: OpenApp;
@@ -15,10 +16,7 @@ beforeEach(async () => {
 });
 afterEach(() => app.close());
 
-const distanceM = async () =>
-  Number.parseFloat(
-    (await app.page.locator('[data-opens="distance"]').textContent())?.slice(8) ?? '',
-  );
+const distanceM = async () => Number.parseFloat((await readTile(app.page, 'distance')).slice(8));
 
 async function touch(type: 'touchStart' | 'touchEnd' | 'touchCancel'): Promise<void> {
   const box = await app.page.getByRole('button', { name: 'Farther' }).boundingBox();

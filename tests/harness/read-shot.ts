@@ -30,6 +30,11 @@ export async function readAnswer(page: Page): Promise<ReadAnswer> {
   };
 }
 
+/** What one tile says just now: no frame is waited for. */
+export async function readTile(page: Page, name: string): Promise<string> {
+  return tidy((await page.locator(`.input-tile[data-opens="${name}"]`).textContent()) ?? '');
+}
+
 /** What each tile says. */
 export async function readTiles(page: Page): Promise<Record<string, string>> {
   await settle(page);

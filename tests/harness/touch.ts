@@ -13,7 +13,11 @@ export interface Finger {
 
 const STEPS = 6;
 
-export async function createFinger(page: Page): Promise<Finger> {
+/** @param pass lets what the page draws next be drawn */
+export async function createFinger(
+  page: Page,
+  pass: () => Promise<void> = () => settle(page),
+): Promise<Finger> {
   const devtools = await page.context().newCDPSession(page);
   let at = { x: 0, y: 0 };
   const send = (
@@ -37,7 +41,7 @@ export async function createFinger(page: Page): Promise<Finger> {
         await send('touchMove', [at]);
       }
       // A drag moves what it holds at most once a frame.
-      await settle(page);
+      await pass();
     },
     async up() {
       // At rest, or a browser takes it for a fling and the next tap for the end of that.
@@ -47,7 +51,7 @@ export async function createFinger(page: Page): Promise<Finger> {
     },
     async takenAway() {
       await send('touchCancel');
-      await settle(page);
+      await pass();
     },
   };
 }

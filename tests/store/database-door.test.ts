@@ -1,6 +1,6 @@
 import { forceCloseDatabase } from 'fake-indexeddb';
 import { openDB, unwrap } from 'idb';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { beginWriting } from '../../src/store/begin-transaction';
 import {
   createDatabaseDoor,
@@ -41,7 +41,7 @@ describe('the door to the database', () => {
     const { events, onEvent } = listen();
     const door = createDatabaseDoor('leeway', onEvent);
     await door.withDatabase(async (database) => kill(database));
-    await new Promise((resolve) => setTimeout(resolve, 10));
+    await vi.waitFor(() => expect(events).toEqual(['closed']));
     await door.withDatabase(put);
     expect(await door.withDatabase(get)).toEqual({ saved: true });
     expect(events).toEqual(['closed']);
@@ -150,8 +150,7 @@ describe('the door to the database', () => {
     const next = { version: latestVersion(MIGRATIONS) + 1, run: () => {} };
     const door = createDatabaseDoor('leeway', onEvent, [...MIGRATIONS, next]);
     const writing = door.withDatabase(async (database) => database.version);
-    await new Promise((resolve) => setTimeout(resolve, 20));
-    expect(events).toEqual(['blocked']);
+    await vi.waitFor(() => expect(events).toEqual(['blocked']));
     older.close();
     expect(await writing).toBe(next.version);
   });

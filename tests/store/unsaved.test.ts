@@ -272,8 +272,7 @@ it('a forced close is over as soon as something is saved', async () => {
   vi.restoreAllMocks();
   const [open] = databases;
   forceCloseDatabase(open as unknown as Parameters<typeof forceCloseDatabase>[0]);
-  await new Promise((resolve) => setTimeout(resolve, 10));
-  expect([...notices.keys()]).toEqual(['closed']);
+  await vi.waitFor(() => expect([...notices.keys()]).toEqual(['closed']));
   expect(await store.putAttempt(CURVE_ATTEMPT)).toEqual({ ok: true });
   expect(notices.size).toBe(0);
 });
