@@ -9,9 +9,9 @@ export type Database = IDBPDatabase<DatabaseSchema>;
 
 /**
  * What can happen to a connection without anyone asking. Where it was `emptied`, the database was
- * taken away while the page was open, and the one opened in its stead has nothing in it.
+ * `deleted`, or taken away without a word, and the one opened in its stead has nothing in it.
  */
-export type DatabaseEvent = 'blocked' | 'outdated' | 'closed' | 'emptied';
+export type DatabaseEvent = 'blocked' | 'outdated' | 'deleted' | 'closed' | 'emptied';
 
 /** The page's one connection to its database. */
 export interface DatabaseDoor {
@@ -119,11 +119,12 @@ function open(
       }
     },
     blocked: () => onEvent('blocked'),
-    blocking(_current, _blocked, event) {
-      // Stepping aside lets the newer tab upgrade; it waits for what is being written here.
+    blocking(_current, blocked, event) {
+      // Stepping aside lets the other go on; it waits for what is being written here.
       (event.target as IDBDatabase).close();
       onLost();
-      onEvent('outdated');
+      // A deletion comes as an upgrade to no version.
+      onEvent(blocked === null ? 'deleted' : 'outdated');
     },
     terminated() {
       onLost();

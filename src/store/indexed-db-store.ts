@@ -60,7 +60,7 @@ export function createIndexedDbStore(
     underWay.delete(saving);
     if (result.ok || result.reason === 'last-on-shelf') {
       notes.drop(note, saving.mark);
-      board.lower('closed');
+      board.lower('closed', 'deleted');
       if (notes.mine.length === 0) board.lower('full', 'write-failed');
     } else {
       notes.add(note, saving.mark);

@@ -3,6 +3,8 @@ import type { StoreNotice, StoreNoticeKind } from './store-port';
 const MESSAGES: Readonly<Record<StoreNoticeKind, string>> = {
   blocked: 'Another Leeway tab is in the way of an update: close it, then reload.',
   outdated: 'A newer version of Leeway is open: reload this page.',
+  deleted:
+    'What was kept here was deleted from outside. The next change here keeps all of it again.',
   replaced: 'A backup was brought in in another tab: reload this page.',
   closed: 'The browser closed the storage; it opens again by itself.',
   'not-kept': 'This browser gives no storage here: nothing outlives this visit.',

@@ -83,6 +83,7 @@ export interface ImportPlan {
  * Something the person should know about the storage.
  * - `blocked`: another tab holds an older database open; close it.
  * - `outdated`: a newer version of the app has the database; reload.
+ * - `deleted`: the database was deleted under the page; the next change keeps all of it again.
  * - `replaced`: another tab exchanged everything for something else; reload.
  * - `closed`: the browser closed the database; it is reopened by itself.
  * - `not-kept`: no storage here, so nothing outlives this visit.
@@ -94,6 +95,7 @@ export interface ImportPlan {
 export type StoreNoticeKind =
   | 'blocked'
   | 'outdated'
+  | 'deleted'
   | 'replaced'
   | 'closed'
   | 'not-kept'

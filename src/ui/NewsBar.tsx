@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { StoreNoticeKind } from '../store/store-port';
 import { dayWords } from '../units/ago-words';
 import type { PlatformNews } from './app-models';
+import { NO_COPY_WORDS } from './kit/storage-words';
 import './NewsBar.css';
 
 type Act = 'reload' | 'retry' | 'openBackup';
@@ -13,6 +14,7 @@ const ACTS: Readonly<Record<StoreNoticeKind, readonly Act[]>> = {
   outdated: ['reload'],
   replaced: ['reload'],
   closed: [],
+  deleted: [],
   'not-kept': [],
   'not-opened': ['reload'],
   full: ['retry', 'openBackup'],
@@ -68,9 +70,10 @@ export function NewsBar({ news }: { news: PlatformNews }) {
 }
 
 /** What is lost, or shut away for now, and could be had from the copy on this device. */
-function CopyLine({ news: { copy, nowMs, openBackup } }: { news: PlatformNews }) {
+function CopyLine({ news }: { news: PlatformNews }) {
+  const { copy, nowMs, openBackup } = news;
   const offer = copy.offer.value;
-  if (!offer) return null;
+  if (!offer) return <NoCopyLine news={news} />;
   const day = dayWords(offer.savedAtMs, nowMs());
   if (offer.kind === 'shut') {
     return (
@@ -89,6 +92,22 @@ function CopyLine({ news: { copy, nowMs, openBackup } }: { news: PlatformNews })
       This browser lost what was kept. A copy of your kit and readings of {day} is here.
       <NewsButton words="Bring it back…" onClick={look} />
       <NewsButton words="No" onClick={copy.giveUp} />
+    </Line>
+  );
+}
+
+/** Told until the person has gone to where everything can be saved. */
+function NoCopyLine({ news: { copy, openBackup } }: { news: PlatformNews }) {
+  const isSeen = useSignal(false);
+  if (!copy.hasNoRoom.value || isSeen.value) return null;
+  const look = () => {
+    isSeen.value = true;
+    openBackup();
+  };
+  return (
+    <Line>
+      {NO_COPY_WORDS}
+      <NewsButton words="Backup" onClick={look} />
     </Line>
   );
 }

@@ -21,7 +21,7 @@ export interface PlatformNews {
   readonly isReadyOffline: ReadonlySignal<boolean>;
   readonly storage: StorageNotices;
   /** A copy that could be brought back. */
-  readonly copy: Pick<SecondCopy, 'offer' | 'take' | 'giveUp'>;
+  readonly copy: Pick<SecondCopy, 'offer' | 'hasNoRoom' | 'take' | 'giveUp'>;
   /** The time of day, ms since 1970. */
   nowMs(): number;
   /** Loads the page anew. */

@@ -69,6 +69,45 @@ describe('storage in trouble', () => {
     await expect.poll(() => news()).toBe('');
   });
 
+  it('that is deleted under the page says so, and goes on with all that the page knows', async () => {
+    const { page } = app;
+    await takeReading(page, '4');
+    await page.evaluate(
+      () =>
+        new Promise((resolve, reject) => {
+          const deleting = indexedDB.deleteDatabase('leeway');
+          deleting.onsuccess = resolve;
+          deleting.onerror = reject;
+        }),
+    );
+    await expect.poll(() => news()).toContain('was deleted from outside');
+    expect(await news()).not.toContain('newer version');
+    await takeReading(page, '5');
+    await expect.poll(() => readingsKept(page)).toEqual([4, 5]);
+    await expect.poll(() => news()).toBe('');
+  });
+
+  it('that has no room for a second copy keeps the reading, and says so', async () => {
+    const { page } = app;
+    await page.evaluate(() => {
+      for (let size = 1_000_000; size >= 1; size = Math.floor(size / 2)) {
+        try {
+          for (let piece = 0; ; piece++) {
+            localStorage.setItem(`filler-${size}-${piece}`, ' '.repeat(size));
+          }
+        } catch {
+          // Full but for less than this.
+        }
+      }
+    });
+    await takeReading(page, '4');
+    await expect.poll(() => news()).toContain('no room for a second copy');
+    expect(await readingsKept(page)).toEqual([4]);
+    await tapButton(page, 'Backup');
+    await page.locator('.backup-storage', { hasText: 'no room for a second copy' }).waitFor();
+    await expect.poll(() => news()).toBe('');
+  });
+
   it('that is full is told of, keeps the reading on screen, and saves it once there is room', async () => {
     const { origin, url } = app.server;
     // A browser remembers for a while how much room there was: here there never was more.

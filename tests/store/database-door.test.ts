@@ -1,5 +1,5 @@
 import { forceCloseDatabase } from 'fake-indexeddb';
-import { openDB, unwrap } from 'idb';
+import { deleteDB, openDB, unwrap } from 'idb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { beginWriting } from '../../src/store/begin-transaction';
 import {
@@ -164,5 +164,15 @@ describe('the door to the database', () => {
     expect(events).toEqual(['outdated']);
     await expect(door.withDatabase(put)).rejects.toMatchObject({ name: 'VersionError' });
     newer.close();
+  });
+
+  it('steps aside for a deletion, says so, and opens one with nothing in it', async () => {
+    const { events, onEvent } = listen();
+    const door = createDatabaseDoor('leeway', onEvent);
+    await door.withDatabase(put);
+    await deleteDB('leeway');
+    expect(events).toEqual(['deleted']);
+    expect(await door.withDatabase(get)).toBeUndefined();
+    expect(events).toEqual(['deleted', 'emptied']);
   });
 });

@@ -31,6 +31,8 @@ export interface CopyMade {
 export interface SecondCopy {
   /** Null before it was. */
   readonly made: ReadonlySignal<CopyMade | null>;
+  /** Whether there was no room for it at the last change; an older one may lie there still. */
+  readonly hasNoRoom: ReadonlySignal<boolean>;
   readonly offer: ReadonlySignal<CopyOffer | null>;
   /** Shows what bringing it back would do, or runs this visit from it where nothing can be kept. */
   take(): Promise<void>;
@@ -71,9 +73,11 @@ export function createSecondCopy(ports: SecondCopyPorts): SecondCopy {
   const { copy, lost, wanted } = ports.places;
   const { store, answered } = gate;
   const made = signal<CopyMade | null>(null);
+  const hasNoRoom = signal(false);
   const offer = signal<CopyOffer | null>(null);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let isLeft = false;
+  let isForgotten = false;
 
   const renew = async () => {
     const read = await store.readAll();
@@ -81,7 +85,9 @@ export function createSecondCopy(ports: SecondCopyPorts): SecondCopy {
     const { contents, leftOut } = withinRoom(read.contents);
     const atMs = now();
     const text = await writeBackup(contents, atMs, null);
-    if (!isLeft && copy.set(text)) made.value = { atMs, leftOut };
+    if (isForgotten) return;
+    hasNoRoom.value = isLeft || !copy.set(text);
+    if (!hasNoRoom.peek()) made.value = { atMs, leftOut };
   };
   const keep = async () => {
     wanted.set(null);
@@ -104,6 +110,7 @@ export function createSecondCopy(ports: SecondCopyPorts): SecondCopy {
 
   return {
     made,
+    hasNoRoom,
     offer,
     async take() {
       if (!store.keeps) {
@@ -121,7 +128,7 @@ export function createSecondCopy(ports: SecondCopyPorts): SecondCopy {
       offer.value = null;
     },
     forget() {
-      isLeft = true;
+      isForgotten = true;
       copy.set(null);
     },
   };
@@ -142,8 +149,10 @@ export async function runFromCopy(
 
 /** A copy beside what is here; null where either cannot be read. */
 async function compare(store: StorePort, copy: NotedText) {
-  const [copied, read] = [await parseBackup(copy.get() ?? '', null), await store.readAll()];
-  if (!copied.ok || !read.ok) return null;
+  const copied = await parseBackup(copy.get() ?? '', null);
+  // All there is is read only where there is something to hold it against.
+  const read = copied.ok && (await store.readAll());
+  if (!copied.ok || !read || !read.ok) return null;
   const { backup } = copied;
   const plan = planImport(read.contents, backup, 'merge');
   const isMore = Object.values(plan.changes).some(({ added, changed }) => added[0] ?? changed[0]);

@@ -1,6 +1,6 @@
 import { useSignalEffect } from '@preact/signals';
 import type { AppModels } from '../app-models';
-import { copyWords, formerWords, roomWords, setAsideLines } from './storage-words';
+import { copyWords, formerWords, NO_COPY_WORDS, roomWords, setAsideLines } from './storage-words';
 
 /** Where all of it lies, how safe it is there, and what else lies beside it. */
 export function BackupStorage({ app }: { app: AppModels }) {
@@ -16,7 +16,11 @@ export function BackupStorage({ app }: { app: AppModels }) {
     <section class="backup-part backup-storage" aria-labelledby="backup-storage">
       <h2 id="backup-storage">Where it lies</h2>
       <p>{roomWords(state.room)}</p>
-      {copy.made.value && <p>{copyWords(copy.made.value, nowMs)}</p>}
+      {copy.hasNoRoom.value ? (
+        <p>{NO_COPY_WORDS}</p>
+      ) : (
+        copy.made.value && <p>{copyWords(copy.made.value, nowMs)}</p>
+      )}
       {state.setAside.length > 0 && (
         <details>
           <summary class="backup-row">{state.setAside.length} set aside as found</summary>

@@ -23,6 +23,10 @@ export function copyWords({ atMs, leftOut }: CopyMade, nowMs: number): string {
   return `A second copy of kit and readings lies elsewhere in it, made ${dayWords(atMs, nowMs)}.${rest}`;
 }
 
+/** Where there was no room for the second copy. */
+export const NO_COPY_WORDS =
+  'This browser has no room for a second copy of your kit and readings: save a backup.';
+
 /** What is not told here could not be read. */
 const REASONS: { readonly [R in SetAside['reason']]?: string } = {
   repaired: 'mended since',

@@ -11,19 +11,20 @@ function setUp() {
   const applyUpdate = signal<(() => void) | null>(null);
   const notices = signal<readonly StoreNotice[]>([]);
   const offer = signal<CopyOffer | null>(null);
+  const hasNoRoom = signal(false);
   const done: string[] = [];
   const does = (what: string) => () => void done.push(what);
   const news = {
     applyUpdate,
     isReadyOffline: signal(false),
     storage: { notices, retry: async () => void done.push('retry') },
-    copy: { offer, take: async () => void done.push('take'), giveUp: does('give up') },
+    copy: { offer, hasNoRoom, take: async () => void done.push('take'), giveUp: does('give up') },
     nowMs: () => new Date(2026, 5, 1).getTime(),
     reload: does('reload'),
     openBackup: does('open backup'),
   };
   render(<NewsBar news={news} />);
-  return { applyUpdate, notices, offer, done };
+  return { applyUpdate, notices, offer, hasNoRoom, done };
 }
 
 describe('the news', () => {
@@ -71,5 +72,14 @@ describe('the news', () => {
     await screen.findByText(/of 3 Mar 2025 is here/);
     fireEvent.click(screen.getByRole('button', { name: 'Use it' }));
     expect(done).toEqual(['take']);
+  });
+
+  it('say that there is no room for a second copy, until it was looked at', async () => {
+    const { hasNoRoom, done } = setUp();
+    hasNoRoom.value = true;
+    await screen.findByText(/no room for a second copy/);
+    fireEvent.click(screen.getByRole('button', { name: 'Backup' }));
+    expect(done).toEqual(['open backup']);
+    await expect.poll(() => screen.getByRole('status').textContent).toBe('');
   });
 });

@@ -150,8 +150,39 @@ describe('the second copy', () => {
       lost: { get: () => null, set: () => false },
     });
     await later();
-    expect(copy.made.value).toBeNull();
+    expect([copy.made.value, copy.hasNoRoom.value]).toEqual([null, true]);
     expect(places.copy.get()).toBe(before);
+  });
+
+  it('says that there is no room for it, until there is', async () => {
+    let isFull = true;
+    const { copy, store } = await openPage(CONTENTS, true, {
+      ...places,
+      copy: { ...places.copy, set: (text) => !isFull && places.copy.set(text) },
+    });
+    expect(copy.hasNoRoom.value).toBe(false);
+    await later();
+    expect([copy.made.value, copy.hasNoRoom.value]).toEqual([null, true]);
+    isFull = false;
+    await store.putAttempt({ ...LATER_ATTEMPT, id: 'another' });
+    await later();
+    expect([copy.made.value?.leftOut, copy.hasNoRoom.value]).toEqual([0, false]);
+  });
+
+  it('is held against what is here only where there is one', async () => {
+    const memory = createMemoryStore(createNoticeBoard());
+    const readAll = vi.fn(memory.readAll);
+    createSecondCopy({
+      gate: createSaveGate({ ...memory, readAll, keeps: true }),
+      places,
+      into: { setMode() {}, async pick() {} },
+      now: () => NOW_MS,
+      reload() {},
+    });
+    await settled();
+    expect(readAll).toHaveBeenCalledTimes(0);
+    await later();
+    expect(readAll).toHaveBeenCalledTimes(1);
   });
 
   it('runs the visit where nothing can be kept, when that is asked for, with what was in play', async () => {
