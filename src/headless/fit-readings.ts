@@ -1,11 +1,10 @@
+import { MOST_SHOTS } from '../engine/fit/most-shots';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt } from './door-refusal';
 import { PARTS } from './fit-parts';
 import { type GivenReading, parseReading } from './fit-reading';
 import type { ShotSetting } from './fit-shot';
 import { isFields } from './json-fields';
 
-/** Half a minute's work. */
-const MOST_READINGS = 400;
 /** Different names of any one part: each brings unknowns of its own. */
 const MOST_NAMES = 12;
 
@@ -14,11 +13,11 @@ export function parseReadings(
   given: unknown,
   setting: ShotSetting,
 ): readonly GivenReading[] | DoorRefusal {
-  if (!Array.isArray(given) || given.length > MOST_READINGS) {
+  if (!Array.isArray(given) || given.length > MOST_SHOTS) {
     return notTaken(
       'readings',
-      `a list of at most ${MOST_READINGS}`,
-      `Give at most ${MOST_READINGS} a line; [] where nothing has been read yet.`,
+      `a list of at most ${MOST_SHOTS}`,
+      `Give at most ${MOST_SHOTS} a line; [] where nothing has been read yet.`,
     );
   }
   const readings: GivenReading[] = [];

@@ -5,6 +5,7 @@ import type { ShelfName, Shelves } from '../store/records';
 import { formatNumber } from '../units/format-number';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
+import { crowded } from './crowded';
 import {
   type Edited,
   findField,
@@ -97,6 +98,8 @@ export function createKitEdits(
     copy(shelf, id): CopyResult {
       const record = find(shelf, id);
       if (!record) return NOT_THERE;
+      const problem = crowded(shelves[shelf].peek());
+      if (problem !== null) return { ok: false, problem };
       const names = shelves[shelf].peek().map(({ name }) => name);
       const copied = copyRecord(record, newId(), names);
       put(shelf, copied);

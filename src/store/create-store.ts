@@ -29,9 +29,9 @@ export function createStore({
   onPageGone,
 }: StoreOptions = {}): StorePort {
   const board = createNoticeBoard();
-  const door = createDatabaseDoor(databaseName, (event) => {
-    if (event === 'emptied') kept.refill();
-    else board.raise(event);
+  const door = createDatabaseDoor(databaseName, (event, opened) => {
+    if (event !== 'emptied') board.raise(event);
+    else if (opened) void kept.refill(opened);
   });
   const notes = createUnsavedNotes(findDraftStorage);
   const kept = createIndexedDbStore(door, board, notes);

@@ -28,10 +28,13 @@ export interface DatabaseDoor {
   letGo(): void;
 }
 
-/** Nothing is opened until it is needed. */
+/**
+ * Nothing is opened until it is needed.
+ * @param onEvent is given the new connection where the database was emptied
+ */
 export function createDatabaseDoor(
   name: string,
-  onEvent: (event: DatabaseEvent) => void,
+  onEvent: (event: DatabaseEvent, opened?: Database) => void,
   migrations: readonly Migration[] = MIGRATIONS,
 ): DatabaseDoor {
   let connection: Promise<Database> | null = null;
@@ -60,7 +63,7 @@ export function createDatabaseDoor(
       (database) => {
         if (connection === opening) opened = database;
         // Before any work that waits for it.
-        if (isNew && wasOpen) onEvent('emptied');
+        if (isNew && wasOpen) onEvent('emptied', database);
         wasOpen = true;
       },
       () => forget(opening),

@@ -1,4 +1,5 @@
 import { allOrNothing, type OverAll } from './all-or-nothing';
+import { askAll } from './ask-all';
 import { beginReading } from './begin-transaction';
 import type { Database } from './database-door';
 import { CONTENT_STORES, DESK_KEY } from './database-schema';
@@ -8,7 +9,7 @@ import { ERA_KEY } from './import-era';
 import { NOTHING_KEPT } from './nothing-kept';
 import type { RawStores } from './read-rows';
 import { SHELF_NAMES } from './shelf-names';
-import type { ImportPlan, RestoreResult, WriteResult } from './store-port';
+import type { ImportPlan, RestoreResult, StoreName, WriteResult } from './store-port';
 
 /** When an exchange was asked for, and what tells it from others: done twice, it is done once. */
 export interface Stamp {
@@ -83,20 +84,23 @@ async function clearContents(transaction: OverAll): Promise<void> {
 }
 
 async function putPlanned(transaction: OverAll, toPut: ImportPlan['toPut']): Promise<void> {
-  for (const shelf of SHELF_NAMES) {
-    for (const record of toPut.shelves[shelf]) await transaction.objectStore(shelf).put(record);
-  }
-  for (const attempt of toPut.attempts) await transaction.objectStore('attempts').put(attempt);
-  for (const position of toPut.positions) await transaction.objectStore('positions').put(position);
+  const putAll = (name: Exclude<StoreName, 'desk'>, rows: readonly unknown[]) => {
+    const store = transaction.objectStore(name);
+    return askAll(rows, (row) => store.put(row));
+  };
+  for (const shelf of SHELF_NAMES) await putAll(shelf, toPut.shelves[shelf]);
+  await putAll('attempts', toPut.attempts);
+  await putAll('positions', toPut.positions);
   if (toPut.desk) await transaction.objectStore('desk').put(toPut.desk, DESK_KEY);
-  for (const row of toPut.setAside) await transaction.objectStore('set-aside').add(row);
+  const setAside = transaction.objectStore('set-aside');
+  await askAll(toPut.setAside, (row) => setAside.add(row));
 }
 
 async function putRaw(transaction: OverAll, rows: RawStores): Promise<void> {
   for (const name of CONTENT_STORES) {
-    for (const { key, value } of rows[name] ?? []) {
-      if (name === 'desk') await transaction.objectStore(name).put(value, String(key));
-      else await transaction.objectStore(name).put(value);
-    }
+    const store = transaction.objectStore(name);
+    await askAll(rows[name] ?? [], ({ key, value }) =>
+      name === 'desk' ? store.put(value, String(key)) : store.put(value),
+    );
   }
 }

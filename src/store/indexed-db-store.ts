@@ -6,6 +6,7 @@ import { formerCopies } from './former-contents';
 import { findImportMs, importContents, newStamp, putBackFormer } from './import-contents';
 import { type LoadedEra, loadContents, lookThrough } from './load-contents';
 import type { NoticeBoard } from './notice-board';
+import { putAllRows } from './put-all-rows';
 import { SHELF_NAMES } from './shelf-names';
 import type { DeleteResult, Loaded, StoreName, StorePort, WriteResult } from './store-port';
 import type { Note, UnsavedNotes } from './unsaved-notes';
@@ -15,8 +16,8 @@ import { deleteRow, putRow } from './write-row';
 type Failed = Extract<WriteResult, { ok: false }>;
 
 interface IndexedDbExtras {
-  /** The database is empty all of a sudden: what the page knows goes into it again. */
-  refill(): void;
+  /** The database is empty all of a sudden: what the page knows goes into it again, at once. */
+  refill(database: Database): Promise<void>;
   /**
    * The page goes away: notes what is being saved, for the next page to save, and takes the saving
    * back. WebKit may otherwise keep a transaction of a page that is gone, and with it the database
@@ -37,6 +38,7 @@ export function createIndexedDbStore(
   let era = '';
   /** What this page has loaded and saved since, by store and id. */
   const known = new Map<string, Note>();
+  let refilling: readonly Note[] = [];
   const underWay = new Set<{ readonly note: Note; mark: number }>();
 
   const tell = ({ reason }: Pick<Failed, 'reason'>) => {
@@ -86,19 +88,27 @@ export function createIndexedDbStore(
     known.clear();
     for (const [store, row] of rowsOf(loaded)) know({ store, id: row.id, era, row });
     know({ store: 'desk', id: DESK_KEY, era, row: loaded.desk });
-    for (const note of [...applied, ...left]) notes.drop(note, mark);
+    notes.dropAll([...applied, ...left], mark);
     if (loaded.repairs.length + loaded.quarantined.length > 0) board.raise('mended');
     return loaded;
   };
 
   return {
     keeps: true,
-    refill() {
-      era = '';
-      for (const note of known.values()) if ('row' in note) notes.add({ ...note, era });
-      tell({ reason: 'unavailable' });
+    async refill(database) {
+      refilling = [...known.values()].filter((note) => 'row' in note);
+      try {
+        await putAllRows(database, refilling, era);
+      } catch (error) {
+        // None of it was put: it goes the way of whatever is not saved yet.
+        era = '';
+        notes.addAll(refilling.map((note) => ({ ...note, era })));
+        tell(writeFailure(error));
+      }
+      refilling = [];
     },
     leave() {
+      notes.addAll(refilling.map((note) => ({ ...note, era })));
       for (const saving of underWay) {
         notes.add(saving.note, saving.mark);
         saving.mark = notes.mark();

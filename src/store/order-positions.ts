@@ -1,3 +1,4 @@
+import { asPeopleRead } from './as-people-read';
 import type { SavedPosition } from './saved-position';
 
 /** The one changed last first; of those changed at once, by id as people read numbers. */
@@ -5,7 +6,7 @@ export function orderPositions(positions: readonly SavedPosition[]): readonly Sa
   return [...positions].sort(
     (one, other) =>
       other.changedAtMs - one.changedAtMs ||
-      one.id.localeCompare(other.id, 'en', { numeric: true }) ||
+      asPeopleRead(one.id, other.id) ||
       (one.id < other.id ? -1 : 1),
   );
 }

@@ -1,3 +1,4 @@
+import { asPeopleRead } from './as-people-read';
 import { DEMO_CATALOGUE } from './demo-catalogue';
 import type { ShelfName, Shelves } from './records';
 
@@ -6,15 +7,13 @@ export function orderShelf<S extends ShelfName>(
   shelf: S,
   records: readonly Shelves[S][],
 ): readonly Shelves[S][] {
-  const demoIds: readonly string[] = DEMO_CATALOGUE[shelf].map((record) => record.id);
-  const place = (id: string) => {
-    const index = demoIds.indexOf(id);
-    return index < 0 ? demoIds.length : index;
-  };
+  const demos = DEMO_CATALOGUE[shelf];
+  const places = new Map<string, number>(demos.map(({ id }, place) => [id, place]));
+  const place = (id: string) => places.get(id) ?? demos.length;
   return [...records].sort(
     (one, other) =>
       place(one.id) - place(other.id) ||
-      one.name.localeCompare(other.name, 'en', { numeric: true }) ||
+      asPeopleRead(one.name, other.name) ||
       (one.id < other.id ? -1 : 1),
   );
 }

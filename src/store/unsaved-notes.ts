@@ -15,6 +15,8 @@ export interface Note {
   readonly row?: unknown;
 }
 
+type RowName = Pick<Note, 'store' | 'id'>;
+
 /** Changes that wait for the database, noted at once where they outlive the page. */
 export interface UnsavedNotes {
   /** What this page could not save. */
@@ -25,8 +27,12 @@ export interface UnsavedNotes {
   mark(): number;
   /** Notes a change as of a moment, unless a later one of the same row is noted. */
   add(note: Note, mark?: number): void;
+  /** The same with many, as of now. */
+  addAll(notes: readonly Note[]): void;
   /** It is saved, or no longer wanted, as it was at a moment. */
-  drop(note: Pick<Note, 'store' | 'id'>, mark?: number): void;
+  drop(note: RowName, mark?: number): void;
+  /** The same with many. */
+  dropAll(notes: readonly RowName[], mark: number): void;
   /** What this page noted belongs to these contents from now on. */
   moveTo(era: string): void;
 }
@@ -40,34 +46,40 @@ export function createUnsavedNotes(findStorage: FindStorage): UnsavedNotes {
     const found = readNoted(text);
     return Array.isArray(found) ? found.filter(isNote) : [];
   };
-  const isNewer = (note: Pick<Note, 'store' | 'id'>, mark: number) =>
-    mine.some((one) => one.store === note.store && one.id === note.id && one.at > mark);
   const store = (notes: readonly Note[]) => {
     text.set(notes.length > 0 ? JSON.stringify(notes) : null);
   };
-  const add = (note: Note, mark = count) => {
-    if (isNewer(note, mark)) return;
+  /** Those of which nothing later is noted. */
+  const notNewer = <N extends RowName>(notes: readonly N[], mark: number): readonly N[] => {
+    const times = new Map(mine.map((note) => [keyOf(note), note.at]));
+    return notes.filter((note) => (times.get(keyOf(note)) ?? 0) <= mark);
+  };
+  const addAll = (given: readonly Note[], mark = count) => {
+    const notes = notNewer(given, mark);
+    if (notes.length === 0) return;
     count += 1;
-    mine = [...without(mine, note), { ...note, at: count }];
-    store([...without(stored(), note), note]);
+    mine = [...without(mine, notes), ...notes.map((note) => ({ ...note, at: count }))];
+    store([...without(stored(), notes), ...notes]);
+  };
+  const dropAll = (given: readonly RowName[], mark = count) => {
+    const notes = notNewer(given, mark);
+    if (notes.length === 0) return;
+    mine = without(mine, notes);
+    const found = stored();
+    const left = without(found, notes);
+    if (left.length < found.length) store(left);
   };
   return {
     get mine() {
       return mine;
     },
-    all: () => mine.reduce((notes, note) => [...without(notes, note), note], stored()),
+    all: () => [...without(stored(), mine), ...mine],
     mark: () => count,
-    add,
-    drop(note, mark = count) {
-      const found = stored();
-      const left = without(found, note);
-      if (isNewer(note, mark)) return;
-      mine = without(mine, note);
-      if (left.length < found.length) store(left);
-    },
-    moveTo(era) {
-      for (const { at: _, ...note } of mine) add({ ...note, era });
-    },
+    add: (note, mark) => addAll([note], mark),
+    addAll,
+    drop: (note, mark) => dropAll([note], mark),
+    dropAll,
+    moveTo: (era) => addAll(mine.map(({ at: _, ...note }) => ({ ...note, era }))),
   };
 }
 
@@ -94,11 +106,11 @@ export function withNotes(
   return { raw: { ...raw, ...next }, applied };
 }
 
-function without<N extends Note>(
-  notes: readonly N[],
-  { store, id }: Pick<Note, 'store' | 'id'>,
-): readonly N[] {
-  return notes.filter((note) => note.store !== store || note.id !== id);
+const keyOf = ({ store, id }: RowName) => `${store} ${id}`;
+
+function without<N extends Note>(notes: readonly N[], gone: readonly RowName[]): readonly N[] {
+  const keys = new Set(gone.map(keyOf));
+  return notes.filter((note) => !keys.has(keyOf(note)));
 }
 
 /** A row that does not bear its own key would be refused by the database. */

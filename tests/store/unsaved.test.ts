@@ -18,12 +18,12 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-async function openApp(findDraftStorage = () => draftStorage) {
+async function openApp(findDraftStorage = () => draftStorage, patienceMs = 20_000) {
   let leave = () => {};
   const onPageGone = (listener: () => void) => {
     leave = listener;
   };
-  const store = createStore({ patienceMs: 200, findDraftStorage, onPageGone });
+  const store = createStore({ patienceMs, findDraftStorage, onPageGone });
   const notices = new Map<string, string>();
   store.onNotice(
     ({ kind, message }: StoreNotice) => notices.set(kind, message),
@@ -190,7 +190,7 @@ describe('notes of other contents', () => {
     await before.store.putRecord('cues', MY_CUE);
     const { open } = globalThis.indexedDB;
     globalThis.indexedDB.open = () => new EventTarget() as IDBOpenDBRequest;
-    const shut = await openApp();
+    const shut = await openApp(undefined, 200);
     expect([...shut.notices.keys()]).toEqual(['not-opened']);
     const guess = { ...MY_CUE, massRatio: 50 };
     await shut.store.putRecord('cues', guess);

@@ -4,6 +4,7 @@ import type { Digest } from '../../store/backup/backup-format';
 import { type Backup, parseBackup } from '../../store/backup/parse-backup';
 import { planImport } from '../../store/backup/plan-import';
 import { writeValue } from '../../store/backup/write-value';
+import { whyTooMany } from '../../store/most-of-a-kind';
 import type { Contents, ImportPlan } from '../../store/store-port';
 import { type ExchangePorts, exchange } from './exchange';
 import { type MendedField, mendedFields } from './mended-field';
@@ -28,8 +29,10 @@ export type Incoming =
       readonly savedAtMs: number;
       readonly plan: ImportPlan;
       readonly mended: readonly MendedField[];
-      /** Why it was not done when it was asked for, or null. */
+      /** Why it cannot be done, or was not when it was asked for; null where nothing is known. */
       readonly problem: string | null;
+      /** Whether it may be asked for. */
+      readonly canBeDone: boolean;
     }
   /** Being done; then the page loads anew. */
   | { readonly kind: 'working'; readonly fileName: string };
@@ -76,11 +79,13 @@ export function createBringingIn(ports: BringingInPorts): BringingIn {
   const mode = signal<ImportMode>('merge');
   let picks = 0;
 
+  const incoming = computed(() => {
+    const now = stage.value;
+    return now.kind === 'picked' ? plannedOf(now, mode.value) : now;
+  });
+
   return {
-    incoming: computed(() => {
-      const now = stage.value;
-      return now.kind === 'picked' ? plannedOf(now, mode.value) : now;
-    }),
+    incoming,
     mode,
     setMode(next) {
       mode.value = next;
@@ -94,9 +99,9 @@ export function createBringingIn(ports: BringingInPorts): BringingIn {
       if (mine === picks) stage.value = found;
     },
     async bringIn() {
-      const picked = stage.peek();
-      if (picked.kind !== 'picked') return;
-      const agreed = planOf(picked, mode.peek());
+      const [picked, shown] = [stage.peek(), incoming.peek()];
+      if (picked.kind !== 'picked' || shown.kind !== 'planned' || !shown.canBeDone) return;
+      const agreed = shown.plan;
       let { current } = picked;
       stage.value = { kind: 'working', fileName: picked.fileName };
       const done = await exchange(ports, async () => {
@@ -123,10 +128,19 @@ function planOf({ current, backup }: Picked, mode: ImportMode): ImportPlan {
 }
 
 function plannedOf(picked: Picked, mode: ImportMode): Incoming {
-  const { fileName, backup, current, problem } = picked;
+  const { fileName, backup, current } = picked;
   const plan = planOf(picked, mode);
   const mended = mendedFields(plan.repairs, backup.contents, current.desk.preferences);
-  return { kind: 'planned', fileName, savedAtMs: backup.savedAtMs, plan, mended, problem };
+  const tooMany = whyTooMany(plan);
+  return {
+    kind: 'planned',
+    fileName,
+    savedAtMs: backup.savedAtMs,
+    plan,
+    mended,
+    problem: tooMany ?? picked.problem,
+    canBeDone: tooMany === null,
+  };
 }
 
 /** What a picked file amounts to beside what is kept here. */

@@ -30,20 +30,24 @@ export function mendedFields(
   contents: MendedContents,
   units?: KitUnits,
 ): readonly MendedField[] {
+  if (repairs.length === 0) return [];
+  const names = namesIn(contents);
   return repairs.map((repair) => ({
     store: repair.store,
-    name: nameOf(repair, contents),
+    name: names.get(`${repair.store} ${repair.id}`) ?? repair.id,
     ...toldOf(repair, units),
   }));
 }
 
-function nameOf({ store, id }: Repair, contents: MendedContents): string {
-  if (store === 'desk') return store;
-  if (store === 'attempts') {
-    return contents.attempts.find((attempt) => attempt.id === id)?.shot.trial ?? id;
-  }
-  const records = store === 'positions' ? contents.positions : contents.shelves[store];
-  return records.find((record) => record.id === id)?.name ?? id;
+/** What a person calls each row, by its store and id. */
+function namesIn({ attempts, positions, shelves }: MendedContents): ReadonlyMap<string, string> {
+  const trials = attempts.map(({ id, shot }) => ({ id, name: shot.trial }));
+  const stores = { ...shelves, positions, attempts: trials };
+  return new Map(
+    Object.entries(stores).flatMap(([store, rows]) =>
+      rows.map(({ id, name }) => [`${store} ${id}`, name] as const),
+    ),
+  );
 }
 
 function toldOf(

@@ -150,9 +150,10 @@ export async function runFromCopy(
 /** A copy beside what is here; null where either cannot be read. */
 async function compare(store: StorePort, copy: NotedText) {
   const copied = await parseBackup(copy.get() ?? '', null);
-  // All there is is read only where there is something to hold it against.
-  const read = copied.ok && (await store.readAll());
-  if (!copied.ok || !read || !read.ok) return null;
+  if (!copied.ok) return null;
+  // After that: all there is is read only where there is something to hold it against.
+  const read = await store.readAll();
+  if (!read.ok) return null;
   const { backup } = copied;
   const plan = planImport(read.contents, backup, 'merge');
   const isMore = Object.values(plan.changes).some(({ added, changed }) => added[0] ?? changed[0]);

@@ -19,7 +19,7 @@ export function withinRoom(contents: Contents, room = ROOM): WithinRoom {
   const size = (row: unknown) => writeValue(row).length + ROW_EXTRA;
   let left = room - size(shelves) - size(desk);
   const fits = (row: unknown) => {
-    left -= size(row);
+    if (left >= 0) left -= size(row);
     return left >= 0;
   };
   const kept = [...attempts].reverse().filter(fits).reverse();

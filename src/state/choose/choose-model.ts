@@ -28,6 +28,8 @@ export interface ChooseModel {
   readonly shape: ReadonlySignal<TableShape>;
   /** All that are kept, the last used first; examples are invented and say so. */
   readonly saved: ReadonlySignal<readonly SavedPosition[]>;
+  /** Why no position can be added, in one line; null where one can. */
+  readonly crowded: ReadonlySignal<string | null>;
   readonly open: ReadonlySignal<SavedPosition>;
   readonly selected: ReadonlySignal<BallName | null>;
   /** What lies beside the ball selected, the nearest first. */

@@ -4,6 +4,7 @@ import { frozenPairs, neighboursOf } from '../../engine/position/neighbours';
 import type { BallName } from '../../engine/position/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import { freshId } from '../../store/fresh-id';
+import { crowded } from '../crowded';
 import type { EditResult } from '../kit-edits';
 import { askedOf } from './asked-of';
 import { createBallEdits } from './ball-edits';
@@ -88,6 +89,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   return {
     shape,
     saved: kept.all,
+    crowded: computed(() => crowded(kept.all.value)),
     open,
     selected,
     neighbours,

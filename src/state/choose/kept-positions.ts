@@ -25,12 +25,16 @@ type Ports = Pick<ChoosePorts, 'store' | 'positions' | 'table'> & {
 export function createKeptPositions(ports: Ports): KeptPositions {
   const { store, positions, table, now, newId } = ports;
   let inOrder = positions.map(({ id }) => id);
-  const placeOf = ({ id }: SavedPosition) => inOrder.indexOf(id);
+  const order = (all: readonly SavedPosition[]) => {
+    const places = new Map(inOrder.map((id, place) => [id, place]));
+    const placeOf = ({ id }: SavedPosition) => places.get(id) ?? -1;
+    return [...all].sort((one, other) => placeOf(one) - placeOf(other));
+  };
   const rows = createKeptRows<SavedPosition>(
     {
       put: (position) => store.putPosition(position),
       delete: (id) => store.deletePosition(id),
-      order: (all) => [...all].sort((one, other) => placeOf(one) - placeOf(other)),
+      order,
     },
     positions,
   );

@@ -1,6 +1,7 @@
 import { copyName } from '../../store/copy-record';
 import { LONGEST_NAME } from '../../store/parse-named';
 import type { SavedPosition } from '../../store/saved-position';
+import { crowded } from '../crowded';
 import { type EditResult, NOT_THERE } from '../kit-edits';
 import type { ChooseModel } from './choose-model';
 import type { KeptPositions } from './kept-positions';
@@ -49,6 +50,8 @@ export function createPositionEdits({ kept, now, newId }: PositionEditsPorts): P
     },
     duplicate: (id) =>
       onOne(id, (position) => {
+        const problem = crowded(kept.all.peek());
+        if (problem !== null) return { ok: false, problem };
         const name = copyName(position.name, names());
         kept.put({ ...position, id: newId(), name, changedAtMs: now() });
         return OK;
@@ -78,7 +81,9 @@ export function createPositionEdits({ kept, now, newId }: PositionEditsPorts): P
 }
 
 /** "Position 1", or the first number that is free. */
-function freeName(taken: readonly string[]): string {
-  const numbered = Array.from({ length: taken.length + 1 }, (_, at) => `Position ${at + 1}`);
-  return numbered.find((name) => !taken.includes(name)) ?? 'Position';
+function freeName(names: readonly string[]): string {
+  const taken = new Set(names);
+  let number = 1;
+  while (taken.has(`Position ${number}`)) number += 1;
+  return `Position ${number}`;
 }

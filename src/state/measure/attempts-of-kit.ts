@@ -1,8 +1,7 @@
 import type { Attempt } from '../../store/attempt';
-import type { ShelfContents } from '../../store/store-port';
 import { progressOf } from './attempt-progress';
 import type { AttemptProgress } from './measure-model';
-import { type Played, playedAttempt, sharePart } from './parts-played';
+import { type Played, playedAttempt, type ShelfIndex, sharePart } from './parts-played';
 
 /**
  * The attempts that share a part with a kit, the newest first. One with a record that is gone from
@@ -13,7 +12,7 @@ import { type Played, playedAttempt, sharePart } from './parts-played';
 export function attemptsOfKit(
   all: readonly Attempt[],
   kit: Played,
-  shelves: ShelfContents,
+  shelves: ShelfIndex,
 ): readonly AttemptProgress[] {
   return all
     .filter((attempt) => {

@@ -2,6 +2,7 @@ import { computed, effect } from '@preact/signals';
 import type { Attempt } from '../../store/attempt';
 import { freshId } from '../../store/fresh-id';
 import type { StorePort } from '../../store/store-port';
+import { crowded } from '../crowded';
 import type { DeskModel } from '../desk-model';
 import type { KitModel } from '../kit-model';
 import { steady } from '../steady';
@@ -18,7 +19,7 @@ import { isOfKit, knownOfKit, toldBy } from './known-of-kit';
 import type { MeasureModel } from './measure-model';
 import { presentQuestion } from './measure-question';
 import type { NotedKnowledge } from './noted-knowledge';
-import { playedAttempt } from './parts-played';
+import { indexShelves, playedAttempt } from './parts-played';
 import { createReportAtRest } from './report-at-rest';
 import { measuredShelves } from './sureness';
 import { trialBedOf } from './trial-bed';
@@ -67,10 +68,11 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
   const stopNoting = effect(() => {
     if (told.value !== null && told.value !== recalled) noted.keep(told.value);
   });
-  const attempts = computed(() => attemptsOfKit(kept.all.value, inPlay.value, shelves.value));
+  const index = computed(() => indexShelves(shelves.value));
+  const attempts = computed(() => attemptsOfKit(kept.all.value, inPlay.value, index.value));
   const lengths = createCueLengths(() => kept.all.value);
   const sizesOf = (attempt: Attempt) => {
-    const { cues, balls } = (playedAttempt(attempt, shelves.value) ?? inPlay.value).records;
+    const { cues, balls } = (playedAttempt(attempt, index.value) ?? inPlay.value).records;
     return { ballRadiusM: balls.ballRadiusM, tipRadiusM: cues.tipRadiusM };
   };
 
@@ -94,6 +96,7 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
       const report = worked && isOfKit(worked.question, inPlay.value) ? worked.report : null;
       return trialOffers(trialBedOf(inPlay.value.records), report, attempts.value);
     }),
+    crowded: computed(() => crowded(kept.all.value)),
     lastReadAtMs: computed(() => lastReadAt(attempts.value)),
     problem: computed(() => kept.problem.value ?? reported.problem.value),
     progress(id) {

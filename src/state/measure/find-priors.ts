@@ -1,5 +1,6 @@
 import type { StrokeScatter } from '../../engine/fit/fit-question';
 import type { FitJob, FitReport } from '../../engine/fit/fit-report';
+import { MOST_SHOTS } from '../../engine/fit/most-shots';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { ShelfContents } from '../../store/store-port';
 import { measuredShot } from './measured-shot';
@@ -83,7 +84,9 @@ async function measured<S extends ShelfName>(
 ): Promise<PartPrior<S> | null> {
   const start = await borrowed({ shelf, record, era }, sources, trail);
   const name = partName(record.id, era);
-  const readOnIt = sources.attempts.filter(({ parts }) => parts[PART_OF[shelf]] === name);
+  const readOnIt = sources.attempts
+    .filter(({ parts }) => parts[PART_OF[shelf]] === name)
+    .slice(-MOST_SHOTS);
   const [first] = readOnIt;
   if (first === undefined) return start;
   const priors: PartPriors = start === null ? OWN_PRIORS : { ...OWN_PRIORS, [shelf]: start };

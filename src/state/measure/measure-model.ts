@@ -49,6 +49,8 @@ export interface MeasureModel {
   readonly offers: ReadonlySignal<readonly TrialOffer[]>;
   /** When a reading of the kit in play was last taken; null: never. */
   readonly lastReadAtMs: ReadonlySignal<number | null>;
+  /** Why no attempt can be begun, in one line; null where one can. */
+  readonly crowded: ReadonlySignal<string | null>;
   /** One line on what could not be saved or worked out, or null. */
   readonly problem: ReadonlySignal<string | null>;
   progress(id: string): AttemptProgress | null;

@@ -5,7 +5,7 @@ import type { PlayerName } from '../../store/records';
 import type { ShelfContents } from '../../store/store-port';
 import { progressOf } from './attempt-progress';
 import { kitPriorOf, OWN_PRIORS } from './part-prior';
-import { type Played, type PlayedAttempt, playedAttempt } from './parts-played';
+import { indexShelves, type Played, type PlayedAttempt, playedAttempt } from './parts-played';
 
 /** All that the report depends on, but the shots whose aims it should serve. */
 export interface MeasureQuestion {
@@ -50,7 +50,8 @@ function questionOf(
   profile: StrokeProfile,
 ): MeasureQuestion {
   const counting = all.filter(counts);
-  const attempts = counting.flatMap((attempt) => playedAttempt(attempt, shelves) ?? []);
+  const index = indexShelves(shelves);
+  const attempts = counting.flatMap((attempt) => playedAttempt(attempt, index) ?? []);
   const key = JSON.stringify([inPlay, shelves, counting, profile], withoutNames);
   return { inPlay, shelves, attempts, profile, key, kitKey: kitKeyOf(inPlay) };
 }

@@ -55,15 +55,25 @@ export function playedWith(records: Records, timeMs = Number.POSITIVE_INFINITY):
   };
 }
 
+/** The records of each shelf by their ids. */
+export type ShelfIndex = { readonly [S in ShelfName]: ReadonlyMap<string, Shelves[S]> };
+
+/** Made once for many attempts: looking through a shelf for each takes long where both are. */
+export function indexShelves({ cues, cloths, balls, tables }: ShelfContents): ShelfIndex {
+  const byId = <T extends Named>(records: readonly T[]) =>
+    new Map(records.map((record) => [record.id, record]));
+  return { cues: byId(cues), cloths: byId(cloths), balls: byId(balls), tables: byId(tables) };
+}
+
 /** What an attempt was played with; null where a record of it is gone from its shelf. */
-export function playedAttempt(attempt: Attempt, shelves: ShelfContents): PlayedAttempt | null {
+export function playedAttempt(attempt: Attempt, shelves: ShelfIndex): PlayedAttempt | null {
   const records = recordsOf(attempt.choice, shelves);
   return records && { attempt, ...playedWith(records, attempt.startedAtMs) };
 }
 
-function recordsOf(choice: Choice, shelves: ShelfContents): Records | null {
+function recordsOf(choice: Choice, shelves: ShelfIndex): Records | null {
   const find = <S extends ShelfName>(shelf: S): Shelves[S] | undefined =>
-    shelves[shelf].find(({ id }) => id === choice[shelf]);
+    shelves[shelf].get(choice[shelf]);
   const [cues, cloths, balls, tables] = [
     find('cues'),
     find('cloths'),

@@ -2,6 +2,7 @@ import type { Shot } from '../../engine/aim/shot';
 import type { FitShot, KitPrior } from '../../engine/fit/fit-question';
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { ForesightJob } from '../../engine/fit/foresee';
+import { MOST_SHOTS } from '../../engine/fit/most-shots';
 import type { ReadingReport } from '../../engine/fit/shot-report';
 import { shotsToDo } from '../../engine/fit/shots-to-do';
 import { findPriors, type PriorSources, type WorkOut } from './find-priors';
@@ -22,7 +23,7 @@ export interface WorkedReport {
 }
 
 /**
- * Works out the report of the kit in play, from every attempt that shares a part with it.
+ * Works out the report of the kit in play, from the newest attempts that share a part with it.
  * @param aims shots as the player plays them
  */
 export async function workReport(
@@ -63,10 +64,9 @@ export async function workForesight(
 
 /** The shots that share a part with something that was played. */
 async function shotsWith(played: Played, sources: PriorSources): Promise<readonly FitShot[]> {
+  const sharing = sources.attempts.filter((one) => sharePart(one, played)).slice(-MOST_SHOTS);
   const shots = [];
-  for (const one of sources.attempts) {
-    if (sharePart(one, played)) shots.push(await shotOf(one, sources));
-  }
+  for (const one of sharing) shots.push(await shotOf(one, sources));
   return shots;
 }
 

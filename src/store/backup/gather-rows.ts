@@ -1,5 +1,6 @@
 import { CONTENT_STORES, DESK_KEY } from '../database-schema';
 import { isPlainObject } from '../mend';
+import { MOST_OF_A_KIND, NO_MORE } from '../most-of-a-kind';
 import type { RawRow, RawStores } from '../read-rows';
 import { isSetAside } from '../read-set-aside';
 import { SHELF_NAMES } from '../shelf-names';
@@ -41,6 +42,9 @@ export function gatherRows(lines: readonly Line[], lastLine: number): Gathered {
     const earlier = linesByKey.get(key);
     if (earlier !== undefined) return refuse(number, `This is on line ${earlier} already.`);
     linesByKey.set(key, number);
+    if (row.store !== 'set-aside' && raw[row.store].length === MOST_OF_A_KIND) {
+      return refuse(number, NO_MORE);
+    }
     raw[row.store].push({ key: row.store === 'desk' ? DESK_KEY : number, value: row.value });
   }
   const missing = [...SHELF_NAMES, 'desk' as const].find((name) => raw[name].length === 0);

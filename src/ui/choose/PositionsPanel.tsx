@@ -3,6 +3,7 @@ import { useEffect, useId, useRef } from 'preact/hooks';
 import type { EditResult } from '../../state/kit-edits';
 import type { SavedPosition } from '../../store/saved-position';
 import type { AppModels } from '../app-models';
+import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
@@ -23,6 +24,7 @@ export function PositionsPanel({ app }: { app: AppModels }) {
       <button
         type="button"
         class="button button-primary"
+        disabled={choose.crowded.value !== null}
         onClick={() => {
           choose.add();
           router.close();
@@ -36,20 +38,24 @@ export function PositionsPanel({ app }: { app: AppModels }) {
           if (tell(choose.restore())) deleted.value = null;
         }}
       />
-      <output class="place-problem">{problem.value}</output>
-      <ul class="record-list">
-        {choose.saved.value.map((position) => (
-          <PositionRow
-            key={position.id}
-            app={app}
-            position={position}
-            tell={tell}
-            onDeleted={() => {
-              deleted.value = position.name;
-            }}
-          />
-        ))}
-      </ul>
+      <output class="place-problem">{problem.value || choose.crowded.value}</output>
+      <Paged label="Positions" items={choose.saved.value}>
+        {(shown) => (
+          <ul class="record-list">
+            {shown.map((position) => (
+              <PositionRow
+                key={position.id}
+                app={app}
+                position={position}
+                tell={tell}
+                onDeleted={() => {
+                  deleted.value = position.name;
+                }}
+              />
+            ))}
+          </ul>
+        )}
+      </Paged>
     </>
   );
 }

@@ -30,7 +30,7 @@ interface Props {
 }
 
 /** What a file would do to each kind of thing, and the choice of doing it. */
-export function BackupPlan({ app, planned: { plan, mended }, onLeave }: Props) {
+export function BackupPlan({ app, planned: { plan, mended, canBeDone }, onLeave }: Props) {
   const { into } = app.backup;
   return (
     <div class="backup-plan">
@@ -49,7 +49,7 @@ export function BackupPlan({ app, planned: { plan, mended }, onLeave }: Props) {
       </ul>
       <Mended fields={mended} />
       <div class="backup-actions">
-        {!changesNothing(plan.changes) && (
+        {canBeDone && !changesNothing(plan.changes) && (
           <button type="button" class="button button-main" onClick={() => void into.bringIn()}>
             Bring it in
           </button>
@@ -84,6 +84,9 @@ function KindRow({ kind, changes }: { kind: ContentStore; changes: StoreChanges 
   );
 }
 
+/** More lines than anyone reads. */
+const MOST_TOLD = 100;
+
 /** What could not be taken as it was, and what stands there instead. */
 function Mended({ fields }: { fields: readonly MendedField[] }) {
   if (fields.length === 0) return null;
@@ -93,9 +96,10 @@ function Mended({ fields }: { fields: readonly MendedField[] }) {
         {fields.length === 1 ? '1 entry' : `${fields.length} entries`} had to be mended
       </summary>
       <p>The file’s own stays beside it, set aside.</p>
-      {fields.map((field, index) => (
+      {fields.slice(0, MOST_TOLD).map((field, index) => (
         <p key={index}>{mendedWords(field)}</p>
       ))}
+      {fields.length > MOST_TOLD && <p>And {fields.length - MOST_TOLD} more.</p>}
     </details>
   );
 }

@@ -1,6 +1,7 @@
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
 import { MeasurePlace } from '../measure/MeasurePlace';
+import { useFormer } from '../use-former';
 import { useKeptFocus } from '../use-kept-focus';
 import { AboutPanel } from './AboutPanel';
 import { BackupPanel } from './BackupPanel';
@@ -15,6 +16,7 @@ import './KitPlace.css';
 export function KitPlace({ app }: { app: AppModels }) {
   const { panel } = app.router.route.value;
   const place = useKeptFocus(panel);
+  const cameFrom = useFormer(panel);
   return (
     <main
       ref={place}
@@ -23,12 +25,12 @@ export function KitPlace({ app }: { app: AppModels }) {
         if (event.key === 'Escape') app.router.close();
       }}
     >
-      <KitPage app={app} />
+      <KitPage app={app} cameFrom={cameFrom} />
     </main>
   );
 }
 
-function KitPage({ app }: { app: AppModels }) {
+function KitPage({ app, cameFrom }: { app: AppModels; cameFrom: string }) {
   const [head = '', id = ''] = app.router.route.value.panel.split('/');
   const shelf: ShelfName | undefined = SHELVES.find((name) => name === head);
   if (head === 'preferences') return <PreferencesPanel app={app} />;
@@ -37,7 +39,7 @@ function KitPage({ app }: { app: AppModels }) {
   if (head === 'about') return <AboutPanel app={app} />;
   if (!shelf) return <KitOverview app={app} />;
   return id === '' ? (
-    <ShelfPanel key={shelf} app={app} shelf={shelf} />
+    <ShelfPanel key={shelf} app={app} shelf={shelf} cameFrom={cameFrom} />
   ) : (
     <RecordPanel key={id} app={app} shelf={shelf} id={id} />
   );

@@ -1,35 +1,51 @@
 import { useSignal } from '@preact/signals';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { Paged } from '../controls/Paged';
 import { PanelHeader } from './PanelHeader';
 import { RecordRow } from './RecordRow';
 import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
 import { UndoDelete } from './UndoDelete';
 
+interface ShelfProps {
+  readonly app: AppModels;
+  readonly shelf: ShelfName;
+  /** The panel that was closed, if any: the list begins where its record is, else the one in play. */
+  readonly cameFrom: string;
+}
+
 /** All there is of one kind: the one in play, others to choose, copy, change or delete. */
-export function ShelfPanel({ app, shelf }: { app: AppModels; shelf: ShelfName }) {
+export function ShelfPanel({ app, shelf, cameFrom }: ShelfProps) {
   const problem = useSignal('');
   const { kit } = app;
   const records: readonly Shelves[ShelfName][] = kit.shelves[shelf].value;
+  const inPlay = kit.current[shelf].value.id;
+  const place = (id: string) => records.findIndex((record) => record.id === id);
+  const closed = place(cameFrom.replace(`${shelf}/`, ''));
+  const startAt = closed >= 0 ? closed : place(inPlay);
   return (
     <>
       <PanelHeader router={app.router} title={SHELF_LABELS[shelf]} />
       <p class="place-note">{effectWords(shelf, app)}</p>
       <UndoDelete app={app} shelf={shelf} />
       <output class="place-problem">{problem.value}</output>
-      <ul class="record-list">
-        {records.map((record) => (
-          <ShelfRow
-            key={record.id}
-            app={app}
-            shelf={shelf}
-            record={record}
-            onProblem={(line) => {
-              problem.value = line;
-            }}
-          />
-        ))}
-      </ul>
+      <Paged label={SHELF_LABELS[shelf]} items={records} startAt={startAt}>
+        {(shown) => (
+          <ul class="record-list">
+            {shown.map((record) => (
+              <ShelfRow
+                key={record.id}
+                app={app}
+                shelf={shelf}
+                record={record}
+                onProblem={(line) => {
+                  problem.value = line;
+                }}
+              />
+            ))}
+          </ul>
+        )}
+      </Paged>
       <p>{kit.saveProblem.value}</p>
     </>
   );

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { AttemptProgress } from '../../state/measure/measure-model';
 import { dayWords } from '../../units/ago-words';
 import type { AppModels } from '../app-models';
+import { Paged } from '../controls/Paged';
 import { ReadingRows } from './ReadingRows';
 import { shotName } from './trial-words';
 import './AttemptList.css';
@@ -31,7 +32,7 @@ export function AttemptList({ app }: { app: AppModels }) {
             </button>
           </>
         )}
-        {problem.value}
+        {problem.value || app.measure.crowded.value}
       </output>
       {attempts.length === 0 ? (
         <p class="place-note">No attempts with this kit yet.</p>
@@ -41,20 +42,24 @@ export function AttemptList({ app }: { app: AppModels }) {
           counts, ○ is doubtful.
         </p>
       )}
-      <ul class="attempt-list">
-        {attempts.map((progress) => (
-          <AttemptRow
-            key={progress.attempt.id}
-            app={app}
-            progress={progress}
-            onDelete={(name) => {
-              const removed = app.measure.remove(progress.attempt.id);
-              problem.value = removed.ok ? '' : removed.problem;
-              deleted.value = removed.ok ? name : '';
-            }}
-          />
-        ))}
-      </ul>
+      <Paged label="Taken down" items={attempts}>
+        {(shown) => (
+          <ul class="attempt-list">
+            {shown.map((progress) => (
+              <AttemptRow
+                key={progress.attempt.id}
+                app={app}
+                progress={progress}
+                onDelete={(name) => {
+                  const removed = app.measure.remove(progress.attempt.id);
+                  problem.value = removed.ok ? '' : removed.problem;
+                  deleted.value = removed.ok ? name : '';
+                }}
+              />
+            ))}
+          </ul>
+        )}
+      </Paged>
     </section>
   );
 }

@@ -98,7 +98,9 @@ function NextButton({ app }: { app: AppModels }) {
     <button
       type="button"
       class="button button-main"
-      disabled={!measure.isFresh.value && measure.problem.value === null}
+      disabled={
+        measure.crowded.value !== null || (!measure.isFresh.value && measure.problem.value === null)
+      }
       onClick={() => app.router.open(`measure/${app.measure.begin(best.shot)}`)}
     >
       Next: {name}

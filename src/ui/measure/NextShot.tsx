@@ -24,6 +24,7 @@ export function NextShot({ app }: { app: AppModels }) {
         <button
           type="button"
           class="button button-main"
+          disabled={measure.crowded.value !== null}
           onClick={() => router.open(`measure/${measure.begin(shot)}`)}
         >
           Play it

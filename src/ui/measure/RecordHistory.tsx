@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useId } from 'preact/hooks';
+import { useId, useMemo } from 'preact/hooks';
 import { erasOf } from '../../state/measure/era-figures';
 import type { ShelfName, Shelves } from '../../store/records';
 import { dayWords } from '../../units/ago-words';
@@ -66,6 +66,17 @@ function LikeChoice({ app: { kit }, shelf, record }: Props) {
   const selectId = useId();
   const records: readonly Shelves[ShelfName][] = kit.shelves[shelf].value;
   const others = records.filter(({ id }) => id !== record.id);
+  const names = JSON.stringify(others.map(({ id, name }) => [id, name]));
+  // A number of the record may change many times a second, what the others are called seldom does.
+  const options = useMemo(
+    () =>
+      (JSON.parse(names) as [string, string][]).map(([id, name]) => (
+        <option key={id} value={id}>
+          {name}
+        </option>
+      )),
+    [names],
+  );
   if (others.length === 0) return null;
   return (
     <div class="record-like">
@@ -80,11 +91,7 @@ function LikeChoice({ app: { kit }, shelf, record }: Props) {
         }}
       >
         <option value={NOBODY}>its own numbers</option>
-        {others.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
-          </option>
-        ))}
+        {options}
       </select>
     </div>
   );

@@ -29,6 +29,7 @@ function TrialRow({ app, offer }: { app: AppModels; offer: TrialOffer }) {
     <button
       type="button"
       class="shelf-row trial-row"
+      disabled={measure.crowded.value !== null}
       onClick={() => router.open(`measure/${measure.begin(shot)}`)}
     >
       <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>{' '}

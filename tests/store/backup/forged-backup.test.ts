@@ -85,9 +85,9 @@ describe('reading a backup made up to deceive', () => {
     expect(await read(miscounted)).toMatchObject({ ok: false, line: LINES.length - 1 });
   });
 
-  it('refuses many thousands of ruins like one, by the line of the first', async () => {
+  it('refuses thousands of ruins like one, by the line of the first', async () => {
     const ruined = await resealed(TEXT, ([header, ...rows]) => {
-      const ruins = Array.from({ length: 150_000 }, (_, n) => ({
+      const ruins = Array.from({ length: 4_900 }, (_, n) => ({
         store: 'cues',
         row: { id: `${n}` },
       }));

@@ -120,6 +120,7 @@ export function fakeChoose(first: SavedPosition = CUT) {
   const choose: ChooseModel = {
     shape: signal(SHAPE),
     saved,
+    crowded: signal<string | null>(null),
     open,
     selected,
     neighbours,

@@ -66,7 +66,7 @@ describe('the words for a file', () => {
     const plan = { mode: 'merge', changes, repairs: [], toPut } as const;
     const planned = { kind: 'planned', fileName: 'a.json', savedAtMs: AT_MS, plan } as const;
     const words = (over: object) =>
-      incomingWords({ ...planned, mended: [], problem: null, ...over }, AT_MS);
+      incomingWords({ ...planned, mended: [], problem: null, canBeDone: true, ...over }, AT_MS);
     expect(words({})).toBe('a.json, saved on 25 Nov, is whole. This is what it would do.');
     expect(words({ plan: { ...plan, changes: NO_CHANGES } })).toContain('Nothing would change');
     expect(words({ problem: 'No room left.' })).toBe('Not brought in. No room left.');
