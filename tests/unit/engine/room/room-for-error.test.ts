@@ -9,7 +9,7 @@ const RAD = Math.PI / 180;
 const CORNER = { kind: 'mouth', distanceM: 0.8, mouthM: 0.116 } as const;
 
 it.each([
-  [24, 0.6, 'firmer'],
+  [24, 0.8, 'firmer'],
   [86, 1.8, null],
   [24, 2.5, null],
 ] as const)('of a cut of %d° at %d m/s says what speed it wants: %s', (cutDeg, speedMps, wants) => {
