@@ -13,8 +13,9 @@ function browserProject(mode: string, name: string, groupOrder: number, files: o
       name,
       environment: 'node' as const,
       globalSetup: ['tests/harness/e2e-setup.ts'],
-      // Each has a browser and a server of its own, and mostly waits.
       maxWorkers: 2,
+      // The tests of a worker share its browser; what they open in it shares nothing.
+      isolate: false,
       // Two at a time may keep each other waiting.
       expect: { poll: { timeout: 5000 } },
       testTimeout: 120_000,

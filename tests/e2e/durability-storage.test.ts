@@ -130,6 +130,7 @@ describe('storage in trouble', () => {
     await tapButton(page, 'Try again');
     await expect.poll(() => news(page)).toBe('');
     expect(await readingsKept(page)).toEqual([4, 5]);
+    await context.close();
   });
 
   it('that comes back empty offers the copy of what was there', async () => {

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { type ContextGuard, guardContext } from './guard-context';
-import { launchBrowser, PHONE } from './launch-browser';
+import { PHONE, sharedBrowser } from './launch-browser';
 import { type StaticServer, startStaticServer } from './static-server';
 
 export interface OpenAppOptions {
@@ -27,7 +27,7 @@ export interface OpenApp {
 export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
   const { folder = 'dist', basePath = '/', hash = '', context: over = {} } = options;
   const server = await startStaticServer({ folder, basePath });
-  const browser = await launchBrowser();
+  const browser = await sharedBrowser();
   const context = await browser.newContext({ ...PHONE, ...over });
   const guard = guardContext(context, server.origin);
   const page = await context.newPage();
@@ -40,7 +40,7 @@ export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
     page,
     guard,
     close: async () => {
-      await browser.close();
+      await context.close();
       await server.stop();
     },
   };
