@@ -1,6 +1,13 @@
 import type { Attempt } from '../../store/attempt';
-import type { AttemptProgress } from './measure-model';
 import { TRIAL_STEPS, type TrialStep } from './trial-steps';
+
+/** An attempt, and how far it has come. */
+export interface AttemptProgress {
+  readonly attempt: Attempt;
+  readonly steps: readonly TrialStep[];
+  /** The step to do now; null once all are done. */
+  readonly now: TrialStep | null;
+}
 
 /** How far an attempt has come: it goes on at the first step that is not done. */
 export function progressOf(attempt: Attempt): AttemptProgress {

@@ -1,6 +1,6 @@
 import type { Attempt } from '../../store/attempt';
+import type { AttemptProgress } from './attempt-progress';
 import { progressOf } from './attempt-progress';
-import type { AttemptProgress } from './measure-model';
 import { type Played, playedAttempt, type ShelfIndex, sharePart } from './parts-played';
 
 /**

@@ -2,19 +2,10 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
-import type { Attempt } from '../../store/attempt';
 import type { ShelfName } from '../../store/records';
 import type { EditResult } from '../kit-edits';
+import type { AttemptProgress } from './attempt-progress';
 import type { Foreseen } from './foresight';
-import type { TrialStep } from './trial-steps';
-
-/** An attempt, and how far it has come. */
-export interface AttemptProgress {
-  readonly attempt: Attempt;
-  readonly steps: readonly TrialStep[];
-  /** The step to do now; null once all are done. */
-  readonly now: TrialStep | null;
-}
 
 /** One trial of the list: the shot of it that would teach most, and how many were done. */
 export interface TrialOffer {

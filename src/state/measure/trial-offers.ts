@@ -1,7 +1,8 @@
 import type { FitReport } from '../../engine/fit/fit-report';
 import { shotsToDo, type TrialBed } from '../../engine/fit/shots-to-do';
 import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
-import type { AttemptProgress, TrialOffer } from './measure-model';
+import type { AttemptProgress } from './attempt-progress';
+import type { TrialOffer } from './measure-model';
 
 /** Level and done within minutes by one person: each of them once, before all that teaches more. */
 const FIRST: readonly TrialName[] = ['line', 'coast', 'throw'];

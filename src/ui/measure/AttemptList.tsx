@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import type { AttemptProgress } from '../../state/measure/measure-model';
+import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import { dayWords } from '../../units/ago-words';
 import type { AppModels } from '../app-models';
 import { Paged } from '../controls/Paged';

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { AttemptProgress } from '../../state/measure/measure-model';
+import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import type { AppModels } from '../app-models';
 import { AttemptResult } from './AttemptResult';
 import { AttemptStep } from './AttemptStep';

@@ -1,5 +1,5 @@
 import type { TrialName } from '../../engine/fit/trial-shot';
-import type { AttemptProgress } from '../../state/measure/measure-model';
+import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import type { ShelfName } from '../../store/records';
 import { agoWords, daysPassed } from '../../units/ago-words';
 

@@ -1,5 +1,5 @@
 import type { EditResult } from '../../state/kit-edits';
-import type { AttemptProgress } from '../../state/measure/measure-model';
+import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import type { Attempt } from '../../store/attempt';
 import type { AppModels } from '../app-models';
 import { ENTRY_SPECS, type EntryName, entryDraft, openingUnit } from './entry-specs';

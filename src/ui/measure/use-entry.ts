@@ -1,4 +1,4 @@
-import type { AttemptProgress } from '../../state/measure/measure-model';
+import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import { buttQuery } from './butt-query';
 import { ENTRY_SPECS, type EntrySpec, entryInSi, openingUnit } from './entry-specs';
 import {

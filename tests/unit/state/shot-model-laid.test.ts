@@ -25,7 +25,7 @@ describe('how a shot lies on the table', () => {
   it.each([
     ['distance', '1.2'],
     ['cut', '20'],
-    ['pocket', '0.5'],
+    ['pocket', '0.65'],
   ] as const)('is not said any more once the %s is given by hand', (name, text) => {
     const { model } = openShot(LAID);
     model.typeIn(name, text);

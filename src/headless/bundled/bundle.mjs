@@ -1,8 +1,8 @@
 import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { dirname, isAbsolute, join, relative } from 'node:path';
+import { dirname, isAbsolute, join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
-const PROJECT = dirname(import.meta.dirname);
+const PROJECT = resolve(import.meta.dirname, '../../..');
 /** Where bundles are kept, within a project. */
 const FOLDER = 'node_modules/.cache/leeway';
 

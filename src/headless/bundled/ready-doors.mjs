@@ -4,7 +4,7 @@ import { bundled } from './bundle.mjs';
 /** Bundles every door that package.json opens, so that the first to use one need not wait. */
 const { scripts } = JSON.parse(readFileSync('package.json', 'utf8'));
 const doors = Object.values(scripts).flatMap((command) => {
-  return /^node tools\/run\.mjs (src\/\S+)$/.exec(command)?.[1] ?? [];
+  return /^node src\/headless\/bundled\/run\.mjs (src\/\S+)$/.exec(command)?.[1] ?? [];
 });
 try {
   await Promise.all(doors.map((door) => bundled(door)));

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { promisify } from 'node:util';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { bundled } from '../../../tools/bundle.mjs';
+import { bundled } from '../../../src/headless/bundled/bundle.mjs';
 
 const run = promisify(execFile);
 /** A build needs some seconds on a busy machine. */
@@ -25,8 +25,8 @@ afterEach(() => rm(project, { recursive: true }));
 
 /** What the script prints, run by a program of its own as the doors are. */
 async function printed(): Promise<string> {
-  const tools = JSON.stringify(resolve('tools/bundle.mjs'));
-  const script = `const { bundled } = await import(${tools});
+  const bundler = JSON.stringify(resolve('src/headless/bundled/bundle.mjs'));
+  const script = `const { bundled } = await import(${bundler});
     await import(await bundled('greet.ts', process.cwd()));`;
   const node = ['--input-type=module', '--eval', script];
   const { stdout, stderr } = await run(process.execPath, node, { cwd: project });
@@ -81,7 +81,7 @@ describe('a bundle', { timeout: TIMEOUT_MS }, () => {
 
 describe('a script that cannot be built', () => {
   it('is told on standard error alone', { timeout: TIMEOUT_MS }, async () => {
-    const gone = run(process.execPath, ['tools/run.mjs', 'src/headless/gone.ts']);
+    const gone = run(process.execPath, ['src/headless/bundled/run.mjs', 'src/headless/gone.ts']);
     await expect(gone).rejects.toMatchObject({ code: 1, stdout: '' });
     const { stderr } = await gone.catch((error) => error);
     expect(stderr).toMatch(/^src\/headless\/gone\.ts could not be built; /);
