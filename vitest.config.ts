@@ -4,8 +4,8 @@ import { bundledTests } from './tests/harness/bundled-tests.ts';
 
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
-/** Tests in a real browser. */
-function browserProject(mode: string, name: string, groupOrder: number, files: object) {
+/** Tests in a real browser: these wait for it now and then, so three share two cores. */
+function browserProject(mode: string, name: string, files: object) {
   return {
     extends: true as const,
     mode,
@@ -13,14 +13,14 @@ function browserProject(mode: string, name: string, groupOrder: number, files: o
       name,
       environment: 'node' as const,
       globalSetup: ['tests/harness/e2e-setup.ts'],
-      maxWorkers: 2,
+      maxWorkers: 3,
       // The tests of a worker share its browser; what they open in it shares nothing.
       isolate: false,
-      // Two at a time may keep each other waiting.
+      // They may keep each other waiting.
       expect: { poll: { timeout: 5000 } },
       testTimeout: 120_000,
       hookTimeout: 120_000,
-      sequence: { groupOrder },
+      sequence: { groupOrder: 1 },
       ...files,
     },
   };
@@ -71,12 +71,12 @@ export default defineConfig(({ mode }) => ({
           name: 'build',
           include: ['tests/build/**/*.test.ts'],
           environment: 'node',
-          sequence: { groupOrder: 1 },
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
         },
       },
-      browserProject(mode, 'e2e', 2, { include: ['tests/e2e/**/*.test.ts'] }),
-      // Two engines more, side by side.
-      browserProject(mode, 'engines', 3, {
+      browserProject(mode, 'e2e', { include: ['tests/e2e/**/*.test.ts'] }),
+      browserProject(mode, 'engines', {
         include: ['tests/engines/**/*.test.ts'],
         globalSetup: ['tests/harness/engines-setup.ts'],
         // The first of them wait until the engines have been fetched.

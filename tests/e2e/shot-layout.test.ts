@@ -20,32 +20,43 @@ async function show(screen: string): Promise<void> {
   if (screen.startsWith('shot')) await untilAssessed(app.page);
 }
 
+/** What a thumb goes to first. */
+const PRIMARY = '.button-main, .button-primary, .hold-button, .input-tile, .nav-bar a';
+const PRIMARY_PX = 48;
+/** Held in one hand. */
+const PHONES = [360, 390];
+/** Where text may be twice as large, or spread out. */
+const FOR_READERS = [320, 390];
+
+async function expectNothingLost(): Promise<void> {
+  expect(await sidewaysFaults(app.page)).toEqual([]);
+  expect(await cutOffText(app.page)).toEqual([]);
+}
+
 describe.each(SIZES)('on a screen of $width by $height', (size) => {
   beforeAll(() => app.page.setViewportSize(size));
 
-  it.each(SCREENS)('%s does not scroll sideways and has targets for a thumb', async (screen) => {
+  it.each(SCREENS)('%s fits, has targets for a thumb, and loses no text', async (screen) => {
     await show(screen);
     expect(await sidewaysFaults(app.page)).toEqual([]);
     expect(await smallTargets(app.page)).toEqual([]);
+    if (PHONES.includes(size.width)) {
+      expect(await smallTargets(app.page, PRIMARY, PRIMARY_PX)).toEqual([]);
+    }
+    if (FOR_READERS.includes(size.width)) {
+      await withLargeText(app.page, expectNothingLost);
+      await withSpreadText(app.page, expectNothingLost);
+    }
   });
 });
 
 const INPUTS = ['distance', 'cut', 'pocket', 'speed', 'tip', 'raised'] as const;
-
-/** What a thumb goes to first. */
-const PRIMARY = '.button-main, .button-primary, .hold-button, .input-tile, .nav-bar a';
-const PRIMARY_PX = 48;
 
 describe.each([
   { width: 360, height: 640 },
   { width: 390, height: 844 },
 ])('under the thumb, $width by $height', (size) => {
   beforeAll(() => app.page.setViewportSize(size));
-
-  it.each(SCREENS)('what %s is mostly used by is 48 px or more', async (screen) => {
-    await show(screen);
-    expect(await smallTargets(app.page, PRIMARY, PRIMARY_PX)).toEqual([]);
-  });
 
   it.each(['shot', ...INPUTS.map((input) => `shot/${input}`)])(
     'what %s is asked by lies in the lower 60 % of the screen',
@@ -92,21 +103,6 @@ describe.each([
       expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(56);
     }
     await tapButton(app.page, 'Close');
-  });
-});
-
-async function findNothingLost(): Promise<void> {
-  expect(await sidewaysFaults(app.page)).toEqual([]);
-  expect(await cutOffText(app.page)).toEqual([]);
-}
-
-describe.each([320, 390])('%i px wide', (width) => {
-  beforeAll(() => app.page.setViewportSize({ width, height: width === 320 ? 640 : 844 }));
-
-  it.each(SCREENS)('%s loses nothing with text twice as large, or spread out', async (screen) => {
-    await show(screen);
-    await withLargeText(app.page, findNothingLost);
-    await withSpreadText(app.page, findNothingLost);
   });
 });
 

@@ -1,4 +1,4 @@
-import axe, { type AxeResults } from 'axe-core';
+import axe, { type AxeResults, type RunOnly } from 'axe-core';
 import type { Page } from 'playwright-core';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'];
@@ -15,15 +15,21 @@ export interface AxeReport {
 }
 
 /** Looks for WCAG A and AA faults, up to 2.2, on the page as it stands. */
-export async function runAxe(page: Page): Promise<AxeReport> {
+export function runAxe(page: Page): Promise<AxeReport> {
+  return run(page, { type: 'tag', values: TAGS });
+}
+
+/** Looks only for what another theme may spoil: the contrast of text. */
+export function runAxeOnColours(page: Page): Promise<AxeReport> {
+  return run(page, { type: 'rule', values: ['color-contrast'] });
+}
+
+async function run(page: Page, runOnly: RunOnly): Promise<AxeReport> {
   // Evaluated by the debugger, which the page's content security policy does not bind.
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
   const { violations, passes } = await page.evaluate(
-    (tags) =>
-      (window as unknown as WithAxe).axe.run(document, {
-        runOnly: { type: 'tag', values: tags },
-      }),
-    TAGS,
+    (only) => (window as unknown as WithAxe).axe.run(document, { runOnly: only }),
+    runOnly,
   );
   return {
     found: violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`)),
