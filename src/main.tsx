@@ -9,6 +9,7 @@ import { goesAsMeant, nearestSpeed } from './engine/room/nearest-speed';
 import { dropStoredApp } from './offline/drop-stored-app';
 import { trustOwnScripts } from './offline/own-scripts';
 import { registerServiceWorker } from './offline/register-service-worker';
+import { rowChannel } from './offline/tab-channel';
 import { sharePort } from './sensors/share-port';
 import { createStorageRoom } from './sensors/storage-room';
 import { createSaveGate } from './state/backup/save-gate';
@@ -29,6 +30,7 @@ import { createRepairModel } from './state/repair-model';
 import { createRoomModel } from './state/room-model';
 import { createShotModel } from './state/shot-model';
 import { createStorageNotices } from './state/storage-notices';
+import { createTabClashes } from './state/tab-clashes';
 import { findDigest } from './store/backup/find-digest';
 import { createStore } from './store/create-store';
 import { notedText } from './store/noted-text';
@@ -46,7 +48,7 @@ const findStorage = () => globalThis.localStorage ?? null;
 const places = copyPlaces(findStorage, () => globalThis.sessionStorage ?? null);
 const storageRoom = createStorageRoom(navigator.storage);
 const gate = createSaveGate(
-  createStore({ findDraftStorage: findStorage, onPageGone }),
+  createStore({ findDraftStorage: findStorage, onPageGone, channel: rowChannel() }),
   storageRoom.ask,
 );
 const { store } = gate;
@@ -140,6 +142,7 @@ const install = createInstallModel({
 });
 
 const storage = createStorageNotices({ store, flush });
+const tabs = createTabClashes(store);
 const router = createRouter(window);
 const openBackup = () => {
   router.goTo('kit');
@@ -182,6 +185,7 @@ render(
         applyUpdate,
         isReadyOffline,
         storage,
+        tabs,
         copy: backup.copy,
         nowMs: Date.now,
         reload,

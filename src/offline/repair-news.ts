@@ -1,5 +1,4 @@
-/** What tabs of one app hear of each other by: another folder of the host is another app. */
-const channelOf = () => new BroadcastChannel(new URL('./', document.baseURI).href);
+import { channelOf } from './tab-channel';
 
 /** Tells the other tabs that their stored app is gone. */
 export function tellOfRepair(): void {

@@ -11,6 +11,7 @@ import type {
   ShelfName,
 } from '../store/records';
 import type { StorePort } from '../store/store-port';
+import { joinRows } from '../store/tabs/join-rows';
 import { createDeskSaver, type SaveState } from './desk-saver';
 import { withRecentShot } from './recent-shots';
 
@@ -42,7 +43,7 @@ export interface DeskModel {
 }
 
 export interface DeskModelPorts {
-  readonly store: Pick<StorePort, 'saveDesk' | 'draftDesk'>;
+  readonly store: Pick<StorePort, 'saveDesk' | 'draftDesk' | 'onElsewhere'>;
   /** As loaded. */
   readonly desk: Desk;
   /** Calls back whenever the page may be about to go away. */
@@ -54,6 +55,11 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
   const desk = signal(loaded);
   const saver = createDeskSaver(store, () => desk.peek());
   onPageHide?.(saver.saveBeforeHiding);
+  store.onElsewhere((news) => {
+    if (news.kind !== 'row' || news.store !== 'desk' || !news.row) return;
+    const mine = desk.peek();
+    desk.value = joinRows(news.was ?? mine, mine, news.row).row;
+  });
 
   const change = (part: Partial<Desk>) => {
     desk.value = { ...desk.peek(), ...part };

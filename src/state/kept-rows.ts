@@ -1,5 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { WriteResult } from '../store/store-port';
+import { joinRows } from '../store/tabs/join-rows';
+import { createGoneRows } from './gone-rows';
 
 interface WithId {
   readonly id: string;
@@ -10,14 +12,24 @@ export interface KeptRows<T extends WithId> {
   readonly all: ReadonlySignal<readonly T[]>;
   /** Why something is on screen and not in the store, or null. */
   readonly problem: ReadonlySignal<string | null>;
+  /** One that was deleted in another tab is found as it was: whoever changes it is asked. */
   find(id: string): T | null;
   /** Adds a row or takes the place of the one with its id. */
   put(row: T): void;
   /** The same, on screen alone: it is in the store once it was put. */
   show(row: T): void;
   remove(id: string): void;
+  /** Takes in what another tab did to a row. */
+  hear(change: ChangeElsewhere<T>): void;
   /** Tries again what could not be saved; resolves when the store has answered to everything. */
   flush(): Promise<void>;
+}
+
+/** What another tab did to a row: see {@link RowChange}. */
+export interface ChangeElsewhere<T> {
+  readonly id: string;
+  readonly was: T | null;
+  readonly row: T | null;
 }
 
 /** How rows are kept. */
@@ -34,12 +46,13 @@ interface Unsaved {
   readonly message: string;
 }
 
-/** Writes go to the store one by one, in the order in which they were asked for. */
+/** Writes go to the store at once, and count as answered in the order in which they were asked for. */
 export function createKeptRows<T extends WithId>(
   ports: RowsPorts<T>,
   loaded: readonly T[],
 ): KeptRows<T> {
   const all = signal(loaded);
+  const gone = createGoneRows<T>();
   const unsaved = signal<ReadonlyMap<string, Unsaved>>(new Map());
   let last: Promise<void> = Promise.resolve();
 
@@ -47,33 +60,42 @@ export function createKeptRows<T extends WithId>(
     const rest = [...unsaved.peek()].filter(([other]) => other !== id);
     unsaved.value = new Map(failed === null ? rest : [...rest, [id, failed]]);
   };
-  const queue = (id: string, write: () => Promise<WriteResult>) => {
-    last = last.then(async () => {
-      const result = await write();
+  const send = (id: string, write: () => Promise<WriteResult>) => {
+    const sent = write();
+    last = Promise.all([last, sent]).then(([, result]) => {
       note(id, result.ok ? null : { write, message: result.message });
     });
   };
   const others = (id: string) => all.peek().filter((row) => row.id !== id);
   const show = (row: T) => {
+    gone.forget(row.id);
     all.value = ports.order([...others(row.id), row]);
   };
+  const shown = (id: string) => all.value.find((row) => row.id === id) ?? null;
 
   return {
     all,
     problem: computed(() => [...unsaved.value.values()].at(-1)?.message ?? null),
-    find: (id) => all.value.find((row) => row.id === id) ?? null,
+    find: (id) => shown(id) ?? gone.find(id),
     put(row) {
       show(row);
-      queue(row.id, () => ports.put(row));
+      // Tried again, it is saved as it is by then: another tab may have changed it meanwhile.
+      send(row.id, () => ports.put(shown(row.id) ?? row));
     },
     show,
     remove(id) {
       all.value = others(id);
-      queue(id, () => ports.delete(id));
+      send(id, () => ports.delete(id));
+    },
+    hear({ id, was, row }) {
+      const mine = shown(id);
+      if (row !== null) return show(mine && was ? joinRows(was, mine, row).row : row);
+      if (mine) gone.note(mine);
+      all.value = others(id);
     },
     async flush() {
       await last;
-      for (const [id, { write }] of unsaved.peek()) queue(id, write);
+      for (const [id, { write }] of unsaved.peek()) send(id, write);
       await last;
     },
   };

@@ -1,7 +1,9 @@
 import { copyRecord } from '../store/copy-record';
 import type { KitUnits } from '../store/kit-field-units';
 import type { KitField, KitFieldPath } from '../store/kit-fields';
+import { numberAt, withNumberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
+import { joinRows } from '../store/tabs/join-rows';
 import { formatNumber } from '../units/format-number';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
@@ -54,8 +56,8 @@ export interface KitEdits {
   enter(shelf: ShelfName, id: string, path: string, text: string): EditResult;
   /** Moves a number to the next step, a long one where `coarse`, within its range. */
   nudge(shelf: ShelfName, id: string, path: string, towards: 1 | -1, coarse?: boolean): EditResult;
-  /** Remembers a record as it is now; what comes back puts it back so. */
-  remember(shelf: ShelfName, id: string): () => void;
+  /** Remembers a number as it is now; what comes back puts it back so. */
+  remember(shelf: ShelfName, id: string, path: string): () => void;
 }
 
 /** What edits need from outside. */
@@ -124,10 +126,15 @@ export function createKitEdits(
         const next = nudge(figureAt(record, field), step, towards, shownRange(field));
         return withFigure(record, field, next);
       }),
-    remember(shelf, id) {
-      const record = find(shelf, id);
+    remember(shelf, id, path) {
+      const before = find(shelf, id);
       return () => {
-        if (record) put(shelf, record);
+        const now = find(shelf, id);
+        const figure = numberAt(now, path);
+        if (!before || !now || figure === null) return;
+        const after = { ...withNumberAt(before, path, figure), origin: now.origin };
+        // What another tab changed meanwhile stays.
+        put(shelf, joinRows(after, now, before).row);
       };
     },
   };

@@ -33,6 +33,8 @@ export interface KitModel extends KitEdits {
   readonly lastDeleted: ReadonlySignal<Deleted | null>;
   /** Why the last change could not be saved, or null. */
   readonly saveProblem: ReadonlySignal<string | null>;
+  /** A record by its id, though another tab deleted it; null where it never was there. */
+  find<S extends ShelfName>(shelf: S, id: string): Shelves[S] | null;
   /** The numbers of a record as a person reads them; empty where there is no such record. */
   figures(shelf: ShelfName, id: string): readonly KitFigure[];
   choose(shelf: ShelfName, id: string): EditResult;
@@ -45,7 +47,7 @@ export interface KitModel extends KitEdits {
 }
 
 export interface KitModelPorts {
-  readonly store: Pick<StorePort, 'putRecord' | 'deleteRecord'>;
+  readonly store: Pick<StorePort, 'putRecord' | 'deleteRecord' | 'onElsewhere'>;
   readonly desk: Pick<DeskModel, 'choice' | 'choose' | 'preferences'>;
   /** As loaded; no shelf is empty. */
   readonly shelves: ShelfContents;
@@ -67,6 +69,11 @@ export function createKitModel({
   const kept = createKitShelves(store, loaded);
   const { shelves, find } = kept;
   const lastDeleted = signal<Deleted | null>(null);
+  store.onElsewhere((news) => {
+    // It is there again, for another tab had changed it.
+    const isBack = news.kind === 'row' && news.row && news.id === lastDeleted.peek()?.record.id;
+    if (isBack) lastDeleted.value = null;
+  });
   const inPlay = <S extends ShelfName>(shelf: S): ReadonlySignal<Shelves[S]> =>
     computed(() => find(shelf, desk.choice.value[shelf]) ?? firstOf(shelves[shelf].value));
   const current = {
@@ -84,6 +91,7 @@ export function createKitModel({
     ...createKitEdits(kept, { newId, now, units: () => desk.preferences.peek() }),
     shelves,
     current,
+    find,
     kit: computed(() =>
       kitOf(current.cues.value, current.cloths.value, current.balls.value, current.tables.value),
     ),

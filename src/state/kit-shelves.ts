@@ -2,14 +2,17 @@ import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { orderShelf } from '../store/order-shelf';
 import type { ShelfName, Shelves } from '../store/records';
 import type { DeleteResult, ShelfContents, StorePort } from '../store/store-port';
+import { joinRows } from '../store/tabs/join-rows';
 import { type TakenOff, takeOffShelf } from '../store/take-off-shelf';
+import { createGoneRows, type GoneRows } from './gone-rows';
+import type { ChangeElsewhere } from './kept-rows';
 
 /** What stands on the shelves, on screen first and in the store soon after. */
 export interface KitShelves {
   readonly shelves: { readonly [S in ShelfName]: ReadonlySignal<readonly Shelves[S][]> };
   /** Why the last change could not be saved, or null. */
   readonly saveProblem: ReadonlySignal<string | null>;
-  /** A record by its id; null where it is not there. */
+  /** A record by its id, though another tab deleted it; null where it never was there. */
   find<S extends ShelfName>(shelf: S, id: string): Shelves[S] | null;
   /** Adds a record or takes the place of the one with its id. */
   put<S extends ShelfName>(shelf: S, record: Shelves[S]): void;
@@ -20,21 +23,44 @@ export interface KitShelves {
 }
 
 export function createKitShelves(
-  store: Pick<StorePort, 'putRecord' | 'deleteRecord'>,
+  store: Pick<StorePort, 'putRecord' | 'deleteRecord' | 'onElsewhere'>,
   loaded: ShelfContents,
 ): KitShelves {
   const contents = signal(loaded);
   const saveProblem = signal<string | null>(null);
+  const gone: { readonly [S in ShelfName]: GoneRows<Shelves[S]> } = {
+    cues: createGoneRows(),
+    cloths: createGoneRows(),
+    balls: createGoneRows(),
+    tables: createGoneRows(),
+  };
   const unsaved = new Map<string, () => void>();
   let answered: Promise<unknown> = Promise.resolve();
 
   const show = <S extends ShelfName>(shelf: S, records: readonly Shelves[S][]) => {
     contents.value = { ...contents.peek(), [shelf]: orderShelf(shelf, records) };
   };
+  const othersOn = <S extends ShelfName>(shelf: S, id: string): readonly Shelves[S][] =>
+    contents.peek()[shelf].filter((record) => record.id !== id);
   const showRecord = <S extends ShelfName>(shelf: S, record: Shelves[S]) => {
-    const others = contents.peek()[shelf].filter(({ id }) => id !== record.id);
-    show(shelf, [...others, record]);
+    gone[shelf].forget(record.id);
+    show(shelf, [...othersOn(shelf, record.id), record]);
   };
+  const shown = <S extends ShelfName>(shelf: S, id: string): Shelves[S] | null =>
+    contents.value[shelf].find((record) => record.id === id) ?? null;
+  const hear = <S extends ShelfName>(shelf: S, { id, was, row }: ChangeElsewhere<Shelves[S]>) => {
+    const mine = shown(shelf, id);
+    if (row) return showRecord(shelf, mine && was ? joinRows(was, mine, row).row : row);
+    if (mine) gone[shelf].note(mine);
+    show(shelf, othersOn(shelf, id));
+  };
+  store.onElsewhere((news) => {
+    if (news.kind !== 'row') return;
+    if (news.store === 'cues') hear('cues', news);
+    if (news.store === 'cloths') hear('cloths', news);
+    if (news.store === 'balls') hear('balls', news);
+    if (news.store === 'tables') hear('tables', news);
+  });
   const follow = async (
     asked: Promise<DeleteResult>,
     again: () => void,
@@ -62,10 +88,11 @@ export function createKitShelves(
       tables: computed(() => contents.value.tables),
     },
     saveProblem,
-    find: (shelf, id) => contents.value[shelf].find((record) => record.id === id) ?? null,
+    find: (shelf, id) => shown(shelf, id) ?? gone[shelf].find(id),
     put(shelf, record) {
       showRecord(shelf, record);
-      send(record.id, () => store.putRecord(shelf, record));
+      // Tried again, it is saved as it is by then: another tab may have changed it meanwhile.
+      send(record.id, () => store.putRecord(shelf, shown(shelf, record.id) ?? record));
     },
     takeOff(shelf, id) {
       const takenOff = takeOffShelf(contents.peek()[shelf], id);

@@ -1,4 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { joinRows } from '../store/tabs/join-rows';
 import type { Asked } from './shot-field';
 
 /** Changes to what is asked that can be taken back, one by one. */
@@ -13,6 +14,11 @@ export interface ShotHistory {
   undo(): void;
 }
 
+interface Step {
+  readonly before: Asked;
+  readonly after: Asked;
+}
+
 /** More than anybody takes back; keeps an evening of changes from growing without bound. */
 const MAX_STEPS = 200;
 
@@ -21,21 +27,25 @@ export function createShotHistory(
   asked: ReadonlySignal<Asked>,
   set: (asked: Asked) => void,
 ): ShotHistory {
-  const past = signal<readonly Asked[]>([]);
+  const past = signal<readonly Step[]>([]);
   let gestureStart: Asked | null = null;
   let gestureLogged = false;
 
-  function log(before: Asked): void {
-    if (gestureStart !== null && gestureLogged) return;
+  function log(before: Asked, after: Asked): void {
+    const isOfGesture = gestureStart !== null && gestureLogged;
     gestureLogged = gestureStart !== null;
-    past.value = [...past.peek().slice(1 - MAX_STEPS), before];
+    const steps = past.peek();
+    const step = isOfGesture ? steps.at(-1) : undefined;
+    const earlier = step ? steps.slice(0, -1) : steps.slice(1 - MAX_STEPS);
+    past.value = [...earlier, { before: step?.before ?? before, after }];
   }
 
   function undo(): void {
-    const before = past.peek().at(-1);
-    if (before === undefined) return;
+    const step = past.peek().at(-1);
+    if (step === undefined) return;
     past.value = past.peek().slice(0, -1);
-    set(before);
+    // What another tab changed meanwhile stays.
+    set(joinRows(step.after, asked.peek(), step.before).row);
   }
 
   return {
@@ -53,7 +63,7 @@ export function createShotHistory(
       const before = asked.peek();
       const next = { ...before, ...part };
       if (isSame(next.shot, before.shot) && isSame(next.pocket, before.pocket)) return;
-      log(before);
+      log(before, next);
       set(next);
     },
     undo,

@@ -10,18 +10,19 @@ export function copyRecord<S extends ShelfName>(
   record: Shelves[S],
   id: string,
   takenNames: readonly string[],
+  what?: string,
 ): Shelves[S] {
-  const name = copyName(record.name, takenNames);
+  const name = copyName(record.name, takenNames, what);
   return { ...record, id, name, changes: [], like: record.id };
 }
 
 /** "Name (copy)", or "Name (copy 2)" and so on where that is taken. */
-export function copyName(name: string, takenNames: readonly string[]): string {
+export function copyName(name: string, takenNames: readonly string[], what = 'copy'): string {
   for (let count = 1; count <= takenNames.length; count += 1) {
-    const candidate = withSuffix(name, count === 1 ? ' (copy)' : ` (copy ${count})`);
+    const candidate = withSuffix(name, count === 1 ? ` (${what})` : ` (${what} ${count})`);
     if (!takenNames.includes(candidate)) return candidate;
   }
-  return withSuffix(name, ` (copy ${takenNames.length + 1})`);
+  return withSuffix(name, ` (${what} ${takenNames.length + 1})`);
 }
 
 function withSuffix(name: string, suffix: string): string {

@@ -5,6 +5,7 @@ import { createMemoryStore } from './memory-store';
 import type { FindStorage } from './noted-text';
 import { createNoticeBoard } from './notice-board';
 import type { StorePort } from './store-port';
+import type { TabChannel } from './tabs/elsewhere';
 import { createUnsavedNotes } from './unsaved-notes';
 import { withinTime } from './within-time';
 
@@ -15,6 +16,8 @@ export interface StoreOptions {
   readonly findDraftStorage?: FindStorage;
   /** Calls back when the page goes away, perhaps to come back. */
   readonly onPageGone?: (listener: () => void) => void;
+  /** To other tabs of the app. */
+  readonly channel?: TabChannel;
 }
 
 /**
@@ -27,6 +30,7 @@ export function createStore({
   patienceMs = 4000,
   findDraftStorage = () => globalThis.localStorage ?? null,
   onPageGone,
+  channel,
 }: StoreOptions = {}): StorePort {
   const board = createNoticeBoard();
   const door = createDatabaseDoor(databaseName, (event, opened) => {
@@ -34,7 +38,7 @@ export function createStore({
     else if (opened) void kept.refill(opened);
   });
   const notes = createUnsavedNotes(findDraftStorage);
-  const kept = createIndexedDbStore(door, board, notes);
+  const kept = createIndexedDbStore(door, board, notes, channel);
   onPageGone?.(kept.leave);
   let load = kept.loadAll;
 

@@ -1,19 +1,17 @@
+import { attemptOn, type Failed } from './attempt-on';
 import { beginReading } from './begin-transaction';
 import type { Database, DatabaseDoor } from './database-door';
-import { errorName, readFailure, writeFailure } from './database-errors';
+import { errorName, readFailure } from './database-errors';
 import { DESK_KEY } from './database-schema';
 import { formerCopies } from './former-contents';
 import { findImportMs, importContents, newStamp, putBackFormer } from './import-contents';
 import { type LoadedEra, loadContents, lookThrough } from './load-contents';
 import type { NoticeBoard } from './notice-board';
-import { putAllRows } from './put-all-rows';
 import { SHELF_NAMES } from './shelf-names';
-import type { DeleteResult, Loaded, StoreName, StorePort, WriteResult } from './store-port';
+import type { Loaded, StoreName, StorePort, WriteResult } from './store-port';
+import type { TabChannel } from './tabs/elsewhere';
+import { createRowSaver, type KeptAt } from './tabs/row-saver';
 import type { Note, UnsavedNotes } from './unsaved-notes';
-import { unsavedWords } from './unsaved-words';
-import { deleteRow, putRow } from './write-row';
-
-type Failed = Extract<WriteResult, { ok: false }>;
 
 interface IndexedDbExtras {
   /** The database is empty all of a sudden: what the page knows goes into it again, at once. */
@@ -34,91 +32,47 @@ export function createIndexedDbStore(
   door: DatabaseDoor,
   board: NoticeBoard,
   notes: UnsavedNotes,
+  channel: TabChannel | null = null,
 ): StorePort & IndexedDbExtras {
-  let era = '';
-  /** What this page has loaded and saved since, by store and id. */
-  const known = new Map<string, Note>();
-  let refilling: readonly Note[] = [];
-  const underWay = new Set<{ readonly note: Note; mark: number }>();
+  const saver = createRowSaver({ door, board, notes, channel });
 
-  const tell = ({ reason }: Pick<Failed, 'reason'>) => {
-    board.raise(reason === 'unavailable' ? 'write-failed' : reason, unsavedWords(notes.mine));
-  };
-  const write = async <R>(work: (database: Database) => Promise<R>): Promise<R | Failed> => {
-    try {
-      return await door.withDatabase(work);
-    } catch (error) {
-      return writeFailure(error);
-    }
-  };
-  const know = (note: Note) => known.set(`${note.store} ${note.id}`, note);
-  const carryOut = async (note: Note & { readonly era: string }): Promise<DeleteResult> => {
-    const saving = { note, mark: notes.mark() };
-    underWay.add(saving);
-    know(note);
-    const result = await write((database) =>
-      'row' in note ? putRow(database, note, note.row) : deleteRow(database, note),
-    );
-    underWay.delete(saving);
-    if (result.ok || result.reason === 'last-on-shelf') {
-      notes.drop(note, saving.mark);
-      board.lower('closed', 'deleted');
-      if (notes.mine.length === 0) board.lower('full', 'write-failed');
-    } else {
-      notes.add(note, saving.mark);
-      tell(result);
-    }
-    return result;
-  };
   /** Of what may be the last. */
-  const keep = async (note: Omit<Note, 'era'>): Promise<WriteResult> => {
-    const result = await carryOut({ ...note, era });
+  const keep = async (store: StoreName, id: string, row?: unknown): Promise<WriteResult> => {
+    const result = await saver.save(store, id, row);
     return result.ok || result.reason !== 'last-on-shelf' ? result : { ok: true };
   };
-  const put = (store: StoreName, id: string, row: unknown) => keep({ store, id, row });
   const exchange = async <R extends { readonly ok: boolean }>(
     work: (database: Database) => Promise<R>,
   ): Promise<R | Failed> => {
-    const result = await write(work);
+    const result = await attemptOn(door, work);
     if (!result.ok && 'reason' in result && result.reason === 'full') board.raise('full');
     return result;
   };
-  const begin = ({ loaded, era: now, applied, left }: LoadedEra, mark: number) => {
-    era = now;
-    known.clear();
-    for (const [store, row] of rowsOf(loaded)) know({ store, id: row.id, era, row });
-    know({ store: 'desk', id: DESK_KEY, era, row: loaded.desk });
-    notes.dropAll([...applied, ...left], mark);
+  const begin = (found: LoadedEra, mark: number, waiting: readonly Note[] = []) => {
+    const { loaded, era, applied } = found;
+    saver.begin(era, rowsOf(loaded));
+    for (const { store, id, row } of applied) {
+      // It was not waiting itself: another tab's is kept beside one that was.
+      const isCopy = !waiting.some((note) => note.store === store && note.id === id);
+      if (isCopy) saver.tellOfCopy({ store, id, row });
+    }
+    notes.dropAll(waiting, mark);
     if (loaded.repairs.length + loaded.quarantined.length > 0) board.raise('mended');
     return loaded;
   };
 
   return {
     keeps: true,
-    async refill(database) {
-      refilling = [...known.values()].filter((note) => 'row' in note);
-      try {
-        await putAllRows(database, refilling, era);
-      } catch (error) {
-        // None of it was put: it goes the way of whatever is not saved yet.
-        era = '';
-        notes.addAll(refilling.map((note) => ({ ...note, era })));
-        tell(writeFailure(error));
-      }
-      refilling = [];
-    },
+    refill: saver.refill,
     leave() {
-      notes.addAll(refilling.map((note) => ({ ...note, era })));
-      for (const saving of underWay) {
-        notes.add(saving.note, saving.mark);
-        saving.mark = notes.mark();
-      }
+      saver.noteUnderWay();
       door.letGo();
     },
     async loadAll() {
       const [mark, waiting] = [notes.mark(), notes.all()];
       try {
-        return begin(await door.withDatabase((one) => loadContents(one, waiting)), mark);
+        const found = await door.withDatabase((one) => loadContents(one, waiting));
+        return begin(found, mark, waiting);
       } catch (error) {
         if (errorName(error) !== 'QuotaExceededError') throw error;
         // What is there can be read all the same; what was waiting goes on waiting.
@@ -127,19 +81,17 @@ export function createIndexedDbStore(
         return begin({ ...found, applied: [], left: [] }, mark);
       }
     },
-    putRecord: (shelf, record) => put(shelf, record.id, record),
-    deleteRecord: (store, id) => carryOut({ store, id, era }),
-    saveDesk: (desk) => put('desk', DESK_KEY, desk),
-    draftDesk: (row) => notes.add({ store: 'desk', id: DESK_KEY, era, row }),
-    putAttempt: (attempt) => put('attempts', attempt.id, attempt),
-    deleteAttempt: (id) => keep({ store: 'attempts', id }),
-    putPosition: (position) => put('positions', position.id, position),
-    deletePosition: (id) => keep({ store: 'positions', id }),
-    async saveUnsaved() {
-      for (const note of notes.all()) {
-        if (note.era === era) await carryOut({ ...note, era });
-      }
-    },
+    putRecord: (shelf, record) => keep(shelf, record.id, record),
+    deleteRecord: (store, id) => saver.save(store, id),
+    saveDesk: (desk) => keep('desk', DESK_KEY, desk),
+    draftDesk: (row) => saver.draft({ store: 'desk', id: DESK_KEY, row }),
+    putAttempt: (attempt) => keep('attempts', attempt.id, attempt),
+    deleteAttempt: (id) => keep('attempts', id),
+    putPosition: (position) => keep('positions', position.id, position),
+    deletePosition: (id) => keep('positions', id),
+    saveUnsaved: saver.saveUnsaved,
+    onElsewhere: saver.onElsewhere,
+    answerElsewhere: saver.answer,
     async readAll() {
       try {
         const { contents } = await door.withDatabase((one) => lookThrough(one, notes.all()));
@@ -172,12 +124,13 @@ export function createIndexedDbStore(
   };
 }
 
-function rowsOf({ shelves, attempts, positions }: Loaded) {
+function rowsOf({ desk, shelves, attempts, positions }: Loaded): readonly KeptAt[] {
   const of = (store: StoreName, rows: readonly { readonly id: string }[]) =>
-    rows.map((row) => [store, row] as const);
+    rows.map((row) => ({ store, id: row.id, row }));
   return [
     ...SHELF_NAMES.flatMap((shelf) => of(shelf, shelves[shelf])),
     ...of('attempts', attempts),
     ...of('positions', positions),
+    { store: 'desk', id: DESK_KEY, row: desk },
   ];
 }

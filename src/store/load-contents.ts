@@ -67,9 +67,9 @@ async function readWith<Mode extends IDBTransactionMode>(
   notes: readonly Note[],
 ): Promise<LoadedEra & { readonly read: ReadContents }> {
   const era = await readEra(transaction.objectStore('desk'));
-  const { raw, applied } = withNotes(await readRaw(transaction, CONTENT_STORES), notes, era);
+  const found = await readRaw(transaction, CONTENT_STORES);
+  const { raw, applied, left } = withNotes(found, notes, era);
   const read = readContents(raw);
-  const left = notes.filter((note) => !applied.includes(note));
   return { read, loaded: read.loaded, contents: contentsOf(raw, read), era, applied, left };
 }
 

@@ -99,6 +99,9 @@ export function createMemoryStore(
       return OK;
     },
     formerCopies: async () => [],
+    // No other tab has any part in it.
+    onElsewhere: () => () => {},
+    answerElsewhere: () => {},
     onNotice: (listener, onOver) => board.onNotice(listener, onOver),
   };
 }

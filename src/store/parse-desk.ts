@@ -21,7 +21,7 @@ import type { Repair, ShelfContents } from './store-port';
 /** As many as a thumb can look through. */
 export const MOST_RECENT_SHOTS = 12;
 
-const mendDesk: Mend<Desk> = mendObject<Desk>({
+export const mendDesk: Mend<Desk> = mendObject<Desk>({
   shot: mendLaidShot,
   heldShot: mendOrNone(isPlainObject, mendLaidShot),
   recentShots: mendAbsent(

@@ -1,12 +1,22 @@
 import type { Attempt } from './attempt';
 import type { Desk, ShelfName, Shelves } from './records';
 import type { SavedPosition } from './saved-position';
+import type { Elsewhere } from './tabs/elsewhere';
 
 /** Everything on each shelf, in the order to show it. */
 export type ShelfContents = { readonly [S in ShelfName]: readonly Shelves[S][] };
 
 /** Where data is kept: a shelf, the attempts, the positions or the desk. */
 export type StoreName = ShelfName | 'attempts' | 'positions' | 'desk';
+
+/** What each of them holds. */
+export interface Rows extends Shelves {
+  readonly attempts: Attempt;
+  readonly positions: SavedPosition;
+  readonly desk: Desk;
+}
+
+export type KeptRow = Rows[StoreName];
 
 /** The same, and what was set aside there. */
 export type ContentStore = StoreName | 'set-aside';
@@ -178,6 +188,10 @@ export interface StorePort {
   undoImport(): Promise<RestoreResult>;
   /** What was here before updates and the last import, the newest first. */
   formerCopies(): Promise<readonly FormerCopy[]>;
+  /** What other tabs do to the rows on screen; returns how to stop listening. */
+  onElsewhere(listener: (news: Elsewhere) => void): () => void;
+  /** Answers what is to become of a row changed here and deleted elsewhere: wanted back, or not. */
+  answerElsewhere(store: StoreName, id: string, isWanted: boolean): void;
   /** Notices that hold now and from now on, and which are over; returns how to stop listening. */
   onNotice(
     listener: (notice: StoreNotice) => void,

@@ -1,12 +1,15 @@
 import type { IDBPTransaction } from 'idb';
-import { beginWriting } from './begin-transaction';
+import { beginReading, beginWriting } from './begin-transaction';
 import type { Database } from './database-door';
 import { ReplacedError } from './database-errors';
 import type { DatabaseSchema } from './database-schema';
 import { readEra } from './import-era';
 import { LAST_ON_SHELF } from './last-on-shelf';
-import type { ContentStore, DeleteResult, StoreName } from './store-port';
+import { parseRow } from './parse-row';
+import type { ContentStore, KeptRow, StoreName } from './store-port';
+import { type Settled, settleNote } from './tabs/settle-note';
 import { abort } from './transaction-end';
+import type { Note } from './unsaved-notes';
 
 type OverStore = IDBPTransaction<DatabaseSchema, ContentStore[], 'readwrite'>;
 
@@ -17,48 +20,64 @@ export interface Place {
   readonly era: string;
 }
 
-export async function putRow(
-  database: Database,
-  place: Place,
-  row: unknown,
-): Promise<DeleteResult> {
-  return await write(database, place, async (transaction) => {
-    const store = transaction.objectStore(place.store);
-    await (place.store === 'desk' ? store.put(row, place.id) : store.put(row));
-    return { ok: true };
-  });
-}
+/** What became of a change. */
+export type Saved = Settlement | typeof LAST_ON_SHELF;
 
-/** Refuses the last record of a shelf; attempts and positions may all go. */
-export async function deleteRow(database: Database, place: Place): Promise<DeleteResult> {
-  return await write(database, place, async (transaction) => {
-    const store = transaction.objectStore(place.store);
-    const isShelf = place.store !== 'attempts' && place.store !== 'positions';
-    const others = (await store.getAllKeys()).filter((key) => key !== place.id);
-    if (isShelf && others.length === 0) return LAST_ON_SHELF;
-    await store.delete(place.id);
-    return { ok: true };
-  });
+export interface Settlement {
+  readonly ok: true;
+  readonly settled: Settled;
 }
 
 /**
+ * Saves a change, joined in one transaction with what other tabs have made of its row meanwhile.
+ * Refuses to delete the last record of a shelf; attempts and positions may all go.
+ *
  * Waits until the device has it, not only the browser: a flat battery must not cost a cue. What the
  * page shows may have been replaced by another tab since it was read: then nothing is written.
  */
-async function write(
-  database: Database,
-  { store, era }: Place,
-  work: (transaction: OverStore) => Promise<DeleteResult>,
-): Promise<DeleteResult> {
-  const stores: ContentStore[] = [store, 'desk'];
+export async function saveNote(database: Database, note: Note & Place): Promise<Saved> {
+  const stores: ContentStore[] = [note.store, 'desk'];
   const transaction = beginWriting(database, stores);
   try {
-    if ((await readEra(transaction.objectStore('desk'))) !== era) throw new ReplacedError();
-    const result = await work(transaction);
+    if ((await readEra(transaction.objectStore('desk'))) !== note.era) throw new ReplacedError();
+    const result = await write(transaction, note);
     await transaction.done;
     return result;
   } catch (error) {
     abort(transaction);
     throw error;
   }
+}
+
+async function write(transaction: OverStore, note: Note): Promise<Saved> {
+  const { store: name, id } = note;
+  const store = transaction.objectStore(name);
+  const settled = settleNote(note, await store.get(id));
+  if (settled.kind === 'put') {
+    await (name === 'desk' ? store.put(settled.row, id) : store.put(settled.row));
+    if (settled.copy) await store.put(settled.copy);
+  }
+  if (settled.kind === 'deleted') {
+    const isShelf = name !== 'attempts' && name !== 'positions';
+    const others = isShelf ? (await store.getAllKeys()).filter((key) => key !== id) : [];
+    if (isShelf && others.length === 0) return LAST_ON_SHELF;
+    await store.delete(id);
+  }
+  return { ok: true, settled };
+}
+
+/** A row as it is kept now; undefined where there is none. */
+export async function readRow(
+  database: Database,
+  { store, id, era }: Place,
+): Promise<{ readonly ok: true; readonly row: KeptRow | undefined }> {
+  const transaction = beginReading(database, [store, 'desk'] as const);
+  const [now, raw] = await Promise.all([
+    readEra(transaction.objectStore('desk')),
+    transaction.objectStore(store).get(id),
+  ]);
+  const row = parseRow(store, raw);
+  if (now !== era) throw new ReplacedError();
+  if (row === undefined && raw !== undefined) throw new TypeError('It cannot be read here');
+  return { ok: true, row };
 }

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { StoreNoticeKind } from '../store/store-port';
 import { dayWords } from '../units/ago-words';
 import type { PlatformNews } from './app-models';
+import { clashWords } from './clash-words';
 import { NO_COPY_WORDS } from './kit/storage-words';
 import './NewsBar.css';
 
@@ -50,6 +51,7 @@ export function NewsBar({ news }: { news: PlatformNews }) {
             ))}
           </Line>
         ))}
+        <ClashLines tabs={news.tabs} />
         <CopyLine news={news} />
         {apply && (
           <Line>
@@ -67,6 +69,23 @@ export function NewsBar({ news }: { news: PlatformNews }) {
       </output>
     </div>
   );
+}
+
+/** What two tabs did at once, until it was seen or answered. */
+function ClashLines({ tabs }: { tabs: PlatformNews['tabs'] }) {
+  return tabs.clashes.value.map((clash) => (
+    <Line key={`${clash.store} ${clash.id}`}>
+      {clashWords(clash)}
+      {clash.kind === 'gone' ? (
+        <>
+          <NewsButton words="Bring it back" onClick={() => tabs.answer(clash, true)} />
+          <NewsButton words="Let it go" onClick={() => tabs.answer(clash, false)} />
+        </>
+      ) : (
+        <NewsButton words="OK" onClick={() => tabs.dismiss(clash)} />
+      )}
+    </Line>
+  ));
 }
 
 /** What is lost, or shut away for now, and could be had from the copy on this device. */

@@ -12,6 +12,7 @@ import type { RepairModel } from '../state/repair-model';
 import type { RoomModel } from '../state/room-model';
 import type { ShotModel } from '../state/shot-model';
 import type { StorageNotices } from '../state/storage-notices';
+import type { TabClashes } from '../state/tab-clashes';
 import type { Router } from './route';
 
 /** What the platform has to tell the person. */
@@ -20,6 +21,8 @@ export interface PlatformNews {
   readonly applyUpdate: ReadonlySignal<(() => void) | null>;
   readonly isReadyOffline: ReadonlySignal<boolean>;
   readonly storage: StorageNotices;
+  /** What two tabs did at once. */
+  readonly tabs: TabClashes;
   /** A copy that could be brought back. */
   readonly copy: Pick<SecondCopy, 'offer' | 'hasNoRoom' | 'take' | 'giveUp'>;
   /** The time of day, ms since 1970. */

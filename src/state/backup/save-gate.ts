@@ -63,6 +63,8 @@ export function createSaveGate(store: StorePort, whenOwn: () => void = () => {})
       undoImport: () => store.undoImport(),
       formerCopies: () => store.formerCopies(),
       onNotice: store.onNotice,
+      onElsewhere: (listener) => store.onElsewhere(listener),
+      answerElsewhere: (...answer) => store.answerElsewhere(...answer),
     },
     answered,
     close() {

@@ -35,6 +35,9 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const open = computed(() => positionOnTable(kept.open.value, shape.value, kit.value));
   const history = createLayoutHistory(kept.openId);
   const edits = createLayoutEdits(kept, open, history, now);
+  ports.store.onElsewhere((news) => {
+    if (news.kind === 'row' && news.store === 'positions') edits.hear(news);
+  });
   const shot = positionShot(open, shape, kit, edits.isDragging);
   const present = computed(() => {
     if (!shot.value?.ok) return null;

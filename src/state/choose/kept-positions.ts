@@ -51,12 +51,19 @@ export function createKeptPositions(ports: Ports): KeptPositions {
   const toFront = (id: string) => {
     inOrder = [id, ...inOrder.filter((other) => other !== id)];
   };
+  const toPlace = (id: string) => {
+    if (!inOrder.includes(id)) toFront(id);
+  };
 
   return {
     ...rows,
     put(position) {
-      if (!inOrder.includes(position.id)) toFront(position.id);
+      toPlace(position.id);
       rows.put(position);
+    },
+    hear(change) {
+      toPlace(change.id);
+      rows.hear(change);
     },
     openId: computed(() => opened.value.id),
     open: computed(() => rows.find(opened.value.id) ?? opened.value),

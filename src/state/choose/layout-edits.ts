@@ -1,5 +1,7 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import type { SavedPosition } from '../../store/saved-position';
+import { joinRows } from '../../store/tabs/join-rows';
+import type { ChangeElsewhere } from '../kept-rows';
 import type { KeptPositions } from './kept-positions';
 import { type Layout, type LayoutHistory, layoutOf } from './layout-history';
 
@@ -17,6 +19,8 @@ export interface LayoutEdits {
   cancelDrag(): void;
   undo(): void;
   redo(): void;
+  /** Takes in what another tab did to a position. */
+  hear(change: ChangeElsewhere<SavedPosition>): void;
 }
 
 /** @param open the open position as it lies on the table in play */
@@ -78,6 +82,16 @@ export function createLayoutEdits(
       }),
     undo: () => step(history.undo),
     redo: () => step(history.redo),
+    hear(change) {
+      const { id, was, row } = change;
+      batch(() => {
+        if (was && row) {
+          history.hear(id, layoutOf(was), layoutOf(row));
+          if (beforeDrag?.id === id) beforeDrag = joinRows(was, row, beforeDrag).row;
+        }
+        kept.hear(change);
+      });
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { SavedPosition } from '../../store/saved-position';
+import { joinRows } from '../../store/tabs/join-rows';
 
 /** What can be taken back of a position. */
 export type Layout = Pick<SavedPosition, 'lengthM' | 'widthM' | 'balls' | 'intent' | 'zone'>;
@@ -18,6 +19,8 @@ export interface LayoutHistory {
   undo(now: Layout): Layout | null;
   /** How it was before the last undo; null where there was none. */
   redo(now: Layout): Layout | null;
+  /** What another tab did to a position is none of these changes: it stays through all of them. */
+  hear(id: string, was: Layout, now: Layout): void;
 }
 
 interface Steps {
@@ -39,6 +42,14 @@ export function createLayoutHistory(openId: ReadonlySignal<string>): LayoutHisto
   return {
     canUndo: computed(() => steps.value.past.length > 0),
     canRedo: computed(() => steps.value.future.length > 0),
+    hear(id, was, now) {
+      const mine = all.peek().get(id);
+      if (!mine) return;
+      const taken = (layouts: readonly Layout[]) =>
+        layouts.map((layout) => joinRows(was, now, layout).row);
+      const heard = { past: taken(mine.past), future: taken(mine.future) };
+      all.value = new Map([...all.peek(), [id, heard]]);
+    },
     note(before) {
       set({ past: [...steps.peek().past.slice(1 - MAX_STEPS), before], future: [] });
     },

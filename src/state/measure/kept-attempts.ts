@@ -7,7 +7,7 @@ import { createKeptRows, type KeptRows } from '../kept-rows';
 export type KeptAttempts = KeptRows<Attempt>;
 
 export function createKeptAttempts(
-  store: Pick<StorePort, 'putAttempt' | 'deleteAttempt'>,
+  store: Pick<StorePort, 'putAttempt' | 'deleteAttempt' | 'onElsewhere'>,
   loaded: readonly Attempt[],
 ): KeptAttempts {
   const ports = {
@@ -15,5 +15,9 @@ export function createKeptAttempts(
     delete: (id: string) => store.deleteAttempt(id),
     order: orderAttempts,
   };
-  return createKeptRows(ports, loaded);
+  const rows = createKeptRows(ports, loaded);
+  store.onElsewhere((news) => {
+    if (news.kind === 'row' && news.store === 'attempts') rows.hear(news);
+  });
+  return rows;
 }

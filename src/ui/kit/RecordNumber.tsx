@@ -24,7 +24,7 @@ export function RecordNumber({ app: { kit }, shelf, id, figure }: Props) {
   // Changes here are kept one by one: a press that is taken away has to be put back.
   const gesture = {
     beginGesture() {
-      putBack.current = kit.remember(shelf, id);
+      putBack.current = kit.remember(shelf, id, path);
     },
     endGesture(isTakenAway = false) {
       if (isTakenAway) putBack.current();

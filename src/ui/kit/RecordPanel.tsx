@@ -9,8 +9,7 @@ import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
 /** One record: its name, and each of its numbers to change by hand. */
 export function RecordPanel({ app, shelf, id }: { app: AppModels; shelf: ShelfName; id: string }) {
   const { kit, router } = app;
-  const records: readonly Shelves[ShelfName][] = kit.shelves[shelf].value;
-  const record = records.find((candidate) => candidate.id === id);
+  const record: Shelves[ShelfName] | null = kit.find(shelf, id);
   if (!record) {
     return (
       <>
@@ -19,6 +18,7 @@ export function RecordPanel({ app, shelf, id }: { app: AppModels; shelf: ShelfNa
       </>
     );
   }
+  const isGone = kit.shelves[shelf].value.every((kept) => kept.id !== id);
   const isInPlay = kit.current[shelf].value.id === id;
   return (
     <>
@@ -30,7 +30,12 @@ export function RecordPanel({ app, shelf, id }: { app: AppModels; shelf: ShelfNa
           : `Its numbers are ${originWords(record)}.`}
       </p>
       <p class="place-note">{isInPlay ? effectWords(shelf, app) : 'Not in play.'}</p>
-      {!isInPlay && (
+      {isGone && (
+        <p class="place-note">
+          It was deleted in another tab. Change it, and you can bring it back.
+        </p>
+      )}
+      {!isInPlay && !isGone && (
         <button type="button" class="button" onClick={() => kit.choose(shelf, id)}>
           Play with this one
         </button>

@@ -27,6 +27,7 @@ function setUp(desk: Desk = DEFAULT_DESK) {
         return new Promise((resolve) => answers.push(resolve));
       },
       draftDesk: (drafted) => void drafts.push(drafted),
+      onElsewhere: () => () => {},
     },
     onPageHide(listener) {
       hide = listener;

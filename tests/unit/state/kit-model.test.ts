@@ -112,10 +112,10 @@ describe('changing a number', () => {
     expect(kit.shelves.balls.value.find(({ id }) => id === 'demo-balls-dirty')).toBe(before);
   });
 
-  it('puts a record back as it was remembered, and as nobody’s own', async () => {
+  it('puts a number back as it was remembered, and as nobody’s own', async () => {
     const { kit, reload } = await openKit();
     const before = kit.current.cues.value;
-    const putBack = kit.remember('cues', HOUSE);
+    const putBack = kit.remember('cues', HOUSE, 'tipDiameterM');
     kit.nudge('cues', HOUSE, 'tipDiameterM', 1);
     expect(kit.current.cues.value).not.toEqual(before);
     putBack();

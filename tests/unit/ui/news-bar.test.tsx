@@ -3,6 +3,7 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { CopyOffer } from '../../../src/state/backup/second-copy';
 import type { StoreNotice } from '../../../src/store/store-port';
+import type { Clash } from '../../../src/store/tabs/elsewhere';
 import { NewsBar } from '../../../src/ui/NewsBar';
 
 afterEach(cleanup);
@@ -12,19 +13,23 @@ function setUp() {
   const notices = signal<readonly StoreNotice[]>([]);
   const offer = signal<CopyOffer | null>(null);
   const hasNoRoom = signal(false);
+  const clashes = signal<readonly Clash[]>([]);
   const done: string[] = [];
   const does = (what: string) => () => void done.push(what);
+  const answer = ({ id }: Clash, isWanted: boolean) => void done.push(`${id} ${isWanted}`);
+  const dismiss = ({ id }: Clash) => void done.push(`${id} seen`);
   const news = {
     applyUpdate,
     isReadyOffline: signal(false),
     storage: { notices, retry: async () => void done.push('retry') },
     copy: { offer, hasNoRoom, take: async () => void done.push('take'), giveUp: does('give up') },
+    tabs: { clashes, answer, dismiss },
     nowMs: () => new Date(2026, 5, 1).getTime(),
     reload: does('reload'),
     openBackup: does('open backup'),
   };
   render(<NewsBar news={news} />);
-  return { applyUpdate, notices, offer, hasNoRoom, done };
+  return { applyUpdate, clashes, notices, offer, hasNoRoom, done };
 }
 
 describe('the news', () => {

@@ -1,0 +1,23 @@
+import type { StoreName } from '../store/store-port';
+import type { Clash } from '../store/tabs/elsewhere';
+
+/** What has no name, or none that is known. */
+const NAMELESS: { readonly [S in StoreName]?: string } = {
+  attempts: 'A reading',
+  positions: 'A position',
+  desk: 'Your shot or a setting',
+};
+
+/** What two tabs did that could not be joined, in words. */
+export function clashWords({ kind, store, name, copyName }: Clash): string {
+  const what = name || (NAMELESS[store] ?? 'Part of your kit');
+  if (kind === 'gone') return `${what} was deleted in another tab. Bring it back as changed here?`;
+  if (kind === 'stays') return `${what} was changed in another tab, so it stays.`;
+  return `${what} was changed in another tab too. This tab’s stands; ${otherWords(store, copyName)}`;
+}
+
+function otherWords(store: StoreName, copyName: string): string {
+  if (copyName) return `the other’s is kept as ${copyName}.`;
+  if (store === 'attempts') return 'the other’s is kept beside it, struck out.';
+  return 'another shot is held, if none was.';
+}

@@ -1,0 +1,114 @@
+import { createStore } from '../../../src/store/create-store';
+import type { DraftStorage } from '../../../src/store/noted-text';
+import type { Cue, Desk } from '../../../src/store/records';
+import type { SavedPosition } from '../../../src/store/saved-position';
+import type { StoreName, StorePort } from '../../../src/store/store-port';
+import type { Clash, RowChange, TabChannel } from '../../../src/store/tabs/elsewhere';
+import { newDevice } from '../new-device';
+
+/** What tabs tell each other, held until it is delivered: as late as a test likes. */
+function createAir() {
+  const hearers: ((message: unknown) => void)[] = [];
+  let held: (() => void)[] = [];
+  const channel = (): TabChannel => {
+    let mine: ((message: unknown) => void) | null = null;
+    return {
+      post(message) {
+        for (const hear of hearers.filter((one) => one !== mine)) held.push(() => hear(message));
+      },
+      onMessage(hear) {
+        mine = hear;
+        hearers.push(hear);
+      },
+    };
+  };
+  return {
+    channel,
+    deliver() {
+      const due = held;
+      held = [];
+      for (const tell of due) tell();
+      return due.length;
+    },
+  };
+}
+
+/** A device with as many tabs of the app as are opened on it. */
+export function openDevice() {
+  const draftStorage = newDevice();
+  const air = createAir();
+  const openTabs: Tab[] = [];
+  return {
+    draftStorage,
+    /** Delivers what the tabs have told each other, until nothing more comes of it. */
+    async settle() {
+      do {
+        for (const { screen } of openTabs) await screen.rest();
+      } while (air.deliver() > 0);
+      for (const { screen } of openTabs) await screen.rest();
+    },
+    async openTab() {
+      const tab = await openTab(draftStorage, air.channel());
+      openTabs.push(tab);
+      return tab;
+    },
+  };
+}
+
+export type Tab = Awaited<ReturnType<typeof openTab>>;
+
+async function openTab(draftStorage: DraftStorage, channel: TabChannel) {
+  const store = createStore({ findDraftStorage: () => draftStorage, channel });
+  const { shelves, positions, attempts, desk } = await store.loadAll();
+  const rows = new Map<string, unknown>();
+  const keyOf = (name: StoreName, id: string) => `${name} ${id}`;
+  for (const cue of shelves.cues) rows.set(keyOf('cues', cue.id), cue);
+  for (const position of positions) rows.set(keyOf('positions', position.id), position);
+  for (const attempt of attempts) rows.set(keyOf('attempts', attempt.id), attempt);
+  rows.set(keyOf('desk', 'current'), desk);
+  const clashes: Clash[] = [];
+  const writes: Promise<unknown>[] = [];
+  store.onElsewhere((news) => {
+    if (news.kind === 'row') hear(news);
+    else clashes.push(news);
+  });
+  const hear = ({ store: name, id, row }: RowChange) => {
+    if (row === null) rows.delete(keyOf(name, id));
+    else rows.set(keyOf(name, id), row);
+  };
+  const show = <T>(name: StoreName, id: string, row: T): T => {
+    rows.set(keyOf(name, id), row);
+    return row;
+  };
+  const screen = {
+    cue: (id: string) => (rows.get(keyOf('cues', id)) ?? null) as Cue | null,
+    position: (id: string) => rows.get(keyOf('positions', id)) as SavedPosition,
+    desk: () => rows.get(keyOf('desk', 'current')) as Desk,
+    ids: (name: StoreName) =>
+      [...rows.keys()].filter((key) => key.startsWith(`${name} `)).map((key) => key.split(' ')[1]),
+    /** Changes fields of a cue as it is on screen, though it was deleted elsewhere. */
+    edit(cue: Cue, change: Partial<Cue>) {
+      const now = screen.cue(cue.id) ?? cue;
+      const edited = show('cues', cue.id, { ...now, ...change });
+      return did(store.putRecord('cues', edited));
+    },
+    lay(position: SavedPosition) {
+      return did(store.putPosition(show('positions', position.id, position)));
+    },
+    saveDesk: (desk: Desk) => did(store.saveDesk(show('desk', 'current', desk))),
+    remove(id: string) {
+      rows.delete(keyOf('cues', id));
+      return did(store.deleteRecord('cues', id));
+    },
+    /** Resolves once everything asked for is answered. */
+    async rest() {
+      await Promise.all(writes);
+      await store.readAll();
+    },
+  };
+  const did = <R>(write: Promise<R>) => {
+    writes.push(write);
+    return write;
+  };
+  return { store: store as StorePort, screen, clashes };
+}
