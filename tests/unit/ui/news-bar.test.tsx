@@ -62,6 +62,19 @@ describe('the news', () => {
     expect(done).toEqual(['retry', 'open backup', 'reload']);
   });
 
+  it('tell what two tabs did at once, and ask about what was deleted', async () => {
+    const { clashes, done } = setUp();
+    const gone = { kind: 'gone', store: 'cues', id: 'mine', name: 'My cue', copyName: '' } as const;
+    const both = { kind: 'both', store: 'attempts', id: 'r', name: '', copyName: '' } as const;
+    clashes.value = [gone, both];
+    await screen.findByText(/My cue was deleted in another tab\. Bring it back as changed here\?/);
+    screen.getByText(/A reading was changed in another tab too\..* struck out\./);
+    for (const name of ['Bring it back', 'Let it go', 'OK']) {
+      fireEvent.click(screen.getByRole('button', { name }));
+    }
+    expect(done).toEqual(['mine true', 'mine false', 'r seen']);
+  });
+
   it('offer the copy of what is gone, which can be looked at or given up', async () => {
     const { offer, done } = setUp();
     offer.value = { kind: 'lost', savedAtMs: new Date(2026, 2, 3).getTime() };
