@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { openDB } from 'idb';
 import { expect, it } from 'vitest';
 import type { Cue } from '../../../src/store/records';
+import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../../harness/campaign-size';
 import { openDevice, type Tab } from './open-tabs';
 
 const FIELDS = ['massRatio', 'tipDiameterM', 'tipRadiusM'] as const;
@@ -53,29 +54,33 @@ async function twoHands() {
   return { tabs, seen, given, go, settle: device.settle };
 }
 
-it('two tabs whose edits interleave lose no field of either, however late they hear', async () => {
-  await fc.assert(
-    fc.asyncProperty(fc.array(step, { maxLength: 14 }), async (steps) => {
-      const { tabs, seen, given, go, settle } = await twoHands();
-      for (const now of steps) await go(now);
-      await settle();
-      const kept = await keptCues();
-      for (const [key, figures] of given) {
-        const [id = '', field] = key.split(' ') as [string, Field];
-        const stands = kept.find((cue) => cue.id === id)?.[field];
-        const copies = kept.filter((cue) => cue.id.startsWith(`${id}-`));
-        const found = [stands, ...copies.map((cue) => cue[field])];
-        expect(found).toEqual(expect.arrayContaining(figures.filter((one) => !seen.has(one))));
-        expect(figures).toContain(stands);
-      }
-      for (const { screen } of tabs) {
-        const shown = screen.ids('cues').map((id) => screen.cue(id ?? ''));
-        expect(shown.sort(byId)).toEqual([...kept].sort(byId));
-      }
-    }),
-    { numRuns: 25 },
-  );
-});
+it(
+  'two tabs whose edits interleave lose no field of either, however late they hear',
+  async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.array(step, { maxLength: 14 }), async (steps) => {
+        const { tabs, seen, given, go, settle } = await twoHands();
+        for (const now of steps) await go(now);
+        await settle();
+        const kept = await keptCues();
+        for (const [key, figures] of given) {
+          const [id = '', field] = key.split(' ') as [string, Field];
+          const stands = kept.find((cue) => cue.id === id)?.[field];
+          const copies = kept.filter((cue) => cue.id.startsWith(`${id}-`));
+          const found = [stands, ...copies.map((cue) => cue[field])];
+          expect(found).toEqual(expect.arrayContaining(figures.filter((one) => !seen.has(one))));
+          expect(figures).toContain(stands);
+        }
+        for (const { screen } of tabs) {
+          const shown = screen.ids('cues').map((id) => screen.cue(id ?? ''));
+          expect(shown.sort(byId)).toEqual([...kept].sort(byId));
+        }
+      }),
+      { numRuns: campaignSize(15, 1000) },
+    );
+  },
+  CAMPAIGN_TIMEOUT_MS,
+);
 
 function byId(one: Cue | null, other: Cue | null): number {
   return (one?.id ?? '') < (other?.id ?? '') ? -1 : 1;
