@@ -5,7 +5,7 @@ import { createMemoryStore } from './memory-store';
 import type { FindStorage } from './noted-text';
 import { createNoticeBoard } from './notice-board';
 import type { StorePort } from './store-port';
-import type { TabChannel } from './tabs/elsewhere';
+import type { TabChannel } from './tabs/tab-channel';
 import { createUnsavedNotes } from './unsaved-notes';
 import { withinTime } from './within-time';
 

@@ -6,12 +6,13 @@ import { DESK_KEY } from './database-schema';
 import { formerCopies } from './former-contents';
 import { findImportMs, importContents, newStamp, putBackFormer } from './import-contents';
 import { type LoadedEra, loadContents, lookThrough } from './load-contents';
+import type { Note } from './note';
 import type { NoticeBoard } from './notice-board';
 import { SHELF_NAMES } from './shelf-names';
 import type { Loaded, StoreName, StorePort, WriteResult } from './store-port';
-import type { TabChannel } from './tabs/elsewhere';
 import { createRowSaver, type KeptAt } from './tabs/row-saver';
-import type { Note, UnsavedNotes } from './unsaved-notes';
+import type { TabChannel } from './tabs/tab-channel';
+import type { UnsavedNotes } from './unsaved-notes';
 
 interface IndexedDbExtras {
   /** The database is empty all of a sudden: what the page knows goes into it again, at once. */

@@ -4,10 +4,11 @@ import type { Database } from './database-door';
 import { CONTENT_STORES, type DatabaseSchema, DESK_KEY } from './database-schema';
 import { readRaw } from './former-contents';
 import { readEra } from './import-era';
+import type { Note } from './note';
 import { contentsOf, type ReadContents, readContents } from './read-contents';
 import { SHELF_NAMES } from './shelf-names';
 import type { Contents, Loaded } from './store-port';
-import { type Note, withNotes } from './unsaved-notes';
+import { withNotes } from './unsaved-notes';
 
 type OverContents<Mode extends IDBTransactionMode> = IDBPTransaction<
   DatabaseSchema,

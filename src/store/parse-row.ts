@@ -3,7 +3,8 @@ import { parseAttempt } from './parse-attempt';
 import { mendDesk } from './parse-desk';
 import { parsePosition } from './parse-position';
 import { parseRecord } from './parse-record';
-import type { KeptRow, StoreName } from './store-port';
+import type { StoreName } from './store-port';
+import type { KeptRow } from './tabs/elsewhere';
 
 /** A valid row out of anything found in a store; undefined where it is beyond repair. */
 export function parseRow(store: StoreName, raw: unknown): KeptRow | undefined {

@@ -4,8 +4,8 @@ import type { Database } from './database-door';
 import { CONTENT_STORES } from './database-schema';
 import { EXAMPLE_POSITIONS } from './example-positions';
 import { ERA_KEY } from './import-era';
+import type { Note } from './note';
 import { abort } from './transaction-end';
-import type { Note } from './unsaved-notes';
 
 /**
  * Fills an empty database with rows of whatever stores and the era they are of, in one transaction;

@@ -9,15 +9,6 @@ export type ShelfContents = { readonly [S in ShelfName]: readonly Shelves[S][] }
 /** Where data is kept: a shelf, the attempts, the positions or the desk. */
 export type StoreName = ShelfName | 'attempts' | 'positions' | 'desk';
 
-/** What each of them holds. */
-export interface Rows extends Shelves {
-  readonly attempts: Attempt;
-  readonly positions: SavedPosition;
-  readonly desk: Desk;
-}
-
-export type KeptRow = Rows[StoreName];
-
 /** The same, and what was set aside there. */
 export type ContentStore = StoreName | 'set-aside';
 

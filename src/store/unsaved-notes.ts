@@ -1,26 +1,14 @@
 import { freshId } from './fresh-id';
 import { isPlainObject } from './mend';
+import type { Note } from './note';
 import { type FindStorage, notedText, readNoted } from './noted-text';
 import type { RawRow, RawStores } from './read-rows';
 import { STORE_NAMES } from './shelf-names';
 import type { StoreName } from './store-port';
 import { settleNote } from './tabs/settle-note';
 
-/** A change that the database did not take: a row as it should be, or none where it was deleted. */
-export interface Note {
-  readonly store: StoreName;
-  readonly id: string;
-  /** The contents that were on screen: see `import-era`; null where none could be read. */
-  readonly era: string | null;
-  readonly row?: unknown;
-  /** The row before the change, as this page and the database last agreed on it. */
-  readonly was?: unknown;
-  /** The page that noted it: two tabs may each have changed the same row. */
-  readonly by?: string;
-}
-
 /** Of one page where it says which, or else of all. */
-type RowName = Pick<Note, 'store' | 'id' | 'by'>;
+type RowName = Pick<Note, 'store' | 'id'> & { readonly by?: string | undefined };
 
 /** Changes that wait for the database, noted at once where they outlive the page. */
 export interface UnsavedNotes {

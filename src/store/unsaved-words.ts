@@ -1,5 +1,5 @@
+import type { Note } from './note';
 import type { StoreName } from './store-port';
-import type { Note } from './unsaved-notes';
 
 const WORDS: { readonly [S in StoreName]?: string } = {
   attempts: 'a reading',

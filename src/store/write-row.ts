@@ -5,11 +5,12 @@ import { ReplacedError } from './database-errors';
 import type { DatabaseSchema } from './database-schema';
 import { readEra } from './import-era';
 import { LAST_ON_SHELF } from './last-on-shelf';
+import type { Note } from './note';
 import { parseRow } from './parse-row';
-import type { ContentStore, KeptRow, StoreName } from './store-port';
+import type { ContentStore, StoreName } from './store-port';
+import type { KeptRow } from './tabs/elsewhere';
 import { type Settled, settleNote } from './tabs/settle-note';
 import { abort } from './transaction-end';
-import type { Note } from './unsaved-notes';
 
 type OverStore = IDBPTransaction<DatabaseSchema, ContentStore[], 'readwrite'>;
 

@@ -1,8 +1,19 @@
-import type { Rows, StoreName } from '../store-port';
+import type { Attempt } from '../attempt';
+import type { Desk, Shelves } from '../records';
+import type { SavedPosition } from '../saved-position';
+
+/** What each store holds. */
+export interface Rows extends Shelves {
+  readonly attempts: Attempt;
+  readonly positions: SavedPosition;
+  readonly desk: Desk;
+}
+
+export type KeptRow = Rows[keyof Rows];
 
 /** A row that another tab has changed, added or deleted: what it was on screen here, and is now. */
 export type RowChange = {
-  readonly [S in StoreName]: {
+  readonly [S in keyof Rows]: {
     readonly kind: 'row';
     readonly store: S;
     readonly id: string;
@@ -11,7 +22,7 @@ export type RowChange = {
     /** Null where it is deleted. */
     readonly row: Rows[S] | null;
   };
-}[StoreName];
+}[keyof Rows];
 
 /**
  * What cannot be joined of the doings of two tabs.
@@ -22,7 +33,7 @@ export type RowChange = {
  */
 export interface Clash {
   readonly kind: 'both' | 'stays' | 'gone' | 'answered';
-  readonly store: StoreName;
+  readonly store: keyof Rows;
   readonly id: string;
   /** Of the row; empty where it has none. */
   readonly name: string;
@@ -31,9 +42,3 @@ export interface Clash {
 }
 
 export type Elsewhere = RowChange | Clash;
-
-/** How the tabs of one app tell each other which row they have written. */
-export interface TabChannel {
-  post(message: unknown): void;
-  onMessage(hear: (message: unknown) => void): void;
-}

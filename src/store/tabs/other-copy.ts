@@ -3,7 +3,7 @@ import { writeValue } from '../backup/write-value';
 import { copyName, copyRecord } from '../copy-record';
 import { isPlainObject } from '../mend';
 import type { Desk } from '../records';
-import type { KeptRow } from '../store-port';
+import type { KeptRow } from './elsewhere';
 import { joinRows } from './join-rows';
 
 /** A row that is kept beside the one it was. */

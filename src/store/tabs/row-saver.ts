@@ -2,22 +2,24 @@ import { attemptOn, type Failed } from '../attempt-on';
 import type { Database, DatabaseDoor } from '../database-door';
 import { writeFailure } from '../database-errors';
 import { isPlainObject } from '../mend';
+import type { Note } from '../note';
 import type { NoticeBoard } from '../notice-board';
 import { putAllRows } from '../put-all-rows';
-import { STORE_NAMES } from '../shelf-names';
 import type { DeleteResult, StoreName } from '../store-port';
-import type { Note, UnsavedNotes } from '../unsaved-notes';
+import type { UnsavedNotes } from '../unsaved-notes';
 import { unsavedWords } from '../unsaved-words';
 import { readRow, type Saved, type Settlement, saveNote } from '../write-row';
-import type { Clash, Elsewhere, RowChange, TabChannel } from './elsewhere';
+import type { Clash, Elsewhere } from './elsewhere';
 import {
   changedFrom,
+  changeOf,
   createSharedRows,
   inTurn,
   isAhead,
   type SharedRow,
   takeIn,
 } from './shared-rows';
+import { isWritten, type TabChannel } from './tab-channel';
 
 /** A row, and where it is kept. */
 export interface KeptAt {
@@ -243,16 +245,6 @@ function isFailed(result: Saved | Failed): result is Failed {
   return !result.ok && result.reason !== 'last-on-shelf';
 }
 
-function changeOf({ store, id, shown }: SharedRow, was: unknown): RowChange {
-  return { kind: 'row', store, id, was: was ?? null, row: shown ?? null } as RowChange;
-}
-
 function nameOf(row: unknown): string {
   return isPlainObject(row) && typeof row.name === 'string' ? row.name : '';
-}
-
-/** What tabs tell each other: where one has written. */
-function isWritten(message: unknown): message is { store: StoreName; id: string } {
-  if (!isPlainObject(message) || typeof message.id !== 'string') return false;
-  return STORE_NAMES.some((name) => name === message.store);
 }

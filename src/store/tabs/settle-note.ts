@@ -1,6 +1,6 @@
+import type { Note } from '../note';
 import { parseRow } from '../parse-row';
-import type { KeptRow } from '../store-port';
-import type { Note } from '../unsaved-notes';
+import type { KeptRow } from './elsewhere';
 import { isSame, joinRows } from './join-rows';
 import { type OtherCopy, otherCopy, withHeld } from './other-copy';
 

@@ -1,4 +1,5 @@
 import type { StoreName } from '../store-port';
+import type { RowChange } from './elsewhere';
 import { isSame, joinRows } from './join-rows';
 
 /** One row as it is shared with other tabs. */
@@ -70,4 +71,9 @@ export function changedFrom({ common, shown, lost }: SharedRow): unknown {
 /** Whether something of it is on screen here and not in the database. */
 export function isAhead({ common, shown }: SharedRow): boolean {
   return !isSame(common, shown);
+}
+
+/** From what was on screen to what is. */
+export function changeOf({ store, id, shown }: SharedRow, was: unknown): RowChange {
+  return { kind: 'row', store, id, was: was ?? null, row: shown ?? null } as RowChange;
 }

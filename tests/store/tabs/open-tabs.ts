@@ -3,7 +3,8 @@ import type { DraftStorage } from '../../../src/store/noted-text';
 import type { Cue, Desk } from '../../../src/store/records';
 import type { SavedPosition } from '../../../src/store/saved-position';
 import type { StoreName, StorePort } from '../../../src/store/store-port';
-import type { Clash, RowChange, TabChannel } from '../../../src/store/tabs/elsewhere';
+import type { Clash, RowChange } from '../../../src/store/tabs/elsewhere';
+import type { TabChannel } from '../../../src/store/tabs/tab-channel';
 import { newDevice } from '../new-device';
 
 /** What tabs tell each other, held until it is delivered: as late as a test likes. */
@@ -58,7 +59,7 @@ export function openDevice() {
 export type Tab = Awaited<ReturnType<typeof openTab>>;
 
 async function openTab(draftStorage: DraftStorage, channel: TabChannel) {
-  const store = createStore({ findDraftStorage: () => draftStorage, channel });
+  const store = createStore({ patienceMs: 600_000, findDraftStorage: () => draftStorage, channel });
   const { shelves, positions, attempts, desk } = await store.loadAll();
   const rows = new Map<string, unknown>();
   const keyOf = (name: StoreName, id: string) => `${name} ${id}`;
