@@ -20,10 +20,10 @@ export type RoomJob = readonly [
 ];
 
 /**
- * Works out the room for error of an answered shot, and tells it once it is known, unless called off
- * by the function it returns.
+ * Works out the room for error of an answered shot, and tells it once it is known, or null where it
+ * cannot be, unless called off by the function it returns.
  */
-export type AssessRoom = (job: RoomJob, done: (room: RoomForError) => void) => () => void;
+export type AssessRoom = (job: RoomJob, done: (room: RoomForError | null) => void) => () => void;
 
 /** How little is known of the kit in play, and how the errors of its quantities go together. */
 export interface KnownSpread {
@@ -48,6 +48,10 @@ export interface RoomModel {
   readonly room: ReadonlySignal<RoomForError | null>;
   /** Whether {@link room} is that of the answer on screen, the pocket and the player. */
   readonly isFresh: ReadonlySignal<boolean>;
+  /** One line on why there is no fresh one and will be none by itself; null where all is well. */
+  readonly problem: ReadonlySignal<string | null>;
+  /** Has another go at what could not be worked out. */
+  tryAgain(): void;
   /** How far from the target line the object ball may leave, rad either way. */
   readonly allowedRad: ReadonlySignal<number | null>;
   /** How the player's strokes scatter. */
@@ -65,6 +69,8 @@ interface Question {
   readonly profile: StrokeProfile;
   readonly known: KnownSpread;
 }
+
+const NOT_WORKED_OUT = 'The room for error could not be worked out just now.';
 
 /** Known better than this share of what was assumed, a quantity counts as measured. */
 const MEASURED_SHARE = 0.9;
@@ -88,24 +94,34 @@ export function createRoomModel(ports: RoomPorts): RoomModel {
     };
   });
   const assessed = signal<{ question: Question; room: RoomForError } | null>(null);
+  const failed = signal<Question | null>(null);
   let callOff = () => {};
+  const work = (asked: Question) => {
+    const { shot, kit, answer } = asked.answered;
+    const { spread, correlation } = asked.known;
+    const { target, profile } = asked;
+    const job: RoomJob = [shot, kit, answer.aimRad, target, profile, spread, correlation];
+    callOff = assess(job, (room) => {
+      if (room === null) failed.value = asked;
+      else assessed.value = { question: asked, room };
+    });
+  };
   const dispose = effect(() => {
     const asked = question.value;
     callOff();
-    if (asked === null) return;
-    callOff = later(() => {
-      const { shot, kit, answer } = asked.answered;
-      const { spread, correlation } = asked.known;
-      const { target, profile } = asked;
-      const job: RoomJob = [shot, kit, answer.aimRad, target, profile, spread, correlation];
-      callOff = assess(job, (room) => {
-        assessed.value = { question: asked, room };
-      });
-    });
+    if (asked !== null) callOff = later(() => work(asked));
   });
   return {
     room: computed(() => assessed.value?.room ?? null),
     isFresh: computed(() => assessed.value !== null && assessed.value.question === question.value),
+    problem: computed(() =>
+      failed.value !== null && failed.value === question.value ? NOT_WORKED_OUT : null,
+    ),
+    tryAgain() {
+      const asked = failed.peek();
+      failed.value = null;
+      if (asked !== null && asked === question.peek()) work(asked);
+    },
     allowedRad: computed(() => {
       const answered = lastAnswer.value;
       return answered && allowedRad(target.value, answered.kit.ballRadiusM);

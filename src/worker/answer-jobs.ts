@@ -6,20 +6,32 @@ export interface JobLine {
   postMessage(told: Told): void;
 }
 
-/** Work by its name, each of one job. */
-type Works = { readonly [name: string]: (job: never) => unknown };
+/** Work by its name, each of one job; what takes long says now and then that it is still at it. */
+type Works = { readonly [name: string]: (job: never, sayAtIt: () => void) => unknown };
 
-/** Works out every job that is asked for, and tells what came of it. */
-export function answerJobs(line: JobLine, works: Works): void {
+/** How often the page is told that a job is still being worked out, ms. */
+const SAY_EVERY_MS = 2000;
+
+/**
+ * Works out every job that is asked for, and tells what came of it.
+ * @param now a clock that is never put back, ms
+ */
+export function answerJobs(line: JobLine, works: Works, now = () => performance.now()): void {
   line.addEventListener('message', ({ data: { id, name, job } }) => {
-    line.postMessage({ id, ...outcomeOf(works[name], job) });
+    let saidMs = now();
+    const sayAtIt = () => {
+      if (now() - saidMs < SAY_EVERY_MS) return;
+      saidMs = now();
+      line.postMessage({ id, isAtIt: true });
+    };
+    line.postMessage({ id, ...outcomeOf(works[name], job, sayAtIt) });
   });
 }
 
-function outcomeOf(work: ((job: never) => unknown) | undefined, job: unknown): Outcome {
+function outcomeOf(work: Works[string] | undefined, job: unknown, sayAtIt: () => void): Outcome {
   if (work === undefined) return { ok: false, message: 'There is no such work.' };
   try {
-    return { ok: true, result: work(job as never) };
+    return { ok: true, result: work(job as never, sayAtIt) };
   } catch (error) {
     return { ok: false, message: error instanceof Error ? error.message : String(error) };
   }

@@ -1,10 +1,9 @@
-import { createEngineHand, type EngineWorker } from './engine-hand';
-import type { Outcome } from './engine-messages';
+import { createEngineHand, type EngineWorker, type Every, type Order } from './engine-hand';
 import type { JobName, JobOf, ResultOf } from './engine-work';
 
 /**
- * Works a job out beside the page. Rejected where that could not be done, and as soon as it is no
- * longer wanted.
+ * Works a job out beside the page. Rejected where that could not be done, by several workers if need
+ * be, and as soon as it is no longer wanted.
  */
 export type Work = <N extends JobName>(
   name: N,
@@ -12,10 +11,7 @@ export type Work = <N extends JobName>(
   signal?: AbortSignal,
 ) => Promise<ResultOf<N>>;
 
-interface Task {
-  readonly name: JobName;
-  readonly job: unknown;
-  settle(outcome: Outcome): void;
+interface Task extends Order {
   /** No longer wanted. */
   drop(reason: unknown): void;
 }
@@ -25,9 +21,14 @@ interface Task {
  * not begun; if it is being worked out, its worker finishes it in vain: jobs are short.
  *
  * @param size how many workers there may be; each starts when it is first needed
+ * @param every the clock by which a worker that fell silent is noticed
  */
-export function createEnginePool(makeWorker: () => EngineWorker, size: number): Work {
-  const hands = Array.from({ length: size }, () => createEngineHand(makeWorker));
+export function createEnginePool(
+  makeWorker: () => EngineWorker,
+  size: number,
+  every = everyByClock,
+): Work {
+  const hands = Array.from({ length: size }, () => createEngineHand(makeWorker, every));
   const waiting = new Set<Task>();
   const unlessAborted = byAborting();
 
@@ -36,11 +37,7 @@ export function createEnginePool(makeWorker: () => EngineWorker, size: number): 
       const hand = hands.find((one) => one.isFree());
       if (hand === undefined) return;
       waiting.delete(task);
-      const { name, job } = task;
-      hand.begin({ name, job }, (outcome) => {
-        task.settle(outcome);
-        deal();
-      });
+      hand.begin(task);
     }
   }
 
@@ -50,9 +47,11 @@ export function createEnginePool(makeWorker: () => EngineWorker, size: number): 
       const task: Task = {
         name,
         job,
-        settle(outcome) {
+        isWanted: () => !signal?.aborted,
+        done(outcome) {
           if (outcome.ok) resolve(outcome.result as ResultOf<N>);
           else reject(new Error(outcome.message));
+          deal();
         },
         drop(reason) {
           waiting.delete(task);
@@ -64,6 +63,11 @@ export function createEnginePool(makeWorker: () => EngineWorker, size: number): 
       deal();
     });
 }
+
+const everyByClock: Every = (ms, work) => {
+  const timer = setInterval(work, ms);
+  return () => clearInterval(timer);
+};
 
 /** Has a task dropped once a signal says so; of a signal for many tasks, one listener hears it. */
 function byAborting(): (signal: AbortSignal, task: Task) => void {

@@ -3,30 +3,22 @@ import type { Work } from './engine-pool';
 
 type RoomJob = Readonly<Parameters<typeof roomForError>>;
 
-/** A worker that the phone took away may well be had again. */
-const TRIES = 2;
-
 /**
  * Works out the room for error beside the page: on a slow phone it takes longer than a finger should
- * have to wait. Where it cannot be worked out, nothing is told.
+ * have to wait.
  *
- * @returns has a room worked out and told, unless called off by the function that this gives
+ * @returns has a room worked out and told, null where it cannot be, unless called off by the function
+ * that this gives
  */
 export function createRoomClient(work: Work | null) {
-  return (job: RoomJob, done: (room: RoomForError) => void): (() => void) => {
+  return (job: RoomJob, done: (room: RoomForError | null) => void): (() => void) => {
     const wanted = new AbortController();
     const { signal } = wanted;
-    const ask = (tries: number) => {
-      work?.('room', job, signal).then(
-        (room) => {
-          if (!signal.aborted) done(room);
-        },
-        () => {
-          if (!signal.aborted && tries > 1) ask(tries - 1);
-        },
-      );
+    const tell = (room: RoomForError | null) => {
+      if (!signal.aborted) done(room);
     };
-    ask(TRIES);
+    if (work === null) done(null);
+    else work('room', job, signal).then(tell, () => tell(null));
     return () => wanted.abort();
   };
 }

@@ -43,11 +43,16 @@ const STRETCH_PRIOR = 12;
  * each stroke's strays worked out along with it, and botched shots given little weight.
  *
  * @param more kits of which an estimate is wanted though no shot may have touched them
+ * @param onStep told each time that a shot is weighed
  */
-export function fitKit(asked: readonly FitShot[], more: readonly Parts[] = []): Fit {
+export function fitKit(
+  asked: readonly FitShot[],
+  more: readonly Parts[] = [],
+  onStep = () => {},
+): Fit {
   const layout = layOut(asked, more);
   const shots = asked.map((shot) => shotResiduals(shot, layout));
-  const weigh = createWeigh();
+  const weigh = createWeigh(onStep);
   const seek = (start: readonly number[], mood: FitMood, patience = PATIENCE) =>
     leastSquares(fitProblem(shots, mood, weigh), start, boundsOf(start), patience);
   const none = layout.unknowns.map(() => 0);

@@ -34,8 +34,10 @@ export type Weigh = (
 /**
  * Weighs shots, each time from where the last evidence of that shot was: the next is seldom far from
  * it, and found sooner from there.
+ *
+ * @param onStep told of each
  */
-export function createWeigh(): Weigh {
+export function createWeigh(onStep: () => void): Weigh {
   const earlier = new Map<ShotResiduals, { unknowns: readonly number[]; last: ShotEvidence }>();
   const evidenceAt = (shot: ShotResiduals, unknowns: readonly number[]) => {
     const known = earlier.get(shot);
@@ -45,6 +47,7 @@ export function createWeigh(): Weigh {
     return evidence;
   };
   return (shot, unknowns, { botching, stretch2 }) => {
+    onStep();
     const evidence = evidenceAt(shot, unknowns);
     const squares = evidence === null ? IMPOSSIBLE_SQUARES : evidence.squares / stretch2;
     return { evidence, verdict: judged(squares, shot.readings, botching) };

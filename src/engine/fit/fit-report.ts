@@ -42,10 +42,12 @@ export interface FitReport {
 /**
  * The whole of a calibration: what the readings tell of the kit, what is left over of each, what
  * cannot be told apart, and which shot would teach most next.
+ *
+ * @param onStep told again and again on the way: many readings take long
  */
-export function fitReport(job: FitJob): FitReport {
+export function fitReport(job: FitJob, onStep = () => {}): FitReport {
   const { prior, scatter } = job;
-  const fit = fitKit(job.shots, [prior.parts]);
+  const fit = fitKit(job.shots, [prior.parts], onStep);
   const knowledge = kitKnowledge(fit, prior);
   const aims = aimSlopes(job.aims, fit, prior, knowledge.kit);
   return {
@@ -53,7 +55,7 @@ export function fitReport(job: FitJob): FitReport {
     estimates: estimatesOf(fit, [prior, ...job.shots.map((shot) => shot.prior)]),
     shots: fit.shots.map((shot) => shotReport(shot, fit)),
     advice: adviceOf(fit),
-    lessons: lessons(job.candidates, { fit, prior, scatter, aims }),
+    lessons: lessons(job.candidates, { fit, prior, scatter, aims }, onStep),
     aimSdRad: aimSds(aims, fit),
     converged: fit.converged,
     stretch: fit.stretch,

@@ -13,9 +13,14 @@ export interface ForesightJob {
 /**
  * Puts a shot's readings beside what the earlier ones alone led to expect. How far the two may well
  * lie apart counts in what was not known of the kit by then.
+ *
+ * @param onStep told again and again on the way: many readings take long
  */
-export function foresee({ earlier, shot }: ForesightJob): readonly ReadingReport[] {
-  const fit = fitKit(earlier, [shot.prior.parts]);
+export function foresee(
+  { earlier, shot }: ForesightJob,
+  onStep = () => {},
+): readonly ReadingReport[] {
+  const fit = fitKit(earlier, [shot.prior.parts], onStep);
   const influence = influenceAt(shotResiduals(shot, fit.layout), fit.unknowns);
   const spread = influence === null ? [] : spreadAhead(influence, fit);
   const expected = predictedReadings(shot, fit.layout, fit.unknowns);

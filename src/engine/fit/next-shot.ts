@@ -32,9 +32,19 @@ export interface Lecture {
  * The shots in the order of what each would teach, the best first: how much of the variance of the
  * player's aims it would take away, by Fisher's information at the present estimate. Shots that
  * would leave nothing to read are left out.
+ *
+ * @param onStep told of each shot
  */
-export function lessons(shots: readonly TrialShot[], lecture: Lecture): readonly Lesson[] {
-  return shots.flatMap((shot) => lessonOf(shot, lecture) ?? []).sort((a, b) => b.worth - a.worth);
+export function lessons(
+  shots: readonly TrialShot[],
+  lecture: Lecture,
+  onStep: () => void,
+): readonly Lesson[] {
+  const taught = shots.flatMap((shot) => {
+    onStep();
+    return lessonOf(shot, lecture) ?? [];
+  });
+  return taught.sort((a, b) => b.worth - a.worth);
 }
 
 function lessonOf(shot: TrialShot, { fit, prior, scatter, aims }: Lecture): Lesson | null {

@@ -102,6 +102,8 @@ function SpokenAnswer({ app }: { app: AppModels }) {
     if (shot.stale.value) return '';
     const { ballRadiusM } = kit.kit.value;
     const answer = answerInWords(answerReadings(result, ballRadiusM, desk.preferences.value));
+    const { problem } = app.room;
+    if (problem.value !== null) return `${answer} ${problem.value}`;
     const room = isRoomStale(app) ? null : roomSummary(app);
     return room ? `${answer} It ${room.chance}; ${room.certainty}.` : answer;
   });

@@ -5,10 +5,11 @@ import './WhyButton.css';
 
 /** How often the shot goes and how sure the aim is; a tap tells why, of that and of the aim. */
 export function WhyButton({ app }: { app: AppModels }) {
-  const { router } = app;
+  const { router, room } = app;
   const isOpen = router.route.value.panel === 'why';
   const summary = roomSummary(app);
-  const isStale = summary !== null && isRoomStale(app);
+  const isWaiting = room.problem.value === null && (summary === null || isRoomStale(app));
+  const isStale = summary !== null && isWaiting;
   return (
     <button
       type="button"
@@ -19,7 +20,7 @@ export function WhyButton({ app }: { app: AppModels }) {
     >
       <b class="why-chance">
         {summary?.chance}
-        {(isStale || !summary) && ' …'}
+        {isWaiting && ' …'}
       </b>{' '}
       <span class="why-certainty">{summary?.certainty}</span> <span class="why-word">Why</span>
     </button>

@@ -49,6 +49,7 @@ function Explanation({ app, last }: { app: AppModels; last: Answered }) {
   return (
     <>
       <PartsChart answer={answer} />
+      <RoomProblem room={app.room} />
       {assessed && (
         <div class={isRoomStale(app) ? 'why-room is-stale' : 'why-room'}>
           <HowSure app={app} certainty={assessed.certainty} />
@@ -81,6 +82,21 @@ function Explanation({ app, last }: { app: AppModels; last: Answered }) {
         <OtherAims answer={answer} />
       </dl>
     </>
+  );
+}
+
+/** Says that the room for error is missing, and has another go at it. */
+function RoomProblem({ room }: Pick<AppModels, 'room'>) {
+  if (room.problem.value === null) return null;
+  return (
+    <div class="why-problem">
+      <p>
+        <span aria-hidden="true">⚠</span> {room.problem.value}
+      </p>
+      <button type="button" class="button" onClick={room.tryAgain}>
+        Try again
+      </button>
+    </div>
   );
 }
 

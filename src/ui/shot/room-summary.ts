@@ -8,8 +8,11 @@ export interface RoomSummary {
   readonly certainty: string;
 }
 
-/** Null before the first shot has been assessed. */
+/** Null before the first shot has been assessed, or found not to be. */
 export function roomSummary(app: AppModels): RoomSummary | null {
+  if (app.room.problem.value !== null) {
+    return { chance: 'room for error', certainty: '⚠ not worked out: see Why' };
+  }
   const assessed = app.room.room.value;
   if (!assessed) return null;
   if (!assessed.windows) {

@@ -25,13 +25,14 @@ function modelAtRest() {
   const player = signal<PlayerName>('club');
   const known = signal<KnownSpread>({ spread: UNMEASURED, correlation: NO_TIES });
   const waiting = new Set<() => void>();
+  const workers = { fail: false };
   const model = createRoomModel({
     lastAnswer,
     desk: { pocket, player },
     known,
     spreadBefore: signal(UNMEASURED),
     assess: (job, done) => {
-      done(roomForError(...job));
+      done(workers.fail ? null : roomForError(...job));
       return () => {};
     },
     later: (work) => {
@@ -45,10 +46,28 @@ function modelAtRest() {
     for (const work of due) work();
     return due.length;
   };
-  return { model, lastAnswer, pocket, player, known, rest };
+  return { model, lastAnswer, pocket, player, known, rest, workers };
 }
 
 describe('the room model', () => {
+  it('says that a room could not be worked out, until it is or another is wanted', () => {
+    const { model, lastAnswer, rest, workers } = modelAtRest();
+    workers.fail = true;
+    rest();
+    expect(model.problem.value).toContain('could not be worked out');
+    model.tryAgain();
+    expect(model.problem.value).toContain('could not be worked out');
+    lastAnswer.value = answeredAt(2);
+    expect(model.problem.value).toBeNull();
+    rest();
+    expect(model.problem.value).not.toBeNull();
+    workers.fail = false;
+    model.tryAgain();
+    expect(model.problem.value).toBeNull();
+    expect(model.isFresh.value).toBe(true);
+    model.dispose();
+  });
+
   it('assesses once the hand rests, and only the last of many changes', () => {
     const { model, lastAnswer, rest } = modelAtRest();
     expect(model.room.value).toBeNull();

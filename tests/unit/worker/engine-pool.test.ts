@@ -13,6 +13,31 @@ function sharesOf({ asked }: FakeWorker): number[] {
   return asked.map(({ job }) => (job as FitJob).scatter.speedShare);
 }
 
+/** A clock that looks when told to. */
+function fakeClock() {
+  const lookers = new Set<() => void>();
+  const look = () => {
+    for (const one of lookers) one();
+  };
+  return {
+    every: (_ms: number, work: () => void) => {
+      lookers.add(work);
+      return () => void lookers.delete(work);
+    },
+    look,
+    /** How many looks it took. */
+    lookUntil(isSo: () => boolean): number {
+      let looks = 0;
+      for (; !isSo(); looks++) {
+        if (looks > 1000) throw new Error('it never came to that');
+        look();
+      }
+      return looks;
+    },
+    lookers: () => lookers.size,
+  };
+}
+
 describe('a pool of workers', () => {
   it('hires no more workers than there are jobs, nor than it may', () => {
     const { hired, make } = workshop();
@@ -57,24 +82,36 @@ describe('a pool of workers', () => {
   });
 
   it.each(['error', 'messageerror'] as const)(
-    'says so kindly at an event of %s, and goes on with a new worker',
+    'has a job done again at an event of %s, by a new worker',
     async (type) => {
       const { hired, make } = workshop();
       const work = createEnginePool(make, 1);
       const first = work('fit', jobOf(0.1));
       const second = work('fit', jobOf(0.2));
       hired[0]?.fail(type);
-      await expect(first).rejects.toThrow('try again');
       expect(hired[0]?.isTerminated()).toBe(true);
-      answer(hired[1]);
-      expect((await second).stretch).toBe(0.2);
       // What the dead one still says is nothing to anyone.
       hired[0]?.fail(type);
-      const third = work('fit', jobOf(0.3));
+      answer(hired[0]);
       answer(hired[1]);
-      expect((await third).stretch).toBe(0.3);
+      expect((await first).stretch).toBe(0.1);
+      answer(hired[1]);
+      expect((await second).stretch).toBe(0.2);
+      expect(hired.map(sharesOf)).toEqual([[0.1], [0.1, 0.2]]);
     },
   );
+
+  it('says so kindly where the third worker fails too, and goes on with the next job', async () => {
+    const { hired, make } = workshop();
+    const work = createEnginePool(make, 1);
+    const first = work('fit', jobOf(0.1));
+    const second = work('fit', jobOf(0.2));
+    for (let worker = 0; worker < 3; worker++) hired[worker]?.fail('error');
+    await expect(first).rejects.toThrow('try again');
+    answer(hired[3]);
+    expect((await second).stretch).toBe(0.2);
+    expect(hired.map(sharesOf)).toEqual([[0.1], [0.1], [0.1], [0.2]]);
+  });
 
   it('passes on why a job failed, and keeps the worker', async () => {
     const { hired, make } = workshop();
@@ -110,6 +147,60 @@ describe('a pool of workers', () => {
     const last = work('fit', jobOf(0.2));
     answer(hired[0]);
     expect((await last).stretch).toBe(0.2);
+  });
+
+  it('does a job again whose worker died in silence, with more patience each time', async () => {
+    const { hired, make } = workshop();
+    const clock = fakeClock();
+    const first = createEnginePool(make, 1, clock.every)('fit', jobOf(0.1));
+    const looks: number[] = [];
+    for (const workers of [2, 3]) looks.push(clock.lookUntil(() => hired.length === workers));
+    expect(hired[0]?.isTerminated()).toBe(true);
+    expect(looks[0]).toBeGreaterThan(3);
+    expect(looks[1]).toBeGreaterThan(1.8 * (looks[0] ?? 0));
+    answer(hired[2]);
+    expect((await first).stretch).toBe(0.1);
+    expect(clock.lookers()).toBe(0);
+  });
+
+  it('gives up on the third silence, says so, and goes on with the next job', async () => {
+    const { hired, make } = workshop();
+    const clock = fakeClock();
+    const work = createEnginePool(make, 1, clock.every);
+    const first = work('fit', jobOf(0.1));
+    const second = work('fit', jobOf(0.2));
+    clock.lookUntil(() => hired.length === 4);
+    await expect(first).rejects.toThrow('try again');
+    answer(hired[3]);
+    expect((await second).stretch).toBe(0.2);
+  });
+
+  it('takes none for dead that says now and then that it is still at it', async () => {
+    const { hired, make } = workshop();
+    const clock = fakeClock();
+    const slow = createEnginePool(make, 1, clock.every)('fit', jobOf(0.1));
+    for (let count = 0; count < 1000; count++) {
+      clock.look();
+      if (count % 3 === 0) hired[0]?.say({ id: hired[0].asked[0]?.id, isAtIt: true });
+    }
+    expect(hired).toHaveLength(1);
+    answer(hired[0]);
+    expect((await slow).stretch).toBe(0.1);
+  });
+
+  it('does nothing again that is no longer wanted, but frees its worker', async () => {
+    const { hired, make } = workshop();
+    const clock = fakeClock();
+    const work = createEnginePool(make, 1, clock.every);
+    const unwanted = new AbortController();
+    const first = work('fit', jobOf(0.1), unwanted.signal);
+    const second = work('fit', jobOf(0.2));
+    unwanted.abort();
+    await expect(first).rejects.toMatchObject({ name: 'AbortError' });
+    clock.lookUntil(() => hired.length === 2);
+    answer(hired[1]);
+    expect((await second).stretch).toBe(0.2);
+    expect(hired.map(sharesOf)).toEqual([[0.1], [0.2]]);
   });
 
   it('finds no worker here, where the platform has none', () => {

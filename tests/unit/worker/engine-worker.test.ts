@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { FitJob } from '../../../src/engine/fit/fit-report';
 import { DEFAULT_KIT } from '../../../src/engine/model/kit';
 import { gridFrom } from '../../../src/engine/options/grid-from';
 import type { RankQuestion } from '../../../src/engine/options/refine-way';
@@ -7,13 +8,15 @@ import { UNMEASURED } from '../../../src/engine/room/kit-spread';
 import { INVENTED_PROFILES } from '../../../src/engine/room/stroke-profile';
 import { WPA_POCKETS } from '../../../src/engine/table/pocket-standard';
 import { tableShape } from '../../../src/engine/table/table-shape';
+import { isRefusal } from '../../../src/headless/door-refusal';
+import { parseFitJob } from '../../../src/headless/fit-job';
 import { answerJobs } from '../../../src/worker/answer-jobs';
 import type { Asked, Told } from '../../../src/worker/engine-messages';
 import { ENGINE_WORK } from '../../../src/worker/engine-work';
 import { jobOf, work } from './invented-jobs';
 
 /** A worker's line to the page, and what went over it. */
-function lineTo(works: Parameters<typeof answerJobs>[1]) {
+function lineTo(works: Parameters<typeof answerJobs>[1], now?: () => number) {
   const told: Told[] = [];
   let hear = (_asked: Asked) => {};
   answerJobs(
@@ -24,11 +27,50 @@ function lineTo(works: Parameters<typeof answerJobs>[1]) {
       postMessage: (message) => void told.push(structuredClone(message)),
     },
     works,
+    now,
   );
   return { told, ask: (asked: Asked) => hear(asked) };
 }
 
+/** Invented readings: as many firm lines, left and right in turn. */
+function fitJob(count: number): FitJob {
+  const readings = Array.from({ length: count }, (_, index) => {
+    const side = index % 2 === 0 ? 0.45 : -0.45;
+    return { trial: 'line', side, read: { landingM: -side / 9 } };
+  });
+  const asked = parseFitJob({ tableLengthM: 2.54, next: true, readings });
+  if (isRefusal(asked)) throw new Error(asked.message);
+  return asked.job;
+}
+
 describe('the worker', () => {
+  it('says that it is still at a long job, but not at every step', () => {
+    let nowMs = 0;
+    const long = (job: { steps: number; stepMs: number }, sayAtIt: () => void) => {
+      for (let step = 0; step < job.steps; step++) {
+        nowMs += job.stepMs;
+        sayAtIt();
+      }
+    };
+    const { told, ask } = lineTo({ long }, () => nowMs);
+    ask({ id: 1, name: 'long', job: { steps: 1000, stepMs: 1 } });
+    expect(told).toEqual([{ id: 1, ok: true, result: undefined }]);
+    ask({ id: 2, name: 'long', job: { steps: 100_000, stepMs: 1 } });
+    const said = told.slice(1, -1);
+    expect(said).toHaveLength(50);
+    expect(said).toEqual(said.map(() => ({ id: 2, isAtIt: true })));
+    expect(told.at(-1)).toMatchObject({ id: 2, ok: true });
+  });
+
+  it('is at a fit in steps short enough to be told from a dead one', () => {
+    let steps = 0;
+    // Each look at the clock is a step: of a second each, so that all others are told.
+    const { told, ask } = lineTo(ENGINE_WORK, () => 1000 * steps++);
+    ask({ id: 1, name: 'fit', job: fitJob(20) });
+    expect(told.at(-1)).toMatchObject({ id: 1, ok: true });
+    expect(told.length).toBeGreaterThan(20 * 10);
+  });
+
   it('answers each job by its id, and tells of one that fails or is unknown', () => {
     const { told, ask } = lineTo({ fit: work });
     ask({ id: 1, name: 'fit', job: jobOf(0.1) });
@@ -70,7 +112,7 @@ describe('what the worker does', () => {
       id += 1;
       ask({ id, name, job });
       const last = told.at(-1);
-      if (!last?.ok) throw new Error(last?.message);
+      if (last === undefined || !('ok' in last) || !last.ok) throw new Error(`no ${name}`);
       return last.result as T;
     };
     const { position, headingRad, shape } = question.scene;
