@@ -47,7 +47,7 @@ describe('a shot given by thumb alone', () => {
     await tapButton(page, 'Tip right');
     await tapButton(page, 'Tip down');
     await openTile(page, 'raised');
-    await tapButton(page, '8°');
+    await tapButton(page, '15°');
     await openTile(page, 'distance');
     await tapButton(page, '1.50');
     await tapButton(page, 'Nearer');
@@ -58,7 +58,7 @@ describe('a shot given by thumb alone', () => {
       cutRad: radOf(-29),
       side: -0.1,
       height: -0.02,
-      elevationRad: radOf(8),
+      elevationRad: radOf(15),
       speedMps: 2.5,
     };
     const answer = answered(shot);
