@@ -46,6 +46,11 @@ function EntryControl(props: StepProps) {
   }
   return (
     <>
+      {entry.confirm && (
+        <button type="button" class="button" onClick={entry.confirm}>
+          Yes, it is
+        </button>
+      )}
       {step.kind === 'butt' && <CueLength {...props} />}
       <Keypad
         entry={entry}

@@ -15,5 +15,5 @@ export function buttQuery(
   if (toldRad === null) return null;
   const told = formatQuantity(Math.round(degreesOf(toldRad)), DEGREES);
   const asked = formatQuantity(degreesOf(shot.stroke.elevationRad), DEGREES);
-  return `${figure} ${unit} raises the cue ${told}, not ${asked}: is that right? Then Enter again.`;
+  return `${figure} ${unit} raises the cue ${told}, not ${asked}: is that right?`;
 }

@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import { buttQuery } from './butt-query';
 import { ENTRY_SPECS, type EntrySpec, entryInSi, openingUnit } from './entry-specs';
@@ -23,8 +24,10 @@ export interface Entry {
   /** Puts a tapped time there. */
   setTapped(seconds: number): void;
   clear(): void;
-  /** Takes what stands there, or says what is wrong with it; what it asks about, the second time. */
+  /** Takes what stands there, says what is wrong with it, or asks about it. */
   submit(): void;
+  /** Takes what is asked about; null where nothing is. Two quick taps on Enter are no answer. */
+  readonly confirm: (() => void) | null;
 }
 
 /** The figure that the present step asks for. */
@@ -33,6 +36,8 @@ export function useEntry({ app, session, attempt, step, problem }: StepProps): E
   const name = entryNameOf(step.name) ?? 'timeS';
   const spec = ENTRY_SPECS[name];
   const unit = openingUnit(name, session.unit.value, app.desk.preferences.value);
+  const asked = useSignal<{ readonly query: string; readonly inSi: number } | null>(null);
+  const doubted = asked.value;
   // Asked for anew at every key: two may come before the screen is drawn again.
   const draftNow = () => parseDraft(keptText(measure.progress(attempt.id), step.name), unit);
   const keep = (next: KeypadDraft) => {
@@ -42,6 +47,10 @@ export function useEntry({ app, session, attempt, step, problem }: StepProps): E
   const take = (inSi: number) => {
     const entered = measure.enter(attempt.id, inSi);
     problem.value = entered.ok ? '' : entered.problem;
+  };
+  const ask = (query: string, inSi: number) => {
+    problem.value = query;
+    asked.value = { query, inSi };
   };
 
   return {
@@ -65,10 +74,11 @@ export function useEntry({ app, session, attempt, step, problem }: StepProps): E
       } else {
         const inSi = entryInSi(name, value.value, draft.unit, entryTable(app, attempt));
         const query = name === 'butt' ? buttQuery(app, attempt, inSi, draft) : null;
-        if (query === null || problem.value === query) take(inSi);
-        else problem.value = query;
+        if (query === null) take(inSi);
+        else ask(query, inSi);
       }
     },
+    confirm: doubted && problem.value === doubted.query ? () => take(doubted.inSi) : null,
   };
 }
 

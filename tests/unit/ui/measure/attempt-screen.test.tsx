@@ -102,7 +102,7 @@ describe('an attempt', () => {
     await expect.poll(async () => Number(await height())).toBeLessThan(before);
   });
 
-  it('asks about a height far from the one wanted, and keeps it once it is entered again', async () => {
+  it('asks about a height far from the one wanted, and takes no second Enter for an answer', async () => {
     const { measure } = openMeasure('#kit/measure/attempt-curve', [
       { ...begunAttempt('curve'), stepsDone: ['place'] },
     ]);
@@ -116,6 +116,8 @@ describe('an attempt', () => {
     await press('Delete a digit');
     await press('Enter');
     await press('Enter');
+    expect(kept()).toBeNull();
+    await press('Yes, it is');
     await heading('Play it and time it');
     expect(kept()).toEqual({ buttHeightM: 0.05, cueLengthM: 1.47 });
   });

@@ -27,6 +27,7 @@ function setUp(name: EntryName, draft: Partial<KeypadDraft> = {}) {
     submit: () => {
       submitted.value++;
     },
+    confirm: null,
   });
   return { kept, submitted, entryNow };
 }

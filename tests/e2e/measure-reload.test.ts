@@ -1,0 +1,70 @@
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { beginTrial, playAttempt } from '../harness/measure-at-table';
+import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { tap } from '../harness/thumb';
+
+declare global {
+  interface Window {
+    /** Every answer that stood on Shot, and was not grey, since the page was loaded. */
+    firmAnswers: string[];
+  }
+}
+
+let app: OpenApp;
+beforeEach(async () => {
+  app = await openApp();
+  await app.page.addInitScript(() => {
+    window.firmAnswers = [];
+    const note = () => {
+      const text = document.querySelector('.answer-figures:not(.is-stale)')?.textContent;
+      if (text && text !== window.firmAnswers.at(-1)) window.firmAnswers.push(text);
+    };
+    const all = { subtree: true, childList: true, attributes: true, characterData: true };
+    new MutationObserver(note).observe(document, all);
+  });
+});
+afterEach(async () => {
+  expect(app.guard.problems).toEqual([]);
+  await app.close();
+});
+
+/** Takes a line down, read on another cue than the one assumed, and says what Shot then answers. */
+async function measureLine(page: Page): Promise<string> {
+  await tap(page, page.getByRole('link', { name: /Measure it/ }));
+  await playAttempt(page, await beginTrial(page, 'Line'));
+  await page.getByText('It counts.').waitFor();
+  await tap(page, page.getByRole('link', { name: 'Shot' }));
+  await page.locator('.answer-figures:not(.is-stale)').waitFor();
+  return (await page.locator('.answer-figures').textContent()) ?? '';
+}
+
+/** Goes where it is said that the readings are worked out, and back. */
+async function untilWorkedOut(page: Page): Promise<void> {
+  await page.goto(`${app.server.url}#kit/measure`);
+  await page.locator('.sureness-list').waitFor();
+  await page.locator('.measure-status').waitFor({ state: 'hidden' });
+  await page.goto(`${app.server.url}#shot`);
+  await page.locator('.answer-figures').waitFor();
+}
+
+it('opens with the answer that its readings give, and keeps it', async () => {
+  const { page } = app;
+  const assumed = await page.locator('.answer-figures').textContent();
+  const measured = await measureLine(page);
+  expect(measured).not.toBe(assumed);
+  await page.reload();
+  await untilRendered(page);
+  await untilWorkedOut(page);
+  expect(await page.evaluate(() => window.firmAnswers)).toEqual([measured]);
+});
+
+it('greys what may still change, and says why, where nothing is known from before', async () => {
+  const { page } = app;
+  const measured = await measureLine(page);
+  await page.evaluate(() => localStorage.removeItem('leeway.known'));
+  await page.reload();
+  await page.getByText('Working out what your readings tell. Before that:').waitFor();
+  await page.locator('.answer-figures:not(.is-stale)').waitFor();
+  expect(await page.evaluate(() => window.firmAnswers)).toEqual([measured]);
+});
