@@ -111,7 +111,7 @@ it('solves and draws once a move of a slider, asks no worker, and saves now and 
   const middle = await middleOf('input[type=range]');
   const at = (move: number) => ({ x: middle.x + 120 * Math.sin((move + 5) / 9), y: middle.y });
   const { moved, letGo } = await drag(middle, at);
-  expectAtMost(moved, { calls: 11_800, domWrites: 131, layouts: 1, saves: 0.1, jobs: 0 }, MOVES);
+  expectAtMost(moved, { calls: 11_700, domWrites: 93, layouts: 1, saves: 0.1, jobs: 0 }, MOVES);
   // The room for error is asked for once, and the recent shots and the second copy saved.
   expectAtMost(letGo, { calls: 15_700, domWrites: 46, layouts: 4, saves: 3, jobs: 1 });
 });
@@ -143,11 +143,7 @@ it('solves and draws once a step of a held button, and asks the worker once it i
   }
   const held = await take();
   expect(seen.size).toBeGreaterThan(6);
-  expectAtMost(
-    held,
-    { calls: 11_400, domWrites: 126, layouts: 1, saves: 0.25, jobs: 0 },
-    seen.size,
-  );
+  expectAtMost(held, { calls: 11_400, domWrites: 93, layouts: 1, saves: 0.25, jobs: 0 }, seen.size);
   await send('touchEnd');
   const letGo = await atRest(clock, take);
   expectAtMost(letGo, { calls: 15_700, domWrites: 46, layouts: 4, saves: 3, jobs: 1 });

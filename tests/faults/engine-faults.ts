@@ -90,7 +90,7 @@ export const ENGINE_FAULTS: readonly PlantedFault[] = [
     file: 'src/engine/position/legal-place.ts',
     find: 'return others.every(isClear) && isOnBed(place, kit, shape, cushion);',
     replace: 'return others.some(isClear) && isOnBed(place, kit, shape, cushion);',
-    catchers: ['tests/unit/engine/position/moving-a-ball.test.ts'],
+    catchers: ['tests/unit/state/choose/choose-layout.test.ts'],
   },
   {
     why: 'the engine reaches for the page, so that neither worker nor command line can run it',
