@@ -42,7 +42,7 @@ it('solves no more than the answer and its warnings need, a change', () => {
 it('solves the held shot once, and nothing for what stays the same', () => {
   const { model, counts } = openCounted();
   model.hold();
-  counts();
+  expect(counts()).toEqual([1, 0, 0]);
   model.setFigure('cut', 30);
   expect(counts()).toEqual([SOLVES_A_CHANGE, 1, 1]);
   model.setFigure('cut', 30);
