@@ -73,6 +73,7 @@ export default defineConfig(({ mode }) => ({
           environment: 'node',
           maxWorkers: 2,
           sequence: { groupOrder: 0 },
+          testTimeout: 60_000,
         },
       },
       browserProject(mode, 'e2e', { include: ['tests/e2e/**/*.test.ts'] }),

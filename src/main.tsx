@@ -151,14 +151,19 @@ const openBackup = () => {
 
 const applyUpdate = signal<(() => void) | null>(null);
 const isReadyOffline = signal(false);
-void registerServiceWorker(
+const alteredFile = signal<string | null>(null);
+registerServiceWorker(
   trust(serviceWorker),
   {
     onUpdateReady(apply) {
       applyUpdate.value = apply;
     },
-    onOfflineReady() {
-      isReadyOffline.value = true;
+    onLooked(isReady) {
+      isReadyOffline.value = isReady;
+      if (isReady) alteredFile.value = null;
+    },
+    onAltered(file) {
+      alteredFile.value = file;
     },
   },
   flush,
@@ -184,6 +189,7 @@ render(
       news: {
         applyUpdate,
         isReadyOffline,
+        alteredFile,
         storage,
         tabs,
         copy: backup.copy,

@@ -1,10 +1,11 @@
-import { Workbox } from 'workbox-window';
+import type { Asked } from '../service-worker/store-news';
 import { checkOnReturn } from './check-on-return';
-import { registerWhole } from './register-whole';
+import { keepStored } from './keep-stored';
 import { reloadOnce } from './reload-once';
 import { onRepairElsewhere } from './repair-news';
 import { watchForUpdate } from './watch-for-update';
-import { whenOfflineReady } from './when-offline-ready';
+
+const TAKE_OVER: Asked = { type: 'SKIP_WAITING' };
 
 /** What the app is told about being offline and about newer versions of itself. */
 export interface ServiceWorkerHandlers {
@@ -13,29 +14,28 @@ export interface ServiceWorkerHandlers {
    * open tab reloads once, a moment later. Called again when a still newer one arrives.
    */
   onUpdateReady(apply: () => void): void;
-  /** Called once in a page's life, as soon as the next start needs no network. */
-  onOfflineReady(): void;
+  /** Whether the next start needs no network: every file of the app is here, as it was built. */
+  onLooked(isReadyOffline: boolean): void;
+  /** The network, or the host, sends this file other than it was built; so it is not stored. */
+  onAltered(file: string): void;
 }
 
-/** `refused`: the browser will not, for instance outside a secure context or in private mode. */
-export type ServiceWorkerOutcome = 'registered' | 'unsupported' | 'refused';
-
 /**
- * Registers the service worker that lies beside the page, and keeps an eye out for newer versions.
+ * Registers the service worker that lies beside the page, has it store the app whole, and keeps an
+ * eye out for newer versions. Where the browser will not, it is tried again now and then.
  *
  * @param script the address of `sw.js`, such that the content security policy lets it through
  * @param beforeReload awaited for at most a second before this tab reloads; save drafts here. If
  *   it rejects, the reload goes ahead.
- * @returns what became of it; never rejects.
  */
-export async function registerServiceWorker(
+export function registerServiceWorker(
   script: string,
   handlers: ServiceWorkerHandlers,
   beforeReload: () => Promise<unknown> = async () => undefined,
-): Promise<ServiceWorkerOutcome> {
-  // That build's worker takes itself away and loads the page anew: for ever, were it registered.
-  if (import.meta.env.LEEWAY_SELF_DESTROYING) return 'unsupported';
-  if (!('serviceWorker' in navigator)) return 'unsupported';
+): void {
+  // Sources are served without a worker. And the self-destroying build's worker takes itself away and loads the page anew: for ever, were it registered.
+  if (import.meta.env.DEV || import.meta.env.LEEWAY_SELF_DESTROYING) return;
+  if (!('serviceWorker' in navigator)) return;
   const container = navigator.serviceWorker;
   const reload = reloadOnce(beforeReload, () => location.reload());
 
@@ -46,26 +46,26 @@ export async function registerServiceWorker(
     if (mayReload) void reload();
     mayReload = true;
   });
-  void whenOfflineReady(container).then(() => handlers.onOfflineReady());
+  onRepairElsewhere(() => void reload());
 
-  try {
-    onRepairElsewhere(() => void reload());
-    const workbox = new Workbox(script, { updateViaCache: 'none' });
-    const registration = await registerWhole(() => workbox.register({ immediate: true }));
-    if (registration === undefined) return 'unsupported';
-    // Workbox's own `waiting` event falls silent after the first update it takes for another tab's;
-    // a download that broke off would then never be offered again.
-    watchForUpdate(registration, () => {
-      handlers.onUpdateReady(() => {
-        mayReload = true;
-        // With no worker waiting the new one is in charge already and only this page is old.
-        if (registration.waiting) workbox.messageSkipWaiting();
-        else void reload();
+  const look = keepStored({
+    scope: new URL('./', document.baseURI).href,
+    register: () => container.register(script, { updateViaCache: 'none' }),
+    onLooked: handlers.onLooked,
+    onAltered: handlers.onAltered,
+    onRegistration(registration) {
+      watchForUpdate(registration, () => {
+        handlers.onUpdateReady(() => {
+          mayReload = true;
+          // With no worker waiting the new one is in charge already and only this page is old.
+          if (registration.waiting) registration.waiting.postMessage(TAKE_OVER);
+          else void reload();
+        });
       });
-    });
-    checkOnReturn(() => workbox.update());
-    return 'registered';
-  } catch {
-    return 'refused';
-  }
+    },
+  });
+  checkOnReturn(async () => {
+    await look();
+    await (await container.getRegistration())?.update();
+  });
 }

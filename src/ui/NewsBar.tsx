@@ -53,6 +53,15 @@ export function NewsBar({ news }: { news: PlatformNews }) {
         ))}
         <ClashLines tabs={news.tabs} />
         <CopyLine news={news} />
+        {news.alteredFile.value && (
+          <Line>
+            <span>
+              <span aria-hidden="true">▲</span> Not ready offline: the network, or the host, alters{' '}
+              {news.alteredFile.value}. If it wants you to log in, do; then it is tried again by
+              itself.
+            </span>
+          </Line>
+        )}
         {apply && (
           <Line>
             {isUpdating.value ? 'Updating…' : 'A newer version is ready. Nothing you kept changes.'}

@@ -20,6 +20,8 @@ export interface PlatformNews {
   /** Takes the new version into use; null while there is none. */
   readonly applyUpdate: ReadonlySignal<(() => void) | null>;
   readonly isReadyOffline: ReadonlySignal<boolean>;
+  /** A file that does not come as it was built, so the app is not stored; null while there is none. */
+  readonly alteredFile: ReadonlySignal<string | null>;
   readonly storage: StorageNotices;
   /** What two tabs did at once. */
   readonly tabs: TabClashes;

@@ -20,7 +20,8 @@ const PLACES: Readonly<Record<string, Place>> = {
   worker: { from: ['engine'], packages: [] },
   store: { from: ['engine', 'units'], packages: ['idb'] },
   sensors: { from: ['engine'], packages: [] },
-  offline: { from: ['engine'], packages: ['workbox-window'] },
+  'service-worker': { from: [], packages: [] },
+  offline: { from: ['engine', 'service-worker'], packages: [] },
   state: { from: ['engine', ...MIDDLE], packages: ['@preact/signals'] },
   // It shows physics and storage and does neither: it may know their shapes only.
   ui: {

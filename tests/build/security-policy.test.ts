@@ -41,13 +41,12 @@ describe('the content security policy', () => {
   });
 });
 
-/** Names of XML vocabularies, and a page Workbox names in a warning; nothing asks for them. */
+/** Names of XML vocabularies; nothing asks for them. */
 const NEVER_REQUESTED = [
   'http://www.w3.org/2000/svg',
   'http://www.w3.org/1999/xhtml',
   'http://www.w3.org/1999/xlink',
   'http://www.w3.org/1998/Math/MathML',
-  'https://bit.ly/wb-precache',
 ];
 
 describe('what ships', () => {

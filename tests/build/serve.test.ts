@@ -1,11 +1,14 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { readFileSync } from 'node:fs';
 import { connect } from 'node:net';
 import { createInterface } from 'node:readline';
 import type { Readable } from 'node:stream';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type StaticServer, startStaticServer } from '../harness/static-server';
-import { bytesOf, shipped } from './dist';
+import { bytesOf, shipped, textOf } from './dist';
+
+const DEVELOPERS = readFileSync('DEVELOPERS.md', 'utf8');
 
 describe('the static server', () => {
   let server: StaticServer | undefined;
@@ -46,6 +49,32 @@ describe('the static server', () => {
       expect((await ask(`/some/where/${file}`)).headers.get('cache-control')).toBe('no-cache');
     },
   );
+
+  it('sends the headers that DEVELOPERS.md asks of a host', async () => {
+    const [, block = ''] = /^```\n(Content-Security-Policy:[\s\S]*?)```$/m.exec(DEVELOPERS) ?? [];
+    const asked = block.trim().split('\n');
+    expect(asked.length).toBeGreaterThan(4);
+    const { headers } = await ask('/some/where/');
+    for (const line of asked) {
+      const [name = '', value] = line.split(': ');
+      expect(headers.get(name), name).toBe(value);
+    }
+  });
+
+  it.each([
+    ['a body and a type', { body: 'Log in', type: 'text/html' }, 200, 'Log in'],
+    ['a status', { status: 500 }, 500, textOf('favicon.svg')],
+  ] as const)('can have a network between that changes %s', async (_, how, status, body) => {
+    server = await startStaticServer({ folder: 'dist' });
+    server.disturb((path) => (path === 'favicon.svg' ? how : undefined));
+    const changed = await fetch(`${server.url}favicon.svg`);
+    expect([changed.status, await changed.text()]).toEqual([status, body]);
+    expect(await (await fetch(`${server.url}index.html`)).text()).toBe(textOf('index.html'));
+    server.disturb(() => 'cut');
+    await expect(fetch(server.url)).rejects.toThrow();
+    server.disturb();
+    expect(await (await fetch(`${server.url}favicon.svg`)).text()).toBe(textOf('favicon.svg'));
+  });
 
   it('lets a browser keep a hashed file for good', async () => {
     const script = shipped.find((file) => /^assets\/.*\.js$/.test(file));

@@ -53,9 +53,9 @@ export const APP_FAULTS: readonly PlantedFault[] = [
   },
   {
     why: 'an update takes the page over unasked',
-    file: 'vite.config.ts',
-    find: 'clientsClaim: true,',
-    replace: 'clientsClaim: true,\n        skipWaiting: true,',
+    file: 'src/service-worker/sw.ts',
+    find: 'event.waitUntil(installWhole())',
+    replace: 'event.waitUntil(installWhole().then(() => self.skipWaiting()))',
     catchers: ['tests/build/precache.test.ts', 'tests/e2e/offline-update.test.ts'],
   },
   {

@@ -1,10 +1,12 @@
-import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { appendFile, cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { ShippedFile } from '../../src/service-worker/stored-app';
 
 /**
  * Makes another release of the built app: its page and its script differ from those in dist, and
- * have hashes of their own in the service worker's list, as those of a later build do.
+ * have digests of their own in the service worker's list, as those of a later build do.
  *
  * @param name what the page says of itself in `data-version`, once its script runs to the end
  * @param rewrite makes the entry script of the one in dist; left out, it stays as it is
@@ -24,12 +26,43 @@ export async function deriveVersion(
   await writeFile(join(folder, 'assets', renamed), rewrite(script) + mark);
   await rm(join(folder, 'assets', entry));
   await change(folder, 'index.html', (page) => page.replace(entry, renamed));
-  await change(folder, 'sw.js', (worker) =>
-    worker
-      .replace(entry, renamed)
-      .replace(/\{url:"index\.html",revision:"\w+"\}/, `{url:"index.html",revision:"${name}"}`),
-  );
+  await change(folder, 'sw.js', (worker) => worker.replace(entry, renamed));
+  await listAnew(folder);
   return folder;
+}
+
+/**
+ * Makes a release that differs from the one in `folder` in every file, though it does the same.
+ *
+ * @returns its folder, which the caller removes.
+ */
+export async function deriveAllNew(folder: string): Promise<string> {
+  const made = await mkdtemp(join(tmpdir(), 'leeway-all-new-'));
+  await cp(folder, made, { recursive: true });
+  for (const { url } of await listedFiles(made)) await appendFile(join(made, url), '\n');
+  await listAnew(made);
+  return made;
+}
+
+/** The list that a release's worker stores by. */
+export async function listedFiles(folder: string): Promise<ShippedFile[]> {
+  return listIn(await readFile(join(folder, 'sw.js'), 'utf8')).files;
+}
+
+function listIn(worker: string): { text: string; files: ShippedFile[] } {
+  const [text = '[]'] = /\[\{"integrity":[^\]]*\]/.exec(worker) ?? [];
+  return { text, files: JSON.parse(text) };
+}
+
+/** Gives every file the digest of what it holds now. */
+async function listAnew(folder: string): Promise<void> {
+  const { files } = listIn(await readFile(join(folder, 'sw.js'), 'utf8'));
+  const listed = files.map(async (file) => {
+    const digest = createHash('sha256').update(await readFile(join(folder, file.url)));
+    return { ...file, integrity: `sha256-${digest.digest('base64')}` };
+  });
+  const text = JSON.stringify(await Promise.all(listed));
+  await change(folder, 'sw.js', (worker) => worker.replace(listIn(worker).text, text));
 }
 
 async function entryOf(folder: string): Promise<string> {

@@ -5,6 +5,7 @@ import { join, normalize, sep } from 'node:path';
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
 import { contentType } from './content-type';
+import { HOST_HEADERS } from './host-headers';
 
 export interface StaticServerOptions {
   /** The folder to serve. */
@@ -15,7 +16,23 @@ export interface StaticServerOptions {
   readonly port?: number;
   /** The address to listen on; left out, this machine alone can connect. */
   readonly host?: string;
+  /** Whether a page may show the app in a frame, as no good host lets it. */
+  readonly isFramed?: boolean;
 }
+
+/**
+ * What a network does to a file on its way: `cut` lets nothing through; else it is answered with
+ * what is given here, the rest as the host has it.
+ */
+export type Disturbance =
+  | 'cut'
+  | {
+      readonly status?: number;
+      readonly type?: string;
+      readonly body?: string;
+      /** How long a browser may keep it. */
+      readonly cache?: string;
+    };
 
 export interface StaticServer {
   /** Ends with the base path. */
@@ -26,12 +43,18 @@ export interface StaticServer {
   readonly requests: readonly string[];
   /** From the next request on, serve another folder: a new version is deployed. */
   deploy(folder: string): void;
+  /** From the next request on, a network between; left out, an honest one. Told paths within the base. */
+  disturb(how?: (path: string) => Disturbance | undefined): void;
   /** Stops listening and cuts every open connection; does nothing the second time. */
   stop(): Promise<void>;
 }
 
+const READS: readonly unknown[] = ['GET', 'HEAD'];
+
 /** Media types of text; pictures are packed as they are. */
 const PACKABLE = /^text|json|svg/;
+
+const FOR_GOOD = 'public, max-age=31536000, immutable';
 
 /** Files whose name carries a hash of their content never change. */
 const HASHED = /^assets[/\\].+-[\w-]{8}\.\w+$/;
@@ -43,12 +66,19 @@ const HASHED = /^assets[/\\].+-[\w-]{8}\.\w+$/;
  * @throws whatever `listen` does, `EADDRINUSE` for a taken port.
  */
 export async function startStaticServer(options: StaticServerOptions): Promise<StaticServer> {
-  const { basePath = '/', host = '127.0.0.1' } = options;
+  const { basePath = '/', host = '127.0.0.1', isFramed = false } = options;
   let folder = options.folder;
+  let disturbance: (path: string) => Disturbance | undefined = () => undefined;
   const requests: string[] = [];
   const server = createServer((request, response) => {
     requests.push(request.url ?? '');
-    void answer(request, response, folder, basePath);
+    const path = requestPath(request);
+    const within = path?.startsWith(basePath) ? path.slice(basePath.length) : undefined;
+    const disturbed = within === undefined ? undefined : disturbance(within);
+    if (disturbed === 'cut') response.destroy();
+    else if (!READS.includes(request.method)) response.writeHead(405, { Allow: 'GET, HEAD' }).end();
+    else if (`${path}/` === basePath) response.writeHead(301, { Location: basePath }).end();
+    else void answer(request, response, { folder, within, isFramed, disturbed });
   });
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject);
@@ -64,6 +94,9 @@ export async function startStaticServer(options: StaticServerOptions): Promise<S
     deploy: (next) => {
       folder = next;
     },
+    disturb: (how = () => undefined) => {
+      disturbance = how;
+    },
     stop: () =>
       new Promise((resolve) => {
         // It fails only when the server is not running, which is what is wanted.
@@ -73,36 +106,38 @@ export async function startStaticServer(options: StaticServerOptions): Promise<S
   };
 }
 
+interface Asked {
+  readonly folder: string;
+  /** The path within the base; undefined outside it. */
+  readonly within: string | undefined;
+  readonly isFramed: boolean;
+  readonly disturbed: Exclude<Disturbance, 'cut'> | undefined;
+}
+
 async function answer(
   request: IncomingMessage,
   response: ServerResponse,
-  folder: string,
-  basePath: string,
+  { folder, within, isFramed, disturbed }: Asked,
 ): Promise<void> {
-  if (request.method !== 'GET' && request.method !== 'HEAD') {
-    response.writeHead(405, { Allow: 'GET, HEAD' }).end();
-    return;
-  }
-  const path = requestPath(request);
-  if (`${path}/` === basePath) {
-    response.writeHead(301, { Location: basePath }).end();
-    return;
-  }
-  const file = path?.startsWith(basePath) ? fileWithin(path.slice(basePath.length)) : undefined;
-  const body = file === undefined ? undefined : await readIfFile(join(folder, file));
+  const file = within === undefined ? undefined : fileWithin(within);
+  const found = file === undefined ? undefined : await readIfFile(join(folder, file));
+  const body = disturbed?.body === undefined ? found : Buffer.from(disturbed.body);
   if (file === undefined || body === undefined) {
     response.writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' }).end('Not found\n');
     return;
   }
-  const isPacked = PACKABLE.test(contentType(file)) && takesGzip(request);
+  const type = disturbed?.type ?? contentType(file);
+  const isPacked = PACKABLE.test(type) && takesGzip(request);
   const sent = isPacked ? await promisify(gzip)(body) : body;
-  response.writeHead(200, {
-    'Content-Type': contentType(file),
+  const { 'Content-Security-Policy': framing, ...rest } = HOST_HEADERS;
+  response.writeHead(disturbed?.status ?? 200, {
+    ...rest,
+    ...(!isFramed && { 'Content-Security-Policy': framing }),
+    'Content-Type': type,
     'Content-Length': sent.length,
     ...(isPacked && { 'Content-Encoding': 'gzip' }),
     Vary: 'Accept-Encoding',
-    'Cache-Control': HASHED.test(file) ? 'public, max-age=31536000, immutable' : 'no-cache',
-    'X-Content-Type-Options': 'nosniff',
+    'Cache-Control': disturbed?.cache ?? (HASHED.test(file) ? FOR_GOOD : 'no-cache'),
   });
   response.end(request.method === 'HEAD' ? undefined : sent);
 }

@@ -20,7 +20,8 @@ export async function openInEngine(
   engine: EngineName,
   { basePath = '/', hash = '' }: Pick<OpenAppOptions, 'basePath' | 'hash'> = {},
 ): Promise<EngineApp> {
-  const server = await startStaticServer({ folder: 'dist', basePath });
+  // WebKit shows the app at a phone's width in a frame.
+  const server = await startStaticServer({ folder: 'dist', basePath, isFramed: true });
   const page = await OPEN[engine]();
   const goTo = async (place: string) => {
     await page.open(server.url + place);

@@ -14,6 +14,7 @@ function setUp() {
   const offer = signal<CopyOffer | null>(null);
   const hasNoRoom = signal(false);
   const clashes = signal<readonly Clash[]>([]);
+  const alteredFile = signal<string | null>(null);
   const done: string[] = [];
   const does = (what: string) => () => void done.push(what);
   const answer = ({ id }: Clash, isWanted: boolean) => void done.push(`${id} ${isWanted}`);
@@ -21,6 +22,7 @@ function setUp() {
   const news = {
     applyUpdate,
     isReadyOffline: signal(false),
+    alteredFile,
     storage: { notices, retry: async () => void done.push('retry') },
     copy: { offer, hasNoRoom, take: async () => void done.push('take'), giveUp: does('give up') },
     tabs: { clashes, answer, dismiss },
@@ -29,7 +31,7 @@ function setUp() {
     openBackup: does('open backup'),
   };
   render(<NewsBar news={news} />);
-  return { applyUpdate, clashes, notices, offer, hasNoRoom, done };
+  return { applyUpdate, clashes, alteredFile, notices, offer, hasNoRoom, done };
 }
 
 describe('the news', () => {
@@ -73,6 +75,14 @@ describe('the news', () => {
       fireEvent.click(screen.getByRole('button', { name }));
     }
     expect(done).toEqual(['mine true', 'mine false', 'r seen']);
+  });
+
+  it('name the file that a network alters, for as long as it does', async () => {
+    const { alteredFile } = setUp();
+    alteredFile.value = 'index.html';
+    await screen.findByText(/Not ready offline: the network, or the host, alters index.html/);
+    alteredFile.value = null;
+    await expect.poll(() => screen.getByRole('status').textContent).toBe('');
   });
 
   it('offer the copy of what is gone, which can be looked at or given up', async () => {

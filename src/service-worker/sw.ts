@@ -1,0 +1,46 @@
+import { type Asked, type StoreNews, storeChannel } from './store-news';
+import { createStoredApp, type ShippedFile, type StoreOutcome } from './stored-app';
+
+declare const self: ServiceWorkerGlobalScope & {
+  /** The build puts its list here. */
+  readonly __WB_MANIFEST: readonly ShippedFile[];
+};
+
+const { scope } = self.registration;
+const app = createStoredApp({ files: self.__WB_MANIFEST, scope, caches, fetch: fetch.bind(self) });
+
+async function fill(by: StoreNews['by']): Promise<StoreOutcome> {
+  const outcome = await app.fill();
+  const channel = storeChannel(scope);
+  channel.postMessage({ by, outcome } satisfies StoreNews);
+  channel.close();
+  return outcome;
+}
+
+/** @throws Error where a file is missing. */
+async function installWhole(): Promise<void> {
+  const { kind } = await fill('installing');
+  if (kind !== 'whole') throw new Error(`The app is ${kind}.`);
+}
+
+/** An update waits for the player's word, and for the files that it may have lost meanwhile. */
+async function takeOver(): Promise<void> {
+  if ((await app.fill()).kind === 'whole') await self.skipWaiting();
+}
+
+self.addEventListener('install', (event) => event.waitUntil(installWhole()));
+
+self.addEventListener('activate', (event) => {
+  event.waitUntil(Promise.all([app.tidy(), self.clients.claim()]));
+});
+
+self.addEventListener('message', (event) => {
+  const asked = event.data as Asked | null;
+  if (asked?.type === 'SKIP_WAITING') event.waitUntil(takeOver());
+  if (asked?.type === 'FILL') event.waitUntil(fill(asked.as));
+});
+
+self.addEventListener('fetch', (event) => {
+  const answer = app.answer(event.request);
+  if (answer) event.respondWith(answer);
+});

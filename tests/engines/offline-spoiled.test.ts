@@ -1,0 +1,37 @@
+import { rm } from 'node:fs/promises';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { deriveAllNew } from '../harness/derive-version';
+import { tapButton } from '../harness/engines/engine-thumb';
+import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+import { openWhole, spoilInstalls, spoilRevisits, spoilUpdates } from '../harness/spoiled-store';
+
+let older: string;
+let newer: string;
+let app: EngineApp;
+beforeAll(async () => {
+  older = await deriveAllNew('dist');
+  newer = await deriveAllNew(older);
+  app = await openInEngine('Firefox', { basePath: '/some/where/' });
+});
+afterAll(async () => {
+  await app?.close();
+  for (const folder of [older, newer]) await rm(folder, { recursive: true, force: true });
+});
+
+const TIMEOUT_MS = 600_000;
+
+it(
+  'Firefox keeps no login page for any file of a first visit, a later one or an update',
+  async () => {
+    const { page, server } = app;
+    expect(await spoilInstalls(page, server, older)).toEqual([]);
+    await openWhole(page, server, older);
+    expect(await spoilRevisits(page, server, older)).toEqual([]);
+    await openWhole(page, server, older);
+    expect(await spoilUpdates(page, server, { older, newer })).toEqual([]);
+    await openWhole(page, server, older);
+    await tapButton(page, 'Update now');
+    await openWhole(page, server, newer);
+  },
+  TIMEOUT_MS,
+);

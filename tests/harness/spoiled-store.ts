@@ -1,0 +1,239 @@
+import type { Page } from 'playwright-core';
+import { expect, vi } from 'vitest';
+import type { ShippedFile } from '../../src/service-worker/stored-app';
+import { listedFiles } from './derive-version';
+import type { Disturbance, StaticServer } from './static-server';
+
+/** What a hall's network answers for anything, until somebody has logged in. */
+export const LOGIN_PAGE: Disturbance = {
+  type: 'text/html; charset=utf-8',
+  body: '<!doctype html><title>Log in</title><p>Welcome. Log in to go on.</p>',
+};
+
+/** A browser's page, of which only this is needed. */
+export interface Visitor {
+  open(url: string): Promise<unknown>;
+  readonly evaluate: Page['evaluate'];
+}
+
+/** What else a script may be answered with while a release is half out. */
+const HALF_OUT: readonly Disturbance[] = [
+  { type: 'text/html; charset=utf-8', body: '<!doctype html><div id="app"></div>' },
+  { type: 'text/plain' },
+  { status: 500 },
+  { status: 404, body: 'Not found' },
+];
+
+/** Every file of a release with the login page for it, and its first script with all else. */
+function spoilings(files: readonly ShippedFile[]): [url: string, how: Disturbance][] {
+  const [script] = files.filter(({ url }) => url.endsWith('.js'));
+  return [
+    ...files.map(({ url }): [string, Disturbance] => [url, LOGIN_PAGE]),
+    ...HALF_OUT.map((how): [string, Disturbance] => [script?.url ?? '', how]),
+  ];
+}
+
+/** A page of the app's folder that is none of the app: no policy, and no script of its own. */
+const openLab = (page: Visitor, { url }: StaticServer) => page.open(`${url}icons/icon-192.png`);
+
+/** Leaves a browser that has never seen the app, on a page beside it. */
+export async function startOver(page: Visitor, server: StaticServer): Promise<void> {
+  await openLab(page, server);
+  await page.evaluate(forgetStored);
+  // A worker that is let go lives as long as its last page.
+  await openLab(page, server);
+}
+
+/**
+ * Spoils one file after another while the app is being stored for the first time.
+ *
+ * @returns what went wrong with which file, in words; [] is as it should be
+ */
+export async function spoilInstalls(
+  page: Visitor,
+  server: StaticServer,
+  folder: string,
+): Promise<string[]> {
+  const files = await listedFiles(folder);
+  spoil(server);
+  server.deploy(folder);
+  await startOver(page, server);
+  const faults: string[] = [];
+  for (const [url, how] of spoilings(files)) {
+    await page.evaluate(keepOnly, []);
+    spoil(server, url, how);
+    const state = await page.evaluate(install, server.url);
+    if (state !== 'redundant') faults.push(`${url}: a worker is ${state}`);
+    faults.push(...untrue(await storedFiles(page, server), files));
+  }
+  spoil(server);
+  return faults;
+}
+
+/** The same for a file that the system has taken away, asked for at a later visit. */
+export async function spoilRevisits(
+  page: Visitor,
+  server: StaticServer,
+  folder: string,
+): Promise<string[]> {
+  const files = await listedFiles(folder);
+  await openLab(page, server);
+  const faults: string[] = [];
+  for (const [url, how] of spoilings(files)) {
+    const others = files.filter((file) => file.url !== url);
+    await page.evaluate(keepOnly, keysOf(others, server));
+    spoil(server, url, how);
+    await page.evaluate(fetchFile, server.url + url);
+    const spoiled = await storedFiles(page, server);
+    faults.push(...untrue(spoiled, others), ...missing(spoiled, others));
+    spoil(server);
+    await page.evaluate(fetchFile, server.url + url);
+    faults.push(...missing(await storedFiles(page, server), files));
+  }
+  return faults;
+}
+
+/** The same while a newer release is fetched beside the older one, which is stored. */
+export async function spoilUpdates(
+  page: Visitor,
+  server: StaticServer,
+  { older, newer: folder }: { older: string; newer: string },
+): Promise<string[]> {
+  const [files, newer] = [await listedFiles(older), await listedFiles(folder)];
+  await openLab(page, server);
+  server.deploy(folder);
+  const faults: string[] = [];
+  for (const [url, how] of spoilings(newer)) {
+    // A browser looks for updates on its own account too: what that one stored is done with first.
+    spoil(server, url, how);
+    await page.evaluate(untilInstalled);
+    await page.evaluate(keepOnly, keysOf(files, server));
+    const state = await page.evaluate(update);
+    if (state !== 'redundant') faults.push(`${url}: a newer worker is ${state}`);
+    const stored = await storedFiles(page, server);
+    faults.push(...untrue(stored, [...files, ...newer]), ...missing(stored, files));
+  }
+  spoil(server);
+  return faults;
+}
+
+/** Opens the app, waits until all of the release in `folder` is stored, and opens it offline. */
+export async function openWhole(
+  page: Visitor,
+  server: StaticServer,
+  folder: string,
+): Promise<void> {
+  const files = await listedFiles(folder);
+  await page.open(server.url);
+  await vi.waitFor(async () => {
+    expect(missing(await storedFiles(page, server), files)).toEqual([]);
+    expect(await page.evaluate(() => navigator.serviceWorker.controller?.state)).toBe('activated');
+  }, PATIENCE);
+  server.disturb(() => 'cut');
+  await page.open(server.url);
+  const text = () => page.evaluate(() => document.querySelector('#app')?.textContent ?? '');
+  await vi.waitFor(async () => expect(await text()).toMatch(/\S/), PATIENCE);
+  spoil(server);
+}
+
+/**
+ * Spoils that file, and no other. A browser keeps no honest file by itself: it would have it at hand
+ * the next time. A spoiled one it may keep, as long as the file itself.
+ */
+function spoil(server: StaticServer, url?: string, how?: Disturbance): void {
+  server.disturb((path) => (path === url ? how : { cache: 'no-store' }));
+}
+
+const PATIENCE = { timeout: 60_000, interval: 50 };
+
+const storedFiles = (page: Visitor, server: StaticServer) => page.evaluate(readStored, server.url);
+
+const keysOf = (files: readonly ShippedFile[], server: StaticServer) =>
+  files.map(({ url, integrity }) => `${server.url}${url}?${encodeURIComponent(integrity)}`);
+
+const untrue = (stored: readonly ShippedFile[], files: readonly ShippedFile[]) =>
+  stored.filter((one) => !holds(files, one)).map(({ url }) => `${url} is stored, and is not it`);
+
+const missing = (stored: readonly ShippedFile[], files: readonly ShippedFile[]) =>
+  files.filter((one) => !holds(stored, one)).map(({ url }) => `${url} is not stored`);
+
+const holds = (files: readonly ShippedFile[], { url, integrity }: ShippedFile) =>
+  files.some((file) => file.url === url && file.integrity === integrity);
+
+// What follows runs in a page: it sees nothing but that and its argument.
+
+async function forgetStored(): Promise<void> {
+  await (await navigator.serviceWorker.getRegistration())?.unregister();
+  for (const name of await caches.keys()) await caches.delete(name);
+}
+
+/** Deletes whatever is stored under other keys. */
+async function keepOnly(kept: readonly string[]): Promise<void> {
+  for (const name of await caches.keys()) {
+    const cache = await caches.open(name);
+    for (const key of await cache.keys()) if (!kept.includes(key.url)) await cache.delete(key);
+  }
+}
+
+/** What is stored of the app in `folder`, by the digest of what it holds. */
+async function readStored(folder: string): Promise<{ url: string; integrity: string }[]> {
+  const found: { url: string; integrity: string }[] = [];
+  for (const name of await caches.keys()) {
+    const cache = await caches.open(name);
+    for (const key of await cache.keys()) {
+      const body = await (await cache.match(key))?.arrayBuffer();
+      const digest = await crypto.subtle.digest('SHA-256', body ?? new ArrayBuffer(0));
+      const text = btoa(String.fromCharCode(...new Uint8Array(digest)));
+      const [url = ''] = key.url.slice(folder.length).split('?');
+      found.push({ url, integrity: `sha256-${text}` });
+    }
+  }
+  return found;
+}
+
+/** Registers the worker in `folder`; gives what became of it. */
+async function install(folder: string): Promise<string> {
+  const address = `${folder}sw.js`;
+  const registration = await navigator.serviceWorker.register(address, { updateViaCache: 'none' });
+  const worker = registration.installing ?? registration.active;
+  if (!worker) return 'redundant';
+  await new Promise<void>((resolve) => {
+    const look = () => worker.state !== 'installing' && resolve();
+    worker.addEventListener('statechange', look);
+    look();
+  });
+  return worker.state;
+}
+
+async function untilInstalled(): Promise<void> {
+  const { installing } = await navigator.serviceWorker.ready;
+  await new Promise<void>((resolve) => {
+    const look = () => installing?.state !== 'installing' && resolve();
+    installing?.addEventListener('statechange', look);
+    look();
+  });
+}
+
+/** Looks for a newer worker; gives what became of it. */
+async function update(): Promise<string> {
+  const registration = await navigator.serviceWorker.ready;
+  const outcome = new Promise<string>((resolve) => {
+    const onFound = () => {
+      const worker = registration.installing;
+      if (!worker) return resolve('redundant');
+      const look = () => worker.state !== 'installing' && resolve(worker.state);
+      worker.addEventListener('statechange', look);
+      look();
+    };
+    registration.addEventListener('updatefound', onFound, { once: true });
+  });
+  await registration.update().catch(() => undefined);
+  return registration.waiting ? 'installed' : outcome;
+}
+
+async function fetchFile(address: string): Promise<void> {
+  await fetch(address).then(
+    (response) => response.arrayBuffer(),
+    () => undefined,
+  );
+}
