@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
 import type { Comparison } from '../../../../src/state/choose/choose-model';
 import type { SweepJob } from '../../../../src/worker/engine-work';
-import { answerAll, answerOne, openChoose, settle } from './open-choose';
+import { answerAll, answerOne, giveUp, openChoose, settle } from './open-choose';
 
 /** A whole comparison by so many workers, who are done in an order that a seed shuffles. */
 async function compared(workers: number, seed: number): Promise<Comparison> {
@@ -154,10 +154,10 @@ describe('comparing all ways', () => {
     expect(pick).toMatchObject({ asked: { scene: { kit: { bedSlope } } } });
   });
 
-  it('says so where a worker breaks down, and goes well the next time', async () => {
+  it('says so where workers break down, and goes well the next time', async () => {
     const { model, hired } = await openChoose({ workers: 2 });
     model.compare();
-    hired[1]?.fail('error');
+    giveUp(hired, 1);
     await answerAll(hired);
     expect(model.comparison.value).toMatchObject({ state: 'failed' });
     expect(model.comparison.value.problem).toMatch(/try again/);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { answerAll, openChoose, settle } from './open-choose';
+import { answerAll, giveUp, openChoose, settle } from './open-choose';
 
 async function compared() {
   const opened = await openChoose();
@@ -71,7 +71,7 @@ describe('choosing a way', () => {
   it('says so where it could not be played out', async () => {
     const { model, hired } = await compared();
     model.choose(model.comparison.value.ways[0] ?? null);
-    hired[0]?.fail('error');
+    giveUp(hired, 0);
     await settle();
     expect(model.problem.value).toMatch(/choose it again/);
     expect(model.chosen.value).not.toBeNull();

@@ -96,6 +96,14 @@ export async function settle(): Promise<void> {
   await new Promise((resolve) => setTimeout(resolve, 0));
 }
 
+/** Has a worker break down, and each that takes over, until its job is given up. */
+export function giveUp(hired: readonly FakeWorker[], first: number): void {
+  const TRIES = 3;
+  for (let [tries, worker] = [0, hired[first]]; tries < TRIES; tries++, worker = hired.at(-1)) {
+    worker?.fail('error');
+  }
+}
+
 /** How many of its jobs each worker has answered. */
 const answered = new WeakMap<FakeWorker, number>();
 
