@@ -70,7 +70,7 @@ describe('by taps alone', () => {
     await tapButton(app.page, 'Put a zone in the middle');
     await tapTimes('Move zone up', 10);
     await tapTimes('Larger', 2);
-    await expect.poll(status).toBe('Zone: 4.2 diamonds up, 2.0 from the left, 70 cm across.');
+    await expect.poll(status).toBe('Zone: 4.2 diamonds up, 2.0 from the left, 0.70 m across.');
   });
 });
 

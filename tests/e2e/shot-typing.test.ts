@@ -26,7 +26,7 @@ it('says what is wrong with a bad number and keeps the last answer, greyed', asy
   expect(await opacityOf('.shooter-diagram svg')).toBeLessThan(0.6);
   expect(await page.locator('.field-problem').textContent()).toContain('figures');
 
-  await field.fill('1.15');
+  await field.fill('0.70');
   await settle(page);
   expect(await page.locator('.is-stale').count()).toBe(0);
   expect(await readAnswer(page)).toEqual(before);
@@ -82,8 +82,8 @@ it('tells the whole answer as a status once it stands still', async () => {
       /^Aim: .* From the ghost: \d+ mm left\. It goes about \d+ in \d+; aim ±\d+ mm: cue not/,
     );
   const before = await status.textContent();
-  await openTile(page, 'speed');
-  await tapButton(page, 'Firmer');
+  await openTile(page, 'cut');
+  await tapButton(page, 'Thinner');
   expect(await status.textContent()).toBe(before);
   await expect.poll(() => status.textContent()).not.toBe(before);
 });

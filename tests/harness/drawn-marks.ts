@@ -25,13 +25,16 @@ const SURFACES = '.table-rail, .board-bed, .trial-bed, .chance-cell rect';
 /** Where along a line it is looked at. */
 const SHARES = [0.1, 0.3, 0.5, 0.7, 0.9];
 
+/** Marks that lie where chance puts them, at times on one another: a heap shows as one. */
+const HEAPS = '.fan-spread';
+
 /** What is out of force, and greyed. */
 const GREYED = '.is-stale, .is-old';
 
 /** Everything that is drawn on the page and in force. */
 export async function drawnMarks(page: Page): Promise<DrawnMark[]> {
   return page.evaluate(
-    ({ surfaces, greyed, shares }) => {
+    ({ surfaces, heaps, greyed, shares }) => {
       type Mark = SVGGeometryElement | SVGTextContentElement;
       const upFrom = function* (element: Element) {
         for (let at: Element | null = element; at; at = at.parentElement)
@@ -70,7 +73,9 @@ export async function drawnMarks(page: Page): Promise<DrawnMark[]> {
           mark.isPointInFill(at.matrixTransform(matrix.inverse()))
         );
       };
-      const told = (mark: Mark, earlier: readonly Mark[]) => {
+      const told = (mark: Mark, drawnBefore: readonly Mark[]) => {
+        const heap = mark.closest(heaps);
+        const earlier = drawnBefore.filter((one) => !heap?.contains(one));
         const behind = (at: DOMPoint) =>
           earlier.filter((one) => covers(one, at)).map((one) => paintsOf(one).fill);
         return {
@@ -93,6 +98,6 @@ export async function drawnMarks(page: Page): Promise<DrawnMark[]> {
           );
         });
     },
-    { surfaces: SURFACES, greyed: GREYED, shares: SHARES },
+    { surfaces: SURFACES, heaps: HEAPS, greyed: GREYED, shares: SHARES },
   );
 }

@@ -30,7 +30,8 @@ export function createNotedKnowledge(note: NotedText, build: string): NotedKnowl
     keep({ question, before, now }) {
       const text = JSON.stringify({ before, now });
       const isRead = question.attempts.length > 0;
-      note.set(isRead ? `${stampOf(question, text)}\n${text}` : null);
+      if (isRead) note.set(`${stampOf(question, text)}\n${text}`);
+      else if (note.get() !== null) note.set(null);
     },
   };
 }
