@@ -84,12 +84,13 @@ export function createStoredApp({ files, scope, caches, fetch }: StoredAppPorts)
     try {
       const sent = await fetch(addressOf(file), { cache });
       if (sent.status !== 200) return { outcome: { kind: 'incomplete' } };
+      const copy = sent.clone();
       const body = await sent.arrayBuffer();
       if (!hasItsType(file, sent) || (await integrityOf(body)) !== file.integrity) {
         return { outcome: { kind: 'altered', file: file.url } };
       }
-      // A copy, for a page may not be answered with what a host redirected.
-      const response = new Response(body, sent);
+      // A page may not be answered with what a host redirected.
+      const response = sent.redirected ? new Response(body, sent) : copy;
       await (await caches.open(name)).put(keyOf(file), response.clone());
       return { outcome: { kind: 'whole' }, response };
     } catch {

@@ -22,10 +22,6 @@ beforeAll(async () => {
 });
 afterAll(() => rm(next, { recursive: true, force: true }));
 
-/** Firefox tells of a worker's script that a document was still fetching as it was left. */
-const OF_A_DOCUMENT_LEFT =
-  /Failed to load .*engine-worker.*A ServiceWorker intercepted the request/;
-
 describe.each(ENGINES)('in %s', (engine) => {
   let app: EngineApp;
   let page: EnginePage;
@@ -44,8 +40,6 @@ describe.each(ENGINES)('in %s', (engine) => {
     await untilDeskKept(page, { shot: { speedMps: 2.6 } });
     return readFigures(page);
   };
-  const problemsButThat = async () =>
-    (await page.problems()).filter((problem) => !OF_A_DOCUMENT_LEFT.test(problem));
   const version = () => page.evaluate(() => document.documentElement.dataset.version ?? 'this');
   const mark = () =>
     page.evaluate(() => {
@@ -73,7 +67,7 @@ describe.each(ENGINES)('in %s', (engine) => {
     expect(await isMarked()).toBe(true);
     expect(await seen(page, { css: 'button', name: 'Update now' })).toBe(false);
     await eventually(() => readFigures(page)).toEqual(before);
-    expect(await problemsButThat()).toEqual([]);
+    expect(await page.problems()).toEqual([]);
   });
 
   it('everything then works with the server gone: a reload, and any place by its address', async () => {
@@ -91,7 +85,7 @@ describe.each(ENGINES)('in %s', (engine) => {
       await app.goTo(hash);
       await waitFor(page, { css: shown });
     }
-    expect(await problemsButThat()).toEqual([]);
+    expect(await page.problems()).toEqual([]);
 
     // In a document that stays nothing at all goes wrong.
     await page.open('about:blank');

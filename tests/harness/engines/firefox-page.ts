@@ -26,6 +26,12 @@ export async function openFirefox(): Promise<EnginePage> {
   return firefoxPage(browser, page, downloads);
 }
 
+/**
+ * Firefox tells of a worker's script that a document was still fetching as it was left, at times
+ * without its name. Of a document that stays, the answer would not come.
+ */
+const OF_A_DOCUMENT_LEFT = /Failed to load .*A ServiceWorker intercepted the request/;
+
 function firefoxPage(browser: Browser, page: Page, downloads: string): EnginePage {
   const problems = watch(page);
   const open = async (url: string) => {
@@ -54,7 +60,7 @@ function firefoxPage(browser: Browser, page: Page, downloads: string): EnginePag
       await chooser.accept([path]);
     },
     screenshot: async () => Buffer.from(await page.screenshot()),
-    problems: async () => problems,
+    problems: async () => problems.filter((problem) => !OF_A_DOCUMENT_LEFT.test(problem)),
     close: async () => {
       await browser.close();
       await rm(downloads, { recursive: true, force: true });
