@@ -1,4 +1,4 @@
-import { type Asked, type StoreNews, storeChannel } from './store-news';
+import { type Asked, type Role, type StoreNews, storeChannel } from './store-news';
 import { createStoredApp, type ShippedFile, type StoreOutcome } from './stored-app';
 
 declare const self: ServiceWorkerGlobalScope & {
@@ -23,6 +23,12 @@ async function installWhole(): Promise<void> {
   if (kind !== 'whole') throw new Error(`The app is ${kind}.`);
 }
 
+/** A worker that was let go, and came back to a page, takes that page in as a new one does. */
+async function lookAgain(as: Role): Promise<void> {
+  if (as === 'active') await self.clients.claim().catch(() => undefined);
+  await fill(as);
+}
+
 /** An update waits for the player's word, and for the files that it may have lost meanwhile. */
 async function takeOver(): Promise<void> {
   if ((await app.fill()).kind === 'whole') await self.skipWaiting();
@@ -37,7 +43,7 @@ self.addEventListener('activate', (event) => {
 self.addEventListener('message', (event) => {
   const asked = event.data as Asked | null;
   if (asked?.type === 'SKIP_WAITING') event.waitUntil(takeOver());
-  if (asked?.type === 'FILL') event.waitUntil(fill(asked.as));
+  if (asked?.type === 'FILL') event.waitUntil(lookAgain(asked.as));
 });
 
 self.addEventListener('fetch', (event) => {

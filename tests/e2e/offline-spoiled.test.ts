@@ -51,7 +51,7 @@ describe('a network that answers with its login page for any one file', () => {
   it('during an update, leaves what was stored as it was', async () => {
     expect(await spoilUpdates(visitor(app.page), app.server, { older, newer })).toEqual([]);
     await openWhole(visitor(app.page), app.server, older);
-    await updateButton(app.page).click();
+    await Promise.all([app.page.waitForEvent('load'), updateButton(app.page).click()]);
     await openWhole(visitor(app.page), app.server, newer);
   });
 });

@@ -1,7 +1,7 @@
 import { rm } from 'node:fs/promises';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { deriveAllNew } from '../harness/derive-version';
-import { tapButton } from '../harness/engines/engine-thumb';
+import { eventually, tapButton } from '../harness/engines/engine-thumb';
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
 import { openWhole, spoilInstalls, spoilRevisits, spoilUpdates } from '../harness/spoiled-store';
 
@@ -30,7 +30,12 @@ it(
     await openWhole(page, server, older);
     expect(await spoilUpdates(page, server, { older, newer })).toEqual([]);
     await openWhole(page, server, older);
+    await page.evaluate(() => {
+      document.documentElement.dataset.marked = 'yes';
+    });
     await tapButton(page, 'Update now');
+    const isMarked = () => page.evaluate(() => document.documentElement.dataset.marked === 'yes');
+    await eventually(() => isMarked().catch(() => true)).toBe(false);
     await openWhole(page, server, newer);
   },
   TIMEOUT_MS,
