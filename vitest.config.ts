@@ -1,6 +1,7 @@
 import { preact } from '@preact/preset-vite';
 import { defineConfig } from 'vitest/config';
 import { bundledTests } from './tests/harness/bundled-tests.ts';
+import { PATIENCE_MS } from './tests/harness/patience.ts';
 
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
@@ -16,10 +17,9 @@ function browserProject(mode: string, name: string, files: object) {
       maxWorkers: 3,
       // The tests of a worker share its browser; what they open in it shares nothing.
       isolate: false,
-      // They may keep each other waiting.
-      expect: { poll: { timeout: 5000 } },
-      testTimeout: 120_000,
-      hookTimeout: 120_000,
+      expect: { poll: { timeout: PATIENCE_MS } },
+      testTimeout: 5 * PATIENCE_MS,
+      hookTimeout: 5 * PATIENCE_MS,
       sequence: { groupOrder: 1 },
       ...files,
     },
@@ -49,7 +49,7 @@ export default defineConfig(({ mode }) => ({
           // Each cleans up after itself; loading everything anew for each took half the time.
           isolate: false,
           // Some run a command, which on a busy machine takes its time.
-          testTimeout: 30_000,
+          testTimeout: PATIENCE_MS,
           sequence: { groupOrder: 0 },
         },
       },
@@ -61,7 +61,7 @@ export default defineConfig(({ mode }) => ({
           environment: 'happy-dom',
           maxWorkers: 2,
           isolate: false,
-          testTimeout: 30_000,
+          testTimeout: PATIENCE_MS,
           sequence: { groupOrder: 0 },
         },
       },
@@ -73,7 +73,7 @@ export default defineConfig(({ mode }) => ({
           environment: 'node',
           maxWorkers: 2,
           sequence: { groupOrder: 0 },
-          testTimeout: 60_000,
+          testTimeout: PATIENCE_MS,
         },
       },
       browserProject(mode, 'e2e', { include: ['tests/e2e/**/*.test.ts'] }),

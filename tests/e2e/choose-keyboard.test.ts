@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { type OpenApp, openApp } from '../harness/open-app';
+import { PATIENCE_MS } from '../harness/patience';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -50,7 +51,7 @@ it('compares, looks at a way, and comes back to its row', async () => {
   await enter(/^Compare all ways$/);
   await page.locator('.way-row').first().waitFor();
   await page.waitForFunction(() => document.querySelector('progress') === null, null, {
-    timeout: 100_000,
+    timeout: PATIENCE_MS,
   });
   const row = (await page.locator('.way-row').first().textContent()) ?? '';
   await page.locator('.way-row').first().focus();

@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { deriveVersion } from '../harness/derive-version';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
+import { PATIENCE_MS } from '../harness/patience';
 import { lookForUpdate, untilNoWorkerComes, updateButton } from '../harness/update-at-hand';
 
 let next: string;
@@ -122,7 +123,7 @@ const versionOf = async (page: Page) =>
   (await page.evaluate(() => document.documentElement.dataset.version)) ?? 'this';
 
 const untilVersion = (page: Page, version: 'next') =>
-  expect.poll(() => versionOf(page).catch(() => 'loading'), { timeout: 20_000 }).toBe(version);
+  expect.poll(() => versionOf(page).catch(() => 'loading'), { timeout: PATIENCE_MS }).toBe(version);
 
 const keepSomething = (page: Page) =>
   page.evaluate(

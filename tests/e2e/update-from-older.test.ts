@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { OLDER_SCHEMAS, unpackOlderVersion } from '../harness/older-version';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
+import { PATIENCE_MS } from '../harness/patience';
 import { putRawRows, type RawDatabase, readRawDatabase } from '../harness/raw-database';
 import { tapButton } from '../harness/thumb';
 import {
@@ -55,7 +56,7 @@ describe.each(OLDER_SCHEMAS)('a phone with version %d of the database', (schema)
     await typeAndUpdate(app.page, '0.87');
     for (const tab of tabs) {
       await expect
-        .poll(() => versionOf(tab).catch(() => olderScript), { timeout: 20_000 })
+        .poll(() => versionOf(tab).catch(() => olderScript), { timeout: PATIENCE_MS })
         .not.toBe(olderScript);
       await untilRendered(tab);
     }

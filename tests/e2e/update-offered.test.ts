@@ -2,6 +2,7 @@ import { rm } from 'node:fs/promises';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { deriveVersion } from '../harness/derive-version';
 import { type OpenApp, openApp, untilOfflineReady } from '../harness/open-app';
+import { PATIENCE_MS } from '../harness/patience';
 import { openTile } from '../harness/thumb';
 import { countLoads, lookForUpdate, updateButton, versionOf } from '../harness/update-at-hand';
 
@@ -46,7 +47,7 @@ it('that is left alone while the server goes can be taken when the app is opened
   const before = await versionOf(page);
   await updateButton(page).click();
   await expect
-    .poll(() => versionOf(page).catch(() => before), { timeout: 20_000 })
+    .poll(() => versionOf(page).catch(() => before), { timeout: PATIENCE_MS })
     .not.toBe(before);
   await page.locator('.answer-lead').waitFor();
   expect(app.guard.problems).toEqual([]);

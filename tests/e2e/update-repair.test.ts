@@ -5,6 +5,7 @@ import { buildAnew } from '../harness/build-anew';
 import { deriveVersion } from '../harness/derive-version';
 import { outOfSight } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
+import { PATIENCE_MS } from '../harness/patience';
 import { putRawRows, readRawDatabase } from '../harness/raw-database';
 import { tapButton } from '../harness/thumb';
 import {
@@ -18,7 +19,7 @@ import {
 import { CURVE_ATTEMPT } from '../store/invented-attempts';
 
 /** A browser takes some seconds to ask for a worker's script again. */
-const PATIENT = { timeout: 20_000 };
+const PATIENT = { timeout: PATIENCE_MS };
 
 let app: OpenApp;
 let folders: string[];
@@ -56,6 +57,16 @@ const passRescueDelay = (page: Page) =>
     return appearing?.effect?.getComputedTiming().delay;
   });
 
+/** Notes, beyond the load that follows, that the page says it is at work: it may for a moment only. */
+const noteFetching = (page: Page) =>
+  page.evaluate(() => {
+    const all = { subtree: true, childList: true, characterData: true };
+    new MutationObserver(() => {
+      if (document.body.textContent?.includes('Fetching…'))
+        sessionStorage.setItem('fetching', 'seen');
+    }).observe(document.body, all);
+  });
+
 const keepsReading = async (page: Page) =>
   expect((await readRawDatabase(page)).stores.attempts).toEqual([CURVE_ATTEMPT]);
 
@@ -86,13 +97,13 @@ describe('a stored app with a file ruined', () => {
       /^✓ The app is fresh \(\d+\.\d+\.\d+, .+\); all you keep is here\.$/,
     );
     expect(await told.count()).toBe(0);
-    const isAtWork = page.getByText('Fetching…').waitFor();
+    await noteFetching(page);
     await page.getByRole('button', { name: 'Repair the app' }).click();
-    await isAtWork;
     for (const tab of [page, second]) {
       await expect.poll(() => isRuined(tab).catch(() => true), PATIENT).toBe(false);
     }
     await told.waitFor();
+    expect(await page.evaluate(() => sessionStorage.getItem('fetching'))).toBe('seen');
     expect(await outOfSight(page, ['.about-text [role="status"]'])).toEqual([]);
     await untilOfflineReady(page);
     await untilNoWorkerComes(page);

@@ -3,6 +3,7 @@ import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
 import { eventually, seen, tap, tapButton, textOf, waitFor } from '../harness/engines/engine-thumb';
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+import { PATIENCE_MS } from '../harness/patience';
 
 describe.each(ENGINES)('choosing in %s', (engine) => {
   let app: EngineApp;
@@ -27,10 +28,10 @@ describe.each(ENGINES)('choosing in %s', (engine) => {
     await tapButton(page, 'Ways');
     await tapButton(page, /^Compare/);
     await expect
-      .poll(() => seen(page, { css: '.way-row' }), { timeout: 100_000, interval: 200 })
+      .poll(() => seen(page, { css: '.way-row' }), { timeout: PATIENCE_MS, interval: 200 })
       .toBe(true);
     await expect
-      .poll(() => seen(page, { css: '.compare progress' }), { timeout: 100_000, interval: 200 })
+      .poll(() => seen(page, { css: '.compare progress' }), { timeout: PATIENCE_MS, interval: 200 })
       .toBe(false);
     const chances = await page.evaluate(() =>
       [...document.querySelectorAll('.way-chance')].map(({ textContent }) => textContent),

@@ -7,7 +7,7 @@ export function campaignSize(sample: number, whole: number): number {
 }
 
 /** Time for a campaign, ms: the whole ones may take an hour. */
-export const CAMPAIGN_TIMEOUT_MS = WHOLE ? 3_600_000 : 120_000;
+export const CAMPAIGN_TIMEOUT_MS = WHOLE ? 3_600_000 : 600_000;
 
 /** Prints a figure of a whole campaign; a sample's would say little. */
 export function tell(line: string): void {

@@ -5,6 +5,7 @@ import {
   chromium,
 } from 'playwright-core';
 import { getChromium, getHeadlessShell } from './get-chromium';
+import { PATIENCE_MS } from './patience';
 
 /** Without these a Chromium calls home, or will not start as root or in a small container. */
 const ARGS = [
@@ -57,9 +58,11 @@ export async function launchWithProfile(
   profileFolder: string,
   options: BrowserContextOptions = PHONE,
 ): Promise<BrowserContext> {
-  return chromium.launchPersistentContext(profileFolder, {
+  const context = await chromium.launchPersistentContext(profileFolder, {
     ...options,
     executablePath: await getChromium(),
     args: ARGS,
   });
+  context.setDefaultTimeout(PATIENCE_MS);
+  return context;
 }

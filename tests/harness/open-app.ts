@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { type ContextGuard, guardContext } from './guard-context';
 import { PHONE, sharedBrowser } from './launch-browser';
+import { PATIENCE_MS } from './patience';
 import { type StaticServer, startStaticServer } from './static-server';
 
 export interface OpenAppOptions {
@@ -29,6 +30,7 @@ export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
   const server = await startStaticServer({ folder, basePath });
   const browser = await sharedBrowser();
   const context = await browser.newContext({ ...PHONE, ...over });
+  context.setDefaultTimeout(PATIENCE_MS);
   const guard = guardContext(context, server.origin);
   const page = await context.newPage();
   await page.goto(server.url + hash);

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, vi } from 'vitest';
 import type { ShippedFile } from '../../src/service-worker/stored-app';
 import { listedFiles } from './derive-version';
+import { PATIENCE_MS } from './patience';
 import type { Disturbance, StaticServer } from './static-server';
 
 /** What a hall's network answers for anything, until somebody has logged in. */
@@ -144,7 +145,7 @@ function spoil(server: StaticServer, url?: string, how?: Disturbance): void {
   server.disturb((path) => (path === url ? how : { cache: 'no-store' }));
 }
 
-const PATIENCE = { timeout: 60_000, interval: 50 };
+const PATIENCE = { timeout: PATIENCE_MS, interval: 50 };
 
 const storedFiles = (page: Visitor, server: StaticServer) => page.evaluate(readStored, server.url);
 

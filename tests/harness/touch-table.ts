@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { vi } from 'vitest';
+import { PATIENCE_MS } from './patience';
 
 /** A place on the table: how far from the break end and from the left, as shares of the bed. */
 export interface BedShare {
@@ -9,7 +10,7 @@ export interface BedShare {
 
 /** Where that is on an upright table, CSS pixels: the cloth's edges are those of the noses. */
 export async function pointOnTable(page: Page, { up, across }: BedShare) {
-  const { left, right, near, far } = await vi.waitFor(() => bedOnScreen(page), 5000);
+  const { left, right, near, far } = await vi.waitFor(() => bedOnScreen(page), PATIENCE_MS);
   return { x: left + across * (right - left), y: near + up * (far - near) };
 }
 
@@ -45,6 +46,6 @@ export async function tapTable(page: Page, place: BedShare): Promise<void> {
 /** Compares all ways, and waits until they are. */
 export async function untilCompared(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Compare/ }).tap();
-  await page.locator('.way-row').first().waitFor({ timeout: 100_000 });
-  await page.locator('.compare progress').waitFor({ state: 'detached', timeout: 100_000 });
+  await page.locator('.way-row').first().waitFor({ timeout: PATIENCE_MS });
+  await page.locator('.compare progress').waitFor({ state: 'detached', timeout: PATIENCE_MS });
 }

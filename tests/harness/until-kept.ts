@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { PATIENCE_MS } from './patience';
 import { readRawDatabase } from './raw-database';
 
-const PATIENT = { timeout: 30_000 };
+const PATIENT = { timeout: PATIENCE_MS };
 
 /** Waits until a store of the app's database holds a row with these fields, in any browser. */
 export async function untilKept(

@@ -1,6 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { untilRendered } from './open-app';
+import { PATIENCE_MS } from './patience';
 import { settle } from './read-shot';
 
 /** What a newer version is taken with. */
@@ -26,7 +27,7 @@ export async function untilNoWorkerComes(page: Pick<Page, 'evaluate'>): Promise<
       const { installing, waiting, active } = registration;
       return installing === null && waiting === null && active === controller;
     });
-  await expect.poll(() => isOver().catch(() => false), { timeout: 30_000 }).toBe(true);
+  await expect.poll(() => isOver().catch(() => false), { timeout: PATIENCE_MS }).toBe(true);
   await settle(page);
 }
 

@@ -1,9 +1,10 @@
 import { expect, vi } from 'vitest';
+import { PATIENCE_MS } from '../patience';
 import type { EnginePage } from './engine-page';
 import { type Found, type Target, whereIs } from './where-is';
 
 /** How long the page may take to come to what a test waits for. */
-const PATIENCE = { timeout: 15_000, interval: 30 };
+const PATIENCE = { timeout: PATIENCE_MS, interval: 30 };
 
 /** Reads again and again until what is read is as expected; works outside a test, too. */
 export function eventually<T>(read: () => T | Promise<T>) {

@@ -1,10 +1,8 @@
 import type { Page } from 'playwright-core';
+import { PATIENCE_MS } from '../patience';
 import { type EnginePage, PHONE_SIZE } from './engine-page';
 import { openSession, type WebDriver } from './web-driver';
 import { startWebKit, type WebKitProcess } from './webkit-process';
-
-/** How long an element that is not there yet is waited for. */
-const PATIENCE_MS = 15_000;
 
 /** A WebKit of its own, empty of any data, as narrow as its window gets: 447 px. */
 export async function openWebKit(): Promise<EnginePage> {

@@ -8,7 +8,7 @@ import { bundled } from '../../../src/headless/bundled/bundle.mjs';
 
 const run = promisify(execFile);
 /** A build needs some seconds on a busy machine. */
-const TIMEOUT_MS = 120_000;
+const TIMEOUT_MS = 300_000;
 
 /** A project of two files. */
 let project = '';

@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { expect, it } from 'vitest';
 import { answerFit } from '../../../src/headless/fit-answer';
 
-const START_TIMEOUT_MS = 60_000;
+const START_TIMEOUT_MS = 300_000;
 
 it(
   'answers line by line in order, broken ones too',

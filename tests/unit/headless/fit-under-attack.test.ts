@@ -5,7 +5,7 @@ import { answerFit } from '../../../src/headless/fit-answer';
 import { REFUSAL_REASONS } from '../../harness/refusal-reasons';
 
 const LINES = 160;
-const TIMEOUT_MS = 120_000;
+const TIMEOUT_MS = 300_000;
 
 /** What may be null in an answer: a name of the asker's, and what would leave nothing to read. */
 const MAY_BE_NULL = ['id', 'expected', 'residual', 'next'];

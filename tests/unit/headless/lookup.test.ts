@@ -26,7 +26,7 @@ function lookup(
   });
 }
 
-const START_TIMEOUT_MS = 60_000;
+const START_TIMEOUT_MS = 300_000;
 
 function requests(count: number): string[] {
   const random = seededRandom(2000);
