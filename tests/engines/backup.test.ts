@@ -34,9 +34,10 @@ describe.each(ENGINES)('a backup in %s', (engine) => {
     return path;
   }
 
-  /** All databases of the site are gone, as after the phone cleared it. */
-  const wipe = () =>
-    page.evaluate(async () => {
+  /** All databases of the site are gone, as after the phone cleared it while the app was shut. */
+  const wipe = async () => {
+    await page.open(new URL('favicon.svg', app.server.url).href);
+    await page.evaluate(async () => {
       for (const { name = '' } of await indexedDB.databases()) {
         await new Promise<void>((resolve, reject) => {
           const deleting = indexedDB.deleteDatabase(name);
@@ -45,6 +46,7 @@ describe.each(ENGINES)('a backup in %s', (engine) => {
         });
       }
     });
+  };
 
   it('is saved to a file, and brings everything back after all was cleared', async () => {
     const worked = await readFigures(page);
