@@ -79,6 +79,9 @@ export default defineConfig(({ mode }) => ({
       browserProject(mode, 'e2e', { include: ['tests/e2e/**/*.test.ts'] }),
       browserProject(mode, 'engines', {
         include: ['tests/engines/**/*.test.ts'],
+        // These engines start whole browsers, each with several processes.
+        maxWorkers: 2,
+        sequence: { groupOrder: 2 },
         globalSetup: ['tests/harness/engines-setup.ts'],
         // The first of them wait until the engines have been fetched.
         hookTimeout: 600_000,

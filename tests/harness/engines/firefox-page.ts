@@ -7,6 +7,8 @@ import { enginesFetched } from '../engines-fetched';
 import { type EnginePage, PHONE_SIZE } from './engine-page';
 import { findFirefox } from './get-engines';
 
+const LONG_MS = 600_000;
+
 /** A Firefox of its own, empty of any data, at a phone's size and with touch. */
 export async function openFirefox(): Promise<EnginePage> {
   await enginesFetched();
@@ -17,6 +19,9 @@ export async function openFirefox(): Promise<EnginePage> {
     headless: true,
     extraPrefsFirefox: {
       'dom.w3c_touch_events.enabled': 1,
+      // A busy machine may take long between a finger's touch and its leaving: it is a tap all the same.
+      'apz.max_tap_time': LONG_MS,
+      'ui.click_hold_context_menus.delay': LONG_MS,
       'browser.download.folderList': 2,
       'browser.download.dir': downloads,
     },
