@@ -56,11 +56,16 @@ async function untilMissed(page: Page, count: number): Promise<void> {
   }
 }
 
+/** Asks for another room for error. */
+async function playItFirm(page: Page): Promise<void> {
+  await tapButton(page, /^Speed/);
+  await tapButton(page, 'firm');
+}
+
 it('works the room for error out though a worker died in silence over it', async () => {
   const { page } = app;
   await lose(page, 1);
-  await tapButton(page, /^Speed/);
-  await tapButton(page, 'firm');
+  await playItFirm(page);
   await untilMissed(page, 1);
   await untilAssessed(page);
   expect(await page.evaluate(() => window.lost)).toBe(1);
@@ -69,8 +74,7 @@ it('works the room for error out though a worker died in silence over it', async
 it('says where the third worker died too, and works it out when told to', async () => {
   const { page } = app;
   await lose(page, 3);
-  await tapButton(page, /^Speed/);
-  await tapButton(page, 'firm');
+  await playItFirm(page);
   await untilMissed(page, 3);
   await page.locator('.why-button', { hasText: 'not worked out' }).waitFor();
   await tapButton(page, 'Close');
