@@ -15,7 +15,8 @@ export const lookForUpdate = (page: Page) =>
   });
 
 /**
- * Waits until no worker is coming or going any more: what could load the page anew has done so.
+ * Waits until no worker is coming or going any more: what could load the page anew has done so,
+ * and the page so loaded has told of it (a script can be asked before `DOMContentLoaded`).
  * Works where there is none left, too.
  */
 export async function untilNoWorkerComes(page: Pick<Page, 'evaluate'>): Promise<void> {
@@ -23,6 +24,7 @@ export async function untilNoWorkerComes(page: Pick<Page, 'evaluate'>): Promise<
     page.evaluate(async () => {
       const registration = await navigator.serviceWorker.getRegistration();
       const { controller } = navigator.serviceWorker;
+      if (document.readyState !== 'complete') return false;
       if (registration === undefined) return controller === null;
       const { installing, waiting, active } = registration;
       return installing === null && waiting === null && active === controller;
