@@ -3,6 +3,7 @@ import { holdClock } from '../harness/held-clock';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readTiles, settle } from '../harness/read-shot';
 import { tap, tapButton } from '../harness/thumb';
+import { createFinger } from '../harness/touch';
 import { pointOnTable, tapTable, untilCompared } from '../harness/touch-table';
 
 let app: OpenApp;
@@ -56,20 +57,14 @@ it('drags a ball that shows above the finger, and takes that back', async () => 
   const { page } = app;
   await layTwoBalls();
   const before = await places();
-  const from = await pointOnTable(page, { up: 0.7, across: 0.7 });
-  const cdp = await page.context().newCDPSession(page);
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) =>
-    cdp.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: type === 'touchEnd' ? [] : [{ x, y }],
-    });
-  await send('touchStart', from.x, from.y);
-  for (let step = 1; step <= 8; step++)
-    await send('touchMove', from.x - 8 * step, from.y + 4 * step);
-  await settle(page);
+  const finger = await createFinger(page);
+  const held = page.locator('.board-ball').last();
+  const middle = await pointOnTable(page, { up: 0.7, across: 0.7 });
+  await finger.down(held);
+  await finger.move(-64, 32);
   const ball = await page.locator('.board-ball.is-selected .ball-body').boundingBox();
-  expect((ball?.y ?? 0) + (ball?.height ?? 0)).toBeLessThan(from.y + 32 - 20);
-  await send('touchEnd');
+  expect((ball?.y ?? 0) + (ball?.height ?? 0)).toBeLessThan(middle.y + 32 - 20);
+  await finger.up();
   expect(await places()).not.toEqual(before);
   await tapButton(page, 'Undo');
   await expect.poll(places).toEqual(before);
@@ -141,8 +136,9 @@ it('tells everything by lines and words where colours are forced', async () => {
 });
 
 it('fetches the place without a network once it is ready offline', async () => {
+  await app.close();
+  app = await openApp({ isStored: true });
   const { page } = app;
-  await page.goto(`${app.server.url}#shot`);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
   await app.context.setOffline(true);

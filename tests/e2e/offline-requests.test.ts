@@ -6,7 +6,7 @@ import { watchPolicy } from '../harness/watch-policy';
 
 let app: OpenApp;
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ isStored: true });
 });
 afterEach(() => app.close());
 

@@ -27,7 +27,12 @@ describe.each(OLDER_SCHEMAS)('a phone with version %d of the database', (schema)
 
   beforeEach(async () => {
     older = await unpackOlderVersion(schema);
-    app = await openApp({ folder: older, basePath: '/some/where/', hash: '#kit/cues' });
+    app = await openApp({
+      isStored: true,
+      folder: older,
+      basePath: '/some/where/',
+      hash: '#kit/cues',
+    });
     await untilOfflineReady(app.page);
     await copyCue(app.page, 'My old cue');
     if (schema > 1) await putRawRows(app.page, 'attempts', [CURVE_ATTEMPT, LATER_ATTEMPT]);

@@ -13,7 +13,7 @@ beforeAll(async () => {
 });
 afterAll(() => rm(next, { recursive: true, force: true }));
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ isStored: true });
   await untilOfflineReady(app.page);
 });
 afterEach(() => app.close());

@@ -25,7 +25,7 @@ let app: OpenApp;
 let folders: string[];
 beforeEach(async () => {
   folders = [];
-  app = await openApp({ basePath: '/some/where/', hash: '#kit/about' });
+  app = await openApp({ isStored: true, basePath: '/some/where/', hash: '#kit/about' });
   await untilOfflineReady(app.page);
   await putRawRows(app.page, 'attempts', [CURVE_ATTEMPT]);
 });

@@ -105,7 +105,7 @@ function expectAtMost(done: Work, most: Work, times = 1): void {
 }
 
 async function openDistance(): Promise<void> {
-  app = await openApp();
+  app = await openApp({ isStored: true });
   await untilAssessed(app.page);
   await openTile(app.page, 'distance');
 }
@@ -121,7 +121,7 @@ it('solves and draws once a move of a slider, asks no worker, and saves now and 
 });
 
 it('works out no more than the shot a move of the ball to be played, and saves it once let go', async () => {
-  app = await openApp({ hash: '#choose' });
+  app = await openApp({ isStored: true, hash: '#choose' });
   const middle = await pointOnTable(app.page, { up: 0.45, across: 0.5 });
   const at = (move: number) => ({
     x: middle.x + 60 * Math.sin(move / 12),
@@ -154,7 +154,7 @@ it('solves and draws once a step of a held button, and asks the worker once it i
 });
 
 it('starts, stored and without a server, with one answer and one look at the room', async () => {
-  app = await openApp();
+  app = await openApp({ isStored: true });
   const { page, server } = app;
   await untilAssessed(page);
   await untilOfflineReady(page);

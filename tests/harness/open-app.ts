@@ -13,6 +13,11 @@ export interface OpenAppOptions {
   readonly hash?: string;
   /** Laid over {@link PHONE}. */
   readonly context?: BrowserContextOptions;
+  /**
+   * Whether the browser has service workers and stores the app, which costs as much as opening it
+   * does. Left out, it is as one whose owner forbids them.
+   */
+  readonly isStored?: boolean;
 }
 
 export interface OpenApp {
@@ -26,12 +31,13 @@ export interface OpenApp {
 
 /** Serves the built app on a free port and opens it in a fresh phone, empty of any data. */
 export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
-  const { folder = 'dist', basePath = '/', hash = '', context: over = {} } = options;
+  const { folder = 'dist', basePath = '/', hash = '', context: over = {}, isStored } = options;
   const server = await startStaticServer({ folder, basePath });
   const browser = await sharedBrowser();
   const context = await browser.newContext({ ...PHONE, ...over });
   context.setDefaultTimeout(PATIENCE_MS);
   const guard = guardContext(context, server.origin);
+  if (!isStored) await context.addInitScript(withoutServiceWorkers);
   const page = await context.newPage();
   await page.goto(server.url + hash);
   await untilRendered(page);
@@ -46,6 +52,10 @@ export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
       await server.stop();
     },
   };
+}
+
+function withoutServiceWorkers(): void {
+  Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
 }
 
 /** Waits until the app has put something to read on the page. */

@@ -102,12 +102,16 @@ export async function spoilUpdates(
 ): Promise<string[]> {
   const [files, newer] = [await listedFiles(older), await listedFiles(folder)];
   await openLab(page, server);
-  server.deploy(folder);
   const faults: string[] = [];
+  let spoiled: [url?: string, how?: Disturbance] = [];
   for (const [url, how] of spoilings(newer)) {
-    // A browser looks for updates on its own account too: what that one stored is done with first.
-    spoil(server, url, how);
+    // A browser looks for updates on its own account too. What it fetches between one spoiling and the
+    // next would have each file whole once: so it finds no newer worker meanwhile, and is done first.
+    hide(server, 'sw.js', ...spoiled);
+    server.deploy(folder);
     await page.evaluate(untilInstalled);
+    spoil(server, url, how);
+    spoiled = [url, how];
     await page.evaluate(keepOnly, keysOf(files, server));
     const state = await page.evaluate(update);
     if (state !== 'redundant') faults.push(`${url}: a newer worker is ${state}`);
@@ -143,6 +147,14 @@ export async function openWhole(
  */
 function spoil(server: StaticServer, url?: string, how?: Disturbance): void {
   server.disturb((path) => (path === url ? how : { cache: 'no-store' }));
+}
+
+/** Spoils that file, and lets another not be reached at all. */
+function hide(server: StaticServer, hidden: string, url?: string, how?: Disturbance): void {
+  server.disturb((path) => {
+    if (path === hidden) return 'cut';
+    return path === url ? how : { cache: 'no-store' };
+  });
 }
 
 const PATIENCE = { timeout: PATIENCE_MS, interval: 50 };

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { vi } from 'vitest';
 import { PATIENCE_MS } from './patience';
+import { settle } from './read-shot';
 
 /** A place on the table: how far from the break end and from the left, as shares of the bed. */
 export interface BedShare {
@@ -8,8 +9,12 @@ export interface BedShare {
   readonly across: number;
 }
 
-/** Where that is on an upright table, CSS pixels: the cloth's edges are those of the noses. */
+/**
+ * Where that is on an upright table, CSS pixels: the cloth's edges are those of the noses. Another mode
+ * has other tools beside the table, which then is drawn anew as large as there is room.
+ */
 export async function pointOnTable(page: Page, { up, across }: BedShare) {
+  await settle(page);
   const { left, right, near, far } = await vi.waitFor(() => bedOnScreen(page), PATIENCE_MS);
   return { x: left + across * (right - left), y: near + up * (far - near) };
 }

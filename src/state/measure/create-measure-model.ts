@@ -2,6 +2,7 @@ import { computed, effect } from '@preact/signals';
 import type { Attempt } from '../../store/attempt';
 import { freshId } from '../../store/fresh-id';
 import type { StorePort } from '../../store/store-port';
+import { createAudience } from '../audience';
 import { crowded } from '../crowded';
 import type { DeskModel } from '../desk-model';
 import type { KitModel } from '../kit-model';
@@ -17,7 +18,7 @@ import { createKeptAttempts } from './kept-attempts';
 import { choiceOf, kitInPlay, shelvesNow } from './kit-in-play';
 import { isOfKit, knownOfKit, toldBy } from './known-of-kit';
 import type { MeasureModel } from './measure-model';
-import { presentQuestion } from './measure-question';
+import { isUnread, type MeasureQuestion, presentQuestion } from './measure-question';
 import type { NotedKnowledge } from './noted-knowledge';
 import { indexShelves, playedAttempt } from './parts-played';
 import { createReportAtRest } from './report-at-rest';
@@ -56,8 +57,18 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
     const recent = desk.recentShots.peek();
     return recent.length > 0 ? recent : [desk.shot.peek()];
   };
-  const reported = createReportAtRest({ question, workOut: fit, later, aims });
   const recalled = noted.recall(question.peek());
+  const audience = createAudience();
+  const isTold = (told: MeasureQuestion | null) =>
+    told === question.value || (isUnread(question.value) && (told === null || isUnread(told)));
+  const reported = createReportAtRest({
+    question,
+    workOut: fit,
+    later,
+    aims,
+    // What was noted of these very readings spares a start the work, and so does having none.
+    isWanted: (worked) => audience.isThere.value || !isTold(worked ?? recalled?.question ?? null),
+  });
   const told = computed(() => {
     const worked = reported.worked.value;
     return worked ? toldBy(worked) : recalled;
@@ -66,7 +77,8 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
   const isFresh = computed(() => reported.worked.value?.question === question.value);
   const foresight = createForesight({ question, isFresh, workOut: fit, foresee });
   const stopNoting = effect(() => {
-    if (told.value !== null && told.value !== recalled) noted.keep(told.value);
+    if (isUnread(question.value)) noted.forget();
+    else if (told.value !== null && told.value !== recalled) noted.keep(told.value);
   });
   const index = computed(() => indexShelves(shelves.value));
   const attempts = computed(() => attemptsOfKit(kept.all.value, inPlay.value, index.value));
@@ -79,19 +91,15 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
   return {
     attempts,
     unfinished: computed(() => newestUnfinished(kept.all.value)),
-    report: computed(() => reported.worked.value?.report ?? null),
-    isFresh,
+    report: audience.shown(() => reported.worked.value?.report ?? null),
+    isFresh: audience.shown(() => isFresh.value),
     foreseen: foresight.foreseen,
     foresee: foresight.foresee,
     before: steady(computed(() => known.value.before)),
     knowledge: steady(computed(() => known.value.now)),
-    isSettled: computed(() => {
-      const asked = [question.value, told.value?.question];
-      const isAnyRead = asked.some((one) => one && one.attempts.length > 0);
-      return !isAnyRead || asked[0] === asked[1] || reported.isDone.value;
-    }),
+    isSettled: computed(() => isTold(told.value?.question ?? null) || reported.isDone.value),
     measured: computed(() => measuredShelves(known.value.before, known.value.now)),
-    offers: computed(() => {
+    offers: audience.shown(() => {
       const worked = reported.worked.value;
       const report = worked && isOfKit(worked.question, inPlay.value) ? worked.report : null;
       return trialOffers(trialBedOf(inPlay.value.records), report, attempts.value);

@@ -56,6 +56,11 @@ function questionOf(
   return { inPlay, shelves, attempts, profile, key, kitKey: kitKeyOf(inPlay) };
 }
 
+/** Whether there are no readings to tell anything. */
+export function isUnread({ attempts }: MeasureQuestion): boolean {
+  return attempts.length === 0;
+}
+
 /** Whether an attempt tells anything: it is finished, read and not struck out. */
 function counts(attempt: Attempt): boolean {
   const { isStruckOut, readings } = attempt;

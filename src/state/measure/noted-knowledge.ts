@@ -5,12 +5,14 @@ import type { MeasureQuestion } from './measure-question';
 
 /**
  * What readings told of the kit when that was last worked out, noted so that the next visit need not
- * wait for it. It stands for no reading: it is worked out anew all the same.
+ * wait for it. It stands for no reading: whoever looks at the report has it worked out anew.
  */
 export interface NotedKnowledge {
   /** Null where nothing is noted that is the answer to this very question, by this very build. */
   recall(question: MeasureQuestion): Told | null;
   keep(told: Told): void;
+  /** There are no readings, so nothing is told. */
+  forget(): void;
 }
 
 /** @param build a name that another build of the app has not: its engine may tell something else */
@@ -29,9 +31,10 @@ export function createNotedKnowledge(note: NotedText, build: string): NotedKnowl
     },
     keep({ question, before, now }) {
       const text = JSON.stringify({ before, now });
-      const isRead = question.attempts.length > 0;
-      if (isRead) note.set(`${stampOf(question, text)}\n${text}`);
-      else if (note.get() !== null) note.set(null);
+      note.set(`${stampOf(question, text)}\n${text}`);
+    },
+    forget() {
+      if (note.get() !== null) note.set(null);
     },
   };
 }

@@ -13,6 +13,8 @@ export interface ReportPorts {
   readonly later: (work: () => void) => () => void;
   /** Shots as the player plays them, asked for when the work begins. */
   readonly aims: () => readonly Shot[];
+  /** Whether a report of the present question is needed beside that of the one last worked out. */
+  readonly isWanted: (worked: MeasureQuestion | null) => boolean;
 }
 
 /** The report of the last question that was worked out. */
@@ -30,8 +32,12 @@ const NO_WORKERS =
   'This browser cannot work beside the page: readings are kept, but not what they tell.';
 const NOT_WORKED_OUT = 'What the readings tell could not be worked out just now.';
 
-/** Works out the report a moment after the last change; the answer to an older question is unused. */
-export function createReportAtRest({ question, workOut, later, aims }: ReportPorts): ReportAtRest {
+/**
+ * Works out the report that is wanted, a moment after the last change; the answer to an older question
+ * is unused.
+ */
+export function createReportAtRest(ports: ReportPorts): ReportAtRest {
+  const { question, workOut, later, aims, isWanted } = ports;
   const worked = signal<WorkedReport | null>(null);
   const problem = signal<string | null>(workOut === null ? NO_WORKERS : null);
   if (workOut === null) return { worked, isDone: signal(true), problem, dispose() {} };
@@ -39,9 +45,9 @@ export function createReportAtRest({ question, workOut, later, aims }: ReportPor
   const workOnce = remembering(workOut);
 
   const work = async (asked: MeasureQuestion) => {
-    const isWanted = () => question.peek() === asked;
+    const isPresent = () => question.peek() === asked;
     const settle = (done: WorkedReport | null, told: string | null) => {
-      if (!isWanted()) return;
+      if (!isPresent()) return;
       batch(() => {
         worked.value = done;
         problem.value = told;
@@ -49,7 +55,7 @@ export function createReportAtRest({ question, workOut, later, aims }: ReportPor
       });
     };
     const whileWanted: WorkOut = (job) =>
-      isWanted() ? workOnce(job) : Promise.reject(new Error('Something newer was asked.'));
+      isPresent() ? workOnce(job) : Promise.reject(new Error('Something newer was asked.'));
     try {
       const done = await workReport(asked, aims(), whileWanted);
       settle(done, null);
@@ -62,7 +68,8 @@ export function createReportAtRest({ question, workOut, later, aims }: ReportPor
   const stop = effect(() => {
     const asked = question.value;
     callOff();
-    callOff = later(() => void work(asked));
+    const isAsked = isWanted(worked.value?.question ?? null) && tried.peek() !== asked;
+    if (isAsked) callOff = later(() => void work(asked));
   });
   return {
     worked,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type FitReport, fitReport } from '../../../../src/engine/fit/fit-report';
 import { UNMEASURED } from '../../../../src/engine/room/kit-spread';
 import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
-import { CURVE, inventedReport, LINE, openMeasure } from './open-measure';
+import { CURVE, inventedReport, LINE, lookAt, openMeasure } from './open-measure';
 
 const CUE = 'demo-cue-house';
 
@@ -132,6 +132,7 @@ describe('the report', () => {
         return inventedReport(job);
       },
     });
+    await lookAt(measure);
     await rest();
     expect(measure.problem.value).toMatch(/could not be worked out/);
     expect(measure.isFresh.value).toBe(false);

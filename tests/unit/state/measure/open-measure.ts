@@ -4,6 +4,7 @@ import { KIT_QUANTITIES } from '../../../../src/engine/room/kit-spread';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createKitModel } from '../../../../src/state/kit-model';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
+import type { MeasureModel } from '../../../../src/state/measure/measure-model';
 import { createNotedKnowledge } from '../../../../src/state/measure/noted-knowledge';
 import type { Foresee } from '../../../../src/state/measure/work-report';
 import { createMemoryStore } from '../../../../src/store/memory-store';
@@ -64,6 +65,12 @@ export interface OpenMeasureOptions {
   /** What the last visit noted of what the readings tell. */
   readonly note?: { text: string | null };
   readonly build?: string;
+}
+
+/** Puts what the readings tell on a screen: it is worked out for whoever looks. */
+export async function lookAt({ report }: Pick<MeasureModel, 'report'>): Promise<void> {
+  report.subscribe(() => undefined);
+  await Promise.resolve();
 }
 
 /** The measuring over a memory store, with rests and the time of day as the test decides. */

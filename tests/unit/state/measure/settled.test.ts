@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { FitJob, FitReport } from '../../../../src/engine/fit/fit-report';
-import { inventedReport, LINE, openMeasure } from './open-measure';
+import { inventedReport, LINE, lookAt, openMeasure } from './open-measure';
 
 /** A visit that took a line down, and what the next one finds. */
 async function visited() {
@@ -62,12 +62,15 @@ describe('what is known of the kit', () => {
 });
 
 describe('the next visit', () => {
-  it('knows at once what the readings told, and works it out all the same', async () => {
+  it('knows at once what the readings told, and works it out for whoever looks', async () => {
     const { note, kept, told } = await visited();
     const { measure, rest, jobs } = await openMeasure({ note, kept });
     expect(measure.isSettled.value).toBe(true);
     expect(measure.knowledge.value).toEqual(told);
     const atOnce = measure.knowledge.value;
+    await rest();
+    expect(jobs).toHaveLength(0);
+    await lookAt(measure);
     await rest();
     expect(jobs).toHaveLength(1);
     expect(measure.isFresh.value).toBe(true);
@@ -83,6 +86,7 @@ describe('the next visit', () => {
       return { ...report, knowledge: { ...report.knowledge, kit } };
     };
     const { measure, rest } = await openMeasure({ note, kept, fit: stiffer });
+    await lookAt(measure);
     await rest();
     expect(measure.knowledge.value.kit.massRatio).toBe(9);
   });

@@ -33,7 +33,7 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
     desk,
     fit: async (job) => fitReport(job),
     foresee: async (job) => foresee(job),
-    noted: { recall: () => null, keep: () => {} },
+    noted: { recall: () => null, keep: () => {}, forget: () => {} },
     later: (work) => {
       const timer = setTimeout(work);
       return () => clearTimeout(timer);
