@@ -1,4 +1,4 @@
-import type { BallName, NamedBall } from '../engine/position/position';
+import type { BallName, NamedBall } from '../engine/lie/position';
 import type { Point } from './canvas';
 import type { Segment } from './overhead-view';
 import type { BallSize } from './table-balls';

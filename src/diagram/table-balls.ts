@@ -1,4 +1,4 @@
-import type { BallName, NamedBall } from '../engine/position/position';
+import type { BallName, NamedBall } from '../engine/lie/position';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { Point } from './canvas';
 import type { TableMap } from './table-map';

@@ -1,5 +1,5 @@
-import type { ChanceMap } from '../engine/options/chance-map';
-import type { Option } from '../engine/options/solve-option';
+import type { ChanceMap } from '../engine/plan/chance-map';
+import type { Option } from '../engine/plan/solve-option';
 
 /** One stroke's place on the map: the best of its side and speed, or null where nothing goes. */
 export interface ChanceCell {

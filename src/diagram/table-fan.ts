@@ -1,5 +1,5 @@
-import { newPlace, type Phase, placeAt } from '../engine/model/phase';
-import type { FanPlay, RestSpread } from '../engine/options/ranked-way';
+import { newPlace, type Phase, placeAt } from '../engine/motion/phase';
+import type { FanPlay, RestSpread } from '../engine/plan/ranked-way';
 import type { Outcome } from '../engine/table/table-play';
 import type { Canvas, Circle, Label, Point } from './canvas';
 import type { BedSpot } from './table-diamonds';

@@ -1,4 +1,5 @@
-import type { NamedBall, PositionShot } from '../engine/position/position';
+import type { PositionShot } from '../engine/goal/position-shot';
+import type { NamedBall } from '../engine/lie/position';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { TableShape } from '../engine/table/table-shape';
 import type { Point } from './canvas';

@@ -1,4 +1,4 @@
-import type { Range } from '../engine/model/range';
+import type { Range } from '../engine/numerics/range';
 import type { WindowEnd } from '../engine/room/windows';
 
 /**

@@ -1,8 +1,8 @@
-import { playAim } from '../engine/aim/play-aim';
-import type { AimAnswer, Heading } from '../engine/aim/shot';
-import { solveAim } from '../engine/aim/solve-aim';
+import { playAim } from '../engine/direct/play-aim';
+import type { AimAnswer, Heading } from '../engine/direct/shot';
+import { solveAim } from '../engine/direct/solve-aim';
 import { answerFields } from './answer-fields';
-import { isRefusal, refused } from './door-refusal';
+import { isRefusal, refused, worded } from './door-refusal';
 import type { Fields } from './json-fields';
 import { LOOKUP_NAMES, parseRequest } from './parse-request';
 import { roomOf } from './room-of';
@@ -19,7 +19,7 @@ function answerOf(fields: Fields): object {
   const request = parseRequest(fields);
   const { shot, kit, aimRad } = request;
   const result = aimRad === undefined ? solveAim(shot, kit) : playAim(shot, kit, aimRad);
-  if (!result.ok) return refused(result);
+  if (!result.ok) return refused(worded(result));
   const room = roomOf(request, result);
   return isRefusal(room) ? refused(room) : { ...told(result), ...room };
 }

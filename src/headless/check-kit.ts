@@ -1,6 +1,6 @@
-import { checkQuery } from '../engine/aim/check-query';
-import type { Refusal, Shot } from '../engine/aim/shot';
-import type { Kit } from '../engine/model/kit';
+import { checkQuery } from '../engine/direct/check-query';
+import type { Refusal, Shot } from '../engine/direct/shot';
+import type { Kit } from '../engine/kit/kit';
 
 /** A shot that any kit takes, for whatever is wrong with the kit alone. */
 const ANY_SHOT: Shot = {

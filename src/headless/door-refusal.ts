@@ -1,9 +1,19 @@
-import type { Refusal } from '../engine/aim/shot';
-import type { Range } from '../engine/model/range';
+import type { Refusal } from '../engine/direct/shot';
+import type { Range } from '../engine/numerics/range';
+import { refusalWords, type Wording } from '../words/refusal-words';
 
-/** A refusal whose field goes by its name in the request, dotted where it is nested. */
-export interface DoorRefusal extends Omit<Refusal, 'field'> {
+/** A refusal in words, whose field goes by its name in the request, dotted where it is nested. */
+export interface DoorRefusal extends Wording {
+  readonly ok: false;
+  readonly reason: string;
   readonly field?: string;
+}
+
+/** A refusal of the engine in words. */
+export function worded(refusal: Refusal): DoorRefusal {
+  const { ok, reason, field } = refusal;
+  const told = { ok, reason, ...refusalWords(refusal) };
+  return field === undefined ? told : { ...told, field };
 }
 
 /** The request's own names for what the engine counts in radians. */

@@ -1,7 +1,7 @@
-import type { Shot } from '../engine/aim/shot';
-import { solveAim } from '../engine/aim/solve-aim';
-import type { Kit } from '../engine/model/kit';
-import { type DoorRefusal, notTaken, refusedAt } from './door-refusal';
+import type { Shot } from '../engine/direct/shot';
+import { solveAim } from '../engine/direct/solve-aim';
+import type { Kit } from '../engine/kit/kit';
+import { type DoorRefusal, notTaken, refusedAt, worded } from './door-refusal';
 import { isFields } from './json-fields';
 import { shotFrom } from './parse-request';
 
@@ -26,7 +26,7 @@ export function parseAims(given: unknown, kit: Kit): readonly Shot[] | DoorRefus
     if (!isFields(one)) return notTaken(at, 'an object');
     const shot = shotFrom(one);
     const result = solveAim(shot, kit);
-    if (!result.ok) return refusedAt(at, result);
+    if (!result.ok) return refusedAt(at, worded(result));
     aims.push(shot);
   }
   return aims;

@@ -4,7 +4,7 @@ import {
   type TrialName,
   type TrialShot,
 } from '../engine/fit/trial-shot';
-import type { Range } from '../engine/model/range';
+import type { Range } from '../engine/numerics/range';
 
 /** The figures of a trial's shot as they go through the door: metres and degrees, right +. */
 export interface Figures {

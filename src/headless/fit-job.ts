@@ -1,7 +1,7 @@
 import type { FitJob } from '../engine/fit/fit-report';
 import { shotsToDo } from '../engine/fit/shots-to-do';
 import type { TrialShot } from '../engine/fit/trial-shot';
-import { isWithin } from '../engine/model/range';
+import { isWithin } from '../engine/numerics/range';
 import { type DoorRefusal, isRefusal, notTaken, span } from './door-refusal';
 import { parseAims } from './fit-aims';
 import { FIGURE_RANGES } from './fit-figures';

@@ -1,9 +1,9 @@
 import type { StrokeScatter } from '../engine/fit/fit-question';
-import type { Kit } from '../engine/model/kit';
-import { isWithin } from '../engine/model/range';
-import type { KitSpread } from '../engine/room/kit-spread';
+import type { Kit } from '../engine/kit/kit';
+import type { KitSpread } from '../engine/kit/kit-spread';
+import { isWithin } from '../engine/numerics/range';
 import { checkKit } from './check-kit';
-import { type DoorRefusal, isRefusal, notTaken, refusedAt, span } from './door-refusal';
+import { type DoorRefusal, isRefusal, notTaken, refusedAt, span, worded } from './door-refusal';
 import { type Fields, isFields } from './json-fields';
 import { kitFrom } from './parse-request';
 import { parseKitSd, parseStroke } from './parse-room';
@@ -22,7 +22,7 @@ export function parsePrior(given: unknown): PlainPrior | DoorRefusal {
   if (given !== undefined && !isFields(given)) return notTaken('prior', 'an object');
   const kit = kitFrom(given?.kit);
   const problem = checkKit(kit);
-  if (problem !== null) return refusedAt('prior', problem);
+  if (problem !== null) return refusedAt('prior', worded(problem));
   if (!isWithin(MASS_RATIO, kit.massRatio)) {
     return notTaken('prior.kit', `of a cue whose massRatio is ${span(MASS_RATIO)}`);
   }

@@ -3,7 +3,7 @@ import type { Unknown } from '../engine/fit/fit-layout';
 import type { FitQuantity, Part } from '../engine/fit/fit-question';
 import { USUAL_SPEEDS } from '../engine/fit/shots-to-do';
 import { SPEED_WORDS, type SpeedWord } from '../engine/fit/trial-shot';
-import type { Kit } from '../engine/model/kit';
+import type { Kit } from '../engine/kit/kit';
 
 /** A quantity, and whose it is: a cue's, a cloth's, some balls', a table's or the player's. */
 export interface ToldQuantity {

@@ -8,7 +8,7 @@ import {
   type TrialShot,
 } from '../engine/fit/trial-shot';
 import { TRIALS } from '../engine/fit/trials';
-import { isWithin } from '../engine/model/range';
+import { isWithin } from '../engine/numerics/range';
 import { type DoorRefusal, isRefusal, notTaken, span } from './door-refusal';
 import { parseParts } from './fit-parts';
 import { parseTrialShot, type ShotSetting } from './fit-shot';

@@ -1,4 +1,4 @@
-import { refusal } from '../engine/aim/refusal';
+import { refusal } from '../engine/direct/refusal';
 import { USUAL_SPEEDS } from '../engine/fit/shots-to-do';
 import {
   SPEED_WORDS,
@@ -6,9 +6,9 @@ import {
   type TrialName,
   type TrialShot,
 } from '../engine/fit/trial-shot';
-import { isBeyondMiscue } from '../engine/model/miscue-limit';
-import { isWithin, type Range } from '../engine/model/range';
-import { type DoorRefusal, isRefusal, notTaken, span } from './door-refusal';
+import { isWithin, type Range } from '../engine/numerics/range';
+import { isBeyondMiscue } from '../engine/stroke/miscue-limit';
+import { type DoorRefusal, isRefusal, notTaken, span, worded } from './door-refusal';
 import { FIGURE_NAMES, FIGURE_RANGES, type FigureName, type Figures, shotOf } from './fit-figures';
 import { type UsualShot, usualShot } from './fit-usual';
 import { type Fields, orElse } from './json-fields';
@@ -57,7 +57,7 @@ export function parseTrialShot(
   const figures = parseFigures(told, trial, usual.figures);
   if (isRefusal(figures)) return figures;
   if (isBeyondMiscue(figures.side, figures.height)) {
-    return { ...refusal('beyond-miscue-limit'), field: 'side' };
+    return worded(refusal('beyond-miscue-limit', 'side'));
   }
   return shotOf(trial, figures, speed.speedWord);
 }

@@ -5,7 +5,8 @@ import type { Lesson } from '../engine/fit/next-shot';
 import type { ReadingReport, ShotReport } from '../engine/fit/shot-report';
 import type { Readings, TrialName, TrialShot } from '../engine/fit/trial-shot';
 import { TRIALS } from '../engine/fit/trials';
-import { KIT_QUANTITIES } from '../engine/room/kit-spread';
+import type { Kit } from '../engine/kit/kit';
+import { KIT_QUANTITIES } from '../engine/kit/kit-spread';
 import { figuresOf } from './fit-figures';
 import type { AskedFit } from './fit-job';
 import { quantityName, toldEstimate, toldQuantity } from './fit-quantity';
@@ -18,7 +19,7 @@ export function toldReport(report: FitReport, { job, ids, isNextAsked }: AskedFi
   return {
     ok: true,
     estimates: report.estimates.map((estimate) => toldEstimate(estimate, job.prior.kit)),
-    kit: report.knowledge.kit,
+    kit: asLookupTakesIt(report.knowledge.kit),
     correlations: toldCorrelations(report.knowledge),
     readings: shots.flatMap((shot, index) => toldShot(shot, ids[index])),
     flags: {
@@ -97,4 +98,9 @@ function toldShotToDo(shot: TrialShot) {
 function readOf(trial: TrialName, expected: Readings): Readings {
   const names = TRIALS[trial].readings.map(({ name }) => [name, expected[name]]);
   return Object.fromEntries(names);
+}
+
+/** All of a kit that readings tell of, and what else a lookup hangs on: no cushion. */
+function asLookupTakesIt({ cushion: _, ...kit }: Kit): Omit<Kit, 'cushion'> {
+  return kit;
 }

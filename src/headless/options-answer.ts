@@ -1,11 +1,12 @@
-import { slopeSeenAlong } from '../engine/model/bed-slope';
-import { gridFrom } from '../engine/options/grid-from';
-import { placesOf } from '../engine/options/option-grid';
-import { orderWays, rankWays } from '../engine/options/rank-ways';
-import type { RankedWay } from '../engine/options/ranked-way';
-import { sweepOpen } from '../engine/options/sweep-open';
-import type { NoShot, PositionShot } from '../engine/position/position';
-import { shotFrom } from '../engine/position/shot-from-position';
+import type { NoShot, PositionShot } from '../engine/goal/position-shot';
+import { shotFrom } from '../engine/goal/shot-from-position';
+import { slopeSeenAlong } from '../engine/kit/bed-slope';
+import { gridFrom } from '../engine/plan/grid-from';
+import { placesOf } from '../engine/plan/option-grid';
+import { orderWays, rankWays } from '../engine/plan/rank-ways';
+import type { RankedWay } from '../engine/plan/ranked-way';
+import { sweepOpen } from '../engine/plan/sweep-open';
+import { noShotWords } from '../words/refusal-words';
 import { answerFields } from './answer-fields';
 import { isRefusal } from './door-refusal';
 import type { Fields } from './json-fields';
@@ -30,17 +31,8 @@ function answerOf(fields: Fields): object {
   return shot.ok ? compared(request, shot) : toldNoShot(shot);
 }
 
-const REMEDIES: { readonly [R in NoShot['reason']]: string } = {
-  'no-cue-ball': 'Give a ball named "cue".',
-  'no-such-ball': 'Play a ball that is on the table.',
-  overlap: 'Lay the balls at least a ball’s width apart.',
-  'off-bed': 'Lay every ball on the bed, clear of cushions and holes.',
-  'too-thin': 'Choose another ball or pocket, or lay the cue ball elsewhere.',
-  'pocket-closed': 'Choose another pocket.',
-};
-
 function toldNoShot(none: NoShot): object {
-  return { ...none, remedy: REMEDIES[none.reason] };
+  return { ok: false, reason: none.reason, ...noShotWords(none) };
 }
 
 const NO_DIRECT_WAY =

@@ -1,7 +1,7 @@
-import { isWithin } from '../engine/model/range';
-import type { RestZone } from '../engine/options/table-scene';
-import type { Intent } from '../engine/position/position';
-import type { KitSpread } from '../engine/room/kit-spread';
+import type { Intent } from '../engine/goal/goal';
+import type { RestZone } from '../engine/goal/table-scene';
+import type { KitSpread } from '../engine/kit/kit-spread';
+import { isWithin } from '../engine/numerics/range';
 import type { StrokeProfile } from '../engine/room/stroke-profile';
 import type { TableShape } from '../engine/table/table-shape';
 import { type DoorRefusal, isRefusal, notTaken } from './door-refusal';

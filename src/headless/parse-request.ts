@@ -1,5 +1,5 @@
-import type { Shot } from '../engine/aim/shot';
-import { DEFAULT_KIT, type Kit } from '../engine/model/kit';
+import type { Shot } from '../engine/direct/shot';
+import { DEFAULT_KIT, type Kit } from '../engine/kit/kit';
 import { type Fields, fieldIn, isFields, numberOf, overlaid } from './json-fields';
 import type { KnownNames } from './unknown-names';
 

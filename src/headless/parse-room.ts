@@ -1,10 +1,9 @@
-import { outOfRange } from '../engine/aim/refusal';
-import type { Refusal } from '../engine/aim/shot';
-import type { Kit } from '../engine/model/kit';
-import { checkTarget } from '../engine/room/check-target';
-import { type KitSpread, UNMEASURED } from '../engine/room/kit-spread';
+import { checkTarget } from '../engine/goal/check-target';
+import type { Target } from '../engine/goal/target';
+import type { Kit } from '../engine/kit/kit';
+import { type KitSpread, UNMEASURED } from '../engine/kit/kit-spread';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
-import type { Target } from '../engine/room/target';
+import { type DoorRefusal, notTaken, worded } from './door-refusal';
 import { type Fields, fieldIn, fieldsOf, numberOf } from './json-fields';
 
 /** What a request may want beside the aim. */
@@ -14,17 +13,17 @@ export type Want = (typeof WANTS)[number];
 const RAD = Math.PI / 180;
 
 /** The wants of a request, or why they cannot be read. */
-export function parseWants(fields: Fields): readonly Want[] | Refusal {
+export function parseWants(fields: Fields): readonly Want[] | DoorRefusal {
   const { want } = fields;
   if (want === undefined) return [];
   const known = (value: unknown): value is Want => WANTS.some((name) => name === value);
   if (Array.isArray(want) && want.every(known)) return want;
   const words = `a list of ${WANTS.join(', ')}`;
-  return outOfRange('want', `want must be ${words}.`, `Give ${words}, or leave it out.`);
+  return notTaken('want', words, `Give ${words}, or leave it out.`);
 }
 
 /** The target of a request, or why it cannot be had. */
-export function parseTarget(fields: Fields, kit: Kit): Target | Refusal {
+export function parseTarget(fields: Fields, kit: Kit): Target | DoorRefusal {
   const given = fieldsOf(fields.target);
   const target: Target =
     given.halfAngleDeg === undefined
@@ -34,11 +33,12 @@ export function parseTarget(fields: Fields, kit: Kit): Target | Refusal {
           mouthM: numberOf(given.mouthM),
         }
       : { kind: 'angle', halfAngleRad: numberOf(given.halfAngleDeg) * RAD };
-  return checkTarget(target, kit.ballRadiusM) ?? target;
+  const problem = checkTarget(target, kit.ballRadiusM);
+  return problem === null ? target : worded(problem);
 }
 
 /** The player of a request: the invented club player where it says nothing. */
-export function parseStroke(fields: Fields): StrokeProfile | Refusal {
+export function parseStroke(fields: Fields): StrokeProfile | DoorRefusal {
   const usual = INVENTED_PROFILES.club;
   const or = (key: string, usually: number, scale = 1) => {
     const field = fieldIn(fields.stroke, key);
@@ -54,9 +54,9 @@ export function parseStroke(fields: Fields): StrokeProfile | Refusal {
   const { together, ...spreads } = profile;
   const fine = Object.values(spreads).every((spread) => spread >= 0 && spread <= 1);
   if (fine && profile.directionRad > 0 && together >= 0 && together <= 1) return profile;
-  return outOfRange(
+  return told(
     'stroke',
-    'stroke must give spreads from 0 up, a direction above 0, and together from 0 to 1.',
+    'give spreads from 0 up, a direction above 0, and together from 0 to 1',
     'Give directionDeg, speedShare, tipM, elevationDeg and together within those, or leave it out.',
   );
 }
@@ -65,7 +65,7 @@ export function parseStroke(fields: Fields): StrokeProfile | Refusal {
  * Standard deviations of a request's kit, each in its quantity's own unit, as shares of the values;
  * `ballFriction` is a share already. What is left out is as little known as an unmeasured kit's.
  */
-export function parseKitSd(fields: Fields, kit: Kit): KitSpread | Refusal {
+export function parseKitSd(fields: Fields, kit: Kit): KitSpread | DoorRefusal {
   const given = (key: string) => fieldIn(fields.kitSd, key);
   const slope = (key: string) => fieldIn(given('bedSlope'), key);
   const { ballFriction, bedSlopeAlong, bedSlopeRight, ...plain } = UNMEASURED;
@@ -82,9 +82,13 @@ export function parseKitSd(fields: Fields, kit: Kit): KitSpread | Refusal {
     bedSlopeRight: or(slope('rightM_per_M'), bedSlopeRight),
   };
   if (Object.values(spread).every((sd) => sd >= 0 && sd <= 2)) return spread;
-  return outOfRange(
+  return told(
     'kitSd',
-    'kitSd must give standard deviations from 0 to twice the value.',
+    'give standard deviations from 0 to twice the value',
     'Give each in its quantity’s own unit, or leave it out.',
   );
+}
+
+function told(field: string, duty: string, remedy: string): DoorRefusal {
+  return { ok: false, reason: 'out-of-range', message: `${field} must ${duty}.`, remedy, field };
 }

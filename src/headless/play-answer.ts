@@ -1,12 +1,13 @@
-import { INPUT_RANGES } from '../engine/aim/input-ranges';
-import type { Kit } from '../engine/model/kit';
-import { endState } from '../engine/model/phase';
-import { isWithin } from '../engine/model/range';
-import type { Stroke } from '../engine/model/strike';
-import { ballNamed, without } from '../engine/position/balls-of';
-import type { NamedBall } from '../engine/position/position';
+import { INPUT_RANGES } from '../engine/direct/input-ranges';
+import type { Kit } from '../engine/kit/kit';
+import { ballNamed, without } from '../engine/lie/balls-of';
+import type { NamedBall } from '../engine/lie/position';
+import { endState } from '../engine/motion/phase';
+import { isWithin } from '../engine/numerics/range';
+import type { Stroke } from '../engine/stroke/stroke';
 import { playTable } from '../engine/table/play-table';
 import type { BallRun, TableEvent, TablePlay, TableRefusal } from '../engine/table/table-play';
+import { tableRefusalWords } from '../words/refusal-words';
 import { answerFields } from './answer-fields';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt } from './door-refusal';
 import { type Fields, isFields, numberOf } from './json-fields';
@@ -69,17 +70,8 @@ function outside(name: 'side' | 'height' | 'elevationRad' | 'speedMps'): DoorRef
   return notTaken('elevationDeg', `a number from ${min / RAD} to ${Math.round(max / RAD)}`);
 }
 
-const REMEDIES: { readonly [R in TableRefusal['reason']]: string } = {
-  'out-of-range': 'Give a value that the engine takes.',
-  'beyond-miscue-limit': 'Strike nearer the centre: side and height together within half a radius.',
-  'never-stops': 'Enter less slope, or more roll friction.',
-  'no-balls': 'Give fewer balls, the cue ball among them.',
-  'off-bed': 'Lay every ball on the bed, clear of cushions and holes.',
-  overlap: 'Lay the balls at least a ball’s width apart.',
-};
-
 function toldRefusal(refusal: TableRefusal): object {
-  return { ...refusal, remedy: REMEDIES[refusal.reason] };
+  return { ok: false, reason: refusal.reason, ...tableRefusalWords(refusal) };
 }
 
 function told(play: TablePlay, balls: readonly NamedBall[], kit: Kit): object {

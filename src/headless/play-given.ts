@@ -1,10 +1,10 @@
-import type { Kit } from '../engine/model/kit';
-import { isWithin } from '../engine/model/range';
-import type { BallName, NamedBall } from '../engine/position/position';
+import type { Kit } from '../engine/kit/kit';
+import type { BallName, NamedBall } from '../engine/lie/position';
+import { isWithin } from '../engine/numerics/range';
 import { TABLE_RANGES, WPA_POCKETS } from '../engine/table/pocket-standard';
 import { type TableShape, tableShape } from '../engine/table/table-shape';
 import { checkKit } from './check-kit';
-import { type DoorRefusal, isRefusal, notTaken, refusedAt, span } from './door-refusal';
+import { type DoorRefusal, isRefusal, notTaken, refusedAt, span, worded } from './door-refusal';
 import { type Fields, isFields } from './json-fields';
 import { kitFrom } from './parse-request';
 
@@ -31,7 +31,8 @@ export function parseGivenTable(fields: Fields): GivenTable | DoorRefusal {
   const balls = parseBalls(fields.balls);
   if ('ok' in balls) return balls;
   const kit = kitFrom(fields.kit);
-  return checkKit(kit) ?? { shape, balls, kit };
+  const problem = checkKit(kit);
+  return problem === null ? { shape, balls, kit } : worded(problem);
 }
 
 function parseShape(given: unknown): TableShape | DoorRefusal {

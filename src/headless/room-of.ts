@@ -1,8 +1,8 @@
-import { layoutOf } from '../engine/aim/layout';
-import type { AimAnswer } from '../engine/aim/shot';
+import { layoutOf } from '../engine/direct/layout';
+import type { AimAnswer } from '../engine/direct/shot';
+import { inputsOf } from '../engine/goal/held-shot';
 import { certaintyOf } from '../engine/room/certainty';
 import { chanceOf } from '../engine/room/chance';
-import { inputsOf } from '../engine/room/held-shot';
 import { type RoomWindow, type RoomWindows, roomWindows } from '../engine/room/windows';
 import { type DoorRefusal, isRefusal } from './door-refusal';
 import type { LookupRequest } from './parse-request';

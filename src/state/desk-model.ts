@@ -1,6 +1,6 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import { INPUT_RANGES } from '../engine/aim/input-ranges';
-import type { Shot } from '../engine/aim/shot';
+import { INPUT_RANGES } from '../engine/direct/input-ranges';
+import type { Shot } from '../engine/direct/shot';
 import type {
   Choice,
   Desk,

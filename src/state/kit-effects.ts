@@ -1,6 +1,6 @@
-import type { Shot, SolveAim } from '../engine/aim/shot';
-import type { Kit } from '../engine/model/kit';
-import { squirtAngle } from '../engine/model/strike';
+import type { Shot, SolveAim } from '../engine/direct/shot';
+import { squirtAngle } from '../engine/impacts/strike';
+import type { Kit } from '../engine/kit/kit';
 import { thrownAngleRad } from './thrown-angle';
 
 /** What a kit does, in angles a player can picture; null where the example shot has no answer. */

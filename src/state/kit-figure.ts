@@ -1,4 +1,4 @@
-import type { Range } from '../engine/model/range';
+import type { Range } from '../engine/numerics/range';
 import type { KitUnits } from '../store/kit-field-units';
 import { type KitField, kitFields } from '../store/kit-fields';
 import { numberAt } from '../store/number-at';

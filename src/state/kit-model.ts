@@ -1,5 +1,5 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { Kit } from '../engine/model/kit';
+import type { Kit } from '../engine/kit/kit';
 import { freshId } from '../store/fresh-id';
 import { kitOf } from '../store/kit-of';
 import { LAST_ON_SHELF } from '../store/last-on-shelf';

@@ -1,4 +1,4 @@
-import type { Shot } from '../engine/aim/shot';
+import type { Shot } from '../engine/direct/shot';
 import { MOST_RECENT_SHOTS } from '../store/parse-desk';
 import { isSame } from './shot-history';
 

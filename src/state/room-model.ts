@@ -1,10 +1,10 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import type { Shot } from '../engine/aim/shot';
-import type { Kit } from '../engine/model/kit';
-import type { KitCorrelation, KitQuantity, KitSpread } from '../engine/room/kit-spread';
+import type { Shot } from '../engine/direct/shot';
+import { allowedRad, type Target } from '../engine/goal/target';
+import type { Kit } from '../engine/kit/kit';
+import type { KitCorrelation, KitQuantity, KitSpread } from '../engine/kit/kit-spread';
 import type { RoomForError } from '../engine/room/room-for-error';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
-import { allowedRad, type Target } from '../engine/room/target';
 import type { DeskModel } from './desk-model';
 import type { Answered } from './shot-answers';
 

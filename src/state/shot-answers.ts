@@ -1,6 +1,6 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import type { AimAnswer, AimResult } from '../engine/aim/shot';
-import type { Kit } from '../engine/model/kit';
+import type { AimAnswer, AimResult } from '../engine/direct/shot';
+import type { Kit } from '../engine/kit/kit';
 import type { LaidShot } from '../store/records';
 import { type Comparison, compareShots } from './shot-comparison';
 import type { PathPoint, ShotPorts } from './shot-ports';

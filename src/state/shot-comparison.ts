@@ -1,4 +1,4 @@
-import type { AimResult, Shot } from '../engine/aim/shot';
+import type { AimResult, Shot } from '../engine/direct/shot';
 
 /** The shot set aside, its answer, and how the present aim differs from it. */
 export interface Comparison {

@@ -1,4 +1,4 @@
-import type { Range } from '../engine/model/range';
+import type { Range } from '../engine/numerics/range';
 import type { LaidShot, Pocket, Preferences } from '../store/records';
 import type { Parsed } from '../units/parsed';
 import type { SpeedScale } from '../units/speed-unit';

@@ -1,6 +1,6 @@
-import { INPUT_RANGES } from '../engine/aim/input-ranges';
-import { MISCUE_LIMIT } from '../engine/model/miscue-limit';
-import type { Range } from '../engine/model/range';
+import { INPUT_RANGES } from '../engine/direct/input-ranges';
+import type { Range } from '../engine/numerics/range';
+import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 import type { LaidShot } from '../store/records';
 import { DEGREES, degreesOf, radOf } from '../units/angle-degrees';
 import { TIP_CONTACT } from '../units/tip-contact';

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import { MISCUE_LIMIT } from '../engine/model/miscue-limit';
+import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 import { checkRange } from '../units/check-range';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';

@@ -1,6 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { PlayAim, Shot, SolveAim } from '../engine/aim/shot';
-import type { Kit } from '../engine/model/kit';
+import type { PlayAim, Shot, SolveAim } from '../engine/direct/shot';
+import type { Kit } from '../engine/kit/kit';
 import type { LaidShot } from '../store/records';
 import type { DeskModel } from './desk-model';
 import type { GoesAsMeant, NearestSpeed } from './speed-remedy';

@@ -1,6 +1,6 @@
-import type { AimAnswer, Shot, SolveAim } from '../engine/aim/shot';
-import type { Kit } from '../engine/model/kit';
-import { MISCUE_LIMIT } from '../engine/model/miscue-limit';
+import type { AimAnswer, Shot, SolveAim } from '../engine/direct/shot';
+import type { Kit } from '../engine/kit/kit';
+import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 
 /** Something to know before playing the shot, most pressing first. */
 export type ShotWarning =

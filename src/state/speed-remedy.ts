@@ -1,6 +1,6 @@
-import type { Shot } from '../engine/aim/shot';
-import type { Kit } from '../engine/model/kit';
-import type { Target } from '../engine/room/target';
+import type { Shot } from '../engine/direct/shot';
+import type { Target } from '../engine/goal/target';
+import type { Kit } from '../engine/kit/kit';
 import { nudge } from '../units/nudge';
 import type { SpeedScale } from '../units/speed-unit';
 

@@ -1,4 +1,4 @@
-import type { AimAnswer } from '../engine/aim/shot';
+import type { AimAnswer } from '../engine/direct/shot';
 
 /**
  * How far the object ball leaves off the line of centres, rad, right +: throw as it is seen. What

@@ -1,4 +1,4 @@
-import { INPUT_RANGES } from '../engine/aim/input-ranges';
+import { INPUT_RANGES } from '../engine/direct/input-ranges';
 import type { LaidShot } from '../store/records';
 import type { Parsed } from '../units/parsed';
 

@@ -1,4 +1,4 @@
-import { DEFAULT_KIT } from '../engine/model/kit';
+import { DEFAULT_KIT } from '../engine/kit/kit';
 import type { ShelfContents } from './store-port';
 
 const INCH_M = 0.0254;

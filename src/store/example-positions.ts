@@ -1,4 +1,4 @@
-import type { BallName } from '../engine/position/position';
+import type { BallName } from '../engine/lie/position';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { SavedPosition, Zone } from './saved-position';
 

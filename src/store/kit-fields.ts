@@ -1,5 +1,5 @@
-import { BALL_FRICTION_RANGES, BED_SLOPE_RANGE } from '../engine/model/kit-ranges';
-import type { Range } from '../engine/model/range';
+import { BALL_FRICTION_RANGES, BED_SLOPE_RANGE } from '../engine/kit/kit-ranges';
+import type { Range } from '../engine/numerics/range';
 import { DEFAULT_PREFERENCES } from './default-desk';
 import * as shown from './kit-field-units';
 import { BALL_RANGES, CLOTH_RANGES, CUE_RANGES, TABLE_RANGES } from './record-ranges';

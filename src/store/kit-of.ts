@@ -1,4 +1,5 @@
-import type { Kit } from '../engine/model/kit';
+import { DEFAULT_CUSHION } from '../engine/kit/cushion';
+import type { Kit } from '../engine/kit/kit';
 import type { BallSet, Cloth, Cue, Table } from './records';
 
 /**
@@ -18,5 +19,6 @@ export function kitOf(cue: Cue, cloth: Cloth, balls: BallSet, table: Table): Kit
     ballFriction: balls.ballFriction,
     cueBallMassRatio: balls.cueBallMassRatio,
     bedSlope: table.bedSlope,
+    cushion: DEFAULT_CUSHION,
   };
 }

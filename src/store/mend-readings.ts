@@ -1,5 +1,5 @@
 import { READING_NAMES, READING_RANGES, type Readings } from '../engine/fit/trial-shot';
-import { isWithin } from '../engine/model/range';
+import { isWithin } from '../engine/numerics/range';
 import type { ButtReading } from './attempt';
 import { isPlainObject, type Mend, mendNumber, mendObject, mendOrNone } from './mend';
 import { BUTT_RANGES } from './record-ranges';

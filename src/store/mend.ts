@@ -1,4 +1,4 @@
-import { isWithin, type Range } from '../engine/model/range';
+import { isWithin, type Range } from '../engine/numerics/range';
 
 /** Told of every field that had to change. */
 export type NoteMend = (field: string, was: unknown, now: unknown) => void;

@@ -1,4 +1,4 @@
-import { isWithin } from '../engine/model/range';
+import { isWithin } from '../engine/numerics/range';
 import type { Attempt, TypedDraft } from './attempt';
 import { isPlainObject, mendList, mendObject, mendUnless } from './mend';
 import { mendButt, mendReadings } from './mend-readings';

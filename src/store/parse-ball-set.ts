@@ -1,6 +1,6 @@
-import type { BallFriction } from '../engine/model/kit';
-import { DEFAULT_KIT } from '../engine/model/kit';
-import { BALL_FRICTION_RANGES } from '../engine/model/kit-ranges';
+import type { BallFriction } from '../engine/kit/kit';
+import { DEFAULT_KIT } from '../engine/kit/kit';
+import { BALL_FRICTION_RANGES } from '../engine/kit/kit-ranges';
 import { type Mend, mendNumber, mendObject } from './mend';
 import { mendNamed } from './parse-named';
 import { BALL_RANGES } from './record-ranges';

@@ -1,4 +1,4 @@
-import { DEFAULT_KIT } from '../engine/model/kit';
+import { DEFAULT_KIT } from '../engine/kit/kit';
 import { type Mend, mendNumber, mendObject } from './mend';
 import { mendNamed } from './parse-named';
 import { CUE_RANGES } from './record-ranges';

@@ -1,4 +1,4 @@
-import { isWithin } from '../engine/model/range';
+import { isWithin } from '../engine/numerics/range';
 import {
   isPlainObject,
   type Mend,

@@ -1,5 +1,5 @@
-import { isWithin } from '../engine/model/range';
-import type { BallName, NamedBall } from '../engine/position/position';
+import type { BallName, NamedBall } from '../engine/lie/position';
+import { isWithin } from '../engine/numerics/range';
 import type { PocketName } from '../engine/table/pocket-shape';
 import {
   isPlainObject,

@@ -1,5 +1,5 @@
-import { INPUT_RANGES } from '../engine/aim/input-ranges';
-import type { Shot } from '../engine/aim/shot';
+import { INPUT_RANGES } from '../engine/direct/input-ranges';
+import type { Shot } from '../engine/direct/shot';
 import { TRIAL_RANGES } from '../engine/fit/trial-shot';
 import { DEFAULT_SHOT } from './default-desk';
 import {

@@ -1,5 +1,5 @@
-import type { BedSlope } from '../engine/model/kit';
-import { BED_SLOPE_RANGE } from '../engine/model/kit-ranges';
+import type { BedSlope } from '../engine/kit/kit';
+import { BED_SLOPE_RANGE } from '../engine/kit/kit-ranges';
 import { type Mend, mendNumber, mendObject } from './mend';
 import { mendNamed } from './parse-named';
 import { TABLE_RANGES } from './record-ranges';

@@ -1,4 +1,4 @@
-import type { Range } from '../engine/model/range';
+import type { Range } from '../engine/numerics/range';
 import type { Pocket } from './records';
 
 /** What a player may enter: a mouth a little wider than any ball, up to a wide-open one. */

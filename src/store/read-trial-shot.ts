@@ -6,7 +6,7 @@ import {
   type TrialSetup,
   type TrialShot,
 } from '../engine/fit/trial-shot';
-import { isWithin, type Range } from '../engine/model/range';
+import { isWithin, type Range } from '../engine/numerics/range';
 import { isPlainObject } from './mend';
 
 type Ranges<Name extends string> = { readonly [N in Name]: Range };

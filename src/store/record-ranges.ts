@@ -1,5 +1,5 @@
-import { KIT_RANGES } from '../engine/model/kit-ranges';
-import type { Range } from '../engine/model/range';
+import { KIT_RANGES } from '../engine/kit/kit-ranges';
+import type { Range } from '../engine/numerics/range';
 
 /** What a record may hold: what the engine accepts, narrowed where a real thing is narrower. */
 export const CUE_RANGES = {

@@ -1,5 +1,5 @@
-import type { Shot } from '../engine/aim/shot';
-import type { BallFriction, BedSlope } from '../engine/model/kit';
+import type { Shot } from '../engine/direct/shot';
+import type { BallFriction, BedSlope } from '../engine/kit/kit';
 import type { AimMark, CutUnit, DistanceUnit, LengthUnit, SpeedUnit } from '../units/unit-names';
 
 /** Something about a record that was changed. What was read before belongs to its former self. */

@@ -1,4 +1,5 @@
-import type { Intent, NamedBall } from '../engine/position/position';
+import type { Intent } from '../engine/goal/goal';
+import type { NamedBall } from '../engine/lie/position';
 
 /** A round patch of the bed in which the cue ball would do well, m. */
 export interface Zone {

@@ -1,4 +1,4 @@
-import { SPEED_FROM_MPS } from '../engine/model/speed-bands';
+import { SPEED_FROM_MPS } from '../engine/stroke/speed-bands';
 
 export type SpeedWord = keyof typeof SPEED_FROM_MPS;
 

@@ -1,4 +1,4 @@
-import { STANDARD_GRAVITY } from '../engine/model/gravity';
+import { STANDARD_GRAVITY } from '../engine/ball/gravity';
 
 /** What a ball runs on, level. */
 export interface RunBed {

@@ -1,14 +1,14 @@
 import { fitReport } from '../engine/fit/fit-report';
 import { foresee } from '../engine/fit/foresee';
-import { fanOf } from '../engine/options/fan-of';
-import type { OptionGrid } from '../engine/options/option-grid';
-import { waysToRefine } from '../engine/options/rank-ways';
-import type { RankedWay } from '../engine/options/ranked-way';
-import { type RankQuestion, refineWay } from '../engine/options/refine-way';
-import type { Option } from '../engine/options/solve-option';
-import { sweepOpen } from '../engine/options/sweep-open';
-import type { Stretch } from '../engine/options/sweep-options';
-import { wayOf } from '../engine/options/way';
+import { fanOf } from '../engine/plan/fan-of';
+import type { OptionGrid } from '../engine/plan/option-grid';
+import { waysToRefine } from '../engine/plan/rank-ways';
+import type { RankedWay } from '../engine/plan/ranked-way';
+import { type RankQuestion, refineWay } from '../engine/plan/refine-way';
+import type { Option } from '../engine/plan/solve-option';
+import { sweepOpen } from '../engine/plan/sweep-open';
+import type { Stretch } from '../engine/plan/sweep-options';
+import { wayOf } from '../engine/plan/way';
 import { roomForError } from '../engine/room/room-for-error';
 
 /** A part of a sweep. */

@@ -10,13 +10,15 @@ interface Place {
   readonly packages: readonly string[];
 }
 
-const MIDDLE = ['diagram', 'worker', 'store', 'units', 'sensors', 'offline'];
+const MIDDLE = ['diagram', 'worker', 'store', 'units', 'words', 'sensors', 'offline'];
 
 /** Who may import whom. What is not here is refused. */
 const PLACES: Readonly<Record<string, Place>> = {
   engine: { from: [], packages: [] },
   units: { from: ['engine'], packages: [] },
   diagram: { from: ['engine', 'units'], packages: [] },
+  // What the app says: whoever speaks to a person takes it from here.
+  words: { from: ['engine', 'units'], packages: [] },
   worker: { from: ['engine'], packages: [] },
   store: { from: ['engine', 'units'], packages: ['idb'] },
   sensors: { from: ['engine'], packages: [] },
@@ -25,7 +27,7 @@ const PLACES: Readonly<Record<string, Place>> = {
   state: { from: ['engine', ...MIDDLE], packages: ['@preact/signals'] },
   // It shows physics and storage and does neither: it may know their shapes only.
   ui: {
-    from: ['state', 'diagram', 'units'],
+    from: ['state', 'diagram', 'units', 'words'],
     typesFrom: ['engine', 'store'],
     packages: ['preact', 'preact/hooks', '@preact/signals'],
   },
@@ -35,8 +37,50 @@ const PLACES: Readonly<Record<string, Place>> = {
   },
   // It must run whatever becomes of the rest.
   'rescue.ts': { from: ['offline'], packages: [] },
-  headless: { from: ['engine'], packages: ['node:*'] },
+  headless: { from: ['engine', 'words'], packages: ['node:*'] },
 };
+
+/**
+ * The floors of the engine, the lowest first. A folder may import from below its floor, and not from
+ * beside it.
+ */
+const FLOORS: readonly (readonly string[])[] = [
+  ['numerics'],
+  ['kit', 'ball', 'stroke'],
+  ['impacts'],
+  ['motion'],
+  ['table', 'direct'],
+  ['lie'],
+  ['goal'],
+  ['room', 'fit'],
+  ['plan'],
+];
+
+const floorOf = (folder: string) => FLOORS.findIndex((floor) => floor.includes(folder));
+
+/** The folder of the engine that a path lies in; null outside it. */
+const engineFolder = (path: string) => /^src\/engine\/([^/]+)\//.exec(path)?.[1] ?? null;
+
+/** Every import within the engine that does not lead down, in words. */
+export function climbingImports(files: readonly SourceFile[]): string[] {
+  return files.flatMap(({ path, imports }) => {
+    const from = engineFolder(path);
+    if (from === null) return [];
+    return imports
+      .filter(({ specifier }) => specifier.startsWith('.'))
+      .filter(({ specifier }) => {
+        const to = engineFolder(posix.join(posix.dirname(path), specifier));
+        return to !== null && to !== from && !(floorOf(to) < floorOf(from));
+      })
+      .map(({ specifier }) => `${path} must not import ${specifier}`);
+  });
+}
+
+/** Folders of the engine that are on no floor. */
+export function foldersOnNoFloor(files: readonly SourceFile[]): string[] {
+  const folders = new Set(files.flatMap(({ path }) => engineFolder(path) ?? []));
+  return [...folders].filter((folder) => floorOf(folder) < 0);
+}
 
 /** Folders of src and files directly in it. */
 export const KNOWN_PLACES: readonly string[] = [...Object.keys(PLACES), 'vite-env.d.ts'];

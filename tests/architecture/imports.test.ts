@@ -1,7 +1,14 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { brokenArrows, importCycles, KNOWN_PLACES, placeOf } from './arrows';
+import {
+  brokenArrows,
+  climbingImports,
+  foldersOnNoFloor,
+  importCycles,
+  KNOWN_PLACES,
+  placeOf,
+} from './arrows';
 import { listFiles, parseSource, readSources } from './source-tree';
 
 const sources = readSources('src');
@@ -15,6 +22,11 @@ describe('the source tree', () => {
   it('imports along the arrows only', () => {
     expect(sources.length).toBeGreaterThan(20);
     expect(brokenArrows(sources)).toEqual([]);
+  });
+
+  it('imports downwards only within the engine, all of whose folders are on a floor', () => {
+    expect(foldersOnNoFloor(sources)).toEqual([]);
+    expect(climbingImports(sources)).toEqual([]);
   });
 
   it('imports files that exist', () => {
@@ -62,14 +74,14 @@ describe('the arrow check', () => {
   const broken = (path: string, text: string) => brokenArrows([parseSource(path, text)]);
 
   it.each([
-    ['src/engine/aim/shot.ts', "import { a } from '../../units/a';"],
-    ['src/engine/aim/shot.ts', "import type { A } from '../../units/a';"],
-    ['src/engine/aim/shot.ts', "import { openDB } from 'idb';"],
+    ['src/engine/direct/shot.ts', "import { a } from '../../units/a';"],
+    ['src/engine/direct/shot.ts', "import type { A } from '../../units/a';"],
+    ['src/engine/direct/shot.ts', "import { openDB } from 'idb';"],
     ['src/units/a.ts', "import { a } from '../store/a';"],
     ['src/diagram/a.ts', "import { h } from 'preact';"],
     ['src/state/a.ts', "import { A } from '../ui/A';"],
-    ['src/ui/A.tsx', "import { solveAim } from '../engine/aim/solve-aim';"],
-    ['src/ui/A.tsx', "import { type Shot, solveAim } from '../engine/aim/solve-aim';"],
+    ['src/ui/A.tsx', "import { solveAim } from '../engine/direct/solve-aim';"],
+    ['src/ui/A.tsx', "import { type Shot, solveAim } from '../engine/direct/solve-aim';"],
     ['src/ui/A.tsx', "import '../store/open-store';"],
     ['src/headless/lookup.ts', "import { lengthUnit } from '../units/length-unit';"],
     ['src/store/a.ts', "import { fake } from '../../tests/fake';"],
@@ -78,13 +90,22 @@ describe('the arrow check', () => {
   });
 
   it.each([
-    ['src/engine/aim/shot.ts', "import { DEFAULT_KIT } from '../model/kit';"],
-    ['src/state/a.ts', "import { solveAim } from '../engine/aim/solve-aim';"],
-    ['src/ui/A.tsx', "import type { Shot } from '../engine/aim/shot';"],
+    ['src/engine/direct/shot.ts', "import { DEFAULT_KIT } from '../kit/kit';"],
+    ['src/state/a.ts', "import { solveAim } from '../engine/direct/solve-aim';"],
+    ['src/ui/A.tsx', "import type { Shot } from '../engine/direct/shot';"],
     ['src/ui/A.tsx', "import './A.css';"],
     ['src/headless/lookup.ts', "import { createInterface } from 'node:readline';"],
   ])('allows %s: %s', (path, text) => {
     expect(broken(path, text)).toEqual([]);
+  });
+
+  it.each([
+    ['src/engine/table/a.ts', "import type { A } from '../goal/a';", 1],
+    ['src/engine/table/a.ts', "import { a } from '../direct/a';", 1],
+    ['src/engine/room/a.ts', "import { a } from '../goal/a';", 0],
+    ['src/engine/room/a.ts', "import { b } from './b';", 0],
+  ])('counts what climbs in %s: %s', (path, text, count) => {
+    expect(climbingImports([parseSource(path, text)])).toHaveLength(count);
   });
 
   it('tells the way around a ring', () => {

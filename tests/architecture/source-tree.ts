@@ -10,7 +10,7 @@ export interface Import {
 }
 
 export interface SourceFile {
-  /** From the project's root, with slashes: `src/engine/aim/shot.ts`. */
+  /** From the project's root, with slashes: `src/engine/direct/shot.ts`. */
   readonly path: string;
   readonly text: string;
   /** The text with comments blanked out. */

@@ -1,7 +1,7 @@
-import { play } from '../../src/engine/aim/contact';
-import { layoutOf } from '../../src/engine/aim/layout';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { strike } from '../../src/engine/model/strike';
+import { play } from '../../src/engine/direct/contact';
+import { layoutOf } from '../../src/engine/direct/layout';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { strike } from '../../src/engine/impacts/strike';
 import { type Query, randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';
 import type { BenchLine } from './bench-line';

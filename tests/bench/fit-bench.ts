@@ -1,5 +1,5 @@
 import { fitKit } from '../../src/engine/fit/fit-kit';
-import { strike } from '../../src/engine/model/strike';
+import { strike } from '../../src/engine/impacts/strike';
 import { calibrate, MIDDLE, reportOn } from '../harness/trial-player';
 import type { BenchLine } from './bench-line';
 import { steppedPath } from './stepped-path';

@@ -1,6 +1,6 @@
-import { play } from '../../src/engine/aim/contact';
-import { layoutOf } from '../../src/engine/aim/layout';
-import { solveAim } from '../../src/engine/aim/solve-aim';
+import { play } from '../../src/engine/direct/contact';
+import { layoutOf } from '../../src/engine/direct/layout';
+import { solveAim } from '../../src/engine/direct/solve-aim';
 import { type Query, randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';
 import { findAim } from '../truth/reference/find-aim';

@@ -1,9 +1,9 @@
-import { strike } from '../../src/engine/model/strike';
-import { gridFrom } from '../../src/engine/options/grid-from';
-import { placesOf } from '../../src/engine/options/option-grid';
-import { rankWays } from '../../src/engine/options/rank-ways';
-import { sweepOptions } from '../../src/engine/options/sweep-options';
-import { shotFrom } from '../../src/engine/position/shot-from-position';
+import { shotFrom } from '../../src/engine/goal/shot-from-position';
+import { strike } from '../../src/engine/impacts/strike';
+import { gridFrom } from '../../src/engine/plan/grid-from';
+import { placesOf } from '../../src/engine/plan/option-grid';
+import { rankWays } from '../../src/engine/plan/rank-ways';
+import { sweepOptions } from '../../src/engine/plan/sweep-options';
 import { inventedPositions } from '../harness/invented-positions';
 import type { BenchLine } from './bench-line';
 import { steppedPath } from './stepped-path';

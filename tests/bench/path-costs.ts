@@ -1,7 +1,7 @@
-import { travel } from '../../src/engine/events/journey';
-import { objectBallAtRest } from '../../src/engine/events/object-ball-at-rest';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
-import { strike } from '../../src/engine/model/strike';
+import { strike } from '../../src/engine/impacts/strike';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
+import { travel } from '../../src/engine/motion/journey';
+import { objectBallAtRest } from '../../src/engine/motion/object-ball-at-rest';
 import type { BenchLine } from './bench-line';
 import { ratePerSecond } from './stopwatch';
 

@@ -1,6 +1,6 @@
-import type { BallState } from '../../src/engine/model/ball-state';
-import { STANDARD_GRAVITY as g } from '../../src/engine/model/gravity';
-import type { Kit } from '../../src/engine/model/kit';
+import type { BallState } from '../../src/engine/ball/ball-state';
+import { STANDARD_GRAVITY as g } from '../../src/engine/ball/gravity';
+import type { Kit } from '../../src/engine/kit/kit';
 
 /** A usual step for games and sketches, s. */
 const STEP_S = 1e-4;

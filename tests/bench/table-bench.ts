@@ -1,5 +1,6 @@
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
-import { type Stroke, strike } from '../../src/engine/model/strike';
+import { strike } from '../../src/engine/impacts/strike';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
+import type { Stroke } from '../../src/engine/stroke/stroke';
 import { playTable } from '../../src/engine/table/play-table';
 import { TABLE_SIZES, WPA_POCKETS } from '../../src/engine/table/pocket-standard';
 import type { PlacedBall } from '../../src/engine/table/table-play';

@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { TRIAL_NAMES } from '../../src/engine/fit/trial-shot';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { answerLine } from '../../src/headless/answer-line';
 import { FIGURE_NAMES } from '../../src/headless/fit-figures';
 import { PARTS } from '../../src/headless/fit-parts';

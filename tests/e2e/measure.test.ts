@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { squirtAngle } from '../../src/engine/model/strike';
+import { squirtAngle } from '../../src/engine/impacts/strike';
 import {
   beginTrial,
   playAttempt,

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { chanceWords } from '../../src/ui/shot/room-words';
 import { type OpenApp, openApp } from '../harness/open-app';
@@ -53,7 +53,7 @@ describe('the worked example', () => {
     expect(await textOf(app.page, '.why-chance')).toBe('goes about 7 in 10');
     const { ballRadiusM } = DEFAULT_KIT;
     const answer = solveAim(DEFAULT_SHOT, DEFAULT_KIT);
-    if (!answer.ok) throw new Error(answer.message);
+    if (!answer.ok) throw new Error(answer.reason);
     const toBallM = DEFAULT_SHOT.distanceM + 2 * ballRadiusM * Math.cos(DEFAULT_SHOT.cutRad);
     const sdM =
       toBallM * (Math.tan(answer.aimRad + room.certainty.aimSdRad) - Math.tan(answer.aimRad));

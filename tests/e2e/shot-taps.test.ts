@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { AimAnswer, Shot } from '../../src/engine/aim/shot';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import type { AimAnswer, Shot } from '../../src/engine/direct/shot';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { DEFAULT_SHOT } from '../../src/store/default-desk';
 import { radOf } from '../../src/units/angle-degrees';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
@@ -10,7 +10,7 @@ import { openTile, tapButton } from '../harness/thumb';
 
 function answered(shot: Shot): AimAnswer {
   const result = solveAim(shot, DEFAULT_KIT);
-  if (!result.ok) throw new Error(`the engine refuses: ${result.message}`);
+  if (!result.ok) throw new Error(`the engine refuses: ${result.reason}`);
   return result;
 }
 

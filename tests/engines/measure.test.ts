@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { squirtAngle } from '../../src/engine/model/strike';
+import { squirtAngle } from '../../src/engine/impacts/strike';
 import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
 import {
   eventually,

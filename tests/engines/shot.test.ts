@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { AimAnswer, Shot } from '../../src/engine/aim/shot';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import type { AimAnswer, Shot } from '../../src/engine/direct/shot';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { chanceWords } from '../../src/ui/shot/room-words';
 import { radOf } from '../../src/units/angle-degrees';
@@ -55,7 +55,7 @@ const randomInputs = (random: Random): Typed => ({
 
 function answered(typed: Typed): AimAnswer {
   const answer = solveAim(shotOf(typed), DEFAULT_KIT);
-  if (!answer.ok) throw new Error(answer.message);
+  if (!answer.ok) throw new Error(answer.reason);
   return answer;
 }
 
@@ -98,7 +98,7 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
   it('opens with the worked example, how sure it is and how often it goes', async () => {
     const { page } = app;
     const answer = solveAim(DEFAULT_SHOT, DEFAULT_KIT);
-    if (!answer.ok) throw new Error(answer.message);
+    if (!answer.ok) throw new Error(answer.reason);
     expect(await readFigures(page)).toMatchObject(figuresOf(answer));
     const { certainty, chance } = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET, 'club');
     const toBallM =

@@ -1,7 +1,8 @@
 import { performance } from 'node:perf_hooks';
-import { playAim } from '../../src/engine/aim/play-aim';
-import type { AimAnswer, AimResult, Refusal, RefusalReason } from '../../src/engine/aim/shot';
-import { solveAim } from '../../src/engine/aim/solve-aim';
+import { playAim } from '../../src/engine/direct/play-aim';
+import type { AimAnswer, AimResult, Refusal, RefusalReason } from '../../src/engine/direct/shot';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { refusalWords } from '../../src/words/refusal-words';
 import { type HostileQuery, hostileQuery } from './hostile-queries';
 import { seededRandom } from './seeded-random';
 
@@ -55,7 +56,9 @@ function looseEnds(way: string, value: unknown): string[] {
   );
 }
 
-function refusalComplaints({ reason, message, remedy }: Refusal): string[] {
+function refusalComplaints(refusal: Refusal): string[] {
+  const { reason } = refusal;
+  const { message, remedy } = refusalWords(refusal);
   return [
     ...(Object.hasOwn(REASONS, reason) ? [] : [`unknown reason ${reason}`]),
     ...[message, remedy].filter((words) => !/^\S.*\.$/.test(words) || /NaN|undefined/.test(words)),

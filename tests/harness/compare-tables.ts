@@ -1,4 +1,4 @@
-import { DEFAULT_CUSHION } from '../../src/engine/model/cushion';
+import { DEFAULT_CUSHION } from '../../src/engine/kit/cushion';
 import { playTable } from '../../src/engine/table/play-table';
 import { WPA_POCKETS } from '../../src/engine/table/pocket-standard';
 import type { TableEvent } from '../../src/engine/table/table-play';
@@ -42,7 +42,7 @@ export function comparableQuery(random: Random, slopeM_per_M: number): TableQuer
 /** Plays a stroke by the engine and by the reference. */
 export function compareTables({ balls, stroke, kit, shape }: TableQuery): TablesCompared {
   const played = playTable(balls, stroke, kit, shape);
-  if (!played.ok) throw new RangeError(played.message);
+  if (!played.ok) throw new RangeError(played.reason);
   const told = untilHole(played.events.flatMap(touchOf)).slice(0, TOUCHES);
   const { lengthM, widthM } = shape;
   const outline = tableOutline({ ...WPA_POCKETS, lengthM, widthM });

@@ -1,7 +1,7 @@
-import { layoutOf } from '../../src/engine/aim/layout';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { type HeldShot, inputsOf, type StrokeInputs } from '../../src/engine/room/held-shot';
-import type { Target } from '../../src/engine/room/target';
+import { layoutOf } from '../../src/engine/direct/layout';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { type HeldShot, inputsOf, type StrokeInputs } from '../../src/engine/goal/held-shot';
+import type { Target } from '../../src/engine/goal/target';
 import { randomQuery } from './random-shots';
 import { between, type Random } from './seeded-random';
 

@@ -1,13 +1,11 @@
-import { AIM_RANGE, INPUT_RANGES } from '../../src/engine/aim/input-ranges';
-import type { Shot } from '../../src/engine/aim/shot';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
-import {
-  BALL_FRICTION_RANGES,
-  BED_SLOPE_RANGE,
-  KIT_RANGES,
-} from '../../src/engine/model/kit-ranges';
-import { MISCUE_LIMIT } from '../../src/engine/model/miscue-limit';
-import type { Range } from '../../src/engine/model/range';
+import { INPUT_RANGES } from '../../src/engine/direct/input-ranges';
+import type { Shot } from '../../src/engine/direct/shot';
+import { DEFAULT_CUSHION } from '../../src/engine/kit/cushion';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
+import { BALL_FRICTION_RANGES, BED_SLOPE_RANGE, KIT_RANGES } from '../../src/engine/kit/kit-ranges';
+import type { Range } from '../../src/engine/numerics/range';
+import { MISCUE_LIMIT } from '../../src/engine/stroke/miscue-limit';
+import { STROKE_RANGES } from '../../src/engine/stroke/stroke';
 import { type HostileValues, hostileValues } from './hostile-values';
 import type { Query } from './random-shots';
 import { between, type Random } from './seeded-random';
@@ -72,6 +70,7 @@ function hostileKit(random: Random, values: HostileValues): Kit {
             c: values(BALL_FRICTION_RANGES.c),
           },
     bedSlope: random() < 0.5 ? steepSlope(random, rollFriction) : slope(random, values),
+    cushion: DEFAULT_CUSHION,
   };
 }
 
@@ -91,6 +90,7 @@ function steepSlope(random: Random, rollFriction: number): Kit['bedSlope'] {
 /** Most often near the object ball, so that the strokes played do touch. */
 function aimFor(random: Random, shot: Shot, values: HostileValues): number {
   const near = Math.atan2(0.06, shot.distanceM);
-  const range: Range = random() < 0.7 && near > 0 ? { min: -near, max: near } : AIM_RANGE;
+  const range: Range =
+    random() < 0.7 && near > 0 ? { min: -near, max: near } : STROKE_RANGES.aimRad;
   return values(range);
 }

@@ -1,4 +1,4 @@
-import type { Range } from '../../src/engine/model/range';
+import type { Range } from '../../src/engine/numerics/range';
 import { between, type Random } from './seeded-random';
 
 /** Draws a value for a quantity of this range: mostly within it, and where `junkShare` says, not. */

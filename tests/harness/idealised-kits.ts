@@ -1,4 +1,4 @@
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 
 /** A cue with no end mass: the ball leaves along the cue, and keeps all of its spin. */
 export const NO_SQUIRT: Kit = { ...DEFAULT_KIT, massRatio: Number.POSITIVE_INFINITY };

@@ -1,12 +1,14 @@
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
-import { gridFrom } from '../../src/engine/options/grid-from';
-import { type OptionGrid, placesOf } from '../../src/engine/options/option-grid';
-import type { RankQuestion } from '../../src/engine/options/refine-way';
-import type { Option } from '../../src/engine/options/solve-option';
-import { sweepOptions } from '../../src/engine/options/sweep-options';
-import type { Intent, NamedBall, PositionShot } from '../../src/engine/position/position';
-import { shotFrom } from '../../src/engine/position/shot-from-position';
-import { type KitSpread, UNMEASURED } from '../../src/engine/room/kit-spread';
+import type { Intent } from '../../src/engine/goal/goal';
+import type { PositionShot } from '../../src/engine/goal/position-shot';
+import { shotFrom } from '../../src/engine/goal/shot-from-position';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
+import { type KitSpread, UNMEASURED } from '../../src/engine/kit/kit-spread';
+import type { NamedBall } from '../../src/engine/lie/position';
+import { gridFrom } from '../../src/engine/plan/grid-from';
+import { type OptionGrid, placesOf } from '../../src/engine/plan/option-grid';
+import type { RankQuestion } from '../../src/engine/plan/refine-way';
+import type { Option } from '../../src/engine/plan/solve-option';
+import { sweepOptions } from '../../src/engine/plan/sweep-options';
 import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
 import { WPA_POCKETS } from '../../src/engine/table/pocket-standard';
 import { tableShape } from '../../src/engine/table/table-shape';
@@ -33,7 +35,7 @@ export function askPosition(
 ): AskedPosition {
   const shape = NINE_FOOT;
   const shot = shotFrom(balls, intent, shape, DEFAULT_KIT);
-  if (!shot.ok) throw new Error(`${name}: ${shot.message}`);
+  if (!shot.ok) throw new Error(`${name}: ${shot.reason}`);
   const { distanceM, cutRad, headingRad, target, least } = shot;
   const profile = INVENTED_PROFILES.club;
   return {

@@ -2,7 +2,7 @@ import { buttHeightAt } from '../../src/engine/fit/butt-elevation';
 import { shotsToDo } from '../../src/engine/fit/shots-to-do';
 import type { TrialShot } from '../../src/engine/fit/trial-shot';
 import { TRIALS } from '../../src/engine/fit/trials';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 import { shotName } from '../../src/ui/measure/trial-words';
 
 /** Invented: the kit that is really on the table, with a cue far from the default one's squirt. */

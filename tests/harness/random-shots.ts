@@ -1,5 +1,5 @@
-import type { Shot } from '../../src/engine/aim/shot';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
+import type { Shot } from '../../src/engine/direct/shot';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 import { normalDraw } from './normal-draw';
 import { between, type Random } from './seeded-random';
 

@@ -1,6 +1,6 @@
-import { DEFAULT_CUSHION } from '../../src/engine/model/cushion';
-import type { Kit } from '../../src/engine/model/kit';
-import type { Stroke } from '../../src/engine/model/strike';
+import { DEFAULT_CUSHION } from '../../src/engine/kit/cushion';
+import type { Kit } from '../../src/engine/kit/kit';
+import type { Stroke } from '../../src/engine/stroke/stroke';
 import { isOnBed } from '../../src/engine/table/check-table';
 import { TABLE_SIZES, WPA_POCKETS } from '../../src/engine/table/pocket-standard';
 import type { PlacedBall } from '../../src/engine/table/table-play';
@@ -45,7 +45,7 @@ function randomLayout(random: Random, count: number, shape: TableShape, kit: Kit
       isTight && other !== undefined && balls.length > 1
         ? touching(other, between(random, 0, 2 * Math.PI), kit)
         : anywhere(random, shape, kit);
-    if (isFree(ball, balls, kit) && isOnBed(ball, kit, shape, DEFAULT_CUSHION)) balls.push(ball);
+    if (isFree(ball, balls, kit) && isOnBed(ball, kit, shape)) balls.push(ball);
   }
   return balls;
 }

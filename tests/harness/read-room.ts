@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
-import type { Shot } from '../../src/engine/aim/shot';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
-import { UNMEASURED } from '../../src/engine/room/kit-spread';
+import type { Shot } from '../../src/engine/direct/shot';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
+import { UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { type RoomForError, roomForError } from '../../src/engine/room/room-for-error';
 import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
 import type { RoomWindows } from '../../src/engine/room/windows';
@@ -14,7 +14,7 @@ import { openTile, tapButton } from './thumb';
 /** The engine's own room for error of a shot, on the kit the app opens with. */
 export function engineRoom(shot: Shot, pocket: Pocket, player: PlayerName): RoomForError {
   const answer = solveAim(shot, DEFAULT_KIT);
-  if (!answer.ok) throw new Error(answer.message);
+  if (!answer.ok) throw new Error(answer.reason);
   const target = { kind: 'mouth', ...pocket } as const;
   const profile = INVENTED_PROFILES[player];
   return roomForError(shot, DEFAULT_KIT, answer.aimRad, target, profile, UNMEASURED);

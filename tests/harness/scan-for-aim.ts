@@ -1,4 +1,4 @@
-import { playAim } from '../../src/engine/aim/play-aim';
+import { playAim } from '../../src/engine/direct/play-aim';
 import type { Query } from './random-shots';
 
 const RAD = Math.PI / 180;

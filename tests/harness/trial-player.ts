@@ -1,12 +1,12 @@
-import type { Shot } from '../../src/engine/aim/shot';
+import type { Shot } from '../../src/engine/direct/shot';
 import type { FitShot, KitPrior, StrokeScatter } from '../../src/engine/fit/fit-question';
 import { type FitReport, fitReport } from '../../src/engine/fit/fit-report';
 import { shotsToDo, type TrialBed } from '../../src/engine/fit/shots-to-do';
 import { READING_RANGES, type Readings, type TrialShot } from '../../src/engine/fit/trial-shot';
 import { TRIALS } from '../../src/engine/fit/trials';
-import { slopeSeenAlong } from '../../src/engine/model/bed-slope';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
-import { KIT_QUANTITIES, kitMoved, UNMEASURED } from '../../src/engine/room/kit-spread';
+import { slopeSeenAlong } from '../../src/engine/kit/bed-slope';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
+import { KIT_QUANTITIES, kitMoved, UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { readTrial } from '../truth/reference/read-trial';
 import { normalDraw } from './normal-draw';
 import { type Random, seededRandom } from './seeded-random';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { playAim } from '../../src/engine/aim/play-aim';
-import { solveAim } from '../../src/engine/aim/solve-aim';
+import { playAim } from '../../src/engine/direct/play-aim';
+import { solveAim } from '../../src/engine/direct/solve-aim';
 import { type Query, randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';
 

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { solveAim } from '../../src/engine/aim/solve-aim';
+import { solveAim } from '../../src/engine/direct/solve-aim';
 import { quantityIn } from '../../src/engine/fit/estimates';
-import type { Kit } from '../../src/engine/model/kit';
-import { squirtAngle } from '../../src/engine/model/strike';
-import { KIT_QUANTITIES, type KitQuantity } from '../../src/engine/room/kit-spread';
+import { squirtAngle } from '../../src/engine/impacts/strike';
+import type { Kit } from '../../src/engine/kit/kit';
+import { KIT_QUANTITIES, type KitQuantity } from '../../src/engine/kit/kit-spread';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import { randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';

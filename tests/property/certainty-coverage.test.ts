@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
+import { KIT_QUANTITIES, kitMoved, UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { certaintyOf } from '../../src/engine/room/certainty';
-import { KIT_QUANTITIES, kitMoved, UNMEASURED } from '../../src/engine/room/kit-spread';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { normalDraw } from '../harness/normal-draw';
 import { randomQuery } from '../harness/random-shots';

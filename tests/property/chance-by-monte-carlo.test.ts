@@ -1,13 +1,13 @@
 import { expect, it } from 'vitest';
-import type { Kit } from '../../src/engine/model/kit';
-import { chanceOf } from '../../src/engine/room/chance';
-import { goes, missOfStroke } from '../../src/engine/room/held-shot';
+import { goes, missOfStroke } from '../../src/engine/goal/held-shot';
+import type { Kit } from '../../src/engine/kit/kit';
 import {
   KIT_QUANTITIES,
   type KitSpread,
   kitMoved,
   UNMEASURED,
-} from '../../src/engine/room/kit-spread';
+} from '../../src/engine/kit/kit-spread';
+import { chanceOf } from '../../src/engine/room/chance';
 import { INVENTED_PROFILES, type StrokeProfile } from '../../src/engine/room/stroke-profile';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { randomSolvedShot, type SolvedShot } from '../harness/held-shots';

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { playAim } from '../../src/engine/aim/play-aim';
-import { solveAim } from '../../src/engine/aim/solve-aim';
+import { playAim } from '../../src/engine/direct/play-aim';
+import { solveAim } from '../../src/engine/direct/solve-aim';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { solveAim } from '../../src/engine/aim/solve-aim';
+import { solveAim } from '../../src/engine/direct/solve-aim';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { type Query, randomQuery } from '../harness/random-shots';
 import { scanForAim } from '../harness/scan-for-aim';

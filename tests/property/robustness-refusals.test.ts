@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { RefusalReason, Shot } from '../../src/engine/aim/shot';
-import { solveAim } from '../../src/engine/aim/solve-aim';
+import type { RefusalReason, Shot } from '../../src/engine/direct/shot';
+import { solveAim } from '../../src/engine/direct/solve-aim';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { type Query, randomQuery } from '../harness/random-shots';
 import { scanForAim } from '../harness/scan-for-aim';

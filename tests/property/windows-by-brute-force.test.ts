@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { goes, missOfStroke, type StrokeInput } from '../../src/engine/room/held-shot';
-import { allowedRad } from '../../src/engine/room/target';
+import { goes, missOfStroke, type StrokeInput } from '../../src/engine/goal/held-shot';
+import { allowedRad } from '../../src/engine/goal/target';
 import { type RoomWindow, roomWindows } from '../../src/engine/room/windows';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { randomSolvedShot, type SolvedShot } from '../harness/held-shots';

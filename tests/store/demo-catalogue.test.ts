@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { DEFAULT_CHOICE, DEFAULT_DESK, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { kitOf } from '../../src/store/kit-of';
@@ -137,6 +137,7 @@ describe('the kit of four records', () => {
       ballFriction: DEFAULT_KIT.ballFriction,
       cueBallMassRatio: 1.06,
       bedSlope: { alongM_per_M: 1e-3, rightM_per_M: 0 },
+      cushion: DEFAULT_KIT.cushion,
     });
   });
 });

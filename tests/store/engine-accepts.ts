@@ -1,7 +1,7 @@
-import { INPUT_RANGES } from '../../src/engine/aim/input-ranges';
-import type { Shot } from '../../src/engine/aim/shot';
-import { findKitProblem } from '../../src/engine/model/kit-ranges';
-import { isWithin, type Range } from '../../src/engine/model/range';
+import { INPUT_RANGES } from '../../src/engine/direct/input-ranges';
+import type { Shot } from '../../src/engine/direct/shot';
+import { findKitProblem } from '../../src/engine/kit/kit-ranges';
+import { isWithin, type Range } from '../../src/engine/numerics/range';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { kitOf } from '../../src/store/kit-of';
 import type { ShelfName, Shelves } from '../../src/store/records';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { READING_RANGES, TRIAL_NAMES, TRIAL_RANGES } from '../../src/engine/fit/trial-shot';
-import { isWithin, type Range } from '../../src/engine/model/range';
+import { isWithin, type Range } from '../../src/engine/numerics/range';
 import type { Attempt } from '../../src/store/attempt';
 import { parseAttempt } from '../../src/store/parse-attempt';
 import { CURVE_ATTEMPT } from './invented-attempts';

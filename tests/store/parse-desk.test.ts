@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { INPUT_RANGES } from '../../src/engine/aim/input-ranges';
+import { INPUT_RANGES } from '../../src/engine/direct/input-ranges';
 import { DEFAULT_DESK, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { parseDesk } from '../../src/store/parse-desk';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { playAim } from '../../src/engine/aim/play-aim';
-import type { AimAnswer, AimResult, Shot } from '../../src/engine/aim/shot';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
+import { playAim } from '../../src/engine/direct/play-aim';
+import type { AimAnswer, AimResult, Shot } from '../../src/engine/direct/shot';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 import { frictionlessBalls, NO_SQUIRT } from '../harness/idealised-kits';
 
 const RAD = Math.PI / 180;
@@ -18,7 +18,7 @@ const PLAIN: Shot = {
 };
 
 function answered(result: AimResult): AimAnswer {
-  if (!result.ok) throw new Error(result.message);
+  if (!result.ok) throw new Error(result.reason);
   return result;
 }
 

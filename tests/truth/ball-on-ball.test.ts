@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { travel } from '../../src/engine/events/journey';
-import { afterContact, kickOf, newKick } from '../../src/engine/model/ball-on-ball';
-import { type BallState, restingAt } from '../../src/engine/model/ball-state';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
+import { type BallState, restingAt } from '../../src/engine/ball/ball-state';
+import { afterContact, kickOf, newKick } from '../../src/engine/impacts/ball-on-ball';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
+import { travel } from '../../src/engine/motion/journey';
 import { frictionlessBalls } from '../harness/idealised-kits';
 
 const RAD = Math.PI / 180;

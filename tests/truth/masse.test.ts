@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { travel } from '../../src/engine/events/journey';
-import type { Kit } from '../../src/engine/model/kit';
-import { strike } from '../../src/engine/model/strike';
+import { strike } from '../../src/engine/impacts/strike';
+import type { Kit } from '../../src/engine/kit/kit';
+import { travel } from '../../src/engine/motion/journey';
 import { NO_SQUIRT } from '../harness/idealised-kits';
 import { between, seededRandom } from '../harness/seeded-random';
 

@@ -126,11 +126,11 @@ it('the reference takes nothing from the engine but the shapes of what is asked 
   const outside = imports.filter(({ from }) => !from.startsWith('./'));
   expect(files.length).toBeGreaterThan(8);
   expect([...new Set(outside.map(({ from }) => from))].sort()).toEqual([
-    '../../../src/engine/aim/shot',
+    '../../../src/engine/direct/shot',
     '../../../src/engine/fit/trial-shot',
-    '../../../src/engine/model/cushion',
-    '../../../src/engine/model/kit',
-    '../../../src/engine/model/strike',
+    '../../../src/engine/kit/cushion',
+    '../../../src/engine/kit/kit',
+    '../../../src/engine/stroke/stroke',
     'odex',
   ]);
   expect(outside.filter(({ from, types }) => from !== 'odex' && !types)).toEqual([]);

@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest';
-import { layoutOf } from '../../src/engine/aim/layout';
-import { solveAim } from '../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { layoutOf } from '../../src/engine/direct/layout';
+import { solveAim } from '../../src/engine/direct/solve-aim';
+import { inputsOf } from '../../src/engine/goal/held-shot';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
+import { UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { chanceOf } from '../../src/engine/room/chance';
-import { inputsOf } from '../../src/engine/room/held-shot';
-import { UNMEASURED } from '../../src/engine/room/kit-spread';
 import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
 
 /** What is said is said in whole tenths, of players nobody has defined: not to be held closer. */
@@ -27,7 +27,7 @@ it.each([
   const elevationRad = (3 * Math.PI) / 180;
   const shot = { distanceM: gapM, cutRad: 0, side: 0, height: 0, elevationRad, speedMps: 1.8 };
   const answer = solveAim(shot, DEFAULT_KIT);
-  if (!answer.ok) throw new Error(answer.message);
+  if (!answer.ok) throw new Error(answer.reason);
   const target = { kind: 'mouth', distanceM, mouthM: CORNER_MOUTH_M } as const;
   const held = { shot, kit: DEFAULT_KIT, target, layout: layoutOf(shot, DEFAULT_KIT.ballRadiusM) };
   const inputs = inputsOf(shot, answer.aimRad);

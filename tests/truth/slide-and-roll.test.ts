@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { travel } from '../../src/engine/events/journey';
-import { type BallState, restingAt } from '../../src/engine/model/ball-state';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/model/kit';
-import { endState } from '../../src/engine/model/phase';
+import { type BallState, restingAt } from '../../src/engine/ball/ball-state';
+import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
+import { travel } from '../../src/engine/motion/journey';
+import { endState } from '../../src/engine/motion/phase';
 
 const R = DEFAULT_KIT.ballRadiusM;
 

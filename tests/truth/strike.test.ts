@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { axisShift, pivotBridge } from '../../src/engine/aim/pivot-bridge';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
-import { squirtAngle, strike } from '../../src/engine/model/strike';
+import { axisShift, pivotBridge } from '../../src/engine/direct/pivot-bridge';
+import { squirtAngle, strike } from '../../src/engine/impacts/strike';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 
 describe('squirt', () => {
   it('turns the ball away from the contact, up and down as well as sideways', () => {

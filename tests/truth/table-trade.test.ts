@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
-import type { Stroke } from '../../src/engine/model/strike';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
+import type { Stroke } from '../../src/engine/stroke/stroke';
 import { ballAt } from '../../src/engine/table/ball-at';
 import { playTable } from '../../src/engine/table/play-table';
 import { WPA_POCKETS } from '../../src/engine/table/pocket-standard';
@@ -13,7 +13,7 @@ const LEVEL: Stroke = { aimRad: 0, side: 0, height: 0, elevationRad: 0, speedMps
 
 function play(balls: readonly PlacedBall[], stroke: Partial<Stroke>, kit = DEFAULT_KIT): TablePlay {
   const result = playTable(balls, { ...LEVEL, ...stroke }, kit, SHAPE);
-  if (!result.ok) throw new RangeError(result.message);
+  if (!result.ok) throw new RangeError(result.reason);
   return result;
 }
 

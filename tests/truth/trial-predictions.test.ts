@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { shotsToDo } from '../../src/engine/fit/shots-to-do';
 import { TRIALS } from '../../src/engine/fit/trials';
-import { DEFAULT_KIT } from '../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { readTrial } from './reference/read-trial';
 
 /** A kit that leaves nothing out: a tilted bed, a heavy cue ball. */

@@ -1,5 +1,5 @@
+import { KIT_QUANTITIES, type KitQuantity } from '../kit/kit-spread';
 import { cholesky, choleskyInverse } from '../numerics/cholesky';
-import { KIT_QUANTITIES, type KitQuantity } from '../room/kit-spread';
 import type { Fit, FittedShot } from './fit-kit';
 import type { Unknown } from './fit-layout';
 import { changePerUnknown } from './fit-problem';

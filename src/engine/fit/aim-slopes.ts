@@ -1,7 +1,7 @@
-import type { Shot } from '../aim/shot';
-import { solveAim } from '../aim/solve-aim';
-import type { Kit } from '../model/kit';
-import { kitMoved } from '../room/kit-spread';
+import type { Shot } from '../direct/shot';
+import { solveAim } from '../direct/solve-aim';
+import type { Kit } from '../kit/kit';
+import { kitMoved } from '../kit/kit-spread';
 import type { Fit } from './fit-kit';
 import { kitIndices } from './fit-layout';
 import type { KitPrior } from './fit-question';

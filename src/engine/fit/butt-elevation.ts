@@ -1,4 +1,4 @@
-import type { Kit } from '../model/kit';
+import type { Kit } from '../kit/kit';
 
 /** A cue laid on the ball: where its tip touches, as in a shot, and how long it is. */
 export interface CueOnBall {

@@ -1,5 +1,5 @@
-import type { Kit } from '../model/kit';
-import { type KitQuantity, kitMoved } from '../room/kit-spread';
+import type { Kit } from '../kit/kit';
+import { type KitQuantity, kitMoved } from '../kit/kit-spread';
 import type { Fit } from './fit-kit';
 import type { Unknown } from './fit-layout';
 import { type KitPrior, PLAYER_SPREAD, type PlayerQuantity } from './fit-question';

@@ -1,4 +1,4 @@
-import type { KitQuantity } from '../room/kit-spread';
+import type { KitQuantity } from '../kit/kit-spread';
 import {
   type FitQuantity,
   type FitShot,

@@ -1,5 +1,5 @@
-import type { Kit } from '../model/kit';
-import type { KitQuantity, KitSpread } from '../room/kit-spread';
+import type { Kit } from '../kit/kit';
+import type { KitQuantity, KitSpread } from '../kit/kit-spread';
 import type { Readings, SpeedWord, TrialShot } from './trial-shot';
 
 /** Whose each quantity is: measured on one cue, cloth, ball set or table, or of the player. */

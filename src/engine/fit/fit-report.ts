@@ -1,4 +1,4 @@
-import type { Shot } from '../aim/shot';
+import type { Shot } from '../direct/shot';
 import { type Advice, adviceOf } from './advice';
 import { type AimSlopes, aimSlopes, aimVariance } from './aim-slopes';
 import { type Estimate, estimatesOf } from './estimates';

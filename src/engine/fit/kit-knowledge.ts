@@ -1,5 +1,5 @@
-import type { Kit } from '../model/kit';
-import { KIT_QUANTITIES, type KitCorrelation, type KitSpread, kitMoved } from '../room/kit-spread';
+import type { Kit } from '../kit/kit';
+import { KIT_QUANTITIES, type KitCorrelation, type KitSpread, kitMoved } from '../kit/kit-spread';
 import type { Fit } from './fit-kit';
 import { kitIndices } from './fit-layout';
 import type { KitPrior } from './fit-question';

@@ -1,7 +1,7 @@
-import { STANDARD_GRAVITY as g } from '../model/gravity';
-import { PUSH_TO_ROLL } from '../model/inertia';
-import type { Kit } from '../model/kit';
-import type { Stroke } from '../model/strike';
+import { STANDARD_GRAVITY as g } from '../ball/gravity';
+import { PUSH_TO_ROLL } from '../ball/inertia';
+import type { Kit } from '../kit/kit';
+import type { Stroke } from '../stroke/stroke';
 import type { Readings, TrialSetup } from './trial-shot';
 
 /**

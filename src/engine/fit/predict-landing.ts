@@ -1,7 +1,8 @@
-import { travel } from '../events/journey';
-import { type Crossing, lineCrossing } from '../events/line-crossing';
-import type { Kit } from '../model/kit';
-import { type Stroke, strike } from '../model/strike';
+import { strike } from '../impacts/strike';
+import type { Kit } from '../kit/kit';
+import { travel } from '../motion/journey';
+import { type Crossing, lineCrossing } from '../motion/line-crossing';
+import type { Stroke } from '../stroke/stroke';
 import type { Readings, TrialSetup } from './trial-shot';
 
 /**

@@ -1,9 +1,9 @@
-import { type Contact, play } from '../aim/contact';
-import { layoutOf } from '../aim/layout';
-import { travel } from '../events/journey';
-import { lineCrossing } from '../events/line-crossing';
-import type { Kit } from '../model/kit';
-import type { Stroke } from '../model/strike';
+import { type Contact, play } from '../direct/contact';
+import { layoutOf } from '../direct/layout';
+import type { Kit } from '../kit/kit';
+import { travel } from '../motion/journey';
+import { lineCrossing } from '../motion/line-crossing';
+import type { Stroke } from '../stroke/stroke';
 import type { Readings, TrialSetup } from './trial-shot';
 
 /**

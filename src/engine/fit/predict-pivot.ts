@@ -1,6 +1,6 @@
-import { axisShift, pivotBridge } from '../aim/pivot-bridge';
-import type { Kit } from '../model/kit';
-import type { Stroke } from '../model/strike';
+import { axisShift, pivotBridge } from '../direct/pivot-bridge';
+import type { Kit } from '../kit/kit';
+import type { Stroke } from '../stroke/stroke';
 import { landingOf } from './predict-landing';
 import type { Readings, TrialSetup } from './trial-shot';
 

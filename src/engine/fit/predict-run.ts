@@ -1,10 +1,11 @@
-import { travel } from '../events/journey';
-import { lineCrossing } from '../events/line-crossing';
-import type { BallState } from '../model/ball-state';
-import { afterCushion, DEFAULT_CUSHION } from '../model/cushion';
-import type { Kit } from '../model/kit';
-import { stateAt } from '../model/phase';
-import { type Stroke, strike } from '../model/strike';
+import type { BallState } from '../ball/ball-state';
+import { afterCushion } from '../impacts/cushion';
+import { strike } from '../impacts/strike';
+import type { Kit } from '../kit/kit';
+import { travel } from '../motion/journey';
+import { lineCrossing } from '../motion/line-crossing';
+import { stateAt } from '../motion/phase';
+import type { Stroke } from '../stroke/stroke';
 import type { Readings, TrialSetup } from './trial-shot';
 
 /** More cushions than the hardest stroke reaches. */
@@ -24,7 +25,7 @@ export function predictRun(kit: Kit, stroke: Stroke, setup: TrialSetup): Reading
     const run = runTo(ball, toM, up, kit);
     if (run.atCushion === null) return { runM: runM + run.wayM };
     runM += toM;
-    ball = afterCushion(run.atCushion, 0, up, DEFAULT_CUSHION, kit);
+    ball = afterCushion(run.atCushion, 0, up, kit);
   }
   return null;
 }

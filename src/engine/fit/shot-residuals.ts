@@ -1,8 +1,8 @@
-import { slopeSeenAlong } from '../model/bed-slope';
-import type { Kit } from '../model/kit';
-import { comesToRest } from '../model/roll';
-import type { Stroke } from '../model/strike';
-import { kitMoved } from '../room/kit-spread';
+import { slopeSeenAlong } from '../kit/bed-slope';
+import type { Kit } from '../kit/kit';
+import { kitMoved } from '../kit/kit-spread';
+import { comesToRest } from '../motion/roll';
+import type { Stroke } from '../stroke/stroke';
 import { type FitLayout, unknownsOf } from './fit-layout';
 import { type FitShot, PLAYER_SPREAD } from './fit-question';
 import type { Readings } from './trial-shot';

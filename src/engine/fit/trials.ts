@@ -1,5 +1,5 @@
-import type { Kit } from '../model/kit';
-import type { Stroke } from '../model/strike';
+import type { Kit } from '../kit/kit';
+import type { Stroke } from '../stroke/stroke';
 import { predictCoast } from './predict-coast';
 import { predictLanding } from './predict-landing';
 import { predictObjectLanding, predictRunsAfter } from './predict-pair';

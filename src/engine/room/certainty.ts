@@ -1,13 +1,13 @@
-import type { Shot } from '../aim/shot';
-import { solveAim } from '../aim/solve-aim';
-import type { Kit } from '../model/kit';
+import type { Shot } from '../direct/shot';
+import { solveAim } from '../direct/solve-aim';
+import type { Kit } from '../kit/kit';
 import {
   KIT_QUANTITIES,
   type KitCorrelation,
   type KitQuantity,
   type KitSpread,
   kitMoved,
-} from './kit-spread';
+} from '../kit/kit-spread';
 
 /** One quantity's share in what is not known of the aim. */
 export interface Contribution {

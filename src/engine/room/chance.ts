@@ -1,15 +1,15 @@
-import { cholesky } from '../numerics/cholesky';
-import { latticePoint } from '../numerics/lattice';
-import { normalQuantile } from '../numerics/normal';
-import { drawnInputs, type Normal, turnedBy } from './drawn-inputs';
-import { type HeldShot, type MissOrLost, missOfStroke, type StrokeInputs } from './held-shot';
+import { type HeldShot, type MissOrLost, missOfStroke, type StrokeInputs } from '../goal/held-shot';
 import {
   KIT_QUANTITIES,
   type KitCorrelation,
   type KitQuantity,
   type KitSpread,
   kitMoved,
-} from './kit-spread';
+} from '../kit/kit-spread';
+import { cholesky } from '../numerics/cholesky';
+import { latticePoint } from '../numerics/lattice';
+import { normalQuantile } from '../numerics/normal';
+import { drawnInputs, type Normal, turnedBy } from './drawn-inputs';
 import { shareAlong } from './share-along';
 import type { StrokeProfile } from './stroke-profile';
 

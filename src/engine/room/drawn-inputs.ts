@@ -1,6 +1,6 @@
-import { INPUT_RANGES } from '../aim/input-ranges';
-import type { Kit } from '../model/kit';
-import type { StrokeInputs } from './held-shot';
+import type { StrokeInputs } from '../goal/held-shot';
+import type { Kit } from '../kit/kit';
+import { STROKE_RANGES } from '../stroke/stroke';
 import type { StrokeProfile } from './stroke-profile';
 
 /** A standard normal draw for a dimension: speed, sideways tip, height, elevation. */
@@ -15,7 +15,7 @@ export function drawnInputs(
 ): StrokeInputs {
   const tip = tipShare(kit, profile);
   const apart = Math.sqrt(1 - profile.together * profile.together);
-  const speeds = INPUT_RANGES.speedMps;
+  const speeds = STROKE_RANGES.speedMps;
   const speed = inputs.speedMps * (1 + profile.speedShare * normal(0));
   const elevation = inputs.elevationRad + profile.elevationRad * normal(3);
   return {
@@ -24,7 +24,7 @@ export function drawnInputs(
     side: inputs.side + tip * apart * normal(1),
     height: inputs.height + tip * normal(2),
     // A cue cannot go below the cloth: what would is as far above it.
-    elevationRad: Math.min(INPUT_RANGES.elevationRad.max, Math.abs(elevation)),
+    elevationRad: Math.min(STROKE_RANGES.elevationRad.max, Math.abs(elevation)),
   };
 }
 

@@ -1,11 +1,11 @@
-import { INPUT_RANGES } from '../aim/input-ranges';
-import { layoutOf } from '../aim/layout';
-import type { Shot } from '../aim/shot';
-import { solveAim } from '../aim/solve-aim';
-import type { Kit } from '../model/kit';
-import { SPEED_FROM_MPS } from '../model/speed-bands';
-import { goes, inputsOf, missOfStroke } from './held-shot';
-import type { Target } from './target';
+import { INPUT_RANGES } from '../direct/input-ranges';
+import { layoutOf } from '../direct/layout';
+import type { Shot } from '../direct/shot';
+import { solveAim } from '../direct/solve-aim';
+import { goes, inputsOf, missOfStroke } from '../goal/held-shot';
+import type { Target } from '../goal/target';
+import type { Kit } from '../kit/kit';
+import { SPEED_FROM_MPS } from '../stroke/speed-bands';
 
 /** Speeds tried, as factors of the one before: a quarter firmer, a fifth softer. */
 const STEP = 1.25;

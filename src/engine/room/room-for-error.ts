@@ -1,13 +1,13 @@
-import { layoutOf } from '../aim/layout';
-import type { Shot } from '../aim/shot';
-import type { Kit } from '../model/kit';
+import { layoutOf } from '../direct/layout';
+import type { Shot } from '../direct/shot';
+import { inputsOf } from '../goal/held-shot';
+import type { Target } from '../goal/target';
+import type { Kit } from '../kit/kit';
+import { KIT_QUANTITIES, type KitCorrelation, type KitSpread } from '../kit/kit-spread';
 import { type Certainty, certaintyOf } from './certainty';
 import { type Chance, chanceOf } from './chance';
-import { inputsOf } from './held-shot';
-import { KIT_QUANTITIES, type KitCorrelation, type KitSpread } from './kit-spread';
 import { nearestSpeed } from './nearest-speed';
 import type { StrokeProfile } from './stroke-profile';
-import type { Target } from './target';
 import { type RoomWindows, roomWindows } from './windows';
 
 /** How far an answered shot may be off, how sure its aim is, and how often it goes. */

@@ -1,5 +1,5 @@
+import type { MissOrLost } from '../goal/held-shot';
 import { normalBelow } from '../numerics/normal';
-import type { MissOrLost } from './held-shot';
 
 /** The miss with the cue's direction off by so many standard deviations. */
 export type MissAlong = (sds: number) => MissOrLost;

@@ -1,7 +1,3 @@
-import { AIM_RANGE, INPUT_RANGES } from '../aim/input-ranges';
-import type { Range } from '../model/range';
-import { bracketedRoot } from '../numerics/bracketed-root';
-import { dipThroughZero } from '../numerics/dip-through-zero';
 import {
   goes,
   type HeldShot,
@@ -9,8 +5,11 @@ import {
   missOfStroke,
   type StrokeInput,
   type StrokeInputs,
-} from './held-shot';
-import { allowedRad, type Target } from './target';
+} from '../goal/held-shot';
+import { allowedRad, type Target } from '../goal/target';
+import { bracketedRoot } from '../numerics/bracketed-root';
+import { dipThroughZero } from '../numerics/dip-through-zero';
+import { STROKE_RANGES } from '../stroke/stroke';
 
 /**
  * What ends a window: the ball goes wide on the thin or the full side (left or right where there is
@@ -45,14 +44,6 @@ export interface RoomWindow {
 
 export type RoomWindows = { readonly [I in StrokeInput]: RoomWindow };
 
-const LIMITS: { readonly [I in StrokeInput]: Range } = {
-  aimRad: AIM_RANGE,
-  speedMps: INPUT_RANGES.speedMps,
-  side: INPUT_RANGES.side,
-  height: INPUT_RANGES.height,
-  elevationRad: INPUT_RANGES.elevationRad,
-};
-
 /** A step off the present value for a slope, in each input's own unit. */
 const NUDGES: StrokeInputs = {
   aimRad: 1e-6,
@@ -83,7 +74,7 @@ export function roomWindows(held: HeldShot, inputs: StrokeInputs): RoomWindows |
 
 function windowAround(held: HeldShot, inputs: StrokeInputs, input: StrokeInput): RoomWindow {
   const missAt = (value: number) => missOfStroke(held, { ...inputs, [input]: value });
-  const limit = LIMITS[input];
+  const limit = STROKE_RANGES[input];
   const directionPerUnit = directionSlope(held, inputs, input);
   const missPerUnit = (directionPerUnit ?? 0) / allowedRad(held.target, held.kit.ballRadiusM);
   const edge = (to: number) =>
@@ -99,7 +90,7 @@ function directionSlope(held: HeldShot, inputs: StrokeInputs, input: StrokeInput
   const present = inputs[input];
   const directionAt = (value: number) =>
     missOfStroke({ ...held, target: IN_RADIANS }, { ...inputs, [input]: value });
-  const { min, max } = LIMITS[input];
+  const { min, max } = STROKE_RANGES[input];
   const nudged = [Math.max(min, present - NUDGES[input]), Math.min(max, present + NUDGES[input])];
   const [low = present, high = present] = nudged.map((value) =>
     typeof directionAt(value) === 'number' ? value : present,

@@ -24,6 +24,6 @@ export function answerCushion(field: Field, mover: Mover, index: number, timeS: 
     field.events.push({ ...at, kind: 'hits-cushion', cushion: cushion.name, part });
   }
   field.cushionMetS[cushionIndex(field, mover, index)] = timeS;
-  setOff(mover, offCushion(ball, nearest, field.cushion, field.kit), timeS, field.kit);
+  setOff(mover, offCushion(ball, nearest, field.kit), timeS, field.kit);
   foresee(field, mover, timeS);
 }

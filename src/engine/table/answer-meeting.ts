@@ -1,4 +1,4 @@
-import { afterMeeting, closingSpeed, lineOfCentres } from '../model/two-moving-balls';
+import { afterMeeting, closingSpeed, lineOfCentres } from '../impacts/two-moving-balls';
 import { lookAtPair } from './approach-pair';
 import type { Field } from './field';
 import { foresee, foreseeMeeting, pairIndex } from './foresee';

@@ -1,4 +1,4 @@
-import { endState, type Motion } from '../model/phase';
+import { endState, type Motion } from '../motion/phase';
 import { answerCushion } from './answer-cushion';
 import { lookAtDrop } from './approach-drop';
 import type { Field, OwnEvent } from './field';
@@ -46,7 +46,7 @@ function answerDrop(field: Field, mover: Mover, index: number, timeS: number): v
     return;
   }
   const ball = stateOf(mover, timeS, field.kit);
-  if (ball.zM > field.cushion.noseHeight * field.kit.ballRadiusM) {
+  if (ball.zM > field.kit.cushion.noseHeight * field.kit.ballRadiusM) {
     leaveTable(field, mover, timeS);
     return;
   }

@@ -1,4 +1,4 @@
-import { firstTouch } from '../events/first-touch';
+import { firstTouch } from '../motion/first-touch';
 import { pullAlong, SKIMMING_M } from './approach-pair';
 import type { CushionShape } from './cushion-shape';
 import type { Field } from './field';
@@ -20,7 +20,7 @@ export function lookAtCushion(
   const { ballRadiusM } = field.kit;
   placeOf(mover, clockS, place);
   nearestOnCushion(cushion, place.xM, place.yM, nearest);
-  const riseM = (field.cushion.noseHeight - 1) * ballRadiusM - place.zM;
+  const riseM = (field.kit.cushion.noseHeight - 1) * ballRadiusM - place.zM;
   const distanceM = Math.sqrt(nearest.awayM * nearest.awayM + riseM * riseM);
   const level = nearest.awayM / distanceM;
   const [x, y, z] = [nearest.nx * level, nearest.ny * level, riseM / distanceM];

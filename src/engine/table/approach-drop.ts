@@ -1,4 +1,4 @@
-import { firstTouch } from '../events/first-touch';
+import { firstTouch } from '../motion/first-touch';
 import { pullAlong, SKIMMING_M } from './approach-pair';
 import type { Field } from './field';
 import { type Mover, placeOf } from './mover';

@@ -1,5 +1,5 @@
-import { firstTouch } from '../events/first-touch';
-import type { Phase } from '../model/phase';
+import { firstTouch } from '../motion/first-touch';
+import type { Phase } from '../motion/phase';
 import type { Field } from './field';
 import { type Mover, phaseEnd, placeOf } from './mover';
 import { areApart } from './plan-box';

@@ -1,5 +1,5 @@
-import { type BallState, restingAt } from '../model/ball-state';
-import { type Phase, stateAt } from '../model/phase';
+import { type BallState, restingAt } from '../ball/ball-state';
+import { type Phase, stateAt } from '../motion/phase';
 import type { BallRun } from './table-play';
 
 /** One phase begins where the last one ends, but for rounding, s. */

@@ -1,7 +1,6 @@
-import { type Approach, newApproach } from '../events/first-touch';
-import type { Cushion } from '../model/cushion';
-import type { Kit } from '../model/kit';
-import { newPlace, type Place } from '../model/phase';
+import type { Kit } from '../kit/kit';
+import { type Approach, newApproach } from '../motion/first-touch';
+import { newPlace, type Place } from '../motion/phase';
 import type { CushionShape } from './cushion-shape';
 import type { Mover } from './mover';
 import { type NearestOnCushion, newNearest } from './nearest-on-cushion';
@@ -23,7 +22,6 @@ export interface Field {
   readonly kit: Kit;
   /** For two balls of the same mass. */
   readonly evenKit: Kit;
-  readonly cushion: Cushion;
   readonly movers: readonly Mover[];
   readonly cushions: readonly CushionShape[];
   readonly pockets: readonly PocketShape[];
@@ -48,18 +46,12 @@ interface Scratch {
   readonly other: Place;
 }
 
-export function newField(
-  movers: readonly Mover[],
-  kit: Kit,
-  cushion: Cushion,
-  shape: TableShape,
-): Field {
+export function newField(movers: readonly Mover[], kit: Kit, shape: TableShape): Field {
   const count = movers.length;
   const never = (size: number, time: number) => new Float64Array(size).fill(time);
   return {
     kit,
     evenKit: { ...kit, cueBallMassRatio: 1 },
-    cushion,
     movers,
     cushions: shape.cushions,
     pockets: shape.pockets,

@@ -1,7 +1,7 @@
-import { nextPhase } from '../events/next-phase';
-import type { BallState } from '../model/ball-state';
-import type { Kit } from '../model/kit';
-import { type Phase, type Place, placeAt, stateAt } from '../model/phase';
+import type { BallState } from '../ball/ball-state';
+import type { Kit } from '../kit/kit';
+import { nextPhase } from '../motion/next-phase';
+import { type Phase, type Place, placeAt, stateAt } from '../motion/phase';
 import { type PlanBox, phaseBox, pointBox } from './plan-box';
 import type { Outcome } from './table-play';
 

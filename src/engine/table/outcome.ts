@@ -1,4 +1,4 @@
-import type { Kit } from '../model/kit';
+import type { Kit } from '../kit/kit';
 import { type Mover, stateOf } from './mover';
 import { placeInMouth } from './pocket-shape';
 import type { Outcome } from './table-play';

@@ -1,4 +1,4 @@
-import type { Phase } from '../model/phase';
+import type { Phase } from '../motion/phase';
 
 /** A rectangle seen from above, m. */
 export interface PlanBox {

@@ -1,7 +1,7 @@
-import { restingAt } from '../model/ball-state';
-import { type Cushion, DEFAULT_CUSHION } from '../model/cushion';
-import type { Kit } from '../model/kit';
-import { type Stroke, strike } from '../model/strike';
+import { restingAt } from '../ball/ball-state';
+import { strike } from '../impacts/strike';
+import type { Kit } from '../kit/kit';
+import type { Stroke } from '../stroke/stroke';
 import { answerMeeting } from './answer-meeting';
 import { answerOwn } from './answer-own';
 import { checkTable } from './check-table';
@@ -13,7 +13,6 @@ import type { PlacedBall, TablePlay, TableRefusal } from './table-play';
 import type { TableShape } from './table-shape';
 
 export interface TableOptions {
-  readonly cushion?: Cushion;
   /** How many events to follow at most. */
   readonly mostEvents?: number;
 }
@@ -41,11 +40,11 @@ export function playTable(
   shape: TableShape,
   options: TableOptions = {},
 ): TablePlay | TableRefusal {
-  const { cushion = DEFAULT_CUSHION, mostEvents = MOST_EVENTS } = options;
-  const refusal = checkTable(balls, stroke, kit, shape, cushion);
+  const { mostEvents = MOST_EVENTS } = options;
+  const refusal = checkTable(balls, stroke, kit, shape);
   if (refusal !== null) return refusal;
   const movers = balls.map(({ xM, yM }, number) => restingMover(number, restingAt(xM, yM)));
-  const field = newField(movers, kit, cushion, shape);
+  const field = newField(movers, kit, shape);
   const cueBall = movers[0];
   if (cueBall !== undefined) {
     const { xM, yM } = cueBall.state;

@@ -1,4 +1,4 @@
-import type { Range } from '../model/range';
+import type { Range } from '../numerics/range';
 
 /** How pockets of one kind are cut. */
 export interface PocketCut {

@@ -1,6 +1,6 @@
-import { TOUCHING_M } from '../events/first-touch';
-import type { BallState } from '../model/ball-state';
-import type { LineOfCentres } from '../model/two-moving-balls';
+import type { BallState } from '../ball/ball-state';
+import type { LineOfCentres } from '../impacts/two-moving-balls';
+import { TOUCHING_M } from '../motion/first-touch';
 
 /** A direction in plan; a line of centres and a cushion's nearest place both have one. */
 type Way = Pick<LineOfCentres, 'nx' | 'ny'>;

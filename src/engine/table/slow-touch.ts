@@ -1,4 +1,4 @@
-import type { Approach } from '../events/first-touch';
+import type { Approach } from '../motion/first-touch';
 
 /**
  * A touch slower than this, m/s, is a push rather than a blow: two bodies pressed together part as

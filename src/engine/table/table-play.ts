@@ -1,4 +1,4 @@
-import type { Phase } from '../model/phase';
+import type { Phase } from '../motion/phase';
 import type { CushionName } from './cushion-shape';
 import type { CushionPart } from './nearest-on-cushion';
 import type { PocketName } from './pocket-shape';
@@ -87,6 +87,8 @@ export interface TableRefusal {
     | 'no-balls'
     | 'off-bed'
     | 'overlap';
-  /** One plain sentence. */
-  readonly message: string;
+  /** The quantity that is out of range, dotted where nested. */
+  readonly quantity?: string;
+  /** The ball that lies badly: its place in the list of balls. */
+  readonly ball?: number;
 }

@@ -1,4 +1,4 @@
-import { isWithin, type Range } from '../model/range';
+import { isWithin, type Range } from '../numerics/range';
 import { type CushionShape, cushionShape } from './cushion-shape';
 import { type PocketShape, pocketShape } from './pocket-shape';
 import {

@@ -1,6 +1,6 @@
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import type { RankQuestion } from '../../engine/options/refine-way';
-import type { PositionShot } from '../../engine/position/position';
+import type { PositionShot } from '../../engine/goal/position-shot';
+import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { Table } from '../../store/records';

@@ -1,11 +1,11 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { Kit } from '../../engine/model/kit';
-import { ballNamed, without } from '../../engine/position/balls-of';
-import { frozen } from '../../engine/position/freeze';
-import { legalPlace, type Place } from '../../engine/position/legal-place';
-import { FROZEN_M } from '../../engine/position/neighbours';
-import type { BallName, Position } from '../../engine/position/position';
-import { snapped } from '../../engine/position/snap';
+import type { Kit } from '../../engine/kit/kit';
+import { ballNamed, without } from '../../engine/lie/balls-of';
+import { frozen } from '../../engine/lie/freeze';
+import { legalPlace, type Place } from '../../engine/lie/legal-place';
+import { FROZEN_M } from '../../engine/lie/neighbours';
+import type { BallName, Position } from '../../engine/lie/position';
+import { snapped } from '../../engine/lie/snap';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition } from '../../store/saved-position';
 import { type EditResult, NOT_THERE } from '../kit-edits';

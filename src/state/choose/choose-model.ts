@@ -1,9 +1,10 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { ChanceMap } from '../../engine/options/chance-map';
-import type { FanPlay, RankedWay } from '../../engine/options/ranked-way';
-import type { WhyClosed } from '../../engine/position/closed-pockets';
-import type { Neighbour } from '../../engine/position/neighbours';
-import type { BallName, NamedBall, NoShot, PositionShot } from '../../engine/position/position';
+import type { WhyClosed } from '../../engine/goal/closed-pockets';
+import type { NoShot, PositionShot } from '../../engine/goal/position-shot';
+import type { Neighbour } from '../../engine/lie/neighbours';
+import type { BallName, NamedBall } from '../../engine/lie/position';
+import type { ChanceMap } from '../../engine/plan/chance-map';
+import type { FanPlay, RankedWay } from '../../engine/plan/ranked-way';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition, Zone } from '../../store/saved-position';

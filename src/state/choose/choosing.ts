@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { FanPlay, RankedWay } from '../../engine/options/ranked-way';
-import type { RankQuestion } from '../../engine/options/refine-way';
-import type { Option } from '../../engine/options/solve-option';
+import type { FanPlay, RankedWay } from '../../engine/plan/ranked-way';
+import type { RankQuestion } from '../../engine/plan/refine-way';
+import type { Option } from '../../engine/plan/solve-option';
 import type { Work } from '../../worker/engine-pool';
 import type { Comparing } from './comparing';
 

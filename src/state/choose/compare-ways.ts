@@ -1,10 +1,10 @@
-import { type ChanceMap, chanceMap } from '../../engine/options/chance-map';
-import { gridFrom } from '../../engine/options/grid-from';
-import { orderWays } from '../../engine/options/rank-ways';
-import type { RankedWay } from '../../engine/options/ranked-way';
-import type { RankQuestion } from '../../engine/options/refine-way';
-import type { Option } from '../../engine/options/solve-option';
-import { stretchesOf } from '../../engine/options/sweep-options';
+import { type ChanceMap, chanceMap } from '../../engine/plan/chance-map';
+import { gridFrom } from '../../engine/plan/grid-from';
+import { orderWays } from '../../engine/plan/rank-ways';
+import type { RankedWay } from '../../engine/plan/ranked-way';
+import type { RankQuestion } from '../../engine/plan/refine-way';
+import type { Option } from '../../engine/plan/solve-option';
+import { stretchesOf } from '../../engine/plan/sweep-options';
 import type { Work } from '../../worker/engine-pool';
 
 /** Told of how far a comparison has come. */

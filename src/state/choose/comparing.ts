@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { RankQuestion } from '../../engine/options/refine-way';
+import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { Work } from '../../worker/engine-pool';
 import type { Comparison } from './choose-model';
 import { compareWays } from './compare-ways';

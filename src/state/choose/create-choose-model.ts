@@ -1,9 +1,10 @@
 import { batch, computed, signal } from '@preact/signals';
-import { closedPockets, type WhyClosed } from '../../engine/position/closed-pockets';
-import { frozenPairs, neighboursOf } from '../../engine/position/neighbours';
-import type { BallName } from '../../engine/position/position';
+import { closedPockets, type WhyClosed } from '../../engine/goal/closed-pockets';
+import { frozenPairs, neighboursOf } from '../../engine/lie/neighbours';
+import type { BallName } from '../../engine/lie/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import { freshId } from '../../store/fresh-id';
+import { noShotWords } from '../../words/refusal-words';
 import { crowded } from '../crowded';
 import type { EditResult } from '../kit-edits';
 import { askedOf } from './asked-of';
@@ -47,7 +48,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   });
   const whyNot = () => {
     const none = shot.peek();
-    return none === null || none.ok ? NOTHING_TO_PLAY : none.message;
+    return none === null || none.ok ? NOTHING_TO_PLAY : noShotWords(none).message;
   };
   const comparing = createComparing(present, whyNot, work);
   const choosing = createChoosing(comparing, work);

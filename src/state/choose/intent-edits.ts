@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { Range } from '../../engine/model/range';
+import type { Range } from '../../engine/numerics/range';
 import type { TableShape } from '../../engine/table/table-shape';
 import { ZONE_RADIUS_RANGE } from '../../store/record-ranges';
 import type { SavedPosition, Zone } from '../../store/saved-position';

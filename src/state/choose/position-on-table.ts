@@ -1,6 +1,6 @@
-import type { Kit } from '../../engine/model/kit';
-import { legalPlace } from '../../engine/position/legal-place';
-import type { NamedBall, Position } from '../../engine/position/position';
+import type { Kit } from '../../engine/kit/kit';
+import { legalPlace } from '../../engine/lie/legal-place';
+import type { NamedBall, Position } from '../../engine/lie/position';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition, Zone } from '../../store/saved-position';
 

@@ -1,9 +1,10 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import type { Kit } from '../../engine/model/kit';
-import { fallingWay } from '../../engine/position/falling-way';
-import { openWay } from '../../engine/position/open-way';
-import type { Intent, NoShot, PositionShot } from '../../engine/position/position';
-import { type FindWay, shotFrom } from '../../engine/position/shot-from-position';
+import { fallingWay } from '../../engine/goal/falling-way';
+import type { Intent } from '../../engine/goal/goal';
+import { openWay } from '../../engine/goal/open-way';
+import type { NoShot, PositionShot } from '../../engine/goal/position-shot';
+import { type FindWay, shotFrom } from '../../engine/goal/shot-from-position';
+import type { Kit } from '../../engine/kit/kit';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition } from '../../store/saved-position';
 
@@ -29,7 +30,7 @@ export function positionShot(
     const findWay: FindWay = isDragging.value
       ? (...of) => exact.known(...of) ?? openWay(...of)
       : exact.find;
-    return intent && shotFrom(open.value.balls, intent, shape.value, kit.value, undefined, findWay);
+    return intent && shotFrom(open.value.balls, intent, shape.value, kit.value, findWay);
   });
 }
 

@@ -1,7 +1,7 @@
-import { heldOf, type RankQuestion } from '../../engine/options/refine-way';
-import type { Option } from '../../engine/options/solve-option';
-import { allowedRad, type Target } from '../../engine/room/target';
-import { targetOfStroke } from '../../engine/room/target-of-stroke';
+import { allowedRad, type Target } from '../../engine/goal/target';
+import { targetOfStroke } from '../../engine/goal/target-of-stroke';
+import { heldOf, type RankQuestion } from '../../engine/plan/refine-way';
+import type { Option } from '../../engine/plan/solve-option';
 import { POCKET_RANGES } from '../../store/pocket-ranges';
 import type { Pocket } from '../../store/records';
 import type { Asked } from '../shot-field';

@@ -1,4 +1,4 @@
-import type { Range } from '../../engine/model/range';
+import type { Range } from '../../engine/numerics/range';
 import { TABLE_RANGES, WPA_POCKETS } from '../../engine/table/pocket-standard';
 import { type TableShape, tableShape } from '../../engine/table/table-shape';
 import type { Table } from '../../store/records';

@@ -1,5 +1,5 @@
 import { buttHeightAt, elevationAt } from '../../engine/fit/butt-elevation';
-import type { Kit } from '../../engine/model/kit';
+import type { Kit } from '../../engine/kit/kit';
 import type { Attempt } from '../../store/attempt';
 
 /** As ordinary cues are (common practice, no source). */

@@ -1,7 +1,7 @@
 import { elevationAt } from '../../engine/fit/butt-elevation';
 import { READING_RANGES, TRIAL_RANGES } from '../../engine/fit/trial-shot';
-import type { Kit } from '../../engine/model/kit';
-import { isWithin, type Range } from '../../engine/model/range';
+import type { Kit } from '../../engine/kit/kit';
+import { isWithin, type Range } from '../../engine/numerics/range';
 import type { Attempt, ButtReading } from '../../store/attempt';
 import { BUTT_RANGES } from '../../store/record-ranges';
 import { withStepDone } from './attempt-progress';

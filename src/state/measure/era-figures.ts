@@ -1,5 +1,5 @@
 import type { FitReport } from '../../engine/fit/fit-report';
-import type { KitQuantity } from '../../engine/room/kit-spread';
+import type { KitQuantity } from '../../engine/kit/kit-spread';
 import type { Named, ShelfName } from '../../store/records';
 import { PART_OF, partName } from './parts-played';
 import { figureOf, MEASURED_SHARE, type SureFigure, type SureName } from './sureness';

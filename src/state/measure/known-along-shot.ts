@@ -1,7 +1,7 @@
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import { slopeSeenAlong } from '../../engine/model/bed-slope';
-import type { BedSlope } from '../../engine/model/kit';
-import { KIT_QUANTITIES } from '../../engine/room/kit-spread';
+import { slopeSeenAlong } from '../../engine/kit/bed-slope';
+import type { BedSlope } from '../../engine/kit/kit';
+import { KIT_QUANTITIES } from '../../engine/kit/kit-spread';
 
 const ALONG = KIT_QUANTITIES.indexOf('bedSlopeAlong');
 const RIGHT = KIT_QUANTITIES.indexOf('bedSlopeRight');

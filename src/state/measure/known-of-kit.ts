@@ -1,6 +1,6 @@
 import type { KitPrior } from '../../engine/fit/fit-question';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import { KIT_QUANTITIES } from '../../engine/room/kit-spread';
+import { KIT_QUANTITIES } from '../../engine/kit/kit-spread';
 import { kitKeyOf, type MeasureQuestion } from './measure-question';
 import { kitPriorOf, OWN_PRIORS } from './part-prior';
 import type { Played } from './parts-played';

@@ -1,7 +1,7 @@
 import { type KitPrior, QUANTITIES_OF } from '../../engine/fit/fit-question';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import type { Kit } from '../../engine/model/kit';
-import { KIT_QUANTITIES, type KitSpread, UNMEASURED } from '../../engine/room/kit-spread';
+import type { Kit } from '../../engine/kit/kit';
+import { KIT_QUANTITIES, type KitSpread, UNMEASURED } from '../../engine/kit/kit-spread';
 import { kitOf } from '../../store/kit-of';
 import type { BallSet, ShelfName, Shelves } from '../../store/records';
 import { SHELF_NAMES } from '../../store/shelf-names';

@@ -1,5 +1,5 @@
 import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import type { Shot } from '../../engine/aim/shot';
+import type { Shot } from '../../engine/direct/shot';
 import type { WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
 import { remembering } from './remembering';

@@ -1,7 +1,7 @@
 import { quantityIn } from '../../engine/fit/estimates';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import { squirtAngle } from '../../engine/model/strike';
-import type { KitQuantity } from '../../engine/room/kit-spread';
+import { squirtAngle } from '../../engine/impacts/strike';
+import type { KitQuantity } from '../../engine/kit/kit-spread';
 import type { ShelfName } from '../../store/records';
 import { SHELF_NAMES } from '../../store/shelf-names';
 

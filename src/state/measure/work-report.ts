@@ -1,4 +1,4 @@
-import type { Shot } from '../../engine/aim/shot';
+import type { Shot } from '../../engine/direct/shot';
 import type { FitShot, KitPrior } from '../../engine/fit/fit-question';
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { ForesightJob } from '../../engine/fit/foresee';

@@ -1,4 +1,4 @@
-import { isWithin } from '../../engine/model/range';
+import { isWithin } from '../../engine/numerics/range';
 import { isPlainObject } from '../mend';
 import { TIME_RANGE_MS } from '../record-ranges';
 import { BACKUP_FORMAT, type BackupHeader, unsealLine } from './backup-format';

@@ -1,7 +1,7 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { SpreadBalls } from '../../diagram/spread-balls';
 import { isBanded } from '../../diagram/table-balls';
-import type { BallName } from '../../engine/position/position';
+import type { BallName } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 
 interface FaceProps {

@@ -1,5 +1,5 @@
 import type { Signal } from '@preact/signals';
-import type { BallName } from '../../engine/position/position';
+import type { BallName } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { NudgePad } from './NudgePad';
 import { ballLabel } from './table-words';

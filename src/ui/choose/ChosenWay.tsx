@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { RankedWay } from '../../engine/options/ranked-way';
+import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { AppModels } from '../app-models';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
 import { percentWords } from './table-words';

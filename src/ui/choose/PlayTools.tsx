@@ -1,4 +1,4 @@
-import type { WhyClosed } from '../../engine/position/closed-pockets';
+import type { WhyClosed } from '../../engine/goal/closed-pockets';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { hindranceLines } from './shot-words';

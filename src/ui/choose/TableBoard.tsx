@@ -3,7 +3,7 @@ import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { textWidthPx } from '../../diagram/canvas';
 import { spreadBalls } from '../../diagram/spread-balls';
-import type { BallName as Name } from '../../engine/position/position';
+import type { BallName as Name } from '../../engine/lie/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Preferences } from '../../store/records';

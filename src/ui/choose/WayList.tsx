@@ -1,4 +1,4 @@
-import type { RankedWay } from '../../engine/options/ranked-way';
+import type { RankedWay } from '../../engine/plan/ranked-way';
 import { roughDistance } from '../../units/rough-distance';
 import type { AppModels } from '../app-models';
 import { orderWords, rowLine, sharedLine, sharedReason } from './list-words';

@@ -1,4 +1,4 @@
-import type { Neighbour } from '../../engine/position/neighbours';
+import type { Neighbour } from '../../engine/lie/neighbours';
 import { formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import type { LengthUnit } from '../../units/unit-names';

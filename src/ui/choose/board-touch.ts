@@ -1,6 +1,6 @@
 import type { Point } from '../../diagram/canvas';
 import { ballNear, pocketNear } from '../../diagram/table-balls';
-import type { BallName } from '../../engine/position/position';
+import type { BallName } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { ChooseMode } from './choose-mode';
 import type { Board } from './use-board';

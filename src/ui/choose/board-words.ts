@@ -1,4 +1,4 @@
-import type { NamedBall } from '../../engine/position/position';
+import type { NamedBall } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { DistanceUnit } from '../../units/unit-names';
 import { FAN_LEAD, fanLine } from './fan-words';

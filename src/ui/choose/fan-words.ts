@@ -1,4 +1,4 @@
-import type { FanPlay } from '../../engine/options/ranked-way';
+import type { FanPlay } from '../../engine/plan/ranked-way';
 import type { Outcome } from '../../engine/table/table-play';
 import type { TableShape } from '../../engine/table/table-shape';
 import { diamondWords, pocketWords } from './table-words';

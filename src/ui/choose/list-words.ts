@@ -1,4 +1,4 @@
-import type { RankedWay } from '../../engine/options/ranked-way';
+import type { RankedWay } from '../../engine/plan/ranked-way';
 import { capitalised, percentWords } from './table-words';
 import { outcomeWords, reasonWords } from './way-words';
 

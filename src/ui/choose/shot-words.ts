@@ -1,4 +1,4 @@
-import type { InTheWay, PositionShot } from '../../engine/position/position';
+import type { InTheWay, PositionShot } from '../../engine/goal/position-shot';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { Preferences } from '../../store/records';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';

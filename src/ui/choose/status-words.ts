@@ -1,5 +1,6 @@
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Preferences } from '../../store/records';
+import { noShotWords } from '../../words/refusal-words';
 import { besideWords } from './beside-words';
 import type { ChooseMode } from './choose-mode';
 import { hindranceLines, intentWords, lieWords } from './shot-words';
@@ -30,7 +31,9 @@ export function statusOf(
 
 function noShotMessage({ shot }: ChooseModel, mode: ChooseMode): string | null {
   const now = shot.value;
-  return mode === 'balls' || mode === 'zone' || now === null || now.ok ? null : now.message;
+  return mode === 'balls' || mode === 'zone' || now === null || now.ok
+    ? null
+    : noShotWords(now).message;
 }
 
 function ballStatus(

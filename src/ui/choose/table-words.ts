@@ -1,4 +1,4 @@
-import type { BallName } from '../../engine/position/position';
+import type { BallName } from '../../engine/lie/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import { roughDistance } from '../../units/rough-distance';
 import type { DistanceUnit } from '../../units/unit-names';

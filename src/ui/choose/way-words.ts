@@ -1,4 +1,4 @@
-import type { RankedWay } from '../../engine/options/ranked-way';
+import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { EndedBy, RoomWindow } from '../../engine/room/windows';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';

@@ -1,4 +1,4 @@
-import type { AimAnswer } from '../../engine/aim/shot';
+import type { AimAnswer } from '../../engine/direct/shot';
 import { thrownAngleRad } from '../../state/thrown-angle';
 import { formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';

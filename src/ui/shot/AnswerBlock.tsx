@@ -1,6 +1,7 @@
 import { useComputed } from '@preact/signals';
-import type { Refusal } from '../../engine/aim/shot';
+import type { Refusal } from '../../engine/direct/shot';
 import { formatQuantity } from '../../units/format-number';
+import { refusalWords } from '../../words/refusal-words';
 import type { AppModels } from '../app-models';
 import { SideWord } from '../SideWord';
 import { useSettled } from '../use-settled';
@@ -73,7 +74,7 @@ function RefusalLines({ app, refusal }: { app: AppModels; refusal: Refusal }) {
   return (
     <div class="refusal">
       <p class="refusal-message">
-        <span aria-hidden="true">⊘</span> {refusal.message}
+        <span aria-hidden="true">⊘</span> {refusalWords(refusal).message}
       </p>
       <p class="refusal-remedy">{remedyWords(refusal, app.shot.remedySpeed.value)}</p>
       <SpeedRemedy app={app} />
@@ -98,7 +99,8 @@ function SpokenAnswer({ app }: { app: AppModels }) {
   const words = useComputed(() => {
     const result = shot.result.value;
     if (!measure.isSettled.value) return '';
-    if (!result.ok) return `${result.message} ${remedyWords(result, shot.remedySpeed.value)}`;
+    if (!result.ok)
+      return `${refusalWords(result).message} ${remedyWords(result, shot.remedySpeed.value)}`;
     if (shot.stale.value) return '';
     const { ballRadiusM } = kit.kit.value;
     const answer = answerInWords(answerReadings(result, ballRadiusM, desk.preferences.value));

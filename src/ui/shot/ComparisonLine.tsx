@@ -1,5 +1,6 @@
 import type { Comparison } from '../../state/shot-comparison';
 import type { Preferences } from '../../store/records';
+import { refusalWords } from '../../words/refusal-words';
 import type { AppModels } from '../app-models';
 import { lengthReading, type Reading } from './answer-words';
 import { ReadingLine } from './ReadingLine';
@@ -31,7 +32,7 @@ interface WordsProps {
 
 function HeldWords({ comparison, preferences }: WordsProps) {
   const { result, change } = comparison;
-  if (!result.ok) return <span>Held: {result.message}</span>;
+  if (!result.ok) return <span>Held: {refusalWords(result).message}</span>;
   const { lengthUnit, lead } = preferences;
   const onFace = lead === 'object-ball';
   const heldM = onFace ? result.aimOnObjectBallM : result.aimOffsetM;

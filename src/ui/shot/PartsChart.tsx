@@ -1,5 +1,5 @@
 import { layOutParts, type PartBar } from '../../diagram/parts-bars';
-import type { AimAnswer } from '../../engine/aim/shot';
+import type { AimAnswer } from '../../engine/direct/shot';
 import { angleReading } from './answer-words';
 import { ReadingLine } from './ReadingLine';
 import './PartsChart.css';

@@ -1,4 +1,4 @@
-import type { Shot } from '../../engine/aim/shot';
+import type { Shot } from '../../engine/direct/shot';
 import { degreesOf } from '../../units/angle-degrees';
 
 /** A small picture of where the tip touches the cue ball. */

@@ -1,4 +1,4 @@
-import type { AimAnswer, AimResult } from '../../engine/aim/shot';
+import type { AimAnswer, AimResult } from '../../engine/direct/shot';
 import type { Answered } from '../../state/shot-answers';
 import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';

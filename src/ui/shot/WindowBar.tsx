@@ -1,5 +1,5 @@
 import { type BarEnd, layOutWindowBar, shareAlongTrack } from '../../diagram/window-bar';
-import type { Range } from '../../engine/model/range';
+import type { Range } from '../../engine/numerics/range';
 import type { FieldName } from '../../state/shot-fields';
 import type { AppModels } from '../app-models';
 import { fieldWindow, isRoomStale } from './room-of-field';

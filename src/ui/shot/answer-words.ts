@@ -1,4 +1,4 @@
-import type { AimAnswer } from '../../engine/aim/shot';
+import type { AimAnswer } from '../../engine/direct/shot';
 import type { Preferences } from '../../store/records';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { type DirectionWord, directionWord } from '../../units/direction-word';

@@ -1,4 +1,4 @@
-import type { Shot } from '../../engine/aim/shot';
+import type { Shot } from '../../engine/direct/shot';
 import type { Answered } from '../../state/shot-answers';
 import type { PathPoint } from '../../state/shot-ports';
 import type { Preferences } from '../../store/records';

@@ -1,4 +1,5 @@
-import type { Refusal, RefusalReason } from '../../engine/aim/shot';
+import type { Refusal, RefusalReason } from '../../engine/direct/shot';
+import { refusalWords } from '../../words/refusal-words';
 
 /** What would help where no other speed does, for refusals whose remedy speaks of speed. */
 const BESIDE_SPEED: { readonly [R in RefusalReason]?: string } = {
@@ -8,6 +9,6 @@ const BESIDE_SPEED: { readonly [R in RefusalReason]?: string } = {
 };
 
 /** What would help: another speed only where one was found at which the ball goes. */
-export function remedyWords({ reason, remedy }: Refusal, speed: number | null): string {
-  return (speed === null && BESIDE_SPEED[reason]) || remedy;
+export function remedyWords(refusal: Refusal, speed: number | null): string {
+  return (speed === null && BESIDE_SPEED[refusal.reason]) || refusalWords(refusal).remedy;
 }

@@ -1,5 +1,5 @@
+import type { KitQuantity } from '../../engine/kit/kit-spread';
 import type { Certainty } from '../../engine/room/certainty';
-import type { KitQuantity } from '../../engine/room/kit-spread';
 import type { EndedBy, WindowEnd } from '../../engine/room/windows';
 import type { ShownWindow } from '../../state/room-window';
 import { formatNumber, formatQuantity } from '../../units/format-number';

@@ -1,4 +1,4 @@
-import type { Shot } from '../../engine/aim/shot';
+import type { Shot } from '../../engine/direct/shot';
 import type { ShotModel } from '../../state/shot-model';
 import { directionWord } from '../../units/direction-word';
 import { elevationWord } from '../../units/elevation-word';

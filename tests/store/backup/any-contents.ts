@@ -5,7 +5,7 @@ import {
   TRIAL_NAMES,
   TRIAL_RANGES,
 } from '../../../src/engine/fit/trial-shot';
-import type { Range } from '../../../src/engine/model/range';
+import type { Range } from '../../../src/engine/numerics/range';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { kitFields } from '../../../src/store/kit-fields';

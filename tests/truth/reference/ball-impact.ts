@@ -1,4 +1,4 @@
-import type { BallFriction, Kit } from '../../../src/engine/model/kit';
+import type { BallFriction, Kit } from '../../../src/engine/kit/kit';
 import { type Body, struck, surfaceVelocity } from './body';
 import { rubThrough } from './rub';
 import { dot, length, minus, plus, times, type Vec3 } from './vec3';

@@ -1,4 +1,4 @@
-import type { Kit } from '../../../src/engine/model/kit';
+import type { Kit } from '../../../src/engine/kit/kit';
 import { type Body, struck, surfaceVelocity } from './body';
 import { rubThrough } from './rub';
 

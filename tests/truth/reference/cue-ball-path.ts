@@ -1,4 +1,4 @@
-import type { Kit } from '../../../src/engine/model/kit';
+import type { Kit } from '../../../src/engine/kit/kit';
 import { bedBounce } from './bed-bounce';
 import { type Body, GRAVITY } from './body';
 import {

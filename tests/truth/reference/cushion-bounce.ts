@@ -1,5 +1,5 @@
-import type { Cushion } from '../../../src/engine/model/cushion';
-import type { Kit } from '../../../src/engine/model/kit';
+import type { Cushion } from '../../../src/engine/kit/cushion';
+import type { Kit } from '../../../src/engine/kit/kit';
 import { type Body, struck, surfaceVelocity } from './body';
 import { dot, length, minus, plus, times, type Vec3 } from './vec3';
 

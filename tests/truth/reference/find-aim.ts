@@ -1,5 +1,5 @@
-import type { Shot } from '../../../src/engine/aim/shot';
-import type { Kit } from '../../../src/engine/model/kit';
+import type { Shot } from '../../../src/engine/direct/shot';
+import type { Kit } from '../../../src/engine/kit/kit';
 import type { PathOptions } from './cue-ball-path';
 import { objectBallAt, playShot } from './play-shot';
 import { tipStrike } from './tip-strike';

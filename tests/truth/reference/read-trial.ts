@@ -1,6 +1,6 @@
 import type { Readings, TrialSetup, TrialShot } from '../../../src/engine/fit/trial-shot';
-import type { Kit } from '../../../src/engine/model/kit';
-import type { Stroke } from '../../../src/engine/model/strike';
+import type { Kit } from '../../../src/engine/kit/kit';
+import type { Stroke } from '../../../src/engine/stroke/stroke';
 import { ballImpact, type ImpactOptions } from './ball-impact';
 import type { Body } from './body';
 import { followBall, type PathEnd, type PathOptions } from './cue-ball-path';

@@ -1,5 +1,5 @@
-import type { Cushion } from '../../../src/engine/model/cushion';
-import type { Kit } from '../../../src/engine/model/kit';
+import type { Cushion } from '../../../src/engine/kit/cushion';
+import type { Kit } from '../../../src/engine/kit/kit';
 import { bodiesImpact } from './ball-impact';
 import { bedBounce } from './bed-bounce';
 import type { Body } from './body';

@@ -1,5 +1,5 @@
-import type { Shot } from '../../../src/engine/aim/shot';
-import type { Kit } from '../../../src/engine/model/kit';
+import type { Shot } from '../../../src/engine/direct/shot';
+import type { Kit } from '../../../src/engine/kit/kit';
 import { type Body, struck, surfaceVelocity } from './body';
 import { cross, dot, minus, plus, times, type Vec3 } from './vec3';
 

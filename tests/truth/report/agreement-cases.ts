@@ -1,13 +1,13 @@
-import { INPUT_RANGES } from '../../../src/engine/aim/input-ranges';
-import type { Shot } from '../../../src/engine/aim/shot';
-import { DEFAULT_KIT, type Kit } from '../../../src/engine/model/kit';
+import { INPUT_RANGES } from '../../../src/engine/direct/input-ranges';
+import type { Shot } from '../../../src/engine/direct/shot';
+import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
 import {
   BALL_FRICTION_RANGES,
   BED_SLOPE_RANGE,
   KIT_RANGES,
-} from '../../../src/engine/model/kit-ranges';
-import { MISCUE_LIMIT } from '../../../src/engine/model/miscue-limit';
-import type { Range } from '../../../src/engine/model/range';
+} from '../../../src/engine/kit/kit-ranges';
+import type { Range } from '../../../src/engine/numerics/range';
+import { MISCUE_LIMIT } from '../../../src/engine/stroke/miscue-limit';
 import { randomQuery } from '../../harness/random-shots';
 import { between, type Random, seededRandom } from '../../harness/seeded-random';
 

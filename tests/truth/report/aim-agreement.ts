@@ -1,4 +1,4 @@
-import { solveAim } from '../../../src/engine/aim/solve-aim';
+import { solveAim } from '../../../src/engine/direct/solve-aim';
 import { type Query, randomQuery } from '../../harness/random-shots';
 import { seededRandom } from '../../harness/seeded-random';
 import { findAim } from '../reference/find-aim';

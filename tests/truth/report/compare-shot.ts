@@ -1,7 +1,7 @@
-import { play } from '../../../src/engine/aim/contact';
-import { layoutOf } from '../../../src/engine/aim/layout';
-import { playAim } from '../../../src/engine/aim/play-aim';
-import type { BallState } from '../../../src/engine/model/ball-state';
+import type { BallState } from '../../../src/engine/ball/ball-state';
+import { play } from '../../../src/engine/direct/contact';
+import { layoutOf } from '../../../src/engine/direct/layout';
+import { playAim } from '../../../src/engine/direct/play-aim';
 import type { Body } from '../reference/body';
 import { followBall, type PathOptions } from '../reference/cue-ball-path';
 import { FINE, objectBallAt, playShot } from '../reference/play-shot';

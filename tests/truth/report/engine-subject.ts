@@ -1,8 +1,8 @@
-import { playAim } from '../../../src/engine/aim/play-aim';
-import { travel } from '../../../src/engine/events/journey';
-import { afterContact, kickOf, newKick } from '../../../src/engine/model/ball-on-ball';
-import type { BallState } from '../../../src/engine/model/ball-state';
-import { strike } from '../../../src/engine/model/strike';
+import type { BallState } from '../../../src/engine/ball/ball-state';
+import { playAim } from '../../../src/engine/direct/play-aim';
+import { afterContact, kickOf, newKick } from '../../../src/engine/impacts/ball-on-ball';
+import { strike } from '../../../src/engine/impacts/strike';
+import { travel } from '../../../src/engine/motion/journey';
 import type { Body } from '../reference/body';
 import type { Subject } from './subject';
 

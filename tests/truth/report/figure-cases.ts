@@ -1,4 +1,4 @@
-import { DEFAULT_KIT, type Kit } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
 import { NO_SQUIRT } from '../../harness/idealised-kits';
 import { type Body, GRAVITY } from '../reference/body';
 import type { Stroke } from '../reference/tip-strike';

@@ -1,4 +1,4 @@
-import { DEFAULT_KIT, type Kit } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
 import { frictionlessBalls } from '../../harness/idealised-kits';
 import type { Body } from '../reference/body';
 import { directionDeg, rolling, speedOf, stunned } from './figure-cases';

@@ -1,4 +1,4 @@
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { GRAVITY } from '../reference/body';
 import { level, rolling, speedOf, WORKED_GRAVITY, workedKit } from './figure-cases';
 import { type FigureTable, halfDigit, type PublishedFigure } from './published-figure';

@@ -1,4 +1,4 @@
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { NO_SQUIRT } from '../../harness/idealised-kits';
 import { directionDeg, level } from './figure-cases';
 import { type FigureTable, halfDigit, type PublishedFigure } from './published-figure';

@@ -1,4 +1,4 @@
-import type { Kit } from '../../../src/engine/model/kit';
+import type { Kit } from '../../../src/engine/kit/kit';
 import { ballImpact, type Impact } from '../reference/ball-impact';
 import { type Body, surfaceVelocity } from '../reference/body';
 import { dot, length, minus, times, type Vec3 } from '../reference/vec3';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { aimOffsetM } from '../../../src/diagram/aim-offset';
-import { solveAim } from '../../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { solveAim } from '../../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { DEFAULT_SHOT } from '../../../src/store/default-desk';
 
 describe('where a line of aim passes', () => {
@@ -10,7 +10,7 @@ describe('where a line of aim passes', () => {
     (cutRad) => {
       const shot = { ...DEFAULT_SHOT, cutRad };
       const answer = solveAim(shot, DEFAULT_KIT);
-      if (!answer.ok) throw new Error(answer.message);
+      if (!answer.ok) throw new Error(answer.reason);
       const { ballRadiusM } = DEFAULT_KIT;
       const at = (lead: 'ghost-ball' | 'object-ball') =>
         aimOffsetM(shot, ballRadiusM, lead, answer.aimRad);

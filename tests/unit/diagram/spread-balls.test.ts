@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { spreadBalls } from '../../../src/diagram/spread-balls';
 import { ballSize } from '../../../src/diagram/table-balls';
 import { layOutTable } from '../../../src/diagram/table-map';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
-import { frozenPairs } from '../../../src/engine/position/neighbours';
-import type { BallName, NamedBall } from '../../../src/engine/position/position';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import { frozenPairs } from '../../../src/engine/lie/neighbours';
+import type { BallName, NamedBall } from '../../../src/engine/lie/position';
 
 const RADIUS_M = 0.028575;
 const WIDTH_M = 2 * RADIUS_M;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bestCell, cellBeside, coarseChances } from '../../../src/diagram/table-chances';
-import type { ChanceMap } from '../../../src/engine/options/chance-map';
-import type { Option } from '../../../src/engine/options/solve-option';
+import type { ChanceMap } from '../../../src/engine/plan/chance-map';
+import type { Option } from '../../../src/engine/plan/solve-option';
 
 const SIDES = [-0.4, -0.3, -0.2, -0.1, 0, 0.1, 0.2, 0.3, 0.4];
 const SPEEDS = [1, 2, 3, 4];

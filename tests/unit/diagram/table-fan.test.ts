@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { layOutFan, layOutSpread } from '../../../src/diagram/table-fan';
 import { layOutTable } from '../../../src/diagram/table-map';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
-import type { FanPlay } from '../../../src/engine/options/ranked-way';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import type { FanPlay } from '../../../src/engine/plan/ranked-way';
 import { playTable } from '../../../src/engine/table/play-table';
 import { SHAPE } from '../ui/choose/invented-ways';
 
@@ -14,7 +14,7 @@ const FROM = { xM: 0.2, yM: -0.9 };
 function played(hit: FanPlay['hit'], aimRad: number, speedMps: number): FanPlay {
   const stroke = { aimRad, side: 0, height: 0, elevationRad: 0.05, speedMps };
   const play = playTable([FROM], stroke, DEFAULT_KIT, SHAPE);
-  if (!play.ok) throw new Error(play.message);
+  if (!play.ok) throw new Error(play.reason);
   return { hit, aimRad, play };
 }
 

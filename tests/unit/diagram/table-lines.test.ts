@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layOutShot } from '../../../src/diagram/table-lines';
 import { layOutTable } from '../../../src/diagram/table-map';
-import type { PositionShot } from '../../../src/engine/position/position';
+import type { PositionShot } from '../../../src/engine/goal/position-shot';
 import { WPA_POCKETS } from '../../../src/engine/table/pocket-standard';
 import { tableShape } from '../../../src/engine/table/table-shape';
 

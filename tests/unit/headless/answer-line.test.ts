@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { playAim } from '../../../src/engine/aim/play-aim';
-import type { AimAnswer, AimResult, Shot } from '../../../src/engine/aim/shot';
-import { solveAim } from '../../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { playAim } from '../../../src/engine/direct/play-aim';
+import type { AimAnswer, AimResult, Shot } from '../../../src/engine/direct/shot';
+import { solveAim } from '../../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { answerLine } from '../../../src/headless/answer-line';
 import { between, seededRandom } from '../../harness/seeded-random';
 
@@ -24,7 +24,7 @@ const askText = (text: string, line = 1) => JSON.parse(answerLine(text, line));
 const JUNK = [null, '1', '', true, false, [], [1], {}, { value: 1 }];
 
 function answered(result: AimResult): AimAnswer {
-  if (!result.ok) throw new Error(result.message);
+  if (!result.ok) throw new Error(result.reason);
   return result;
 }
 

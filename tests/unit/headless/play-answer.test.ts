@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { answerPlay } from '../../../src/headless/play-answer';
 
 const ask = (fields: object, line = 1) => JSON.parse(answerPlay(JSON.stringify(fields), line));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { createDeskModel } from '../../../src/state/desk-model';
 import { createKitModel } from '../../../src/state/kit-model';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';

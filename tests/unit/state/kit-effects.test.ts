@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { solveAim } from '../../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { solveAim } from '../../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { kitEffects } from '../../../src/state/kit-effects';
 import { thrownAngleRad } from '../../../src/state/thrown-angle';
 import { DEFAULT_SHOT } from '../../../src/store/default-desk';
@@ -29,7 +29,7 @@ describe('what a kit does', () => {
   });
 
   it('is left out where the example has no answer', () => {
-    const refusal = { ok: false, reason: 'misses', message: '', remedy: '' } as const;
+    const refusal = { ok: false, reason: 'misses' } as const;
     const effects = kitEffects(DEFAULT_KIT, () => refusal);
     expect(effects.swerveRad).toBeNull();
     expect(effects.throwRad).toBeNull();

@@ -1,6 +1,6 @@
 import { effect } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { LAST_ON_SHELF } from '../../../src/store/last-on-shelf';
 import { openKit } from './open-kit';

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { noteRecentShots } from '../../../src/state/note-recent-shots';
 import { withRecentShot } from '../../../src/state/recent-shots';
 import type { Answered } from '../../../src/state/shot-answers';

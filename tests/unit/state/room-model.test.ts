@@ -1,8 +1,8 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
-import { solveAim } from '../../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
-import { KIT_QUANTITIES, UNMEASURED } from '../../../src/engine/room/kit-spread';
+import { solveAim } from '../../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import { KIT_QUANTITIES, UNMEASURED } from '../../../src/engine/kit/kit-spread';
 import { roomForError } from '../../../src/engine/room/room-for-error';
 import { createRoomModel, type KnownSpread } from '../../../src/state/room-model';
 import type { Answered } from '../../../src/state/shot-answers';
@@ -14,7 +14,7 @@ const NO_TIES = KIT_QUANTITIES.map((_, i) => KIT_QUANTITIES.map((_, j) => Number
 function answeredAt(speedMps: number): Answered {
   const shot = { ...DEFAULT_SHOT, speedMps };
   const answer = solveAim(shot, DEFAULT_KIT);
-  if (!answer.ok) throw new Error(answer.message);
+  if (!answer.ok) throw new Error(answer.reason);
   return { shot, kit: DEFAULT_KIT, answer };
 }
 

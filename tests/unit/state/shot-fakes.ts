@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
-import type { AimAnswer, AimResult, Shot } from '../../../src/engine/aim/shot';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import type { AimAnswer, AimResult, Shot } from '../../../src/engine/direct/shot';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { createShotModel } from '../../../src/state/shot-model';
 import type { ShotPorts } from '../../../src/state/shot-ports';
 import { DEFAULT_POCKET, DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
@@ -36,7 +36,7 @@ export function answerTo(shot: Shot): AimAnswer {
 /** Answers every shot but those slower than a tenth of a metre a second. */
 export function fakeSolve(shot: Shot): AimResult {
   if (shot.speedMps >= 0.1) return answerTo(shot);
-  return { ok: false, reason: 'stops-short', message: 'Stops short.', remedy: 'Play firmer.' };
+  return { ok: false, reason: 'stops-short' };
 }
 
 /** A desk without a store. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Shot } from '../../../src/engine/aim/shot';
-import { solveAim } from '../../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import type { Shot } from '../../../src/engine/direct/shot';
+import { solveAim } from '../../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { goesAsMeant, nearestSpeed } from '../../../src/engine/room/nearest-speed';
 import { radOf } from '../../../src/units/angle-degrees';
 import { openShot } from './shot-fakes';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Shot, SolveAim } from '../../../src/engine/aim/shot';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import type { Shot, SolveAim } from '../../../src/engine/direct/shot';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { shotWarnings } from '../../../src/state/shot-warnings';
 import { DEFAULT_SHOT } from '../../../src/store/default-desk';
 import { radOf } from '../../../src/units/angle-degrees';
@@ -57,9 +57,7 @@ describe('warnings', () => {
     const edgeAt =
       (isRefused: (speedMps: number) => boolean): SolveAim =>
       (shot) =>
-        isRefused(shot.speedMps)
-          ? { ok: false, reason: 'stops-short', message: '', remedy: '' }
-          : answerTo(shot);
+        isRefused(shot.speedMps) ? { ok: false, reason: 'stops-short' } : answerTo(shot);
     expect(
       warn(
         PLAIN,

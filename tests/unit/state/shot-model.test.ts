@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
-import type { SolveAim } from '../../../src/engine/aim/shot';
+import type { SolveAim } from '../../../src/engine/direct/shot';
 import { ballToBallGapM } from '../../../src/units/ball-to-ball';
 import { answerTo, fakeSolve, openShot } from './shot-fakes';
 

@@ -1,8 +1,8 @@
 import { effect } from '@preact/signals';
 import { expect, it, vi } from 'vitest';
-import { playAim } from '../../../src/engine/aim/play-aim';
-import { solveAim } from '../../../src/engine/aim/solve-aim';
-import { traceCueBall } from '../../../src/engine/aim/trace-cue-ball';
+import { playAim } from '../../../src/engine/direct/play-aim';
+import { solveAim } from '../../../src/engine/direct/solve-aim';
+import { traceCueBall } from '../../../src/engine/direct/trace-cue-ball';
 import { openShot } from './shot-fakes';
 
 /** Shot with the engine itself, and all that a screen shows of it read. */

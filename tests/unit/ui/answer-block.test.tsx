@@ -35,7 +35,7 @@ describe('an answer that may still change by itself', () => {
     const { isSettled, text } = open({ speedMps: 0.05 });
     expect(text()).toBe('Working out what your readings tell. Before that:');
     isSettled.value = true;
-    await expect.poll(text).toMatch(/^⊘ Stops short\./);
+    await expect.poll(text).toMatch(/^⊘ The cue ball comes to rest/);
     const raised = open({ elevationRad: 0.3 });
     expect(raised.model.warnings.value).toEqual([]);
     raised.isSettled.value = true;

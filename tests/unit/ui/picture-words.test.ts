@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import type { Answered } from '../../../src/state/shot-answers';
 import { DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
 import { faceWords, shooterWords, stripWords } from '../../../src/ui/shot/picture-words';

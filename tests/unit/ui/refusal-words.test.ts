@@ -1,11 +1,12 @@
 import { expect, it } from 'vitest';
-import { refusal } from '../../../src/engine/aim/refusal';
+import { refusal } from '../../../src/engine/direct/refusal';
 import { remedyWords } from '../../../src/ui/shot/refusal-words';
+import { refusalWords } from '../../../src/words/refusal-words';
 
 it('speaks of another speed only where one was found', () => {
   const short = refusal('stops-short');
-  expect(remedyWords(short, 1.2)).toBe(short.remedy);
+  expect(remedyWords(short, 1.2)).toBe(refusalWords(short).remedy);
   expect(remedyWords(short, null)).toMatch(/^No speed gets it there/);
   const thin = refusal('too-thin');
-  expect(remedyWords(thin, null)).toBe(thin.remedy);
+  expect(remedyWords(thin, null)).toBe(refusalWords(thin).remedy);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { KitQuantity } from '../../../src/engine/room/kit-spread';
+import type { KitQuantity } from '../../../src/engine/kit/kit-spread';
 import type { EndedBy } from '../../../src/engine/room/windows';
 import {
   certaintyWords,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Shot } from '../../../src/engine/aim/shot';
+import type { Shot } from '../../../src/engine/direct/shot';
 import { type InputName, tileWords } from '../../../src/ui/shot/tile-words';
 import { radOf } from '../../../src/units/angle-degrees';
 import { openShot } from '../state/shot-fakes';

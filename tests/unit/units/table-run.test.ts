@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { predictRun } from '../../../src/engine/fit/predict-run';
-import { afterBed } from '../../../src/engine/model/bed-impulse';
-import { afterCushion, DEFAULT_CUSHION } from '../../../src/engine/model/cushion';
-import { DEFAULT_KIT, type Kit } from '../../../src/engine/model/kit';
-import { rolledVelocity } from '../../../src/engine/model/rolled-velocity';
-import { strike } from '../../../src/engine/model/strike';
+import { afterBed } from '../../../src/engine/impacts/bed-impulse';
+import { afterCushion } from '../../../src/engine/impacts/cushion';
+import { strike } from '../../../src/engine/impacts/strike';
+import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
+import { rolledVelocity } from '../../../src/engine/motion/rolled-velocity';
 import { formatQuantity } from '../../../src/units/format-number';
 import { speedScale } from '../../../src/units/speed-unit';
 import { lengthsRun, type RunBed, speedOfRun } from '../../../src/units/table-run';
@@ -55,13 +55,7 @@ describe('the lengths of a table that a ball runs', () => {
     for (const slideFriction of [0.1, 0.2, 0.3, 0.4]) {
       const kit = { ...DEFAULT_KIT, slideFriction };
       const still = { xM: 0, yM: 0, zM: 0, vx: 0, vz: 0, wy: 0, wz: 0 };
-      const met = afterCushion(
-        { ...still, vy: 1, wx: -1 / kit.ballRadiusM },
-        0,
-        1,
-        DEFAULT_CUSHION,
-        kit,
-      );
+      const met = afterCushion({ ...still, vy: 1, wx: -1 / kit.ballRadiusM }, 0, 1, kit);
       expect(Math.abs(met.vy + 0.96)).toBeLessThan(0.04);
       expect(Math.abs(rolledVelocity(met, kit.ballRadiusM).vy + 0.6155)).toBeLessThan(0.006);
     }

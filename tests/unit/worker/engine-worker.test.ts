@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { FitJob } from '../../../src/engine/fit/fit-report';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
-import { gridFrom } from '../../../src/engine/options/grid-from';
-import type { RankQuestion } from '../../../src/engine/options/refine-way';
-import { shotFrom } from '../../../src/engine/position/shot-from-position';
-import { UNMEASURED } from '../../../src/engine/room/kit-spread';
+import { shotFrom } from '../../../src/engine/goal/shot-from-position';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import { UNMEASURED } from '../../../src/engine/kit/kit-spread';
+import { gridFrom } from '../../../src/engine/plan/grid-from';
+import type { RankQuestion } from '../../../src/engine/plan/refine-way';
 import { INVENTED_PROFILES } from '../../../src/engine/room/stroke-profile';
 import { WPA_POCKETS } from '../../../src/engine/table/pocket-standard';
 import { tableShape } from '../../../src/engine/table/table-shape';
@@ -93,7 +93,7 @@ function asked(): RankQuestion {
   ] as const;
   const intent = { ball: 3, pocket: 'far-right' } as const;
   const shot = shotFrom(position, intent, shape, DEFAULT_KIT);
-  if (!shot.ok) throw new Error(shot.message);
+  if (!shot.ok) throw new Error(shot.reason);
   const { distanceM, cutRad, target, headingRad, least } = shot;
   const profile = INVENTED_PROFILES.club;
   return {

@@ -1,6 +1,6 @@
 import type { FitJob, FitReport } from '../../../src/engine/fit/fit-report';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
-import { UNMEASURED } from '../../../src/engine/room/kit-spread';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import { UNMEASURED } from '../../../src/engine/kit/kit-spread';
 import { inventedReport } from '../state/measure/open-measure';
 
 /** A job that is told from others by the stretch of its answer. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../src/engine/model/kit';
-import { UNMEASURED } from '../../../src/engine/room/kit-spread';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import { UNMEASURED } from '../../../src/engine/kit/kit-spread';
 import { type RoomForError, roomForError } from '../../../src/engine/room/room-for-error';
 import { INVENTED_PROFILES } from '../../../src/engine/room/stroke-profile';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../../src/store/default-desk';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { estimatesOf, quantityIn } from '../../../../src/engine/fit/estimates';
 import type { FitQuantity } from '../../../../src/engine/fit/fit-question';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { type Found, handMadeFit, PRIOR } from './hand-made-fit';
 
 const HALF = { ...PRIOR, spread: { ...PRIOR.spread, massRatio: 0.5, bedSlopeRight: 0.0004 } };

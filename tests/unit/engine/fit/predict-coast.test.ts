@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { predictCoast } from '../../../../src/engine/fit/predict-coast';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { setup, stroke } from './trial-cases';
 
 const timeS = (rollFriction: number, along: number, distanceM = 2.483) => {

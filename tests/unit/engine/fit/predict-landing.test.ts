@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { predictLanding } from '../../../../src/engine/fit/predict-landing';
-import { DEFAULT_KIT, type Kit } from '../../../../src/engine/model/kit';
-import type { Stroke } from '../../../../src/engine/model/strike';
+import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
+import type { Stroke } from '../../../../src/engine/stroke/stroke';
 import { G, NO_SQUIRT, runOf, setup, stroke } from './trial-cases';
 
 const DEG = Math.PI / 180;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { predictObjectLanding, predictRunsAfter } from '../../../../src/engine/fit/predict-pair';
-import { DEFAULT_KIT, type Kit } from '../../../../src/engine/model/kit';
+import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
 import { G, NO_SQUIRT, runOf, setup, stroke } from './trial-cases';
 
 const DEG = Math.PI / 180;

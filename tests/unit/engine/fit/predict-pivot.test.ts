@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { predictPivot } from '../../../../src/engine/fit/predict-pivot';
-import { DEFAULT_KIT, type Kit } from '../../../../src/engine/model/kit';
-import type { Stroke } from '../../../../src/engine/model/strike';
+import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
+import type { Stroke } from '../../../../src/engine/stroke/stroke';
 import { setup, stroke } from './trial-cases';
 
 const bridge = (kit: Kit, given: Partial<Stroke>, distanceM = 1) =>

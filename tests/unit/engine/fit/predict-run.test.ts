@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { predictRun } from '../../../../src/engine/fit/predict-run';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { G, runOf, setup, stroke } from './trial-cases';
 
 const TABLE = setup({ distanceM: 1.9, bedLengthM: 2.54 });

@@ -7,9 +7,9 @@ import {
   type TrialShot,
 } from '../../../../src/engine/fit/trial-shot';
 import { TRIALS } from '../../../../src/engine/fit/trials';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
-import { isBeyondMiscue } from '../../../../src/engine/model/miscue-limit';
-import { isWithin } from '../../../../src/engine/model/range';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { isWithin } from '../../../../src/engine/numerics/range';
+import { isBeyondMiscue } from '../../../../src/engine/stroke/miscue-limit';
 
 const R = DEFAULT_KIT.ballRadiusM;
 

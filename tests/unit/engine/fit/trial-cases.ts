@@ -1,6 +1,6 @@
 import type { TrialSetup } from '../../../../src/engine/fit/trial-shot';
-import { DEFAULT_KIT, type Kit } from '../../../../src/engine/model/kit';
-import type { Stroke } from '../../../../src/engine/model/strike';
+import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
+import type { Stroke } from '../../../../src/engine/stroke/stroke';
 
 /** Standard gravity, m/s² (exact by convention). */
 export const G = 9.80665;

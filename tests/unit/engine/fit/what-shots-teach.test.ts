@@ -10,8 +10,8 @@ import {
   shotResiduals,
 } from '../../../../src/engine/fit/shot-residuals';
 import type { TrialShot } from '../../../../src/engine/fit/trial-shot';
+import { type KitQuantity, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { cholesky, choleskySolve } from '../../../../src/engine/numerics/cholesky';
-import { type KitQuantity, UNMEASURED } from '../../../../src/engine/room/kit-spread';
 import { HONEST, MIDDLE, READABLE } from '../../../harness/trial-player';
 
 /**

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Shot } from '../../../../src/engine/aim/shot';
-import { solveAim } from '../../../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
+import type { Shot } from '../../../../src/engine/direct/shot';
+import { solveAim } from '../../../../src/engine/direct/solve-aim';
+import type { Target } from '../../../../src/engine/goal/target';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { goesAsMeant, nearestSpeed } from '../../../../src/engine/room/nearest-speed';
-import type { Target } from '../../../../src/engine/room/target';
 
 const RAD = Math.PI / 180;
 const CORNER: Target = { kind: 'mouth', distanceM: 0.8, mouthM: 0.116 };

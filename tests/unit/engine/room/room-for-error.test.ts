@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { solveAim } from '../../../../src/engine/aim/solve-aim';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
-import { UNMEASURED } from '../../../../src/engine/room/kit-spread';
+import { solveAim } from '../../../../src/engine/direct/solve-aim';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { roomForError } from '../../../../src/engine/room/room-for-error';
 import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
 
@@ -16,7 +16,7 @@ it.each([
   const elevationRad = 3 * RAD;
   const shot = { distanceM: 1, cutRad: cutDeg * RAD, side: 0, height: 0, elevationRad, speedMps };
   const answer = solveAim(shot, DEFAULT_KIT);
-  if (!answer.ok) throw new Error(answer.message);
+  if (!answer.ok) throw new Error(answer.reason);
   const { club } = INVENTED_PROFILES;
   const room = roomForError(shot, DEFAULT_KIT, answer.aimRad, CORNER, club, UNMEASURED);
   expect(room.wants).toBe(wants);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { restingAt } from '../../../../src/engine/model/ball-state';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
-import { roll } from '../../../../src/engine/model/roll';
+import { restingAt } from '../../../../src/engine/ball/ball-state';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { roll } from '../../../../src/engine/motion/roll';
 import { ballAt } from '../../../../src/engine/table/ball-at';
 import type { BallRun } from '../../../../src/engine/table/table-play';
 

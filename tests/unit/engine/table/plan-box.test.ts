@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { newPlace, placeAt } from '../../../../src/engine/model/phase';
+import { newPlace, placeAt } from '../../../../src/engine/motion/phase';
 import {
   areApart,
   grown,
@@ -8,7 +8,7 @@ import {
   pointBox,
 } from '../../../../src/engine/table/plan-box';
 import { seededRandom } from '../../../harness/seeded-random';
-import { anyKit, anyPhase } from '../model/random-balls';
+import { anyKit, anyPhase } from '../ball/random-balls';
 
 const LOOKS = 200;
 const SLACK_M = 1e-12;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
-import type { Stroke } from '../../../../src/engine/model/strike';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import type { Stroke } from '../../../../src/engine/stroke/stroke';
 import { ballAt } from '../../../../src/engine/table/ball-at';
 import { playTable, type TableOptions } from '../../../../src/engine/table/play-table';
 import { WPA_POCKETS } from '../../../../src/engine/table/pocket-standard';
@@ -27,7 +27,7 @@ function play(
   options: TableOptions = {},
 ): TablePlay {
   const result = playTable(balls, stroke(changes), DEFAULT_KIT, SHAPE, options);
-  if (!result.ok) throw new RangeError(result.message);
+  if (!result.ok) throw new RangeError(result.reason);
   return result;
 }
 

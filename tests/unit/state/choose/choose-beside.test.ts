@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { openChoose } from './open-choose';
 
 const WIDTH_M = 2 * DEFAULT_KIT.ballRadiusM;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import type { StorePort } from '../../../../src/store/store-port';
 import { CUT, NINE_FOOT, openChoose } from './open-choose';
 

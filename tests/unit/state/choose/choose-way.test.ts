@@ -126,7 +126,7 @@ describe('sending a way to Shot', () => {
     model.place('cue', 0, 0.9, false);
     model.playInto('middle-right');
     const shot = model.shot.value;
-    if (!shot?.ok) throw new Error(shot?.message ?? 'there is a shot');
+    if (!shot?.ok) throw new Error(shot?.reason ?? 'there is a shot');
     expect(shot.target.mouthM).toBeLessThan(0.085);
     model.compare();
     await answerAll(hired);

@@ -1,6 +1,6 @@
-import { strokeAt } from '../../../../src/engine/options/option-grid';
-import type { FanPlay, RankedWay } from '../../../../src/engine/options/ranked-way';
-import type { Option } from '../../../../src/engine/options/solve-option';
+import { strokeAt } from '../../../../src/engine/plan/option-grid';
+import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
+import type { Option } from '../../../../src/engine/plan/solve-option';
 import type { OptionJob, PickJob, SweepJob } from '../../../../src/worker/engine-work';
 
 /** Every so many places of a grid are looked at: few enough to be quick, in every stretch. */

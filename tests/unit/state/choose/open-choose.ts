@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { KitKnowledge } from '../../../../src/engine/fit/kit-knowledge';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
-import { KIT_QUANTITIES, UNMEASURED } from '../../../../src/engine/room/kit-spread';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { KIT_QUANTITIES, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/room/stroke-profile';
 import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
 import type { Asked } from '../../../../src/state/shot-field';

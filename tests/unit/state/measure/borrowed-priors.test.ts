@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { UNMEASURED } from '../../../../src/engine/room/kit-spread';
+import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { openMeasure } from './open-measure';
 
 const CUE = 'demo-cue-house';

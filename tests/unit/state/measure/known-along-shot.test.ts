@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { KitKnowledge } from '../../../../src/engine/fit/kit-knowledge';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import {
   KIT_QUANTITIES,
   type KitQuantity,
   UNMEASURED,
-} from '../../../../src/engine/room/kit-spread';
+} from '../../../../src/engine/kit/kit-spread';
 import { knownAlongShot } from '../../../../src/state/measure/known-along-shot';
 
 const place = (name: KitQuantity) => KIT_QUANTITIES.indexOf(name);

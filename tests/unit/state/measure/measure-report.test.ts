@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type FitReport, fitReport } from '../../../../src/engine/fit/fit-report';
-import { UNMEASURED } from '../../../../src/engine/room/kit-spread';
+import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
 import { CURVE, inventedReport, LINE, lookAt, openMeasure } from './open-measure';
 

@@ -1,6 +1,6 @@
 import type { FitJob, FitReport } from '../../../../src/engine/fit/fit-report';
 import type { TrialShot } from '../../../../src/engine/fit/trial-shot';
-import { KIT_QUANTITIES } from '../../../../src/engine/room/kit-spread';
+import { KIT_QUANTITIES } from '../../../../src/engine/kit/kit-spread';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createKitModel } from '../../../../src/state/kit-model';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';

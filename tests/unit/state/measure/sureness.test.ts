@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
-import { KIT_QUANTITIES, UNMEASURED } from '../../../../src/engine/room/kit-spread';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { KIT_QUANTITIES, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { measuredShelves, surenessOf } from '../../../../src/state/measure/sureness';
 import { createTapClock } from '../../../../src/state/measure/tap-clock';
 

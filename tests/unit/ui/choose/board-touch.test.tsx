@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { ballSize } from '../../../../src/diagram/table-balls';
 import { layOutTable } from '../../../../src/diagram/table-map';
 import { layOutRails } from '../../../../src/diagram/table-rails';
-import type { BallName } from '../../../../src/engine/position/position';
+import type { BallName } from '../../../../src/engine/lie/position';
 import { createBoardTouch } from '../../../../src/ui/choose/board-touch';
 import type { ChooseMode } from '../../../../src/ui/choose/choose-mode';
 import { CUT, EMPTY, fakeChoose } from './fake-choose';

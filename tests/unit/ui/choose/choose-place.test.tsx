@@ -178,10 +178,10 @@ describe('choosing what to play', () => {
 
   it('tells in one line why there is no shot, and greys the last', async () => {
     const { refusal, container } = openChoose('#choose/play');
-    refusal.value = { ok: false, reason: 'too-thin', message: 'The cut is too thin.' };
+    refusal.value = { ok: false, reason: 'too-thin' };
     await expect
       .poll(() => container.querySelector('.status-line p')?.textContent)
-      .toBe('⚠ The cut is too thin.');
+      .toBe('⚠ The cut is over 87°: no direct shot sends it that way.');
     expect(container.querySelector('.shot-overlay')?.getAttribute('class')).toContain('is-old');
   });
 });

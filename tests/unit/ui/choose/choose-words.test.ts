@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { FanPlay, RankedWay } from '../../../../src/engine/options/ranked-way';
-import type { Neighbour } from '../../../../src/engine/position/neighbours';
-import type { PositionShot } from '../../../../src/engine/position/position';
+import type { PositionShot } from '../../../../src/engine/goal/position-shot';
+import type { Neighbour } from '../../../../src/engine/lie/neighbours';
+import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
 import { besideWords } from '../../../../src/ui/choose/beside-words';
 import { boardWords } from '../../../../src/ui/choose/board-words';

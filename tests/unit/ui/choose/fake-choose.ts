@@ -1,14 +1,10 @@
 import { computed, signal } from '@preact/signals';
-import { DEFAULT_KIT } from '../../../../src/engine/model/kit';
-import type { FanPlay, RankedWay } from '../../../../src/engine/options/ranked-way';
-import type { WhyClosed } from '../../../../src/engine/position/closed-pockets';
-import { frozenPairs, type Neighbour } from '../../../../src/engine/position/neighbours';
-import type {
-  BallName,
-  NamedBall,
-  NoShot,
-  PositionShot,
-} from '../../../../src/engine/position/position';
+import type { WhyClosed } from '../../../../src/engine/goal/closed-pockets';
+import type { NoShot, PositionShot } from '../../../../src/engine/goal/position-shot';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { frozenPairs, type Neighbour } from '../../../../src/engine/lie/neighbours';
+import type { BallName, NamedBall } from '../../../../src/engine/lie/position';
+import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { PocketName } from '../../../../src/engine/table/pocket-shape';
 import type { ChooseModel, Comparison } from '../../../../src/state/choose/choose-model';
 import type { SavedPosition } from '../../../../src/store/saved-position';

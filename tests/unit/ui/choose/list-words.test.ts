@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { RankedWay } from '../../../../src/engine/options/ranked-way';
+import type { RankedWay } from '../../../../src/engine/plan/ranked-way';
 import {
   orderWords,
   rowLine,

@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import { render } from '@testing-library/preact';
-import { solveAim } from '../../../../src/engine/aim/solve-aim';
+import { solveAim } from '../../../../src/engine/direct/solve-aim';
 import { fitReport } from '../../../../src/engine/fit/fit-report';
 import { foresee } from '../../../../src/engine/fit/foresee';
 import { createDeskModel } from '../../../../src/state/desk-model';

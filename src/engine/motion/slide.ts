@@ -1,0 +1,43 @@
+import { type BallState, slipX, slipY } from '../ball/ball-state';
+import { STANDARD_GRAVITY as g } from '../ball/gravity';
+import { PUSH_TO_ROLL, SLIP_TO_CENTRE, SURFACE_RESPONSE } from '../ball/inertia';
+import type { Kit } from '../kit/kit';
+import { coulombDrag } from './coulomb-drag';
+import type { Phase } from './phase';
+
+/**
+ * A ball slipping on the cloth: v̇ = −μ_s g u/|u| until the slip u is gone, 2|u|/(7 μ_s g) later.
+ * On a level bed u keeps its direction and the path is a parabola. On a tilted one
+ * u̇ = −(7/2) μ_s g u/|u| + g s, and v follows as v0 + (2/7)(u − u0) + (5/7) g s t: exact, see
+ * coulomb-drag. Source: Shepard 1995 for the level bed; re-derived for the tilted one.
+ */
+export function slide(ball: BallState, startS: number, kit: Kit): Phase {
+  const ux = slipX(ball, kit.ballRadiusM);
+  const uy = slipY(ball, kit.ballRadiusM);
+  const grip = kit.slideFriction * g;
+  const { alongM_per_M, rightM_per_M } = kit.bedSlope;
+  const freeX = g * rightM_per_M;
+  const freeY = g * alongM_per_M;
+  const level = freeX === 0 && freeY === 0;
+  const slip = Math.hypot(ux, uy);
+  const drag = level ? null : coulombDrag(ux, uy, SURFACE_RESPONSE * grip, freeX, freeY);
+  return {
+    motion: 'sliding',
+    start: ball,
+    startS,
+    durationS: drag?.durationS ?? slip / (SURFACE_RESPONSE * grip),
+    linearX: level ? ball.vx : ball.vx - SLIP_TO_CENTRE * ux,
+    linearY: level ? ball.vy : ball.vy - SLIP_TO_CENTRE * uy,
+    linearZ: 0,
+    quadraticX: level ? (-grip * ux) / slip / 2 : (PUSH_TO_ROLL * freeX) / 2,
+    quadraticY: level ? (-grip * uy) / slip / 2 : (PUSH_TO_ROLL * freeY) / 2,
+    quadraticZ: 0,
+    drag,
+    dragShare: SLIP_TO_CENTRE,
+    freeX,
+    freeY,
+    accelerationBound: grip + Math.hypot(freeX, freeY),
+    spinDecay: kit.spinDecayRadS2,
+    radiusM: kit.ballRadiusM,
+  };
+}

@@ -1,0 +1,66 @@
+import { inputsOf } from '../goal/held-shot';
+import { didScratch, playOn, type RestZone, type TableScene } from '../goal/table-scene';
+import type { Kit } from '../kit/kit';
+import { byChance, kindOf, type NamedOption } from './distinct-ways';
+import { cueBallEnd, outsideBy } from './rest-spread';
+import type { Option } from './solve-option';
+import { wayOf } from './way';
+
+/** Options less likely than this share of the best of their kind are not looked at. */
+const WORTH = 0.4;
+/** How many strokes to play out. */
+const MOST_PLAYS = 600;
+/** So far outside the zone, m, a rest is worth little: about what a player's pace strays. */
+const NEAR_M = 0.15;
+
+/**
+ * Of every kind of way the option that does best at going and at leaving the cue ball in the zone,
+ * judged by the stroke played just as meant.
+ *
+ * @param options none that cannot be played where the balls lie
+ */
+export function waysToZone(
+  options: readonly Option[],
+  kit: Kit,
+  leastElevationRad: number,
+  scene: TableScene,
+  zone: RestZone,
+): readonly NamedOption[] {
+  const kinds = new Map<string, { readonly named: NamedOption; readonly worth: number }>();
+  for (const named of variants(options, kit, leastElevationRad)) {
+    const worth = worthOf(named.option, scene, zone);
+    const former = kinds.get(kindOf(named.way));
+    if (former === undefined || worth > former.worth)
+      kinds.set(kindOf(named.way), { named, worth });
+  }
+  return [...kinds.values()].sort((a, b) => b.worth - a.worth).map(({ named }) => named);
+}
+
+/** The likeliest of each kind, speed and height, the likeliest first. */
+function variants(
+  options: readonly Option[],
+  kit: Kit,
+  leastElevationRad: number,
+): readonly NamedOption[] {
+  const seen = new Set<string>();
+  const best = new Map<string, number>();
+  const found: NamedOption[] = [];
+  for (const option of [...options].sort(byChance)) {
+    if (found.length >= MOST_PLAYS) break;
+    const way = wayOf(option, kit, leastElevationRad);
+    const kind = kindOf(way);
+    const variant = `${kind} ${option.shot.speedMps} ${option.shot.height}`;
+    if (seen.has(variant) || option.chance.share < WORTH * (best.get(kind) ?? 0)) continue;
+    seen.add(variant);
+    if (!best.has(kind)) best.set(kind, option.chance.share);
+    found.push({ option, way });
+  }
+  return found;
+}
+
+function worthOf(option: Option, scene: TableScene, zone: RestZone): number {
+  const play = playOn(scene, inputsOf(option.shot, option.aimRad));
+  if (play === null || didScratch(play)) return 0;
+  const off = outsideBy(zone, cueBallEnd(play, scene)) / NEAR_M;
+  return option.chance.share * Math.exp((-off * off) / 2);
+}
