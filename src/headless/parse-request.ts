@@ -33,7 +33,8 @@ export function kitNames(path: string): KnownNames {
     [`${path}kit`]: Object.keys(DEFAULT_KIT),
     [`${path}kit.ballFriction`]: Object.keys(DEFAULT_KIT.ballFriction),
     [`${path}kit.bedSlope`]: Object.keys(DEFAULT_KIT.bedSlope),
-    [`${path}kitSd`]: Object.keys(DEFAULT_KIT),
+    [`${path}kit.cushion`]: Object.keys(DEFAULT_KIT.cushion),
+    [`${path}kitSd`]: Object.keys(DEFAULT_KIT).filter((name) => name !== 'cushion'),
     [`${path}kitSd.bedSlope`]: Object.keys(DEFAULT_KIT.bedSlope),
   };
 }
@@ -80,10 +81,11 @@ function distanceOf(target: unknown, distance: unknown): number {
 
 /** Reads a kit: what is left out is that of an ordinary one. */
 export function kitFrom(json: unknown): Kit {
-  const { ballFriction, bedSlope, ...plain } = DEFAULT_KIT;
+  const { ballFriction, bedSlope, cushion, ...plain } = DEFAULT_KIT;
   return {
     ...overlaid(plain, json),
     ballFriction: overlaid(ballFriction, fieldIn(json, 'ballFriction')),
     bedSlope: overlaid(bedSlope, fieldIn(json, 'bedSlope')),
+    cushion: overlaid(cushion, fieldIn(json, 'cushion')),
   };
 }
