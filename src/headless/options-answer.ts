@@ -1,6 +1,6 @@
 import type { NoShot, PositionShot } from '../engine/goal/position-shot';
 import { shotFrom } from '../engine/goal/shot-from-position';
-import { slopeSeenAlong } from '../engine/kit/bed-slope';
+import { kitAlong } from '../engine/kit/kit-along';
 import { gridFrom } from '../engine/plan/grid-from';
 import { placesOf } from '../engine/plan/option-grid';
 import { orderWays, rankWays } from '../engine/plan/rank-ways';
@@ -26,8 +26,8 @@ export function answerOptions(line: string, lineNumber: number): string {
 function answerOf(fields: Fields): object {
   const request = parseOptions(fields);
   if (isRefusal(request)) return request;
-  const { balls, intent, shape, kit } = request;
-  const shot = shotFrom(balls, intent, shape, kit);
+  const { balls, goal, shape, kit } = request;
+  const shot = shotFrom(balls, goal, shape, kit);
   return shot.ok ? compared(request, shot) : toldNoShot(shot);
 }
 
@@ -39,12 +39,11 @@ const NO_DIRECT_WAY =
   'No direct way of playing it goes; banks, kicks and combinations were not looked at.';
 
 function compared(request: OptionsRequest, shot: PositionShot): object {
-  const { balls, intent, shape, kit, spread, profile, zone, most } = request;
+  const { balls, goal, shape, kit, spread, profile, zone, most } = request;
   const { distanceM, cutRad, headingRad, target, least } = shot;
-  const alongShot = { ...kit, bedSlope: slopeSeenAlong(kit.bedSlope, headingRad) };
   const asked = {
-    question: { distanceM, cutRad, target, kit: alongShot, spread, profile },
-    scene: { position: balls, intent, headingRad, shape, kit, zone },
+    question: { distanceM, cutRad, target, kit: kitAlong(kit, headingRad), spread, profile },
+    scene: { position: balls, goal, headingRad, shape, kit, zone },
     leastElevationRad: least.elevationRad,
   };
   const grid = gridFrom(balls, headingRad, shape, kit);
@@ -70,13 +69,13 @@ function toldShot({ ok, cutRad, headingRad, least, ...shot }: PositionShot): obj
 
 function toldWay(ranked: RankedWay): object {
   const { option, way, chance, chanceError, hardest, windows, rest, ...fate } = ranked;
-  const { side, height, elevationRad, speedMps } = option.shot;
+  const { side, height, elevationRad, speedMps } = option.stroke;
   return {
     side,
     height,
     elevationDeg: elevationRad * DEGREES,
     speedMps,
-    aimAngleDeg: option.aimRad * DEGREES,
+    aimAngleDeg: option.stroke.aimRad * DEGREES,
     way,
     chance: { share: chance, error: chanceError },
     hardest,

@@ -1,5 +1,5 @@
-import type { Intent } from '../engine/goal/goal';
-import type { RestZone } from '../engine/goal/table-scene';
+import { directCut, type Goal } from '../engine/goal/goal';
+import type { RestZone } from '../engine/goal/scene';
 import type { KitSpread } from '../engine/kit/kit-spread';
 import { isWithin } from '../engine/numerics/range';
 import type { StrokeProfile } from '../engine/room/stroke-profile';
@@ -13,7 +13,7 @@ import type { KnownNames } from './unknown-names';
 
 /** A position, what to play from it, and by whom with what. */
 export interface OptionsRequest extends GivenTable {
-  readonly intent: Intent;
+  readonly goal: Goal;
   readonly spread: KitSpread;
   readonly profile: StrokeProfile;
   readonly zone: RestZone | null;
@@ -36,8 +36,8 @@ const MOST_WAYS = 12;
 export function parseOptions(fields: Fields): OptionsRequest | DoorRefusal {
   const given = parseGivenTable(fields);
   if (isRefusal(given)) return given;
-  const intent = parseIntent(fields.play, given.shape);
-  if (isRefusal(intent)) return intent;
+  const goal = parseGoal(fields.play, given.shape);
+  if (isRefusal(goal)) return goal;
   const spread = parseKitSd(fields, given.kit);
   if (isRefusal(spread)) return spread;
   const profile = parseStroke(fields);
@@ -48,15 +48,15 @@ export function parseOptions(fields: Fields): OptionsRequest | DoorRefusal {
   if (!Number.isInteger(most) || !isWithin({ min: 1, max: MOST_WAYS }, most)) {
     return notTaken('most', `a whole number from 1 to ${MOST_WAYS}`);
   }
-  return { ...given, intent, spread, profile, zone, most };
+  return { ...given, goal, spread, profile, zone, most };
 }
 
-function parseIntent(given: unknown, shape: TableShape): Intent | DoorRefusal {
+function parseGoal(given: unknown, shape: TableShape): Goal | DoorRefusal {
   if (!isFields(given)) return notTaken('play', 'an object with ball and pocket');
   const { ball } = given;
   if (typeof ball !== 'number') return notTaken('play.ball', 'the number of a ball on the table');
   const pocket = shape.pockets.find(({ name }) => name === given.pocket)?.name;
-  if (pocket !== undefined) return { ball, pocket };
+  if (pocket !== undefined) return directCut(ball, pocket);
   return notTaken('play.pocket', `one of ${shape.pockets.map(({ name }) => name).join(', ')}`);
 }
 

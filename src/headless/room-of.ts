@@ -1,6 +1,8 @@
-import { layoutOf } from '../engine/direct/layout';
-import type { AimAnswer } from '../engine/direct/shot';
-import { inputsOf } from '../engine/goal/held-shot';
+import { type AimAnswer, type Shot, strokeOf } from '../engine/direct/shot';
+import { directPot } from '../engine/goal/direct-pot';
+import type { Target } from '../engine/goal/target';
+import type { Task } from '../engine/goal/task';
+import type { Kit } from '../engine/kit/kit';
 import { certaintyOf } from '../engine/room/certainty';
 import { chanceOf } from '../engine/room/chance';
 import { type RoomWindow, type RoomWindows, roomWindows } from '../engine/room/windows';
@@ -21,11 +23,19 @@ export function roomOf(request: LookupRequest, answer: AimAnswer): object | Door
   return parts.find(isRefusal) ?? Object.assign({}, ...parts);
 }
 
+/** How sure an aim is hangs on no target. */
+const ANYWHERE: Target = { kind: 'angle', halfAngleRad: 1 };
+
+function taskOf({ distanceM, cutRad, objectDistanceM }: Shot, target: Target, kit: Kit): Task {
+  const reach = objectDistanceM === undefined ? {} : { objectDistanceM };
+  return directPot({ distanceM, cutRad, ...reach }, target, kit.ballRadiusM);
+}
+
 function forgives({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer): object {
   const target = parseTarget(fields, kit);
   if ('ok' in target) return target;
-  const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
-  return { forgives: toldWindows(roomWindows(held, inputsOf(shot, aimRad))) };
+  const task = taskOf(shot, target, kit);
+  return { forgives: toldWindows(roomWindows(task, kit, strokeOf(shot, aimRad))) };
 }
 
 /** What a stroke forgives, in the request's units; null where the ball does not go to begin with. */
@@ -53,7 +63,12 @@ function inUnit({ low, high, directionPerUnit }: RoomWindow, scale: number) {
 function certainty({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer): object {
   const spread = parseKitSd(fields, kit);
   if ('ok' in spread) return spread;
-  const { aimSdRad, contributions, unsolved } = certaintyOf(shot, kit, aimRad, spread);
+  const { aimSdRad, contributions, unsolved } = certaintyOf(
+    taskOf(shot, ANYWHERE, kit),
+    kit,
+    strokeOf(shot, aimRad),
+    spread,
+  );
   return {
     certainty: {
       aimSdDeg: aimSdRad * DEGREES,
@@ -73,6 +88,6 @@ function chance({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer): ob
   if ('ok' in profile) return profile;
   const spread = parseKitSd(fields, kit);
   if ('ok' in spread) return spread;
-  const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
-  return { chance: chanceOf(held, inputsOf(shot, aimRad), profile, spread) };
+  const task = taskOf(shot, target, kit);
+  return { chance: chanceOf(task, kit, strokeOf(shot, aimRad), profile, spread) };
 }

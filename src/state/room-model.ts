@@ -1,29 +1,20 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import type { Shot } from '../engine/direct/shot';
+import { strokeOf } from '../engine/direct/shot';
 import { allowedRad, type Target } from '../engine/goal/target';
-import type { Kit } from '../engine/kit/kit';
 import type { KitCorrelation, KitQuantity, KitSpread } from '../engine/kit/kit-spread';
-import type { RoomForError } from '../engine/room/room-for-error';
+import type { RoomForError, RoomQuestion } from '../engine/room/room-for-error';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
 import type { DeskModel } from './desk-model';
 import type { Answered } from './shot-answers';
-
-/** What {@link RoomForError} is worked out from, in the engine's order. */
-export type RoomJob = readonly [
-  shot: Shot,
-  kit: Kit,
-  aimRad: number,
-  target: Target,
-  profile: StrokeProfile,
-  spread: KitSpread,
-  correlation: KitCorrelation,
-];
 
 /**
  * Works out the room for error of an answered shot, and tells it once it is known, or null where it
  * cannot be, unless called off by the function it returns.
  */
-export type AssessRoom = (job: RoomJob, done: (room: RoomForError | null) => void) => () => void;
+export type AssessRoom = (
+  question: RoomQuestion,
+  done: (room: RoomForError | null) => void,
+) => () => void;
 
 /** How little is known of the kit in play, and how the errors of its quantities go together. */
 export interface KnownSpread {
@@ -100,7 +91,8 @@ export function createRoomModel(ports: RoomPorts): RoomModel {
     const { shot, kit, answer } = asked.answered;
     const { spread, correlation } = asked.known;
     const { target, profile } = asked;
-    const job: RoomJob = [shot, kit, answer.aimRad, target, profile, spread, correlation];
+    const stroke = strokeOf(shot, answer.aimRad);
+    const job = { balls: shot, target, kit, stroke, profile, spread, correlation };
     callOff = assess(job, (room) => {
       if (room === null) failed.value = asked;
       else assessed.value = { question: asked, room };

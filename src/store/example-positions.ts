@@ -1,3 +1,4 @@
+import { directCut } from '../engine/goal/goal';
 import type { BallName } from '../engine/lie/position';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { SavedPosition, Zone } from './saved-position';
@@ -20,7 +21,7 @@ function example(
     lengthM: 2.54,
     widthM: 1.27,
     balls: balls.map(([ballName, xM, yM]) => ({ name: ballName, xM, yM })),
-    intent: { ball, pocket },
+    goal: directCut(ball, pocket),
     zone: zone && zoneAt(...zone),
     changedAtMs: 0,
   };

@@ -3,6 +3,7 @@ import { CONTENT_STORES, type DatabaseSchema } from './database-schema';
 import { EXAMPLE_POSITIONS } from './example-positions';
 import { type FormerContents, isOfImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
+import { withGoal } from './parse-position';
 import { SHELF_NAMES } from './shelf-names';
 
 /** One step of the database's layout. A step that has shipped is never changed. */
@@ -10,7 +11,7 @@ export interface Migration {
   /** The version it leads to. */
   readonly version: number;
   /** A promise it returns is waited for before the next. */
-  run(database: IDBPDatabase<DatabaseSchema>): unknown;
+  run(database: IDBPDatabase<DatabaseSchema>, transaction: UpgradeTransaction): unknown;
 }
 
 /** The transaction a browser opens for an upgrade, over every store. */
@@ -43,6 +44,14 @@ export const MIGRATIONS: readonly Migration[] = [
       return Promise.all(EXAMPLE_POSITIONS.map((position) => positions.put(position)));
     },
   },
+  {
+    version: 4,
+    async run(_database, transaction) {
+      const positions = transaction.objectStore('positions');
+      const rows = await positions.getAll();
+      await Promise.all(rows.map((row) => positions.put(withGoal(row))));
+    },
+  },
 ];
 
 /** The version that a list of steps leads to. */
@@ -63,7 +72,7 @@ export async function migrate(
 ): Promise<void> {
   const former = fromVersion > 0 ? await readFormer(database, fromVersion, transaction) : null;
   for (const migration of migrations) {
-    if (migration.version > fromVersion) await migration.run(database);
+    if (migration.version > fromVersion) await migration.run(database, transaction);
   }
   if (former) await keepFormer(transaction, former);
 }

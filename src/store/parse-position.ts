@@ -15,7 +15,7 @@ import {
 import { isId, LONGEST_NAME } from './parse-named';
 import type { ParsedRow } from './parsed-row';
 import { BED_RANGES, TABLE_RANGES, TIME_RANGE_MS, ZONE_RADIUS_RANGE } from './record-ranges';
-import type { SavedPosition, Zone } from './saved-position';
+import { type GoalDraft, NOTHING_CHOSEN, type SavedPosition, type Zone } from './saved-position';
 import type { Repair } from './store-port';
 
 /** A nine-foot table, nose to nose (WPA equipment specification). */
@@ -68,21 +68,34 @@ const mendZone: Mend<Zone | null> = mendOrNone(
   }),
 );
 
-const mendIntent = mendObject<SavedPosition['intent']>({
+const mendGoal = mendObject<GoalDraft>({
+  kind: mendWord(['pot'], 'pot'),
   ball: mendUnless((was) => was === null || isObjectBall(was), null),
   pocket: mendUnless(
     (was): was is PocketName | null => was === null || POCKET_NAMES.some((name) => name === was),
     null,
   ),
+  via: mendUnless((was): was is readonly [] => Array.isArray(was) && was.length === 0, []),
 });
+
+/**
+ * A row as this version writes it. Up to version 3 of the database there were direct cuts alone: a row
+ * had an `intent`, of the ball and the pocket.
+ */
+export function withGoal(row: unknown): unknown {
+  if (!isPlainObject(row) || 'goal' in row) return row;
+  const { intent, ...rest } = row;
+  return { ...rest, goal: { ...NOTHING_CHOSEN, ...(isPlainObject(intent) ? intent : {}) } };
+}
 
 const isTime = (was: unknown): was is number => isWithin(TIME_RANGE_MS, was);
 
 /**
  * A valid position out of anything found among them. Beyond repair is one without a list of balls.
- * Balls that cannot be read are left out, and so are an intent and a zone.
+ * Balls that cannot be read are left out, and so are a goal and a zone.
  */
-export function parsePosition(raw: unknown): ParsedRow<SavedPosition> {
+export function parsePosition(given: unknown): ParsedRow<SavedPosition> {
+  const raw = withGoal(given);
   if (!isPlainObject(raw)) return { ok: false, reason: 'not-a-record' };
   const id = raw.id;
   if (!isId(id)) return { ok: false, reason: 'no-id' };
@@ -94,7 +107,7 @@ export function parsePosition(raw: unknown): ParsedRow<SavedPosition> {
     lengthM: mendNumber(TABLE_RANGES.lengthM, NINE_FOOT.lengthM),
     widthM: mendNumber(TABLE_RANGES.widthM, NINE_FOOT.widthM),
     balls: mendBalls,
-    intent: mendIntent,
+    goal: mendGoal,
     zone: mendZone,
     changedAtMs: mendUnless(isTime, 0),
   });

@@ -1,4 +1,4 @@
-import type { Intent } from '../engine/goal/goal';
+import type { Pot } from '../engine/goal/goal';
 import type { NamedBall } from '../engine/lie/position';
 
 /** A round patch of the bed in which the cue ball would do well, m. */
@@ -7,6 +7,13 @@ export interface Zone {
   readonly yM: number;
   readonly radiusM: number;
 }
+
+/** What is to be done, as far as it is chosen. */
+export type GoalDraft = Omit<Pot, 'ball' | 'pocket'> & {
+  readonly [K in 'ball' | 'pocket']: Pot[K] | null;
+};
+
+export const NOTHING_CHOSEN: GoalDraft = { kind: 'pot', ball: null, pocket: null, via: [] };
 
 /** Balls laid on a table, and what to do with them. */
 export interface SavedPosition {
@@ -17,7 +24,7 @@ export interface SavedPosition {
   readonly lengthM: number;
   readonly widthM: number;
   readonly balls: readonly NamedBall[];
-  readonly intent: { readonly [K in keyof Intent]: Intent[K] | null };
+  readonly goal: GoalDraft;
   readonly zone: Zone | null;
   readonly changedAtMs: number;
 }

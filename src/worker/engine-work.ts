@@ -34,13 +34,13 @@ export interface PickJob {
 export const ENGINE_WORK = {
   fit: fitReport,
   foresee,
-  room: (job: Readonly<Parameters<typeof roomForError>>) => roomForError(...job),
+  room: roomForError,
   sweep: ({ asked, grid, stretch }: SweepJob): readonly Option[] => sweepOpen(asked, grid, stretch),
   /** The options worth working out in full. */
   pick: ({ asked, options }: PickJob): readonly Option[] =>
     waysToRefine(asked, options).map(({ option }) => option),
   refine: ({ asked, option }: OptionJob): RankedWay => {
-    const way = wayOf(option, asked.question.kit, asked.leastElevationRad);
+    const way = wayOf(asked.question, option.stroke, asked.leastElevationRad);
     return refineWay(asked, { option, way });
   },
   fan: ({ asked, option }: OptionJob) => fanOf(asked.question, asked.scene, option),

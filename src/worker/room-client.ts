@@ -1,7 +1,5 @@
-import type { RoomForError, roomForError } from '../engine/room/room-for-error';
+import type { RoomForError, RoomQuestion } from '../engine/room/room-for-error';
 import type { Work } from './engine-pool';
-
-type RoomJob = Readonly<Parameters<typeof roomForError>>;
 
 /**
  * Works out the room for error beside the page: on a slow phone it takes longer than a finger should
@@ -11,14 +9,14 @@ type RoomJob = Readonly<Parameters<typeof roomForError>>;
  * that this gives
  */
 export function createRoomClient(work: Work | null) {
-  return (job: RoomJob, done: (room: RoomForError | null) => void): (() => void) => {
+  return (question: RoomQuestion, done: (room: RoomForError | null) => void): (() => void) => {
     const wanted = new AbortController();
     const { signal } = wanted;
     const tell = (room: RoomForError | null) => {
       if (!signal.aborted) done(room);
     };
     if (work === null) done(null);
-    else work('room', job, signal).then(tell, () => tell(null));
+    else work('room', question, signal).then(tell, () => tell(null));
     return () => wanted.abort();
   };
 }

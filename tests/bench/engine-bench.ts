@@ -1,5 +1,6 @@
 import { play } from '../../src/engine/direct/contact';
 import { layoutOf } from '../../src/engine/direct/layout';
+import { strokeOf } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
 import { strike } from '../../src/engine/impacts/strike';
 import { type Query, randomQuery } from '../harness/random-shots';
@@ -35,7 +36,7 @@ function solves(list: readonly Query[]): number {
 function paths(list: readonly Query[]): number {
   return ratePerSecond(CALLS, (call) => {
     const { shot, kit } = at(list, call);
-    play(shot, layoutOf(shot, kit.ballRadiusM), kit, 0.2 * RAD);
+    play(strokeOf(shot, 0.2 * RAD), layoutOf(shot, kit.ballRadiusM), kit);
   });
 }
 

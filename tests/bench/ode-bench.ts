@@ -1,5 +1,6 @@
 import { play } from '../../src/engine/direct/contact';
 import { layoutOf } from '../../src/engine/direct/layout';
+import { strokeOf } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
 import { type Query, randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';
@@ -51,7 +52,7 @@ function compare(name: string, elevationShare: number, slopeM_per_M: number): Be
   const enginePaths = ratePerSecond(
     SHOTS * ENGINE_ROUNDS,
     each(shots, ({ shot, kit, aimsRad: [aimRad = 0] }) =>
-      play(shot, layoutOf(shot, kit.ballRadiusM), kit, aimRad),
+      play(strokeOf(shot, aimRad), layoutOf(shot, kit.ballRadiusM), kit),
     ),
   );
   const odePaths = ratePerSecond(

@@ -19,7 +19,7 @@ export function optionsBench(): readonly BenchLine[] {
   if (position === undefined) throw new RangeError('there are no positions');
   const { asked, shot } = position;
   const { question, scene } = asked;
-  const { shape, kit, intent } = scene;
+  const { shape, kit, goal } = scene;
   const stroke = { aimRad: 0, side: 0.3, height: 0, elevationRad: 0, speedMps: 2 };
   const yardstick = ratePerSecond(STEPPED, () => {
     steppedPath(strike(stroke, kit), 1.5, kit);
@@ -29,7 +29,7 @@ export function optionsBench(): readonly BenchLine[] {
   const options = sweepOptions(question, grid, whole);
   const sweeps = ratePerSecond(1, () => sweepOptions(question, grid, whole), ROUNDS);
   const ranks = ratePerSecond(1, () => Array.from(rankWays(asked, options)), ROUNDS);
-  const shots = ratePerSecond(SHOTS, () => shotFrom(scene.position, intent, shape, kit));
+  const shots = ratePerSecond(SHOTS, () => shotFrom(scene.position, goal, shape, kit));
   return [
     { name: `sweep of ${options.length} ways that go`, value: 1 / sweeps, unit: 's' },
     { name: 'that sweep, in stepped paths', value: yardstick / sweeps, unit: '×' },

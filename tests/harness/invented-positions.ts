@@ -1,7 +1,8 @@
-import type { Intent } from '../../src/engine/goal/goal';
+import { directCut, type Goal } from '../../src/engine/goal/goal';
 import type { PositionShot } from '../../src/engine/goal/position-shot';
 import { shotFrom } from '../../src/engine/goal/shot-from-position';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
+import { kitAlong } from '../../src/engine/kit/kit-along';
 import { type KitSpread, UNMEASURED } from '../../src/engine/kit/kit-spread';
 import type { NamedBall } from '../../src/engine/lie/position';
 import { gridFrom } from '../../src/engine/plan/grid-from';
@@ -29,12 +30,12 @@ export interface AskedPosition {
 
 export function askPosition(
   balls: readonly NamedBall[],
-  intent: Intent,
+  goal: Goal,
   zone: Zone | null = null,
   name = '',
 ): AskedPosition {
   const shape = NINE_FOOT;
-  const shot = shotFrom(balls, intent, shape, DEFAULT_KIT);
+  const shot = shotFrom(balls, goal, shape, DEFAULT_KIT);
   if (!shot.ok) throw new Error(`${name}: ${shot.reason}`);
   const { distanceM, cutRad, headingRad, target, least } = shot;
   const profile = INVENTED_PROFILES.club;
@@ -42,8 +43,15 @@ export function askPosition(
     name,
     shot,
     asked: {
-      question: { distanceM, cutRad, target, kit: DEFAULT_KIT, spread: LEVEL, profile },
-      scene: { position: balls, intent, headingRad, shape, kit: DEFAULT_KIT, zone },
+      question: {
+        distanceM,
+        cutRad,
+        target,
+        kit: kitAlong(DEFAULT_KIT, 0),
+        spread: LEVEL,
+        profile,
+      },
+      scene: { position: balls, goal, headingRad, shape, kit: DEFAULT_KIT, zone },
       leastElevationRad: least.elevationRad,
     },
   };
@@ -51,10 +59,10 @@ export function askPosition(
 
 /** The ten invented positions that the app comes with. */
 export function inventedPositions(): readonly AskedPosition[] {
-  return EXAMPLE_POSITIONS.map(({ balls, intent, zone, name }: SavedPosition) => {
-    const { ball, pocket } = intent;
+  return EXAMPLE_POSITIONS.map(({ balls, goal, zone, name }: SavedPosition) => {
+    const { ball, pocket } = goal;
     if (ball === null || pocket === null) throw new Error(`${name} says not what to play`);
-    return askPosition(balls, { ball, pocket }, zone, name);
+    return askPosition(balls, directCut(ball, pocket), zone, name);
   });
 }
 

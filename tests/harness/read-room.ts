@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import type { Shot } from '../../src/engine/direct/shot';
+import { type Shot, strokeOf } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { UNMEASURED } from '../../src/engine/kit/kit-spread';
@@ -17,7 +17,9 @@ export function engineRoom(shot: Shot, pocket: Pocket, player: PlayerName): Room
   if (!answer.ok) throw new Error(answer.reason);
   const target = { kind: 'mouth', ...pocket } as const;
   const profile = INVENTED_PROFILES[player];
-  return roomForError(shot, DEFAULT_KIT, answer.aimRad, target, profile, UNMEASURED);
+  const stroke = strokeOf(shot, answer.aimRad);
+  const kit = DEFAULT_KIT;
+  return roomForError({ balls: shot, target, kit, stroke, profile, spread: UNMEASURED });
 }
 
 /** Its windows. Throws where the ball does not go. */

@@ -1,5 +1,7 @@
 import { expect, it } from 'vitest';
+import { strokeOf } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
+import { directPot } from '../../src/engine/goal/direct-pot';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { KIT_QUANTITIES, kitMoved, UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { certaintyOf } from '../../src/engine/room/certainty';
@@ -18,6 +20,9 @@ function hiddenKit(random: Random) {
   );
 }
 
+/** How sure an aim is hangs on no target. */
+const ANYWHERE = { kind: 'angle', halfAngleRad: 1 } as const;
+
 it(
   `holds the true aim within two standard deviations for 92-98 % of ${KITS} hidden kits`,
   () => {
@@ -29,7 +34,12 @@ it(
       const assumed = solveAim(shot, DEFAULT_KIT);
       const truth = solveAim(shot, hiddenKit(random));
       if (!assumed.ok || !truth.ok) continue;
-      const { aimSdRad } = certaintyOf(shot, DEFAULT_KIT, assumed.aimRad, UNMEASURED);
+      const { aimSdRad } = certaintyOf(
+        directPot(shot, ANYWHERE, DEFAULT_KIT.ballRadiusM),
+        DEFAULT_KIT,
+        strokeOf(shot, assumed.aimRad),
+        UNMEASURED,
+      );
       if (Math.abs(truth.aimRad - assumed.aimRad) <= 2 * aimSdRad) within++;
       count++;
     }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { goes, missOfStroke } from '../../src/engine/goal/held-shot';
+import { goes, missAt } from '../../src/engine/goal/task';
 import type { Kit } from '../../src/engine/kit/kit';
 import {
   KIT_QUANTITIES,
@@ -10,9 +10,9 @@ import {
 import { chanceOf } from '../../src/engine/room/chance';
 import { INVENTED_PROFILES, type StrokeProfile } from '../../src/engine/room/stroke-profile';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
-import { randomSolvedShot, type SolvedShot } from '../harness/held-shots';
 import { normalDraw } from '../harness/normal-draw';
 import { type Random, seededRandom } from '../harness/seeded-random';
+import { randomSolvedShot, type SolvedShot } from '../harness/solved-shots';
 
 const SHOTS = 100;
 const PLAYS = campaignSize(1500, 100_000);
@@ -30,26 +30,23 @@ function drawnKit(kit: Kit, spread: KitSpread, random: Random): Kit {
 
 /** The plain way: every error drawn, every stroke played. */
 function playedShare(
-  { held, inputs }: SolvedShot,
+  { task, kit, stroke }: SolvedShot,
   profile: StrokeProfile,
   spread: KitSpread,
   random: Random,
 ): number {
-  const tip = profile.tipM / (held.kit.ballRadiusM + held.kit.tipRadiusM);
+  const tip = profile.tipM / (kit.ballRadiusM + kit.tipRadiusM);
   const apart = Math.sqrt(1 - profile.together ** 2);
   let gone = 0;
   for (let count = 0; count < PLAYS; count++) {
     const direction = normalDraw(random);
-    const miss = missOfStroke(
-      { ...held, kit: drawnKit(held.kit, spread, random) },
-      {
-        aimRad: inputs.aimRad + profile.directionRad * direction,
-        side: inputs.side + tip * (profile.together * direction + apart * normalDraw(random)),
-        height: inputs.height + tip * normalDraw(random),
-        speedMps: Math.max(0.02, inputs.speedMps * (1 + profile.speedShare * normalDraw(random))),
-        elevationRad: Math.abs(inputs.elevationRad + profile.elevationRad * normalDraw(random)),
-      },
-    );
+    const miss = missAt(task, drawnKit(kit, spread, random), {
+      aimRad: stroke.aimRad + profile.directionRad * direction,
+      side: stroke.side + tip * (profile.together * direction + apart * normalDraw(random)),
+      height: stroke.height + tip * normalDraw(random),
+      speedMps: Math.max(0.02, stroke.speedMps * (1 + profile.speedShare * normalDraw(random))),
+      elevationRad: Math.abs(stroke.elevationRad + profile.elevationRad * normalDraw(random)),
+    });
     if (goes(miss)) gone++;
   }
   return gone / PLAYS;
@@ -64,7 +61,7 @@ it(
       const solved = randomSolvedShot(random);
       const profile = PROFILES[count % PROFILES.length] ?? INVENTED_PROFILES.club;
       const spread = count % 10 === 0 ? UNMEASURED : LEVEL;
-      const { share, error } = chanceOf(solved.held, solved.inputs, profile, spread);
+      const { share, error } = chanceOf(solved.task, solved.kit, solved.stroke, profile, spread);
       const played = playedShare(solved, profile, spread, random);
       const sampling = Math.sqrt((played * (1 - played)) / PLAYS);
       excesses.push((share - played) / Math.hypot(error, sampling));
@@ -78,7 +75,7 @@ it(
 );
 
 it('is the same every time', () => {
-  const { held, inputs } = randomSolvedShot(seededRandom(41));
-  const chance = () => chanceOf(held, inputs, INVENTED_PROFILES.club, UNMEASURED);
+  const { task, kit, stroke } = randomSolvedShot(seededRandom(41));
+  const chance = () => chanceOf(task, kit, stroke, INVENTED_PROFILES.club, UNMEASURED);
   expect(chance()).toEqual(chance());
 });

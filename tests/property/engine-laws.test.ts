@@ -4,7 +4,7 @@ import type { BallState } from '../../src/engine/ball/ball-state';
 import { STANDARD_GRAVITY } from '../../src/engine/ball/gravity';
 import { type Play, play } from '../../src/engine/direct/contact';
 import { type Layout, layoutOf } from '../../src/engine/direct/layout';
-import type { Shot } from '../../src/engine/direct/shot';
+import { type Shot, strokeOf } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
 import type { Kit } from '../../src/engine/kit/kit';
 import { type Phase, stateAt } from '../../src/engine/motion/phase';
@@ -27,7 +27,7 @@ function grounded({ shot, kit }: Query): Query {
 }
 
 const played = ({ shot, kit }: Query, aimRad: number): Play =>
-  play(shot, layoutOf(shot, kit.ballRadiusM), kit, aimRad);
+  play(strokeOf(shot, aimRad), layoutOf(shot, kit.ballRadiusM), kit);
 
 describe('turning the whole table', () => {
   /** Clockwise seen from above. */
@@ -53,8 +53,12 @@ describe('turning the whole table', () => {
     fc.assert(
       fc.property(query(slope), nearAim, angle, ({ shot, kit }, aimRad, by) => {
         const layout = layoutOf(shot, kit.ballRadiusM);
-        const plain = play(shot, layout, kit, aimRad);
-        const turned = play(shot, turnedLayout(layout, by), turnedKit(kit, by), aimRad + by);
+        const plain = play(strokeOf(shot, aimRad), layout, kit);
+        const turned = play(
+          strokeOf(shot, aimRad + by),
+          turnedLayout(layout, by),
+          turnedKit(kit, by),
+        );
         expect(turned.contact === null).toBe(plain.contact === null);
         if (plain.contact === null || turned.contact === null) return;
         touches++;

@@ -1,7 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { inputsOf } from '../../src/engine/goal/held-shot';
 import { openingAt } from '../../src/engine/goal/opening';
-import { didGo, playOn, type TableScene } from '../../src/engine/goal/table-scene';
+import { didGo, playOn, type Scene } from '../../src/engine/goal/scene';
 import { KIT_QUANTITIES, kitMoved } from '../../src/engine/kit/kit-spread';
 import { travel } from '../../src/engine/motion/journey';
 import { lineCrossing } from '../../src/engine/motion/line-crossing';
@@ -24,7 +23,7 @@ const PLAYS = campaignSize(400, 20_000);
 /** A stroke as it came out, by the plain way: every error drawn, the kit's too. */
 function drawnPlay({ question, scene }: AskedPosition['asked'], way: RankedWay, random: Random) {
   const { profile, spread } = question;
-  const meant = inputsOf(way.option.shot, way.option.aimRad);
+  const meant = way.option.stroke;
   const kit = KIT_QUANTITIES.filter((quantity) => spread[quantity] > 0).reduce(
     (moved, quantity) => kitMoved(moved, spread, quantity, normalDraw(random)),
     scene.kit,
@@ -46,7 +45,7 @@ function drawnPlay({ question, scene }: AskedPosition['asked'], way: RankedWay, 
 }
 
 /** Whether the object ball would cross within its mouth, were there no cushions about it. */
-function crosses({ balls }: TablePlay, question: OptionQuestion, scene: TableScene): boolean {
+function crosses({ balls }: TablePlay, question: OptionQuestion, scene: Scene): boolean {
   const run = balls[1];
   const start = run?.phases[0]?.start;
   const { target, cutRad } = question;

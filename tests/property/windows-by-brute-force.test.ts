@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { goes, missOfStroke, type StrokeInput } from '../../src/engine/goal/held-shot';
-import { allowedRad } from '../../src/engine/goal/target';
+import { goes, missAt } from '../../src/engine/goal/task';
 import { type RoomWindow, roomWindows } from '../../src/engine/room/windows';
+import type { Stroke } from '../../src/engine/stroke/stroke';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
-import { randomSolvedShot, type SolvedShot } from '../harness/held-shots';
 import { seededRandom } from '../harness/seeded-random';
+import { randomSolvedShot, type SolvedShot } from '../harness/solved-shots';
 
-const INPUTS: readonly StrokeInput[] = ['aimRad', 'speedMps', 'side', 'height', 'elevationRad'];
+const INPUTS: readonly (keyof Stroke)[] = ['aimRad', 'speedMps', 'side', 'height', 'elevationRad'];
 const SHOTS = campaignSize(500, 20_000);
 const LOOKS = 40;
 /**
@@ -19,10 +19,10 @@ const UNSEEN_SHARE = 1 / 10_000;
 /** Shots that go to begin with, with their windows. */
 function solvedWithWindows(seed: number, count: number) {
   const random = seededRandom(seed);
-  const list: { solved: SolvedShot; windows: Record<StrokeInput, RoomWindow> }[] = [];
+  const list: { solved: SolvedShot; windows: Record<keyof Stroke, RoomWindow> }[] = [];
   while (list.length < count) {
     const solved = randomSolvedShot(random);
-    const windows = roomWindows(solved.held, solved.inputs);
+    const windows = roomWindows(solved.task, solved.kit, solved.stroke);
     if (windows !== null) list.push({ solved, windows });
   }
   return list;
@@ -34,8 +34,8 @@ function evenly(low: number, high: number): number[] {
   return [low, ...inner.map((share) => low + (high - low) * share), high];
 }
 
-const goesWith = ({ held, inputs }: SolvedShot, input: StrokeInput, value: number) =>
-  goes(missOfStroke(held, { ...inputs, [input]: value }));
+const goesWith = ({ task, kit, stroke }: SolvedShot, input: keyof Stroke, value: number) =>
+  goes(missAt(task, kit, { ...stroke, [input]: value }));
 
 describe(`windows of ${SHOTS} random shots`, () => {
   const list = solvedWithWindows(30, SHOTS);
@@ -47,8 +47,8 @@ describe(`windows of ${SHOTS} random shots`, () => {
       for (const { solved, windows } of list) {
         for (const input of INPUTS) {
           const { low, high } = windows[input];
-          expect(low.value).toBeLessThanOrEqual(solved.inputs[input]);
-          expect(high.value).toBeGreaterThanOrEqual(solved.inputs[input]);
+          expect(low.value).toBeLessThanOrEqual(solved.stroke[input]);
+          expect(high.value).toBeGreaterThanOrEqual(solved.stroke[input]);
           for (const value of evenly(low.value, high.value)) {
             if (!goesWith(solved, input, value)) failures.push(`${input} at ${value}`);
           }
@@ -89,9 +89,8 @@ describe(`windows of ${SHOTS} random shots`, () => {
     const ratios: number[] = [];
     for (const { solved, windows } of list) {
       const { low, high, directionPerUnit } = windows.aimRad;
-      const allowed = allowedRad(solved.held.target, solved.held.kit.ballRadiusM);
-      const guess = (2 * allowed) / Math.abs(directionPerUnit ?? 0);
-      if (Math.abs(solved.held.shot.cutRad) < 0.6) ratios.push((high.value - low.value) / guess);
+      const guess = (2 * solved.task.allowedRad) / Math.abs(directionPerUnit ?? 0);
+      if (Math.abs(solved.shot.cutRad) < 0.6) ratios.push((high.value - low.value) / guess);
     }
     ratios.sort((a, b) => a - b);
     expect(ratios.length).toBeGreaterThan(SHOTS / 4);

@@ -1,4 +1,5 @@
-import type { SavedPosition } from '../../src/store/saved-position';
+import { directCut } from '../../src/engine/goal/goal';
+import { NOTHING_CHOSEN, type SavedPosition } from '../../src/store/saved-position';
 
 /** An invented position with all that one can say. */
 export const BANK_POSITION: SavedPosition = {
@@ -12,7 +13,7 @@ export const BANK_POSITION: SavedPosition = {
     { name: 8, xM: 0, yM: 0.1 },
     { name: 3, xM: 0.31, yM: 0.64 },
   ],
-  intent: { ball: 3, pocket: 'far-right' },
+  goal: directCut(3, 'far-right'),
   zone: { xM: 0.1, yM: -0.2, radiusM: 0.25 },
   changedAtMs: 1_795_000_000_000,
 };
@@ -28,7 +29,7 @@ export const LATER_POSITION: SavedPosition = {
     { name: 'cue', xM: 0, yM: -0.5 },
     { name: 1, xM: 0.2, yM: 0.4 },
   ],
-  intent: { ball: null, pocket: null },
+  goal: NOTHING_CHOSEN,
   zone: null,
   changedAtMs: BANK_POSITION.changedAtMs + 60_000,
 };

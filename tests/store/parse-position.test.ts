@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { directCut } from '../../src/engine/goal/goal';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import { parsePosition } from '../../src/store/parse-position';
 import { BANK_POSITION, LATER_POSITION } from './invented-positions';
@@ -10,6 +11,8 @@ function parsed(raw: unknown) {
   if (!result.ok) throw new Error(result.reason);
   return { position: result.record, fields: result.repairs.map(({ field }) => field) };
 }
+
+const CUT = directCut(3, 'far-right');
 
 describe('parsing a position', () => {
   it.each([...EXAMPLE_POSITIONS, BANK_POSITION, LATER_POSITION])(
@@ -51,13 +54,32 @@ describe('parsing a position', () => {
   });
 
   it.each<[string, object, object]>([
-    ['intent.ball', { intent: { ball: 'cue', pocket: 'far-right' } }, { ball: null }],
-    ['intent.pocket', { intent: { ball: 3, pocket: 'top' } }, { pocket: null }],
-    ['intent', { intent: 'the three' }, { ball: null, pocket: null }],
-  ])('chooses nothing where %s cannot be read', (field, part, intent) => {
+    ['goal.ball', { goal: { ...CUT, ball: 'cue' } }, { ball: null }],
+    ['goal.pocket', { goal: { ...CUT, pocket: 'top' } }, { pocket: null }],
+    ['goal.kind', { goal: { ...CUT, kind: 'masse' } }, CUT],
+    ['goal.via', { goal: { ...CUT, via: ['far'] } }, { via: [] }],
+    ['goal', { goal: 'the three' }, { ball: null, pocket: null }],
+  ])('chooses nothing where %s cannot be read', (field, part, goal) => {
     const { position, fields } = parsed({ ...BANK_POSITION, ...part });
-    expect(position.intent).toMatchObject(intent);
+    expect(position.goal).toMatchObject(goal);
     expect(fields).toEqual([field]);
+  });
+
+  it('reads what was to be played before there were goals as a direct cut, and mends nothing', () => {
+    const { goal: _, ...older } = BANK_POSITION;
+    expect(parsed({ ...older, intent: { ball: 3, pocket: 'far-right' } })).toEqual({
+      position: { ...older, goal: CUT },
+      fields: [],
+    });
+    expect(parsed({ ...older, intent: { ball: null, pocket: 'far-right' } }).position.goal).toEqual(
+      {
+        ...CUT,
+        ball: null,
+      },
+    );
+    expect(parsed({ ...older, intent: { ball: 'cue', pocket: 'far-right' } }).fields).toEqual([
+      'goal.ball',
+    ]);
   });
 
   it('never gives anything but a position, whatever it is given', () => {
@@ -69,7 +91,7 @@ describe('parsing a position', () => {
         lengthM: fc.anything(),
         widthM: fc.oneof(fc.double(), fc.anything()),
         balls: fc.array(fc.oneof(fc.anything(), fc.constantFrom(...BANK_POSITION.balls))),
-        intent: fc.oneof(fc.anything(), fc.record({ ball: fc.anything(), pocket: fc.anything() })),
+        goal: fc.oneof(fc.anything(), fc.record({ ball: fc.anything(), pocket: fc.anything() })),
         zone: fc.oneof(fc.anything(), fc.record({ xM: fc.double(), radiusM: fc.double() })),
         changedAtMs: fc.anything(),
       },

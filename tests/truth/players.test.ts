@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { layoutOf } from '../../src/engine/direct/layout';
+import { strokeOf } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
-import { inputsOf } from '../../src/engine/goal/held-shot';
+import { directPot } from '../../src/engine/goal/direct-pot';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { chanceOf } from '../../src/engine/room/chance';
@@ -29,8 +29,8 @@ it.each([
   const answer = solveAim(shot, DEFAULT_KIT);
   if (!answer.ok) throw new Error(answer.reason);
   const target = { kind: 'mouth', distanceM, mouthM: CORNER_MOUTH_M } as const;
-  const held = { shot, kit: DEFAULT_KIT, target, layout: layoutOf(shot, DEFAULT_KIT.ballRadiusM) };
-  const inputs = inputsOf(shot, answer.aimRad);
-  const { share } = chanceOf(held, inputs, INVENTED_PROFILES[name], UNMEASURED);
+  const task = directPot(shot, target, DEFAULT_KIT.ballRadiusM);
+  const stroke = strokeOf(shot, answer.aimRad);
+  const { share } = chanceOf(task, DEFAULT_KIT, stroke, INVENTED_PROFILES[name], UNMEASURED);
   expect(Math.abs(share - said)).toBeLessThan(TOLERANCE);
 });

@@ -1,13 +1,13 @@
 import { strike } from '../impacts/strike';
-import { slopeSeenAlong } from '../kit/bed-slope';
 import { isLevel, type Kit } from '../kit/kit';
+import { slopeSeenAlong } from '../kit/kit-along';
 import { travel } from '../motion/journey';
 import type { Phase } from '../motion/phase';
 import { missOf, play } from './contact';
 import { ContactProber } from './contact-probe';
 import { contactRoots } from './contact-roots';
 import type { Layout } from './layout';
-import type { Shot } from './shot';
+import { type Shot, strokeOf } from './shot';
 import { type RootsUnder, tiltedAims } from './tilted-aims';
 
 /**
@@ -28,5 +28,7 @@ export function candidateAims(shot: Shot, layout: Layout, kit: Kit): readonly nu
   const prober = new ContactProber(layout, shot.cutRad, kit);
   const rootsUnder: RootsUnder = (aimRad) => contactRoots(freePath(shot, kit, aimRad), prober);
   if (isLevel(kit)) return rootsUnder(0);
-  return tiltedAims(rootsUnder, (aimRad) => missOf(play(shot, layout, kit, aimRad), shot.cutRad));
+  return tiltedAims(rootsUnder, (aimRad) =>
+    missOf(play(strokeOf(shot, aimRad), layout, kit), shot.cutRad),
+  );
 }

@@ -6,8 +6,8 @@ import { type Journey, travel } from '../motion/journey';
 import { objectBallAtRest } from '../motion/object-ball-at-rest';
 import type { Motion } from '../motion/phase';
 import { bearing, wrapped } from '../numerics/angle';
+import type { Stroke } from '../stroke/stroke';
 import type { Layout } from './layout';
-import type { Shot } from './shot';
 
 /** The first touch of the object ball at some aim, in the frame of the straight line. */
 export interface Contact {
@@ -28,10 +28,9 @@ export interface Play {
   readonly contact: Contact | null;
 }
 
-/** Plays a stroke at an aim (rad). */
-export function play(shot: Shot, layout: Layout, kit: Kit, aimRad: number): Play {
-  const { side, height, elevationRad, speedMps } = shot;
-  const leaving = strike({ aimRad, side, height, elevationRad, speedMps }, kit);
+/** Plays a stroke until the cue ball meets the object ball or rests. */
+export function play(stroke: Stroke, layout: Layout, kit: Kit): Play {
+  const leaving = strike(stroke, kit);
   const objectBall = objectBallAtRest(layout.objectXM, layout.objectYM);
   const journey = travel(leaving, 0, kit, [objectBall]);
   return { leaving, journey, contact: journey.met && contactOf(journey, layout, kit) };

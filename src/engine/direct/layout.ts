@@ -1,5 +1,5 @@
 import { bearing } from '../numerics/angle';
-import type { Shot } from './shot';
+import type { TwoBalls } from './shot';
 
 /** Where the object ball lies, seen from the cue ball's centre at the origin; y is the straight line. */
 export interface Layout {
@@ -14,10 +14,10 @@ export interface Layout {
 }
 
 /** The object ball's place from the ghost ball's, a ball's width beyond it along the target line. */
-export function layoutOf(shot: Shot, ballRadiusM: number): Layout {
+export function layoutOf({ distanceM, cutRad }: TwoBalls, ballRadiusM: number): Layout {
   const reachM = 2 * ballRadiusM;
-  const objectXM = reachM * Math.sin(shot.cutRad);
-  const objectYM = shot.distanceM + reachM * Math.cos(shot.cutRad);
+  const objectXM = reachM * Math.sin(cutRad);
+  const objectYM = distanceM + reachM * Math.cos(cutRad);
   return {
     objectXM,
     objectYM,

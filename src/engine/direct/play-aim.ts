@@ -6,14 +6,14 @@ import { type Layout, layoutOf } from './layout';
 import { reachOf } from './object-ball-reach';
 import { fliesOver } from './over-flight';
 import { refusal } from './refusal';
-import type { AimAnswer, AimResult, Refusal, Shot } from './shot';
+import { type AimAnswer, type AimResult, type Refusal, type Shot, strokeOf } from './shot';
 
 /** What happens at an aim (rad, right +); every expected failure is a refusal. */
 export function playAim(shot: Shot, kit: Kit, aimRad: number): AimResult {
   const problem = checkQuery(shot, kit, aimRad);
   if (problem !== null) return problem;
   const layout = layoutOf(shot, kit.ballRadiusM);
-  return answerPlay(shot, layout, kit, aimRad, play(shot, layout, kit, aimRad), []);
+  return answerPlay(shot, layout, kit, aimRad, play(strokeOf(shot, aimRad), layout, kit), []);
 }
 
 /** The answer of a stroke already played, or why there is none. */

@@ -1,25 +1,27 @@
 import type { Kit } from '../kit/kit';
 import type { Range } from '../numerics/range';
+import type { Stroke } from '../stroke/stroke';
 
 /**
- * What the player asks about. The straight line runs from the cue ball's centre to the ghost
- * ball's; every angle is measured from it, clockwise seen from above, so right is plus.
+ * How cue ball, object ball and target line lie. The straight line runs from the cue ball's centre to
+ * the ghost ball's; every angle is measured from it, clockwise seen from above, so right is plus.
  */
-export interface Shot {
+export interface TwoBalls {
   /** Cue-ball centre to ghost-ball centre, m. */
   readonly distanceM: number;
   /** From the straight line to the target line, rad; + sends the object ball right. */
   readonly cutRad: number;
-  /** Tip contact point as a fraction of the ball's radius; + is right of centre. */
-  readonly side: number;
-  /** Tip contact point as a fraction of the ball's radius; + is above centre. */
-  readonly height: number;
-  /** Cue above the cloth, rad. */
-  readonly elevationRad: number;
-  /** Horizontal speed of the cue ball as it leaves the tip, m/s. */
-  readonly speedMps: number;
   /** How far the object ball must travel, m. Left out: every distance will do. */
   readonly objectDistanceM?: number;
+}
+
+/** What the player asks about: where the balls lie, and a stroke without its aim. */
+export interface Shot extends TwoBalls, Omit<Stroke, 'aimRad'> {}
+
+/** The stroke of a shot at an aim, rad. */
+export function strokeOf(shot: Omit<Stroke, 'aimRad'>, aimRad: number): Stroke {
+  const { side, height, elevationRad, speedMps } = shot;
+  return { aimRad, side, height, elevationRad, speedMps };
 }
 
 /** How the cue ball moves at an instant. */

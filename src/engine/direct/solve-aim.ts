@@ -8,7 +8,7 @@ import { THINNEST_CUT_RAD } from './input-ranges';
 import { type Layout, layoutOf } from './layout';
 import { answerPlay } from './play-aim';
 import { refusal } from './refusal';
-import type { AimResult, Shot } from './shot';
+import { type AimResult, type Shot, strokeOf } from './shot';
 import { whyNoAim } from './why-no-aim';
 
 /**
@@ -47,7 +47,7 @@ function thoseThatGo(candidates: readonly number[], shot: Shot, layout: Layout, 
   const going: Going[] = [];
   for (const aimRad of [...candidates].sort((a, b) => Math.abs(a) - Math.abs(b))) {
     if (going.some((other) => Math.abs(other.aimRad - aimRad) < SAME_AIM)) continue;
-    const played = play(shot, layout, kit, aimRad);
+    const played = play(strokeOf(shot, aimRad), layout, kit);
     if (Math.abs(missOf(played, shot.cutRad)) <= MISS_TOLERANCE) going.push({ aimRad, played });
   }
   return going;

@@ -3,7 +3,7 @@ import { type Motion, newPlace, placeAt } from '../motion/phase';
 import { checkQuery } from './check-query';
 import { play } from './contact';
 import { layoutOf } from './layout';
-import type { Shot } from './shot';
+import { type Shot, strokeOf } from './shot';
 
 /** A point of the cue ball's path, m; right + of and along the straight line. */
 export interface TracePoint {
@@ -27,7 +27,7 @@ export function traceCueBall(
   samples: number,
 ): readonly TracePoint[] {
   if (checkQuery(shot, kit, aimRad) !== null) return [];
-  const { journey } = play(shot, layoutOf(shot, kit.ballRadiusM), kit, aimRad);
+  const { journey } = play(strokeOf(shot, aimRad), layoutOf(shot, kit.ballRadiusM), kit);
   const place = newPlace();
   return journey.phases.flatMap((phase) => {
     const steps = Math.max(1, Math.round((samples * phase.durationS) / journey.endS));

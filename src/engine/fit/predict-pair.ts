@@ -35,7 +35,6 @@ export function predictObjectLanding(kit: Kit, stroke: Stroke, setup: TrialSetup
 }
 
 function contactOf(kit: Kit, stroke: Stroke, setup: TrialSetup): Contact | null {
-  const { aimRad, ...rest } = stroke;
-  const shot = { ...rest, distanceM: setup.gapM, cutRad: setup.cutRad };
-  return play(shot, layoutOf(shot, kit.ballRadiusM), kit, aimRad).contact;
+  const balls = { distanceM: setup.gapM, cutRad: setup.cutRad };
+  return play(stroke, layoutOf(balls, kit.ballRadiusM), kit).contact;
 }

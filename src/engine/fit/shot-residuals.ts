@@ -1,5 +1,5 @@
-import { slopeSeenAlong } from '../kit/bed-slope';
 import type { Kit } from '../kit/kit';
+import { slopeSeenAlong } from '../kit/kit-along';
 import { kitMoved } from '../kit/kit-spread';
 import { comesToRest } from '../motion/roll';
 import type { Stroke } from '../stroke/stroke';

@@ -2,6 +2,7 @@ import type { Kit } from '../kit/kit';
 import type { Position } from '../lie/position';
 import type { PocketName } from '../table/pocket-shape';
 import type { TableShape } from '../table/table-shape';
+import { directCut } from './goal';
 import { openWay } from './open-way';
 import type { NoShot } from './position-shot';
 import { shotFrom } from './shot-from-position';
@@ -21,7 +22,7 @@ export function closedPockets(
 ): ReadonlyMap<PocketName, WhyClosed> {
   const closed = new Map<PocketName, WhyClosed>();
   for (const { name } of shape.pockets) {
-    const shot = shotFrom(position, { ball, pocket: name }, shape, kit, openWay);
+    const shot = shotFrom(position, directCut(ball, name), shape, kit, openWay);
     if (!shot.ok && (shot.reason === 'too-thin' || shot.reason === 'pocket-closed')) {
       closed.set(name, shot.reason);
     }

@@ -10,7 +10,7 @@ import type { PocketShape } from '../table/pocket-shape';
 import type { Point } from '../table/point';
 import type { TableShape } from '../table/table-shape';
 import { fallingWay } from './falling-way';
-import type { Intent } from './goal';
+import type { Goal } from './goal';
 import { onStraightWay, type StraightWay, wayToMouth } from './in-the-way';
 import type { OpenAtSpeed, OpenWay } from './open-way';
 import type { Opening } from './opening';
@@ -30,17 +30,17 @@ export type FindWay = typeof fallingWay;
  */
 export function shotFrom(
   position: Position,
-  intent: Intent,
+  goal: Goal,
   shape: TableShape,
   kit: Kit,
   findWay: FindWay = fallingWay,
 ): PositionShot | NoShot {
-  const [cueBall, ball] = [ballNamed(position, 'cue'), ballNamed(position, intent.ball)];
+  const [cueBall, ball] = [ballNamed(position, 'cue'), ballNamed(position, goal.ball)];
   if (cueBall === null) return noShot('no-cue-ball');
-  if (ball === null) return noShot('no-such-ball', intent.ball);
+  if (ball === null) return noShot('no-such-ball', goal.ball);
   const misplaced = findMisplaced(position, shape, kit);
   if (misplaced !== null) return noShot(misplaced.reason, misplaced.ball);
-  const pocket = shape.pockets.find(({ name }) => name === intent.pocket);
+  const pocket = shape.pockets.find(({ name }) => name === goal.pocket);
   const open = pocket === undefined ? null : findWay(placeOf(ball), pocket, shape, kit);
   if (pocket === undefined || open === null) {
     return noShot('pocket-closed');
@@ -49,7 +49,7 @@ export function shotFrom(
   if (Math.abs(line.cutRad) > THINNEST_CUT_RAD) {
     return noShot('too-thin');
   }
-  const others = without(position, 'cue', intent.ball);
+  const others = without(position, 'cue', goal.ball);
   const blocks = waysOf(cueBall, ball, line.ghost, open, pocket).flatMap((way) =>
     onStraightWay(way, others, shape, kit),
   );

@@ -1,4 +1,4 @@
-import type { Arrival } from '../goal/object-ball-miss';
+import type { Arrival } from '../goal/task';
 
 /** What one standard deviation of a stray does to how the object ball comes to its target. */
 export interface ArrivalSlope {

@@ -1,5 +1,4 @@
-import type { Kit } from '../kit/kit';
-import type { Option } from './solve-option';
+import type { Option, OptionQuestion } from './solve-option';
 import { type Way, wayOf } from './way';
 
 /** An option and how players would call it. */
@@ -28,13 +27,13 @@ const AS_GOOD = 0.98;
  * @param options none that cannot be played where the balls lie
  */
 export function distinctWays(
+  question: OptionQuestion,
   options: readonly Option[],
-  kit: Kit,
   leastElevationRad: number,
 ): readonly NamedOption[] {
   const kinds = new Map<string, { readonly best: number; named: NamedOption }>();
   for (const option of [...options].sort(byChance)) {
-    const way = wayOf(option, kit, leastElevationRad);
+    const way = wayOf(question, option.stroke, leastElevationRad);
     const kind = kinds.get(kindOf(way));
     const named = { option, way };
     if (kind === undefined) {
@@ -46,7 +45,7 @@ export function distinctWays(
   return [...kinds.values()].map(({ named }) => named).sort((a, b) => byChance(a.option, b.option));
 }
 
-function isPlainer({ shot: one }: Option, { shot: other }: Option): boolean {
+function isPlainer({ stroke: one }: Option, { stroke: other }: Option): boolean {
   if (one.elevationRad !== other.elevationRad) return one.elevationRad < other.elevationRad;
   return one.speedMps < other.speedMps;
 }

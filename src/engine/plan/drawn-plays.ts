@@ -1,10 +1,11 @@
-import { type HeldShot, missOfStroke, type StrokeInputs } from '../goal/held-shot';
-import { didGo, playOn, type TableScene } from '../goal/table-scene';
-import { allowedRad } from '../goal/target';
+import { didGo, playOn, type Scene } from '../goal/scene';
+import { missAt, type Task } from '../goal/task';
+import type { Kit } from '../kit/kit';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
-import { drawnInputs, turnedBy } from '../room/drawn-inputs';
+import { drawnStroke, turnedBy } from '../room/drawn-stroke';
 import type { StrokeProfile } from '../room/stroke-profile';
+import type { Stroke } from '../stroke/stroke';
 import type { TablePlay } from '../table/table-play';
 
 const DRAWS = 48;
@@ -22,11 +23,11 @@ export interface GoingPlay {
  * the same, from an even lattice; a stroke with which the tip would slip is left out.
  */
 export function drawnPlays(
-  scene: TableScene,
-  inputs: StrokeInputs,
+  scene: Scene,
+  stroke: Stroke,
   profile: StrokeProfile,
 ): readonly TablePlay[] {
-  return draws(scene, inputs, profile).flatMap(({ drawn, normal }) => {
+  return draws(scene, stroke, profile).flatMap(({ drawn, normal }) => {
     const turned = turnedBy(scene.kit, drawn, profile, normal(DIRECTION));
     return playOn(scene, turned) ?? [];
   });
@@ -38,27 +39,28 @@ export function drawnPlays(
  * is the stroke's weight. So a shot that seldom goes is known as well as an easy one.
  */
 export function goingPlays(
-  scene: TableScene,
-  held: HeldShot,
-  inputs: StrokeInputs,
+  scene: Scene,
+  task: Task,
+  kit: Kit,
+  stroke: Stroke,
   profile: StrokeProfile,
 ): readonly GoingPlay[] {
-  const slope = missPerSd(held, inputs, profile);
-  return draws(scene, inputs, profile).flatMap(({ drawn, at }) => {
-    const missAt = (sds: number) => missOfStroke(held, turnedBy(held.kit, drawn, profile, sds));
-    const sds = turnTo(missAt, 2 * at(DIRECTION) - 1, slope);
+  const slope = missPerSd(task, kit, stroke, profile);
+  return draws(scene, stroke, profile).flatMap(({ drawn, at }) => {
+    const missOf = (sds: number) => missAt(task, kit, turnedBy(kit, drawn, profile, sds));
+    const sds = turnTo(missOf, 2 * at(DIRECTION) - 1, slope);
     if (sds === null) return [];
-    const play = playOn(scene, turnedBy(held.kit, drawn, profile, sds));
+    const play = playOn(scene, turnedBy(kit, drawn, profile, sds));
     const weight = Math.exp((-sds * sds) / 2);
     return play !== null && didGo(play, scene) ? [{ play, weight }] : [];
   });
 }
 
-function draws(scene: TableScene, inputs: StrokeInputs, profile: StrokeProfile) {
+function draws(scene: Scene, stroke: Stroke, profile: StrokeProfile) {
   return Array.from({ length: DRAWS }, (_, draw) => {
     const at = (dimension: number) => latticePoint(draw, dimension, 0);
     const normal = (dimension: number) => normalQuantile(at(dimension));
-    return { drawn: drawnInputs(scene.kit, inputs, profile, normal), at, normal };
+    return { drawn: drawnStroke(scene.kit, stroke, profile, normal), at, normal };
   });
 }
 
@@ -66,12 +68,11 @@ function draws(scene: TableScene, inputs: StrokeInputs, profile: StrokeProfile) 
 const LOOK = 0.02;
 
 /** By the ball's direction, so that it hangs on no ball that only just gets there. */
-function missPerSd(held: HeldShot, inputs: StrokeInputs, profile: StrokeProfile): number {
-  const halfAngleRad = allowedRad(held.target, held.kit.ballRadiusM);
-  const byAngle: HeldShot = { ...held, target: { kind: 'angle', halfAngleRad } };
-  const [less, more] = [-LOOK, LOOK].map((sds) =>
-    missOfStroke(byAngle, turnedBy(held.kit, inputs, profile, sds)),
-  );
+function missPerSd(task: Task, kit: Kit, stroke: Stroke, profile: StrokeProfile): number {
+  const [less, more] = [-LOOK, LOOK].map((sds) => {
+    const directionRad = task.directionAt(kit, turnedBy(kit, stroke, profile, sds));
+    return typeof directionRad === 'number' ? directionRad / task.allowedRad : directionRad;
+  });
   return typeof less === 'number' && typeof more === 'number'
     ? (more - less) / (2 * LOOK)
     : Number.NaN;
@@ -85,13 +86,13 @@ const MOST_SDS = 4;
 
 /** The turn, in standard deviations, at which the miss is as wanted; null where none is found. */
 function turnTo(
-  missAt: (sds: number) => number | string,
+  missOf: (sds: number) => number | string,
   wanted: number,
   slope: number,
 ): number | null {
   let sds = 0;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const miss = missAt(sds);
+    const miss = missOf(sds);
     if (typeof miss !== 'number') return null;
     if (Math.abs(miss - wanted) < NEAR) return sds;
     sds += (wanted - miss) / slope;

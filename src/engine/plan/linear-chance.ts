@@ -1,7 +1,9 @@
-import { arrivalOfStroke, type HeldShot, type StrokeInputs } from '../goal/held-shot';
+import type { Task } from '../goal/task';
+import type { Kit } from '../kit/kit';
 import { type KitQuantity, type KitSpread, kitMoved } from '../kit/kit-spread';
 import { normalBelow } from '../numerics/normal';
 import type { StrokeProfile } from '../room/stroke-profile';
+import type { Stroke } from '../stroke/stroke';
 import { arrivalSlope, leftOf, leftSdOnTarget, missSd } from './arrival-slopes';
 
 /** What can send a ball astray: the parts of a stroke, and what is not known of the kit. */
@@ -29,34 +31,33 @@ const SWAYING: readonly KitQuantity[] = [
  * the miss, and what the ball has left of its speed where it has to fall. Null where the ball does
  * not get there even when all is as meant.
  *
- * @param inputs a stroke whose ball goes along the target line
+ * @param stroke one whose ball goes along the target line
  */
 export function linearChance(
-  held: HeldShot,
-  inputs: StrokeInputs,
+  task: Task,
+  known: Kit,
+  stroke: Stroke,
   profile: StrokeProfile,
   spread: KitSpread,
 ): LinearChance | null {
-  const whenTrue = arrivalOfStroke(held, inputs);
+  const whenTrue = task.arrivalAt(known, stroke);
   if (typeof whenTrue === 'string') return null;
-  const tip = profile.tipM / (held.kit.ballRadiusM + held.kit.tipRadiusM);
+  const tip = profile.tipM / (known.ballRadiusM + known.tipRadiusM);
   const apart = Math.sqrt(1 - profile.together * profile.together);
-  const along = (moved: (sds: number) => Partial<StrokeInputs>) =>
-    arrivalSlope(whenTrue, (sds) => arrivalOfStroke(held, { ...inputs, ...moved(sds) }));
+  const along = (moved: (sds: number) => Partial<Stroke>) =>
+    arrivalSlope(whenTrue, (sds) => task.arrivalAt(known, { ...stroke, ...moved(sds) }));
   const direction = along((by) => ({
-    aimRad: inputs.aimRad + profile.directionRad * by,
-    side: inputs.side + tip * profile.together * by,
+    aimRad: stroke.aimRad + profile.directionRad * by,
+    side: stroke.side + tip * profile.together * by,
   }));
-  const side = along((by) => ({ side: inputs.side + tip * apart * by }));
-  const height = along((by) => ({ height: inputs.height + tip * by }));
+  const side = along((by) => ({ side: stroke.side + tip * apart * by }));
+  const height = along((by) => ({ height: stroke.height + tip * by }));
   const elevation = along((by) => ({
-    elevationRad: Math.abs(inputs.elevationRad + profile.elevationRad * by),
+    elevationRad: Math.abs(stroke.elevationRad + profile.elevationRad * by),
   }));
-  const speed = along((by) => ({ speedMps: inputs.speedMps * (1 + profile.speedShare * by) }));
+  const speed = along((by) => ({ speedMps: stroke.speedMps * (1 + profile.speedShare * by) }));
   const kit = SWAYING.map((quantity) =>
-    arrivalSlope(whenTrue, (sds) =>
-      arrivalOfStroke({ ...held, kit: kitMoved(held.kit, spread, quantity, sds) }, inputs),
-    ),
+    arrivalSlope(whenTrue, (sds) => task.arrivalAt(kitMoved(known, spread, quantity, sds), stroke)),
   );
   const all = [direction, side, height, elevation, speed, ...kit];
   return {

@@ -1,8 +1,7 @@
 import { layoutOf } from '../direct/layout';
-import { inputsOf } from '../goal/held-shot';
 import { onStraightWay, wayToMouth } from '../goal/in-the-way';
 import type { InTheWay } from '../goal/position-shot';
-import { ballsOf, playOn, type TableScene } from '../goal/table-scene';
+import { ballsOf, playOn, type Scene } from '../goal/scene';
 import { strike } from '../impacts/strike';
 import { ballNamed, placeOf, without } from '../lie/balls-of';
 import type { BallName } from '../lie/position';
@@ -17,8 +16,8 @@ import type { Option } from './solve-option';
  * What a solved option would really hit on the way, curves, hops and all: the cue ball before it
  * comes to the object ball, and that before it comes to its pocket. Played out on the table.
  */
-export function pathInTheWay(scene: TableScene, { shot, aimRad }: Option): readonly InTheWay[] {
-  const play = playOn(scene, inputsOf(shot, aimRad));
+export function pathInTheWay(scene: Scene, { stroke }: Option): readonly InTheWay[] {
+  const play = playOn(scene, stroke);
   if (play === null) return [];
   const names = ballsOf(scene).map(({ name }) => name);
   const byCue = play.events.findIndex((event) => touches(event, 0));
@@ -77,18 +76,16 @@ export function pathCheck({ question, scene }: Played): (option: Option) => bool
   if (isAtACushion(scene, question)) return (option) => pathInTheWay(scene, option).length === 0;
   const others = otherBalls(scene);
   if (others.length === 0) return () => true;
-  return ({ shot, aimRad }) => {
-    const { objectXM, objectYM } = layoutOf(shot, kit.ballRadiusM);
-    const objectBall = objectBallAtRest(objectXM, objectYM);
-    const { side, height, elevationRad, speedMps } = shot;
-    const leaving = strike({ aimRad, side, height, elevationRad, speedMps }, kit);
-    return travel(leaving, 0, kit, [objectBall, ...others]).met === objectBall;
+  const { objectXM, objectYM } = layoutOf(question, kit.ballRadiusM);
+  const objectBall = objectBallAtRest(objectXM, objectYM);
+  return ({ stroke }) => {
+    return travel(strike(stroke, kit), 0, kit, [objectBall, ...others]).met === objectBall;
   };
 }
 
 type Played = Pick<RankQuestion, 'question' | 'scene'>;
 
-function isAtACushion(scene: TableScene, { distanceM }: Played['question']): boolean {
+function isAtACushion(scene: Scene, { distanceM }: Played['question']): boolean {
   const { position, headingRad, shape, kit } = scene;
   const cueBall = ballNamed(position, 'cue');
   if (cueBall === null) return false;
@@ -100,22 +97,22 @@ function isAtACushion(scene: TableScene, { distanceM }: Played['question']): boo
   return onStraightWay({ mover: 'cue', from, to }, [], shape, kit).length > 0;
 }
 
-function isClosedToObjectBall(scene: TableScene, cutRad: number): boolean {
-  const { position, intent, shape, kit, headingRad } = scene;
-  const ball = ballNamed(position, intent.ball);
-  const pocket = shape.pockets.find(({ name }) => name === intent.pocket);
+function isClosedToObjectBall(scene: Scene, cutRad: number): boolean {
+  const { position, goal, shape, kit, headingRad } = scene;
+  const ball = ballNamed(position, goal.ball);
+  const pocket = shape.pockets.find(({ name }) => name === goal.pocket);
   if (ball === null || pocket === undefined) return false;
   const way = wayToMouth(placeOf(ball), headingRad + cutRad, pocket);
-  const others = without(position, 'cue', intent.ball);
+  const others = without(position, 'cue', goal.ball);
   return onStraightWay(way, others, shape, kit).some(({ what }) => what !== 'jaw');
 }
 
 /** All but the two balls of the shot, as seen along its straight line from the cue ball. */
-function otherBalls({ position, intent, headingRad }: TableScene): readonly Obstacle[] {
+function otherBalls({ position, goal, headingRad }: Scene): readonly Obstacle[] {
   const cueBall = ballNamed(position, 'cue');
   if (cueBall === null) return [];
   const [sin, cos] = [Math.sin(headingRad), Math.cos(headingRad)];
-  return without(position, 'cue', intent.ball).map(({ xM, yM }) => {
+  return without(position, 'cue', goal.ball).map(({ xM, yM }) => {
     const [dx, dy] = [xM - cueBall.xM, yM - cueBall.yM];
     return objectBallAtRest(dx * cos - dy * sin, dx * sin + dy * cos);
   });

@@ -20,11 +20,10 @@ export function waysToRefine(
   { question, scene, leastElevationRad }: RankQuestion,
   options: readonly Option[],
 ): readonly NamedOption[] {
-  const { kit } = question;
   const ways =
     scene.zone === null
-      ? distinctWays(options, kit, leastElevationRad)
-      : waysToZone(options, kit, leastElevationRad, scene, scene.zone);
+      ? distinctWays(question, options, leastElevationRad)
+      : waysToZone(question, options, leastElevationRad, scene, scene.zone);
   return ways.slice(0, MOST_REFINED);
 }
 

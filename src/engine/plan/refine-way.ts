@@ -1,6 +1,4 @@
-import { layoutOf } from '../direct/layout';
-import { type HeldShot, inputsOf } from '../goal/held-shot';
-import { playOn, type TableScene } from '../goal/table-scene';
+import { playOn, type Scene } from '../goal/scene';
 import type { KitCorrelation } from '../kit/kit-spread';
 import { chanceOf } from '../room/chance';
 import { roomWindows } from '../room/windows';
@@ -9,13 +7,12 @@ import { drawnPlays, goingPlays } from './drawn-plays';
 import { STRAY_SOURCES, type StraySource } from './linear-chance';
 import type { RankedWay } from './ranked-way';
 import { cueBallFate } from './rest-spread';
-import type { Option, OptionQuestion } from './solve-option';
+import { type Option, type OptionQuestion, taskOf } from './solve-option';
 
 /** What ways are to be compared for, and where. */
 export interface RankQuestion {
-  /** With the kit as the shot sees it: its slope along the straight line. */
   readonly question: OptionQuestion;
-  readonly scene: TableScene;
+  readonly scene: Scene;
   /** Left out: the quantities of the kit are independent. */
   readonly correlation?: KitCorrelation;
   /** The most level cue that the position allows, rad. */
@@ -28,25 +25,21 @@ export interface RankQuestion {
  */
 export function refineWay(asked: RankQuestion, { option, way }: NamedOption): RankedWay {
   const { question, scene, correlation } = asked;
-  const { profile, spread } = question;
-  const held = heldOf(question, option);
-  const inputs = inputsOf(option.shot, option.aimRad);
-  const { share, error } = chanceOf(held, inputs, profile, spread, correlation);
-  const plays = drawnPlays(scene, inputs, profile);
-  const going = goingPlays(scene, held, inputs, profile);
+  const { kit, profile, spread } = question;
+  const { stroke } = option;
+  const task = taskOf(question);
+  const { share, error } = chanceOf(task, kit, stroke, profile, spread, correlation);
+  const plays = drawnPlays(scene, stroke, profile);
+  const going = goingPlays(scene, task, kit, stroke, profile);
   return {
     option,
     way,
     chance: share,
     chanceError: error,
     hardest: hardestOf(option),
-    windows: roomWindows(held, inputs),
-    ...cueBallFate(scene, plays, going, playOn(scene, inputs)),
+    windows: roomWindows(task, kit, stroke),
+    ...cueBallFate(scene, plays, going, playOn(scene, stroke)),
   };
-}
-
-export function heldOf({ kit, target }: OptionQuestion, { shot }: Option): HeldShot {
-  return { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
 }
 
 function hardestOf({ chance }: Option): StraySource {

@@ -1,4 +1,4 @@
-import { didScratch, type RestZone, type TableScene } from '../goal/table-scene';
+import { didScratch, type RestZone, type Scene } from '../goal/scene';
 import type { Point } from '../table/point';
 import type { TablePlay } from '../table/table-play';
 import type { GoingPlay } from './drawn-plays';
@@ -19,7 +19,7 @@ interface Rest {
 
 /** @param meant the stroke itself: it tells the middle where no draw left the cue ball at rest */
 export function cueBallFate(
-  scene: TableScene,
+  scene: Scene,
   plays: readonly TablePlay[],
   going: readonly GoingPlay[],
   meant: TablePlay | null,
@@ -36,7 +36,7 @@ export function cueBallFate(
 }
 
 /** Where the cue ball ends, be it in a pocket. */
-export function cueBallEnd({ balls }: TablePlay, { shape }: TableScene): Point {
+export function cueBallEnd({ balls }: TablePlay, { shape }: Scene): Point {
   const outcome = balls[0]?.outcome;
   if (outcome === undefined) throw new RangeError('a play has a cue ball');
   if (outcome.kind !== 'pocketed') return { x: outcome.xM, y: outcome.yM };

@@ -1,11 +1,10 @@
-import { layoutOf } from '../direct/layout';
-import type { Shot } from '../direct/shot';
-import { solveAim } from '../direct/solve-aim';
-import { inputsOf } from '../goal/held-shot';
+import { directPot } from '../goal/direct-pot';
 import type { Target } from '../goal/target';
-import type { Kit } from '../kit/kit';
+import type { Task } from '../goal/task';
+import type { KitAlong } from '../kit/kit-along';
 import type { KitSpread } from '../kit/kit-spread';
 import type { StrokeProfile } from '../room/stroke-profile';
+import type { Stroke } from '../stroke/stroke';
 import { type LinearChance, linearChance } from './linear-chance';
 import type { OptionStroke } from './option-grid';
 
@@ -14,7 +13,7 @@ export interface OptionQuestion {
   readonly distanceM: number;
   readonly cutRad: number;
   readonly target: Target;
-  readonly kit: Kit;
+  readonly kit: KitAlong;
   readonly spread: KitSpread;
   readonly profile: StrokeProfile;
 }
@@ -23,23 +22,31 @@ export interface OptionQuestion {
 export interface Option {
   /** Its place in the grid it came from. */
   readonly place: number;
-  readonly shot: Shot;
-  readonly aimRad: number;
+  /** With its aim. */
+  readonly stroke: Stroke;
   readonly chance: LinearChance;
 }
 
-/** Null where no aim sends the ball there. */
+/** What the options of a question are to do. */
+export function taskOf({ distanceM, cutRad, target, kit }: OptionQuestion): Task {
+  const reach = target.kind === 'mouth' ? { objectDistanceM: target.distanceM } : {};
+  return directPot({ distanceM, cutRad, ...reach }, target, kit.ballRadiusM);
+}
+
+/**
+ * Null where no aim sends the ball there.
+ *
+ * @param task that of the question
+ */
 export function solveOption(
-  question: OptionQuestion,
-  stroke: OptionStroke,
+  { kit, profile, spread }: OptionQuestion,
+  task: Task,
+  { side, height, elevationRad, speedMps }: OptionStroke,
   place: number,
 ): Option | null {
-  const { distanceM, cutRad, target, kit, profile, spread } = question;
-  const reach = target.kind === 'mouth' ? { objectDistanceM: target.distanceM } : {};
-  const shot: Shot = { distanceM, cutRad, ...stroke, ...reach };
-  const answer = solveAim(shot, kit);
-  if (!answer.ok) return null;
-  const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
-  const chance = linearChance(held, inputsOf(shot, answer.aimRad), profile, spread);
-  return chance && { place, shot, aimRad: answer.aimRad, chance };
+  const [aimRad] = task.aims(kit, { side, height, elevationRad, speedMps });
+  if (aimRad === undefined) return null;
+  const stroke = { aimRad, side, height, elevationRad, speedMps };
+  const chance = linearChance(task, kit, stroke, profile, spread);
+  return chance && { place, stroke, chance };
 }

@@ -1,5 +1,5 @@
 import { type OptionGrid, placesOf, strokeAt } from './option-grid';
-import { type Option, type OptionQuestion, solveOption } from './solve-option';
+import { type Option, type OptionQuestion, solveOption, taskOf } from './solve-option';
 
 /** A run of places of a grid. */
 export interface Stretch {
@@ -18,9 +18,10 @@ export function sweepOptions(
   { from, to }: Stretch,
 ): readonly Option[] {
   const options: Option[] = [];
+  const task = taskOf(question);
   for (let place = from; place < Math.min(to, placesOf(grid)); place++) {
     const stroke = strokeAt(grid, place);
-    const option = stroke && solveOption(question, stroke, place);
+    const option = stroke && solveOption(question, task, stroke, place);
     if (option) options.push(option);
   }
   return options;

@@ -1,9 +1,9 @@
 import type { BallState } from '../ball/ball-state';
 import { play } from '../direct/contact';
 import { layoutOf } from '../direct/layout';
-import type { Kit } from '../kit/kit';
 import { SPEED_FROM_MPS } from '../stroke/speed-bands';
-import type { Option } from './solve-option';
+import type { Stroke } from '../stroke/stroke';
+import type { OptionQuestion } from './solve-option';
 
 /** How the cue ball turns as it meets the object ball, or would: that decides where it goes next. */
 export type ArrivalSpin = 'roll' | 'stun' | 'draw';
@@ -28,15 +28,20 @@ const RAISED_BY_RAD = 0.05;
 const STRUCK_LOW = -0.15;
 
 /** @param leastElevationRad the most level cue that the position allows */
-export function wayOf({ shot, aimRad }: Option, kit: Kit, leastElevationRad: number): Way {
-  const { contact } = play(shot, layoutOf(shot, kit.ballRadiusM), kit, aimRad);
+export function wayOf(
+  question: Pick<OptionQuestion, 'distanceM' | 'cutRad' | 'kit'>,
+  stroke: Stroke,
+  leastElevationRad: number,
+): Way {
+  const { kit, cutRad } = question;
+  const { contact } = play(stroke, layoutOf(question, kit.ballRadiusM), kit);
   const arrival = contact === null ? 'stun' : arrivalSpin(contact.cueBall, kit.ballRadiusM);
   return {
-    side: sideOf(shot.side, shot.cutRad),
+    side: sideOf(stroke.side, cutRad),
     arrival,
-    isDrag: shot.height < STRUCK_LOW && arrival !== 'draw',
-    speed: speedOf(shot.speedMps),
-    isRaised: shot.elevationRad > leastElevationRad + RAISED_BY_RAD,
+    isDrag: stroke.height < STRUCK_LOW && arrival !== 'draw',
+    speed: speedOf(stroke.speedMps),
+    isRaised: stroke.elevationRad > leastElevationRad + RAISED_BY_RAD,
   };
 }
 

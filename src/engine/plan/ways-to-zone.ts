@@ -1,9 +1,7 @@
-import { inputsOf } from '../goal/held-shot';
-import { didScratch, playOn, type RestZone, type TableScene } from '../goal/table-scene';
-import type { Kit } from '../kit/kit';
+import { didScratch, playOn, type RestZone, type Scene } from '../goal/scene';
 import { byChance, kindOf, type NamedOption } from './distinct-ways';
 import { cueBallEnd, outsideBy } from './rest-spread';
-import type { Option } from './solve-option';
+import type { Option, OptionQuestion } from './solve-option';
 import { wayOf } from './way';
 
 /** Options less likely than this share of the best of their kind are not looked at. */
@@ -20,14 +18,14 @@ const NEAR_M = 0.15;
  * @param options none that cannot be played where the balls lie
  */
 export function waysToZone(
+  question: OptionQuestion,
   options: readonly Option[],
-  kit: Kit,
   leastElevationRad: number,
-  scene: TableScene,
+  scene: Scene,
   zone: RestZone,
 ): readonly NamedOption[] {
   const kinds = new Map<string, { readonly named: NamedOption; readonly worth: number }>();
-  for (const named of variants(options, kit, leastElevationRad)) {
+  for (const named of variants(question, options, leastElevationRad)) {
     const worth = worthOf(named.option, scene, zone);
     const former = kinds.get(kindOf(named.way));
     if (former === undefined || worth > former.worth)
@@ -38,8 +36,8 @@ export function waysToZone(
 
 /** The likeliest of each kind, speed and height, the likeliest first. */
 function variants(
+  question: OptionQuestion,
   options: readonly Option[],
-  kit: Kit,
   leastElevationRad: number,
 ): readonly NamedOption[] {
   const seen = new Set<string>();
@@ -47,9 +45,9 @@ function variants(
   const found: NamedOption[] = [];
   for (const option of [...options].sort(byChance)) {
     if (found.length >= MOST_PLAYS) break;
-    const way = wayOf(option, kit, leastElevationRad);
+    const way = wayOf(question, option.stroke, leastElevationRad);
     const kind = kindOf(way);
-    const variant = `${kind} ${option.shot.speedMps} ${option.shot.height}`;
+    const variant = `${kind} ${option.stroke.speedMps} ${option.stroke.height}`;
     if (seen.has(variant) || option.chance.share < WORTH * (best.get(kind) ?? 0)) continue;
     seen.add(variant);
     if (!best.has(kind)) best.set(kind, option.chance.share);
@@ -58,8 +56,8 @@ function variants(
   return found;
 }
 
-function worthOf(option: Option, scene: TableScene, zone: RestZone): number {
-  const play = playOn(scene, inputsOf(option.shot, option.aimRad));
+function worthOf(option: Option, scene: Scene, zone: RestZone): number {
+  const play = playOn(scene, option.stroke);
   if (play === null || didScratch(play)) return 0;
   const off = outsideBy(zone, cueBallEnd(play, scene)) / NEAR_M;
   return option.chance.share * Math.exp((-off * off) / 2);

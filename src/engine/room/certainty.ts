@@ -1,5 +1,4 @@
-import type { Shot } from '../direct/shot';
-import { solveAim } from '../direct/solve-aim';
+import type { Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
 import {
   KIT_QUANTITIES,
@@ -8,6 +7,8 @@ import {
   type KitSpread,
   kitMoved,
 } from '../kit/kit-spread';
+
+import type { Stroke } from '../stroke/stroke';
 
 /** One quantity's share in what is not known of the aim. */
 export interface Contribution {
@@ -37,22 +38,24 @@ const NOTHING = 1e-6;
  * either way and the aim solved again, and the halves of the differences added in squares, or as
  * the quantities' errors go together.
  *
- * @param aimRad the solved aim of the kit as it stands
+ * @param stroke with the solved aim of the kit as it stands
  * @param correlation left out: the quantities are independent
  */
 export function certaintyOf(
-  shot: Shot,
+  task: Task,
   kit: Kit,
-  aimRad: number,
+  stroke: Stroke,
   spread: KitSpread,
   correlation?: KitCorrelation,
 ): Certainty {
   const unsolved: KitQuantity[] = [];
   const halves = KIT_QUANTITIES.map((quantity) => {
     if (spread[quantity] === 0) return 0;
-    const [less, more] = [-1, 1].map((sds) => aimOf(shot, kitMoved(kit, spread, quantity, sds)));
-    if (less == null || more == null) unsolved.push(quantity);
-    return half(less ?? null, more ?? null, aimRad);
+    const [less, more] = [-1, 1].map(
+      (sds) => task.aims(kitMoved(kit, spread, quantity, sds), stroke)[0],
+    );
+    if (less === undefined || more === undefined) unsolved.push(quantity);
+    return half(less ?? null, more ?? null, stroke.aimRad);
   });
   const contributions = KIT_QUANTITIES.map((quantity, index) => ({
     quantity,
@@ -71,11 +74,6 @@ function variance(halves: readonly number[], correlation: KitCorrelation | undef
     0,
     squares.reduce((sum, square) => sum + square, 0),
   );
-}
-
-function aimOf(shot: Shot, kit: Kit): number | null {
-  const result = solveAim(shot, kit);
-  return result.ok ? result.aimRad : null;
 }
 
 /** Change of the aim for one standard deviation more. */

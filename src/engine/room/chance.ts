@@ -1,4 +1,5 @@
-import { type HeldShot, type MissOrLost, missOfStroke, type StrokeInputs } from '../goal/held-shot';
+import { type MissOrLost, missAt, type Task } from '../goal/task';
+import type { Kit } from '../kit/kit';
 import {
   KIT_QUANTITIES,
   type KitCorrelation,
@@ -9,7 +10,8 @@ import {
 import { cholesky } from '../numerics/cholesky';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
-import { drawnInputs, type Normal, turnedBy } from './drawn-inputs';
+import type { Stroke } from '../stroke/stroke';
+import { drawnStroke, type Normal, turnedBy } from './drawn-stroke';
 import { shareAlong } from './share-along';
 import type { StrokeProfile } from './stroke-profile';
 
@@ -42,24 +44,25 @@ const FIRST_DIMENSIONS = 5;
  * @param correlation left out: the quantities of the kit are independent
  */
 export function chanceOf(
-  held: HeldShot,
-  inputs: StrokeInputs,
+  task: Task,
+  kit: Kit,
+  stroke: Stroke,
   profile: StrokeProfile,
   spread: KitSpread,
   correlation?: KitCorrelation,
 ): Chance {
   const ties = tiesOf(correlation);
-  const missPerSd = slopeAlong(held, inputs, profile);
-  const tiltSd = tiltMissSd(held, inputs, spread);
+  const missPerSd = slopeAlong(task, kit, stroke, profile);
+  const tiltSd = tiltMissSd(task, kit, stroke, spread);
   const copies = Array.from({ length: COPIES }, (_, copy) => {
     let sum = 0;
     for (let point = 0; point < POINTS; point++) {
       const normal = (dimension: number) => normalQuantile(latticePoint(point, dimension, copy));
-      const drawn = drawnInputs(held.kit, inputs, profile, normal);
-      const drawnHeld = { ...held, kit: drawKit(held, spread, ties, normal) };
+      const drawn = drawnStroke(kit, stroke, profile, normal);
+      const drawnKit = drawKit(kit, spread, ties, normal);
       const tilt = tiltSd * normal(4);
       sum += shareAlong(
-        (sds) => plusTilt(missAlong(drawnHeld, drawn, profile, sds), tilt),
+        (sds) => plusTilt(missAlong(task, drawnKit, drawn, profile, sds), tilt),
         missPerSd,
       );
     }
@@ -81,8 +84,8 @@ function tiesOf(correlation: KitCorrelation | undefined): Ties | null {
   return cholesky(SAMPLED.map((one) => SAMPLED.map((two) => correlation[at(one)]?.[at(two)] ?? 0)));
 }
 
-function drawKit(held: HeldShot, spread: KitSpread, ties: Ties | null, normal: Normal) {
-  let { kit } = held;
+function drawKit(known: Kit, spread: KitSpread, ties: Ties | null, normal: Normal): Kit {
+  let kit = known;
   const alone = (index: number) => normal(FIRST_DIMENSIONS + index);
   SAMPLED.forEach((quantity, index) => {
     if (spread[quantity] === 0) return;
@@ -94,29 +97,30 @@ function drawKit(held: HeldShot, spread: KitSpread, ties: Ties | null, normal: N
 
 /** The miss with the cue's direction off by so many standard deviations, the tip going with it. */
 function missAlong(
-  held: HeldShot,
-  inputs: StrokeInputs,
+  task: Task,
+  kit: Kit,
+  stroke: Stroke,
   profile: StrokeProfile,
   sds: number,
 ): MissOrLost {
-  return missOfStroke(held, turnedBy(held.kit, inputs, profile, sds));
+  return missAt(task, kit, turnedBy(kit, stroke, profile, sds));
 }
 
 /** A step along the direction, in standard deviations, for a first slope. */
 const FIRST_LOOK = 0.02;
 
-function slopeAlong(held: HeldShot, inputs: StrokeInputs, profile: StrokeProfile): number {
-  const left = missAlong(held, inputs, profile, -FIRST_LOOK);
-  const right = missAlong(held, inputs, profile, FIRST_LOOK);
+function slopeAlong(task: Task, kit: Kit, stroke: Stroke, profile: StrokeProfile): number {
+  const left = missAlong(task, kit, stroke, profile, -FIRST_LOOK);
+  const right = missAlong(task, kit, stroke, profile, FIRST_LOOK);
   if (typeof left !== 'number' || typeof right !== 'number') return Number.NaN;
   return (right - left) / (2 * FIRST_LOOK);
 }
 
 /** Standard deviation of the miss that the unknown tilt of the bed leaves. */
-function tiltMissSd(held: HeldShot, inputs: StrokeInputs, spread: KitSpread): number {
+function tiltMissSd(task: Task, kit: Kit, stroke: Stroke, spread: KitSpread): number {
   const squares = SLOPES.filter((slope) => spread[slope] > 0).map((slope) => {
     const [less, more] = [-1, 1].map((sds) =>
-      missOfStroke({ ...held, kit: kitMoved(held.kit, spread, slope, sds) }, inputs),
+      missAt(task, kitMoved(kit, spread, slope, sds), stroke),
     );
     return typeof less === 'number' && typeof more === 'number' ? ((more - less) / 2) ** 2 : 0;
   });

@@ -1,11 +1,7 @@
-import { INPUT_RANGES } from '../direct/input-ranges';
-import { layoutOf } from '../direct/layout';
-import type { Shot } from '../direct/shot';
-import { solveAim } from '../direct/solve-aim';
-import { goes, inputsOf, missOfStroke } from '../goal/held-shot';
-import type { Target } from '../goal/target';
+import { goes, missAt, type Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
 import { SPEED_FROM_MPS } from '../stroke/speed-bands';
+import { STROKE_RANGES, type Stroke } from '../stroke/stroke';
 
 /** Speeds tried, as factors of the one before: a quarter firmer, a fifth softer. */
 const STEP = 1.25;
@@ -13,25 +9,23 @@ const STEP = 1.25;
 const FIRMEST_MPS = SPEED_FROM_MPS.break;
 const HALVINGS = 8;
 
-/** Whether a shot has an aim, and played just as meant the object ball gets into its target. */
-export function goesAsMeant(shot: Shot, kit: Kit, target: Target): boolean {
-  const answer = solveAim(shot, kit);
-  if (!answer.ok) return false;
-  const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
-  return goes(missOfStroke(held, inputsOf(shot, answer.aimRad)));
+/** Whether a stroke has an aim, and played just as meant the object ball gets into its target. */
+export function goesAsMeant(task: Task, kit: Kit, stroke: Omit<Stroke, 'aimRad'>): boolean {
+  const [aimRad] = task.aims(kit, stroke);
+  return aimRad !== undefined && goes(missAt(task, kit, { ...stroke, aimRad }));
 }
 
 /**
- * The speed, m/s, nearest to that of a shot that does not go at which it does, the rest of the shot
- * as it is; null where there is none short of a break. Firmer and softer are both tried.
+ * The speed, m/s, nearest to that of a stroke that does not go at which it does, the rest of it as it
+ * is; null where there is none short of a break. Firmer and softer are both tried.
  */
-export function nearestSpeed(shot: Shot, kit: Kit, target: Target): number | null {
-  const goesAt = (speedMps: number) => goesAsMeant({ ...shot, speedMps }, kit, target);
-  const softest = INPUT_RANGES.speedMps.min;
-  let [firmer, softer] = [shot.speedMps, shot.speedMps];
+export function nearestSpeed(task: Task, kit: Kit, stroke: Omit<Stroke, 'aimRad'>): number | null {
+  const goesAt = (speedMps: number) => goesAsMeant(task, kit, { ...stroke, speedMps });
+  const softest = STROKE_RANGES.speedMps.min;
+  let [firmer, softer] = [stroke.speedMps, stroke.speedMps];
   while (firmer < FIRMEST_MPS || softer > softest) {
     const [firmerBefore, softerBefore] = [firmer, softer];
-    firmer = Math.min(firmer * STEP, Math.max(FIRMEST_MPS, shot.speedMps));
+    firmer = Math.min(firmer * STEP, Math.max(FIRMEST_MPS, stroke.speedMps));
     if (goesAt(firmer)) return closest(goesAt, firmerBefore, firmer);
     softer = Math.max(softer / STEP, softest);
     if (goesAt(softer)) return closest(goesAt, softerBefore, softer);

@@ -1,9 +1,10 @@
-import { layoutOf } from '../direct/layout';
-import type { Shot } from '../direct/shot';
-import { inputsOf } from '../goal/held-shot';
+import type { TwoBalls } from '../direct/shot';
+import { directPot } from '../goal/direct-pot';
 import type { Target } from '../goal/target';
+import type { Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
 import { KIT_QUANTITIES, type KitCorrelation, type KitSpread } from '../kit/kit-spread';
+import type { Stroke } from '../stroke/stroke';
 import { type Certainty, certaintyOf } from './certainty';
 import { type Chance, chanceOf } from './chance';
 import { nearestSpeed } from './nearest-speed';
@@ -28,33 +29,35 @@ const KNOWN = Object.fromEntries(KIT_QUANTITIES.map((quantity) => [quantity, 0])
   number
 > satisfies KitSpread;
 
-/**
- * @param aimRad the solved aim of this shot on this kit
- * @param correlation left out: the quantities of the kit are independent
- */
-export function roomForError(
-  shot: Shot,
-  kit: Kit,
-  aimRad: number,
-  target: Target,
-  profile: StrokeProfile,
-  spread: KitSpread,
-  correlation?: KitCorrelation,
-): RoomForError {
-  const held = { shot, kit, target, layout: layoutOf(shot, kit.ballRadiusM) };
-  const inputs = inputsOf(shot, aimRad);
-  const windows = roomWindows(held, inputs);
+/** What the room for error of a stroke is worked out from. */
+export interface RoomQuestion {
+  /** Where the balls lie. */
+  readonly balls: TwoBalls;
+  readonly target: Target;
+  readonly kit: Kit;
+  /** With its solved aim. */
+  readonly stroke: Stroke;
+  readonly profile: StrokeProfile;
+  readonly spread: KitSpread;
+  /** Left out: the quantities of the kit are independent. */
+  readonly correlation?: KitCorrelation;
+}
+
+export function roomForError(question: RoomQuestion): RoomForError {
+  const { balls, target, kit, stroke, profile, spread, correlation } = question;
+  const task = directPot(balls, target, kit.ballRadiusM);
+  const windows = roomWindows(task, kit, stroke);
   return {
     windows,
-    wants: windows === null ? wantsOf(shot, kit, target) : null,
-    certainty: certaintyOf(shot, kit, aimRad, spread, correlation),
-    chance: chanceOf(held, inputs, profile, spread, correlation),
-    chanceOnKnownKit: chanceOf(held, inputs, profile, KNOWN),
+    wants: windows === null ? wantsOf(task, kit, stroke) : null,
+    certainty: certaintyOf(task, kit, stroke, spread, correlation),
+    chance: chanceOf(task, kit, stroke, profile, spread, correlation),
+    chanceOnKnownKit: chanceOf(task, kit, stroke, profile, KNOWN),
   };
 }
 
-function wantsOf(shot: Shot, kit: Kit, target: Target): RoomForError['wants'] {
-  const speedMps = nearestSpeed(shot, kit, target);
+function wantsOf(task: Task, kit: Kit, stroke: Stroke): RoomForError['wants'] {
+  const speedMps = nearestSpeed(task, kit, stroke);
   if (speedMps === null) return null;
-  return speedMps > shot.speedMps ? 'firmer' : 'softer';
+  return speedMps > stroke.speedMps ? 'firmer' : 'softer';
 }

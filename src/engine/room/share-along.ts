@@ -1,4 +1,4 @@
-import type { MissOrLost } from '../goal/held-shot';
+import type { MissOrLost } from '../goal/task';
 import { normalBelow } from '../numerics/normal';
 
 /** The miss with the cue's direction off by so many standard deviations. */

@@ -1,15 +1,8 @@
-import {
-  goes,
-  type HeldShot,
-  type MissOrLost,
-  missOfStroke,
-  type StrokeInput,
-  type StrokeInputs,
-} from '../goal/held-shot';
-import { allowedRad, type Target } from '../goal/target';
+import { goes, type MissOrLost, missAt, type Task } from '../goal/task';
+import type { Kit } from '../kit/kit';
 import { bracketedRoot } from '../numerics/bracketed-root';
 import { dipThroughZero } from '../numerics/dip-through-zero';
-import { STROKE_RANGES } from '../stroke/stroke';
+import { STROKE_RANGES, type Stroke } from '../stroke/stroke';
 
 /**
  * What ends a window: the ball goes wide on the thin or the full side (left or right where there is
@@ -42,10 +35,10 @@ export interface RoomWindow {
   readonly directionPerUnit: number | null;
 }
 
-export type RoomWindows = { readonly [I in StrokeInput]: RoomWindow };
+export type RoomWindows = { readonly [I in keyof Stroke]: RoomWindow };
 
 /** A step off the present value for a slope, in each input's own unit. */
-const NUDGES: StrokeInputs = {
+const NUDGES: Stroke = {
   aimRad: 1e-6,
   speedMps: 1e-5,
   side: 1e-5,
@@ -57,12 +50,12 @@ const NUDGES: StrokeInputs = {
  * How far each input may be off, the others held, and the ball still goes: the stretch of each that
  * holds the present value, by real roots of the real engine.
  *
- * @param inputs a stroke that goes; its aim is usually a solved one
+ * @param stroke one that goes; its aim is usually a solved one
  * @returns null where the stroke does not go to begin with
  */
-export function roomWindows(held: HeldShot, inputs: StrokeInputs): RoomWindows | null {
-  if (!goes(missOfStroke(held, inputs))) return null;
-  const windowOf = (input: StrokeInput) => windowAround(held, inputs, input);
+export function roomWindows(task: Task, kit: Kit, stroke: Stroke): RoomWindows | null {
+  if (!goes(missAt(task, kit, stroke))) return null;
+  const windowOf = (input: keyof Stroke) => windowAround(task, kit, stroke, input);
   return {
     aimRad: windowOf('aimRad'),
     speedMps: windowOf('speedMps'),
@@ -72,30 +65,25 @@ export function roomWindows(held: HeldShot, inputs: StrokeInputs): RoomWindows |
   };
 }
 
-function windowAround(held: HeldShot, inputs: StrokeInputs, input: StrokeInput): RoomWindow {
-  const missAt = (value: number) => missOfStroke(held, { ...inputs, [input]: value });
+function windowAround(task: Task, kit: Kit, stroke: Stroke, input: keyof Stroke): RoomWindow {
+  const missOf = (value: number) => missAt(task, kit, { ...stroke, [input]: value });
   const limit = STROKE_RANGES[input];
-  const directionPerUnit = directionSlope(held, inputs, input);
-  const missPerUnit = (directionPerUnit ?? 0) / allowedRad(held.target, held.kit.ballRadiusM);
-  const edge = (to: number) =>
-    edgeTowards(missAt, inputs[input], to, missPerUnit, held.shot.cutRad);
+  const directionPerUnit = directionSlope(task, kit, stroke, input);
+  const missPerUnit = (directionPerUnit ?? 0) / task.allowedRad;
+  const edge = (to: number) => edgeTowards(missOf, stroke[input], to, missPerUnit, task.thinSide);
   return { low: edge(limit.min), high: edge(limit.max), directionPerUnit };
 }
 
-/** A target that counts the miss in radians. */
-const IN_RADIANS: Target = { kind: 'angle', halfAngleRad: 1 };
-
 /** By a nudge one way alone where one the other way loses the object ball. */
-function directionSlope(held: HeldShot, inputs: StrokeInputs, input: StrokeInput): number | null {
-  const present = inputs[input];
-  const directionAt = (value: number) =>
-    missOfStroke({ ...held, target: IN_RADIANS }, { ...inputs, [input]: value });
+function directionSlope(task: Task, kit: Kit, stroke: Stroke, input: keyof Stroke): number | null {
+  const present = stroke[input];
+  const directionOf = (value: number) => task.directionAt(kit, { ...stroke, [input]: value });
   const { min, max } = STROKE_RANGES[input];
   const nudged = [Math.max(min, present - NUDGES[input]), Math.min(max, present + NUDGES[input])];
   const [low = present, high = present] = nudged.map((value) =>
-    typeof directionAt(value) === 'number' ? value : present,
+    typeof directionOf(value) === 'number' ? value : present,
   );
-  const [atLow, atHigh] = [directionAt(low), directionAt(high)];
+  const [atLow, atHigh] = [directionOf(low), directionOf(high)];
   const isKnown = typeof atLow === 'number' && typeof atHigh === 'number' && low < high;
   return isKnown ? (atHigh - atLow) / (high - low) : null;
 }
@@ -115,15 +103,15 @@ const MAX_STEPS = 2000;
  * the target and come back unseen, and closes in on the first end.
  */
 function edgeTowards(
-  missAt: (value: number) => MissOrLost,
+  missOf: (value: number) => MissOrLost,
   present: number,
   limit: number,
   missPerUnit: number,
-  cutRad: number,
+  thinSide: Task['thinSide'],
 ): WindowEnd {
   const span = limit - present;
   const most = Math.abs(span) / RANGE_STEPS;
-  const marginAt = (value: number) => marginOf(missAt(value));
+  const marginAt = (value: number) => marginOf(missOf(value));
   let step = Math.min(most, STEP_SHARE / Math.max(Math.abs(missPerUnit), Number.MIN_VALUE));
   let before: Sample | null = null;
   let here: Sample = { value: present, margin: marginAt(present) };
@@ -131,14 +119,14 @@ function edgeTowards(
     const isLast = step >= Math.abs(limit - here.value);
     const value = isLast ? limit : here.value + Math.sign(span) * step;
     const next = { value, margin: marginAt(value) };
-    if (next.margin < 0) return closeIn(missAt, here.value, value, cutRad);
+    if (next.margin < 0) return closeIn(missOf, here.value, value, thinSide);
     const change = Math.abs(next.margin - here.margin);
     if (change > boldest(next.margin) && step > EDGE_TOLERANCE * Math.abs(span)) {
       step /= 4;
       continue;
     }
     const dip = before && dipBetween(marginAt, before, here, next);
-    if (before && dip !== null) return closeIn(missAt, before.value, dip, cutRad);
+    if (before && dip !== null) return closeIn(missOf, before.value, dip, thinSide);
     if (change < STEP_SHARE / 2) step = Math.min(most, 2 * step);
     [before, here] = [here, next];
   }
@@ -177,36 +165,36 @@ const EDGE_MISS = 1e-9;
 
 /** The last value that goes, between one that does and one that does not. */
 function closeIn(
-  missAt: (value: number) => MissOrLost,
+  missOf: (value: number) => MissOrLost,
   goesAt: number,
   failsAt: number,
-  cutRad: number,
+  thinSide: Task['thinSide'],
 ): WindowEnd {
   let [good, bad] = [goesAt, failsAt];
-  let badMiss = missAt(bad);
+  let badMiss = missOf(bad);
   for (let halving = 0; halving < HALVINGS; halving++) {
-    const smooth = smoothEdge(missAt, good, bad, badMiss);
+    const smooth = smoothEdge(missOf, good, bad, badMiss);
     const middle = smooth ?? (good + bad) / 2;
     if (middle === good || middle === bad) break;
-    const miss = missAt(middle);
+    const miss = missOf(middle);
     if (goes(miss)) good = middle;
     else [bad, badMiss] = [middle, miss];
     if (smooth !== null) break;
   }
-  return { value: good, endedBy: reasonOf(badMiss, cutRad) };
+  return { value: good, endedBy: reasonOf(badMiss, thinSide) };
 }
 
 /** A value just within the edge, where the miss runs smoothly over it; null where it does not. */
 function smoothEdge(
-  missAt: (value: number) => MissOrLost,
+  missOf: (value: number) => MissOrLost,
   good: number,
   bad: number,
   badMiss: MissOrLost,
 ): number | null {
-  const goodMiss = missAt(good);
+  const goodMiss = missOf(good);
   if (typeof badMiss !== 'number' || typeof goodMiss !== 'number') return null;
   const over = (value: number) => {
-    const miss = missAt(value);
+    const miss = missOf(value);
     return typeof miss === 'number' ? Math.abs(miss) - 1 + EDGE_MISS : 1;
   };
   const found = bracketedRoot(
@@ -221,8 +209,8 @@ function smoothEdge(
   return Math.abs(found.fx) <= EDGE_MISS / 2 ? found.x : null;
 }
 
-function reasonOf(miss: MissOrLost, cutRad: number): EndedBy {
+function reasonOf(miss: MissOrLost, thinSide: Task['thinSide']): EndedBy {
   if (typeof miss !== 'number') return miss;
-  if (cutRad === 0) return miss > 0 ? 'right' : 'left';
-  return miss > 0 === cutRad > 0 ? 'thin' : 'full';
+  if (thinSide === 0) return miss > 0 ? 'right' : 'left';
+  return miss * thinSide > 0 ? 'thin' : 'full';
 }

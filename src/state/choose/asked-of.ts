@@ -6,7 +6,7 @@ import type { TableShape } from '../../engine/table/table-shape';
 import type { Table } from '../../store/records';
 import type { SavedPosition } from '../../store/saved-position';
 import { knownAlongShot } from '../measure/known-along-shot';
-import { intentOf } from './position-shot';
+import { goalOf } from './position-shot';
 
 /** What a comparison hangs on. */
 export interface AskedFrom {
@@ -25,15 +25,15 @@ export interface AskedFrom {
  */
 export function askedOf(from: AskedFrom): RankQuestion | null {
   const { position, shot, shape, table, knowledge, profile } = from;
-  const intent = intentOf(position);
-  if (intent === null) return null;
+  const goal = goalOf(position);
+  if (goal === null) return null;
   const { distanceM, cutRad, headingRad, target, least } = shot;
   const known = knownAlongShot(knowledge, table.bedSlope, headingRad);
   const { kit, spread, correlation } = known;
   const { balls, zone } = position;
   return {
     question: { distanceM, cutRad, target, kit, spread, profile },
-    scene: { position: balls, intent, headingRad, shape, kit: knowledge.kit, zone },
+    scene: { position: balls, goal, headingRad, shape, kit: knowledge.kit, zone },
     correlation,
     leastElevationRad: least.elevationRad,
   };

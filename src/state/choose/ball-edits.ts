@@ -87,9 +87,9 @@ export function createBallEdits({ open, shape, kit, edits }: BallEditsPorts): Ba
       }),
     takeOff: (name) =>
       onLaid(name, () => {
-        const { intent } = open.peek();
-        const ball = intent.ball === name ? null : intent.ball;
-        edits.change({ balls: without(balls(), name), intent: { ...intent, ball } });
+        const { goal } = open.peek();
+        const ball = goal.ball === name ? null : goal.ball;
+        edits.change({ balls: without(balls(), name), goal: { ...goal, ball } });
         return OK;
       }),
     ballAt: (name) => ballNamed(open.value.balls, name),

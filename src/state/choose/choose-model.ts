@@ -41,7 +41,7 @@ export interface ChooseModel {
   readonly closed: ReadonlySignal<ReadonlyMap<PocketName, WhyClosed>>;
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
-  /** What the position and the intent make; null while no ball and pocket are chosen. */
+  /** What the position and the goal make; null while no ball and pocket are chosen. */
   readonly shot: ReadonlySignal<PositionShot | NoShot | null>;
   /** The last one that was a shot, to show greyed while {@link shot} is none. */
   readonly lastShot: ReadonlySignal<PositionShot | null>;

@@ -13,7 +13,7 @@ import type { ChooseModel } from './choose-model';
 import type { ChoosePorts } from './choose-ports';
 import { createChoosing } from './choosing';
 import { createComparing } from './comparing';
-import { createIntentEdits } from './intent-edits';
+import { createGoalEdits } from './goal-edits';
 import { createKeptPositions } from './kept-positions';
 import { createLayoutEdits } from './layout-edits';
 import { createLayoutHistory } from './layout-history';
@@ -58,9 +58,9 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     return name === null ? [] : neighboursOf(open.value.balls, name, shape.value, kit.value);
   });
   const closed = computed(() => {
-    const { balls, intent } = open.value;
-    if (intent.ball === null) return NONE_CLOSED;
-    return closedPockets(balls, intent.ball, shape.value, kit.value);
+    const { balls, goal } = open.value;
+    if (goal.ball === null) return NONE_CLOSED;
+    return closedPockets(balls, goal.ball, shape.value, kit.value);
   });
   const refusal = signal<string | null>(null);
   const problem = computed(() => refusal.value ?? choosing.problem.value ?? kept.problem.value);
@@ -120,7 +120,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     takeOff: (name) => tell(balls.takeOff(name)),
     undo: () => anew(edits.undo),
     redo: () => anew(edits.redo),
-    ...createIntentEdits(open, shape, edits),
+    ...createGoalEdits(open, shape, edits),
     openPosition: (id) => whileOpen(() => tell(positions.openPosition(id))),
     add: () => whileOpen(positions.add),
     duplicate: (id) => whileOpen(() => tell(positions.duplicate(id))),

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { SavedPosition } from '../../store/saved-position';
+import { NOTHING_CHOSEN, type SavedPosition } from '../../store/saved-position';
 import { createKeptRows, type KeptRows } from '../kept-rows';
 import type { ChoosePorts } from './choose-ports';
 
@@ -42,8 +42,8 @@ export function createKeptPositions(ports: Ports): KeptPositions {
   const blank = (name: string): SavedPosition => {
     const { lengthM, widthM } = table.peek();
     const origin = 'by-hand';
-    const intent = { ball: null, pocket: null };
-    const made = { id: newId(), name, origin, lengthM, widthM, balls: [], intent } as const;
+    const goal = NOTHING_CHOSEN;
+    const made = { id: newId(), name, origin, lengthM, widthM, balls: [], goal } as const;
     return { ...made, zone: null, changedAtMs: now() };
   };
   const first = () => rows.all.peek()[0] ?? blank(FIRST_NAME);

@@ -3,10 +3,10 @@ import type { SavedPosition } from '../../store/saved-position';
 import { joinRows } from '../../store/tabs/join-rows';
 
 /** What can be taken back of a position. */
-export type Layout = Pick<SavedPosition, 'lengthM' | 'widthM' | 'balls' | 'intent' | 'zone'>;
+export type Layout = Pick<SavedPosition, 'lengthM' | 'widthM' | 'balls' | 'goal' | 'zone'>;
 
-export function layoutOf({ lengthM, widthM, balls, intent, zone }: SavedPosition): Layout {
-  return { lengthM, widthM, balls, intent, zone };
+export function layoutOf({ lengthM, widthM, balls, goal, zone }: SavedPosition): Layout {
+  return { lengthM, widthM, balls, goal, zone };
 }
 
 /** Changes of positions that can be taken back and made again, of each position its own. */

@@ -1,6 +1,6 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { fallingWay } from '../../engine/goal/falling-way';
-import type { Intent } from '../../engine/goal/goal';
+import { directCut, type Goal } from '../../engine/goal/goal';
 import { openWay } from '../../engine/goal/open-way';
 import type { NoShot, PositionShot } from '../../engine/goal/position-shot';
 import { type FindWay, shotFrom } from '../../engine/goal/shot-from-position';
@@ -9,8 +9,8 @@ import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition } from '../../store/saved-position';
 
 /** What is to be played; null while no ball and pocket are chosen. */
-export function intentOf({ intent: { ball, pocket } }: SavedPosition): Intent | null {
-  return ball === null || pocket === null ? null : { ball, pocket };
+export function goalOf({ goal: { ball, pocket } }: SavedPosition): Goal | null {
+  return ball === null || pocket === null ? null : directCut(ball, pocket);
 }
 
 /**
@@ -26,11 +26,11 @@ export function positionShot(
 ): ReadonlySignal<PositionShot | NoShot | null> {
   const exact = keepingLast(fallingWay);
   return computed(() => {
-    const intent = intentOf(open.value);
+    const goal = goalOf(open.value);
     const findWay: FindWay = isDragging.value
       ? (...of) => exact.known(...of) ?? openWay(...of)
       : exact.find;
-    return intent && shotFrom(open.value.balls, intent, shape.value, kit.value, findWay);
+    return goal && shotFrom(open.value.balls, goal, shape.value, kit.value, findWay);
   });
 }
 

@@ -1,19 +1,20 @@
+import { targetOfStroke } from '../../engine/goal/direct-pot';
 import { allowedRad, type Target } from '../../engine/goal/target';
-import { targetOfStroke } from '../../engine/goal/target-of-stroke';
-import { heldOf, type RankQuestion } from '../../engine/plan/refine-way';
+import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { Option } from '../../engine/plan/solve-option';
 import { POCKET_RANGES } from '../../store/pocket-ranges';
 import type { Pocket } from '../../store/records';
 import type { Asked } from '../shot-field';
 
 /** What the place Shot is to ask, of an option and what it is an option for. */
-export function shotToAsk({ question, scene }: RankQuestion, option: Option): Asked {
-  const { distanceM, cutRad, side, height, elevationRad, speedMps } = option.shot;
+export function shotToAsk({ question, scene }: RankQuestion, { stroke }: Option): Asked {
+  const { distanceM, cutRad, kit } = question;
+  const { side, height, elevationRad, speedMps } = stroke;
   const { headingRad } = scene;
-  const target = targetOfStroke(heldOf(question, option), option.aimRad);
+  const target = targetOfStroke(question, question.target, kit, stroke);
   return {
     shot: { distanceM, cutRad, side, height, elevationRad, speedMps, headingRad },
-    pocket: pocketOf(target, question.kit.ballRadiusM),
+    pocket: pocketOf(target, kit.ballRadiusM),
   };
 }
 

@@ -1,10 +1,15 @@
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import { slopeSeenAlong } from '../../engine/kit/bed-slope';
 import type { BedSlope } from '../../engine/kit/kit';
+import { type KitAlong, kitAlong, slopeSeenAlong } from '../../engine/kit/kit-along';
 import { KIT_QUANTITIES } from '../../engine/kit/kit-spread';
 
 const ALONG = KIT_QUANTITIES.indexOf('bedSlopeAlong');
 const RIGHT = KIT_QUANTITIES.indexOf('bedSlopeRight');
+
+/** What is known of a kit as a shot sees it. */
+export interface KnownAlong extends KitKnowledge {
+  readonly kit: KitAlong;
+}
 
 type Matrix = readonly (readonly number[])[];
 
@@ -20,7 +25,7 @@ export function knownAlongShot(
   known: KitKnowledge,
   recordSlope: BedSlope,
   headingRad: number | null,
-): KitKnowledge {
+): KnownAlong {
   return headingRad === null
     ? inAnyDirection(known, recordSlope)
     : inOneDirection(known, headingRad);
@@ -31,13 +36,13 @@ export function knownAlongShot(
  * measured beyond that, which points along any direction alike: its mean square along one is half
  * its square.
  */
-function inAnyDirection(known: KitKnowledge, recordSlope: BedSlope): KitKnowledge {
+function inAnyDirection(known: KitKnowledge, recordSlope: BedSlope): KnownAlong {
   const { kit, spread, correlation } = known;
   const along = kit.bedSlope.alongM_per_M - recordSlope.alongM_per_M;
   const right = kit.bedSlope.rightM_per_M - recordSlope.rightM_per_M;
   const slopeSd = Math.hypot(along, right, spread.bedSlopeAlong, spread.bedSlopeRight) / Math.SQRT2;
   return {
-    kit: { ...kit, bedSlope: recordSlope },
+    kit: kitAlong({ ...kit, bedSlope: recordSlope }, 0),
     spread: { ...spread, bedSlopeAlong: slopeSd, bedSlopeRight: slopeSd },
     correlation: correlation.map((row, i) =>
       row.map((tie, j) => (i !== j && (isSlope(i) || isSlope(j)) ? 0 : tie)),
@@ -50,7 +55,7 @@ function isSlope(index: number): boolean {
 }
 
 /** Slope, spread and ties turned to the shot's line: the covariance C becomes TCT'. */
-function inOneDirection(known: KitKnowledge, headingRad: number): KitKnowledge {
+function inOneDirection(known: KitKnowledge, headingRad: number): KnownAlong {
   const { kit, spread, correlation } = known;
   const sds = KIT_QUANTITIES.map((name) => spread[name]);
   const covariance = correlation.map((row, i) =>
@@ -59,7 +64,7 @@ function inOneDirection(known: KitKnowledge, headingRad: number): KitKnowledge {
   const turned = withTurnedRows(transposed(withTurnedRows(covariance, headingRad)), headingRad);
   const turnedSds = turned.map((row, i) => Math.sqrt(Math.max(0, row[i] ?? 0)));
   return {
-    kit: { ...kit, bedSlope: slopeSeenAlong(kit.bedSlope, headingRad) },
+    kit: kitAlong(kit, headingRad),
     spread: {
       ...spread,
       bedSlopeAlong: turnedSds[ALONG] ?? spread.bedSlopeAlong,

@@ -28,7 +28,7 @@ export function BallDisc({ choose, ...props }: FaceProps & { choose: ChooseModel
   const place = usePlace(props);
   const look = useComputed(() => {
     const isSelected = choose.selected.value === name;
-    const isPlayed = choose.open.value.intent.ball === name;
+    const isPlayed = choose.open.value.goal.ball === name;
     return `board-ball${isSelected ? ' is-selected' : ''}${isPlayed ? ' is-played' : ''}`;
   });
   return (

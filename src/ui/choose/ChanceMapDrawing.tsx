@@ -156,7 +156,7 @@ function CellPicker({ app: { choose }, grid, cell, words, pick, onLook }: Picker
         onClick={() => {
           if (!cell.best) return;
           onLook(MAP_KEY);
-          choose.chooseCell(cell.best.shot.side, cell.best.shot.speedMps);
+          choose.chooseCell(cell.best.stroke.side, cell.best.stroke.speedMps);
         }}
       >
         Look at it

@@ -8,7 +8,7 @@ import './PlayTools.css';
 
 /** The balls on the table, to choose the one to play. */
 export function PlayTools({ choose }: { choose: ChooseModel }) {
-  const { balls, intent } = choose.open.value;
+  const { balls, goal } = choose.open.value;
   const objects = balls.flatMap(({ name }) => (name === 'cue' ? [] : [name])).sort((a, b) => a - b);
   return (
     <>
@@ -20,8 +20,8 @@ export function PlayTools({ choose }: { choose: ChooseModel }) {
             type="button"
             class="palette-ball is-laid"
             aria-label={ballLabel(name)}
-            aria-pressed={name === intent.ball}
-            onClick={() => choose.playBall(name === intent.ball ? null : name)}
+            aria-pressed={name === goal.ball}
+            onClick={() => choose.playBall(name === goal.ball ? null : name)}
           >
             {name}
           </button>
@@ -36,7 +36,7 @@ export function PlayTools({ choose }: { choose: ChooseModel }) {
 function Hindrances({ choose }: { choose: ChooseModel }) {
   const shot = choose.shot.value;
   if (!shot?.ok) return null;
-  const lines = hindranceLines(shot, choose.open.value.intent.ball);
+  const lines = hindranceLines(shot, choose.open.value.goal.ball);
   if (lines.length === 0) return null;
   return (
     <ul class="hindrances">
@@ -63,7 +63,7 @@ export function PocketSide({ choose, board }: { choose: ChooseModel; board: Boar
 }
 
 function PocketButton({ choose, name }: { choose: ChooseModel; name: PocketName }) {
-  const isChosen = choose.open.value.intent.pocket === name;
+  const isChosen = choose.open.value.goal.pocket === name;
   const why = choose.closed.value.get(name);
   const note = why && CLOSED_WORDS[why];
   return (

@@ -13,11 +13,11 @@ interface Props {
 export function ShotOverlay({ choose, board }: Props) {
   const now = choose.shot.value;
   const shot = now?.ok ? now : choose.lastShot.value;
-  const { balls, intent } = choose.open.value;
-  const { ball, pocket } = intent;
+  const { balls, goal } = choose.open.value;
+  const { ball, pocket } = goal;
   if (!shot || now === null || ball === null || pocket === null) return null;
   const way = choose.chosen.value;
-  const aimRad = way && !choose.comparison.value.isStale ? way.option.aimRad : null;
+  const aimRad = way && !choose.comparison.value.isStale ? way.option.stroke.aimRad : null;
   const lines = layOutShot(
     { shot, balls, ball, pocket, aimRad },
     choose.shape.value,

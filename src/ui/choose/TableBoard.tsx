@@ -130,7 +130,7 @@ interface BedProps {
 function Bed({ choose, board, mode }: BedProps) {
   const { frame, endLabel, scaleLabel } = board.map.value;
   const { bedPath, noses, diamonds, pockets } = board.rails.value;
-  const into = useComputed(() => choose.open.value.intent.pocket).value;
+  const into = useComputed(() => choose.open.value.goal.pocket).value;
   const holeClass = (name: PocketName) => {
     const isClosed = mode === 'play' && choose.closed.value.has(name);
     return `board-hole${name === into ? ' is-chosen' : ''}${isClosed ? ' is-closed' : ''}`;

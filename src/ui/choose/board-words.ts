@@ -2,7 +2,7 @@ import type { NamedBall } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { DistanceUnit } from '../../units/unit-names';
 import { FAN_LEAD, fanLine } from './fan-words';
-import { hindranceLines, intentWords } from './shot-words';
+import { goalWords, hindranceLines } from './shot-words';
 import { acrossWords, ballLabel, ballWords, capitalised, spotWords } from './table-words';
 import { wayName } from './way-words';
 
@@ -12,7 +12,7 @@ export function boardWords(choose: ChooseModel, unit: DistanceUnit): string {
     'Table from above',
     ...ballLines(choose),
     ...frozenLines(choose),
-    ...intentLines(choose),
+    ...goalLines(choose),
     ...zoneLines(choose, unit),
     ...fanLines(choose),
   ].join('. ');
@@ -36,11 +36,11 @@ function order({ name }: NamedBall): number {
   return name === 'cue' ? 0 : name;
 }
 
-function intentLines({ open, shot }: ChooseModel): readonly string[] {
-  const { ball, pocket } = open.value.intent;
+function goalLines({ open, shot }: ChooseModel): readonly string[] {
+  const { ball, pocket } = open.value.goal;
   const now = shot.value;
   if (ball === null && pocket === null) return [];
-  return [intentWords(ball, pocket), ...(now?.ok ? hindranceLines(now, ball) : [])];
+  return [goalWords(ball, pocket), ...(now?.ok ? hindranceLines(now, ball) : [])];
 }
 
 function zoneLines({ open, shape }: ChooseModel, unit: DistanceUnit): readonly string[] {

@@ -44,9 +44,9 @@ export function rowLine(
 const AMPLE = 0.25;
 
 /** How far the speed alone may be off, where that is little: "at most 8 % slower, 12 % faster". */
-function speedWords({ windows, option: { shot } }: RankedWay): readonly string[] {
+function speedWords({ windows, option: { stroke } }: RankedWay): readonly string[] {
   if (windows === null) return [];
-  const offAt = ({ value }: { readonly value: number }) => Math.abs(value / shot.speedMps - 1);
+  const offAt = ({ value }: { readonly value: number }) => Math.abs(value / stroke.speedMps - 1);
   const ends = [
     [offAt(windows.speedMps.low), 'slower'],
     [offAt(windows.speedMps.high), 'faster'],

@@ -10,7 +10,7 @@ import { ballWords, capitalised, pocketWords } from './table-words';
 const TOLD_RAISED_RAD = 0.08;
 
 /** What is to be played: "The 3 into the far right pocket"; what is not chosen yet is asked for. */
-export function intentWords(ball: number | null, pocket: PocketName | null): string {
+export function goalWords(ball: number | null, pocket: PocketName | null): string {
   if (ball === null && pocket === null) return 'No ball and pocket chosen yet';
   if (ball === null) return `Into the ${pocket && pocketWords(pocket)} pocket: which ball?`;
   if (pocket === null) return `The ${ball}: into which pocket?`;

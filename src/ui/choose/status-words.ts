@@ -3,7 +3,7 @@ import type { Preferences } from '../../store/records';
 import { noShotWords } from '../../words/refusal-words';
 import { besideWords } from './beside-words';
 import type { ChooseMode } from './choose-mode';
-import { hindranceLines, intentWords, lieWords } from './shot-words';
+import { goalWords, hindranceLines, lieWords } from './shot-words';
 import { acrossWords, ballLabel, capitalised, spotWords } from './table-words';
 
 /** One line under the table. */
@@ -63,11 +63,11 @@ function shotStatus(
   mode: ChooseMode,
   preferences: Pick<Preferences, 'distanceUnit'>,
 ): string {
-  const { ball, pocket } = open.value.intent;
+  const { ball, pocket } = open.value.goal;
   const now = shot.value;
-  if (!now?.ok) return `${intentWords(ball, pocket)}.`.replace('?.', '?');
+  if (!now?.ok) return `${goalWords(ball, pocket)}.`.replace('?.', '?');
   const lie = lieWords(now, preferences, shape.value.lengthM);
   // Play tells all of them in a list of their own.
   const [first] = mode === 'ways' ? hindranceLines(now, ball) : [];
-  return `${intentWords(ball, pocket)}: ${lie}.${first ? ` ▲ ${first}` : ''}`;
+  return `${goalWords(ball, pocket)}: ${lie}.${first ? ` ▲ ${first}` : ''}`;
 }

@@ -15,11 +15,11 @@ export const RAISED_LINE =
 /** As players call it: "outside, soft, roll". */
 export function wayName({ way, option }: Pick<RankedWay, 'way' | 'option'>): string {
   const { side, arrival, isDrag, isRaised } = way;
-  const { shot } = option;
-  const little = shot.side === 0 ? 'no side' : 'a touch of side';
+  const { stroke } = option;
+  const little = stroke.side === 0 ? 'no side' : 'a touch of side';
   const parts = [
     side === 'none' ? little : side,
-    speedWord(shot.speedMps),
+    speedWord(stroke.speedMps),
     isDrag ? `drag, ${arrival}` : arrival,
     ...(isRaised ? ['cue raised'] : []),
   ];
@@ -55,7 +55,7 @@ export function wayLine(ranked: RankedWay): string {
 export function reasonWords({ hardest, windows, option }: RankedWay): string {
   const lead = LEADS[hardest];
   if (windows === null || hardest === 'kit') return lead;
-  return `${lead}${missWords(endsOf(hardest, windows, option.shot.side))}`;
+  return `${lead}${missWords(endsOf(hardest, windows, option.stroke.side))}`;
 }
 
 const LEADS: Readonly<Record<RankedWay['hardest'], string>> = {
@@ -108,13 +108,13 @@ function missWords(ends: readonly Stray[]): string {
 
 /** The stroke in figures: "¼ R → right, ⅛ R ↓ low, 3° up, 1.6 m/s". */
 export function strokeWords(
-  { option: { shot } }: Pick<RankedWay, 'option'>,
+  { option: { stroke } }: Pick<RankedWay, 'option'>,
   scale: SpeedScale,
 ): string {
   return [
-    sideWords(shot.side),
-    radiiWords(shot.height, '↑ high', '↓ low') ?? 'middle height',
-    `cue ${formatQuantity(degreesOf(shot.elevationRad), DEGREES)} up`,
-    shortSpeed(shot.speedMps, scale),
+    sideWords(stroke.side),
+    radiiWords(stroke.height, '↑ high', '↓ low') ?? 'middle height',
+    `cue ${formatQuantity(degreesOf(stroke.elevationRad), DEGREES)} up`,
+    shortSpeed(stroke.speedMps, scale),
   ].join(', ');
 }

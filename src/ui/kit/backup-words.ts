@@ -154,7 +154,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   lengthM: 'the length of its table',
   widthM: 'the width of its table',
   balls: 'its balls',
-  intent: 'what to play',
+  goal: 'what to play',
   zone: 'where the cue ball should rest',
   changedAtMs: 'when it was changed',
   shot: 'the shot',

@@ -112,7 +112,9 @@ const position = fc
       lengthM: within(TABLE_RANGES.lengthM),
       widthM: within(TABLE_RANGES.widthM),
       balls: fc.uniqueArray(ball, { selector: ({ name }) => name, maxLength: 16 }),
-      intent: fc.record({
+      goal: fc.record({
+        kind: fc.constant('pot'),
+        via: fc.constant([]),
         ball: fc.option(fc.integer({ min: 1, max: 15 })),
         pocket: fc.option(fc.constantFrom('near-left', 'middle-right', 'far-left')),
       }),

@@ -33,7 +33,7 @@ describe('the text of a backup', () => {
       leewayBackup: 1,
       app: 'Leeway',
       savedAtMs: SAVED_AT_MS,
-      schema: 3,
+      schema: 4,
       lines: 15 + 2 + 2 + 1 + 2,
     });
     expect(LINES).toHaveLength(1 + header.lines + 1 + 1);
@@ -89,7 +89,7 @@ describe('reading a backup', () => {
       ok: true,
       backup: {
         savedAtMs: SAVED_AT_MS,
-        schema: 3,
+        schema: 4,
         contents: CONTENTS,
         repairs: [],
         checkedBy: 'sha256',
@@ -137,7 +137,7 @@ describe('reading a backup', () => {
     const message = 'This was written by a newer Leeway: update first.';
     const newerForm = '{"leewayBackup":2,"app":"Leeway","seal":"other"}\n???\n';
     expect(await read(newerForm)).toEqual({ ok: false, line: 1, message });
-    const newerRows = await resealed(TEXT, (lines) => lines.with(0, { ...lines[0], schema: 4 }));
+    const newerRows = await resealed(TEXT, (lines) => lines.with(0, { ...lines[0], schema: 5 }));
     expect(await read(newerRows)).toEqual({ ok: false, line: 1, message });
   });
 

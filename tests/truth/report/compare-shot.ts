@@ -2,6 +2,7 @@ import type { BallState } from '../../../src/engine/ball/ball-state';
 import { play } from '../../../src/engine/direct/contact';
 import { layoutOf } from '../../../src/engine/direct/layout';
 import { playAim } from '../../../src/engine/direct/play-aim';
+import { strokeOf } from '../../../src/engine/direct/shot';
 import type { Body } from '../reference/body';
 import { followBall, type PathOptions } from '../reference/cue-ball-path';
 import { FINE, objectBallAt, playShot } from '../reference/play-shot';
@@ -49,7 +50,7 @@ export function compareShot(
   options: PathOptions = FINE,
 ): Comparison {
   const told = playAim(shot, kit, aimRad);
-  const { contact } = play(shot, layoutOf(shot, kit.ballRadiusM), kit, aimRad);
+  const { contact } = play(strokeOf(shot, aimRad), layoutOf(shot, kit.ballRadiusM), kit);
   const { arrival, impact } = playShot(shot, kit, aimRad, options);
   if (contact === null || !told.ok) {
     if (impact === null) return { outcome: 'miss' };

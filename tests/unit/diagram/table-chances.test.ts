@@ -9,8 +9,8 @@ const SDS = { direction: 1, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 }
 
 /** An invented option that goes as often as said. */
 function option(side: number, speedMps: number, share: number): Option {
-  const shot = { distanceM: 1, cutRad: 0.3, side, height: 0, elevationRad: 0.05, speedMps };
-  return { place: 0, shot, aimRad: 0, chance: { share, sds: SDS } };
+  const stroke = { aimRad: 0, side, height: 0, elevationRad: 0.05, speedMps };
+  return { place: 0, stroke, chance: { share, sds: SDS } };
 }
 
 /** Goes best at side 0.4 and 2 m/s; not at all at 4 m/s. */
@@ -40,8 +40,8 @@ describe('a map of chances for a thumb', () => {
 
   it('tells in each cell of just the stroke that its axes name', () => {
     for (const { column, row, best } of grid.rows.flat()) {
-      expect(best?.shot.side).toBe(grid.sides[column]);
-      expect(best?.shot.speedMps).toBe(grid.speedsMps[row]);
+      expect(best?.stroke.side).toBe(grid.sides[column]);
+      expect(best?.stroke.speedMps).toBe(grid.speedsMps[row]);
     }
   });
 

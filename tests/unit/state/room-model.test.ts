@@ -32,7 +32,7 @@ function modelAtRest() {
     known,
     spreadBefore: signal(UNMEASURED),
     assess: (job, done) => {
-      done(workers.fail ? null : roomForError(...job));
+      done(workers.fail ? null : roomForError(job));
       return () => {};
     },
     later: (work) => {

@@ -76,8 +76,8 @@ export function openShot(
   const model = createShotModel({
     solve: fakeSolve,
     play: fakeSolve,
-    nearestSpeed: ({ speedMps }) => (speedMps < 0.1 ? 0.1 : null),
-    goes: ({ speedMps }) => speedMps >= 0.1,
+    nearestSpeed: (_task, _kit, { speedMps }) => (speedMps < 0.1 ? 0.1 : null),
+    goes: (_task, _kit, { speedMps }) => speedMps >= 0.1,
     trace: (asked) => [
       { xM: 0, yM: 0 },
       { xM: 0, yM: asked.distanceM },

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Shot } from '../../../src/engine/direct/shot';
 import { solveAim } from '../../../src/engine/direct/solve-aim';
+import { directPot } from '../../../src/engine/goal/direct-pot';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { goesAsMeant, nearestSpeed } from '../../../src/engine/room/nearest-speed';
 import { radOf } from '../../../src/units/angle-degrees';
@@ -81,6 +82,7 @@ describe('a refused shot', () => {
     if (speed === null) return;
     model.setFigure('speed', speed);
     const target = { kind: 'mouth', ...desk.pocket.value } as const;
-    expect(goesAsMeant(model.shot.value, DEFAULT_KIT, target)).toBe(true);
+    const task = directPot(model.shot.value, target, DEFAULT_KIT.ballRadiusM);
+    expect(goesAsMeant(task, DEFAULT_KIT, model.shot.value)).toBe(true);
   });
 });

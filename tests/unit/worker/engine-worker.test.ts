@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { FitJob } from '../../../src/engine/fit/fit-report';
+import { directCut } from '../../../src/engine/goal/goal';
 import { shotFrom } from '../../../src/engine/goal/shot-from-position';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import { kitAlong } from '../../../src/engine/kit/kit-along';
 import { UNMEASURED } from '../../../src/engine/kit/kit-spread';
 import { gridFrom } from '../../../src/engine/plan/grid-from';
 import type { RankQuestion } from '../../../src/engine/plan/refine-way';
@@ -91,14 +93,21 @@ function asked(): RankQuestion {
     { name: 'cue', xM: 0, yM: 0 },
     { name: 3, xM: 0.3, yM: 0.7 },
   ] as const;
-  const intent = { ball: 3, pocket: 'far-right' } as const;
-  const shot = shotFrom(position, intent, shape, DEFAULT_KIT);
+  const goal = directCut(3, 'far-right');
+  const shot = shotFrom(position, goal, shape, DEFAULT_KIT);
   if (!shot.ok) throw new Error(shot.reason);
   const { distanceM, cutRad, target, headingRad, least } = shot;
   const profile = INVENTED_PROFILES.club;
   return {
-    question: { distanceM, cutRad, target, kit: DEFAULT_KIT, spread: UNMEASURED, profile },
-    scene: { position, intent, headingRad, shape, kit: DEFAULT_KIT, zone: null },
+    question: {
+      distanceM,
+      cutRad,
+      target,
+      kit: kitAlong(DEFAULT_KIT, 0),
+      spread: UNMEASURED,
+      profile,
+    },
+    scene: { position, goal, headingRad, shape, kit: DEFAULT_KIT, zone: null },
     leastElevationRad: least.elevationRad,
   };
 }

@@ -1,19 +1,28 @@
 import { describe, expect, it } from 'vitest';
+import { strokeOf } from '../../../src/engine/direct/shot';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { UNMEASURED } from '../../../src/engine/kit/kit-spread';
-import { type RoomForError, roomForError } from '../../../src/engine/room/room-for-error';
+import {
+  type RoomForError,
+  type RoomQuestion,
+  roomForError,
+} from '../../../src/engine/room/room-for-error';
 import { INVENTED_PROFILES } from '../../../src/engine/room/stroke-profile';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../../src/store/default-desk';
 import { createEnginePool } from '../../../src/worker/engine-pool';
 import { createRoomClient } from '../../../src/worker/room-client';
 import { answer, workshop } from './fake-worker';
 
-type Job = Parameters<typeof roomForError>;
-
-const TARGET = { kind: 'mouth', ...DEFAULT_POCKET } as const;
-const JOB: Job = [DEFAULT_SHOT, DEFAULT_KIT, 0.01, TARGET, INVENTED_PROFILES.club, UNMEASURED];
+const JOB: RoomQuestion = {
+  balls: DEFAULT_SHOT,
+  target: { kind: 'mouth', ...DEFAULT_POCKET },
+  kit: DEFAULT_KIT,
+  stroke: strokeOf(DEFAULT_SHOT, 0.01),
+  profile: INVENTED_PROFILES.club,
+  spread: UNMEASURED,
+};
 /** Not what the page itself would find. */
-const TOLD = { ...roomForError(...JOB), windows: null };
+const TOLD = { ...roomForError(JOB), windows: null };
 
 function openClient() {
   const { hired, make } = workshop();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { play } from '../../../../src/engine/direct/contact';
 import { layoutOf } from '../../../../src/engine/direct/layout';
-import type { Shot } from '../../../../src/engine/direct/shot';
+import { type Shot, strokeOf } from '../../../../src/engine/direct/shot';
 import { solveAim } from '../../../../src/engine/direct/solve-aim';
 import { type TracePoint, traceCueBall } from '../../../../src/engine/direct/trace-cue-ball';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
@@ -49,7 +49,7 @@ describe('the traced path', () => {
   it('goes forward in time: each point lies on its phase, a step after the one before', () => {
     for (const { shot, kit, aimRad } of queries) {
       const points = [...traceCueBall(shot, kit, aimRad, 25)];
-      const { journey } = play(shot, layoutOf(shot, kit.ballRadiusM), kit, aimRad);
+      const { journey } = play(strokeOf(shot, aimRad), layoutOf(shot, kit.ballRadiusM), kit);
       const place = newPlace();
       for (const phase of journey.phases) {
         const share = (25 * phase.durationS) / journey.endS;
@@ -84,8 +84,8 @@ describe('the traced path', () => {
     const sizes = [1, 10, 100].map(
       (samples) => traceCueBall(MASSE, DEFAULT_KIT, 0, samples).length,
     );
-    const phases = play(MASSE, layoutOf(MASSE, DEFAULT_KIT.ballRadiusM), DEFAULT_KIT, 0).journey
-      .phases;
+    const phases = play(strokeOf(MASSE, 0), layoutOf(MASSE, DEFAULT_KIT.ballRadiusM), DEFAULT_KIT)
+      .journey.phases;
     expect(sizes[0]).toBe(2 * phases.length);
     expect(sizes[2]).toBeGreaterThan(95);
     expect(sizes[2]).toBeLessThan(105 + 2 * phases.length);
@@ -97,7 +97,11 @@ describe('a path that touches nothing', () => {
   const last = (points: readonly TracePoint[]) => points.at(-1);
 
   it('ends where the ball comes to rest', () => {
-    const { journey } = play(away, layoutOf(away, DEFAULT_KIT.ballRadiusM), DEFAULT_KIT, -1);
+    const { journey } = play(
+      strokeOf(away, -1),
+      layoutOf(away, DEFAULT_KIT.ballRadiusM),
+      DEFAULT_KIT,
+    );
     const end = journey.phases.at(-1);
     expect(journey.met).toBeNull();
     if (end === undefined) throw new Error('no path');

@@ -4,8 +4,8 @@ import type { FitShot } from '../../../../src/engine/fit/fit-question';
 import { kitKnowledge } from '../../../../src/engine/fit/kit-knowledge';
 import type { TrialName } from '../../../../src/engine/fit/trial-shot';
 import { TRIALS } from '../../../../src/engine/fit/trials';
-import { slopeSeenAlong } from '../../../../src/engine/kit/bed-slope';
 import type { Kit } from '../../../../src/engine/kit/kit';
+import { slopeSeenAlong } from '../../../../src/engine/kit/kit-along';
 import { KIT_QUANTITIES } from '../../../../src/engine/kit/kit-spread';
 import { HONEST, MIDDLE, READABLE } from '../../../harness/trial-player';
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { layoutOf } from '../../../../src/engine/direct/layout';
+import { strokeOf } from '../../../../src/engine/direct/shot';
 import { solveAim } from '../../../../src/engine/direct/solve-aim';
-import { inputsOf, missOfStroke } from '../../../../src/engine/goal/held-shot';
+import { directPot, targetOfStroke } from '../../../../src/engine/goal/direct-pot';
 import { openingAt } from '../../../../src/engine/goal/opening';
 import type { Target } from '../../../../src/engine/goal/target';
-import { targetOfStroke } from '../../../../src/engine/goal/target-of-stroke';
+import { missAt } from '../../../../src/engine/goal/task';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 
 const SOFT = { speedMps: 0.5, midM: -0.01, halfM: 0.04 };
@@ -28,38 +28,40 @@ describe('what of a mouth is open', () => {
 describe('a target that narrows with speed', () => {
   const wide: Target = { kind: 'mouth', distanceM: 0.7, mouthM: 0.12 };
   const narrowing: Target = { ...wide, openings: [SOFT, FIRM] };
-  const heldAt = (speedMps: number, target: Target) => {
+  const solvedAt = (speedMps: number) => {
     const shot = { distanceM: 1, cutRad: 0.5, side: 0, height: 0, elevationRad: 0, speedMps };
     const answer = solveAim(shot, DEFAULT_KIT);
     if (!answer.ok) throw new Error(answer.reason);
-    const layout = layoutOf(shot, DEFAULT_KIT.ballRadiusM);
-    return { held: { shot, kit: DEFAULT_KIT, target, layout }, aimRad: answer.aimRad };
+    return { shot, aimRad: answer.aimRad };
   };
-  const missAt = (speedMps: number, target: Target, byRad = 0) => {
-    const { held, aimRad } = heldAt(speedMps, target);
-    const miss = missOfStroke(held, inputsOf(held.shot, aimRad + byRad));
+  const missOf = (speedMps: number, target: Target, byRad = 0) => {
+    const { shot, aimRad } = solvedAt(speedMps);
+    const task = directPot(shot, target, DEFAULT_KIT.ballRadiusM);
+    const miss = missAt(task, DEFAULT_KIT, strokeOf(shot, aimRad + byRad));
     if (typeof miss !== 'number') throw new Error(miss);
     return miss;
   };
 
   it('counts a miss from the middle of what is open at the ball’s own speed', () => {
     // So hard that it comes faster than the fastest told: 0.002 m right of the line, 0.02 m wide.
-    const rightM = missAt(5, wide) * (0.12 / 2 - DEFAULT_KIT.ballRadiusM);
+    const rightM = missOf(5, wide) * (0.12 / 2 - DEFAULT_KIT.ballRadiusM);
     expect(Math.abs(rightM)).toBeLessThan(1e-4);
-    expect(missAt(5, narrowing)).toBeCloseTo((rightM - 0.002) / 0.02, 9);
+    expect(missOf(5, narrowing)).toBeCloseTo((rightM - 0.002) / 0.02, 9);
   });
 
   it('lets less of the same error go the harder the ball comes', () => {
     const slopeAt = (speedMps: number) =>
-      Math.abs(missAt(speedMps, narrowing, 1e-4) - missAt(speedMps, narrowing)) /
-      Math.abs(missAt(speedMps, wide, 1e-4) - missAt(speedMps, wide));
+      Math.abs(missOf(speedMps, narrowing, 1e-4) - missOf(speedMps, narrowing)) /
+      Math.abs(missOf(speedMps, wide, 1e-4) - missOf(speedMps, wide));
     expect(slopeAt(5)).toBeGreaterThan(1.3 * slopeAt(1.4));
   });
 
   it('is for one stroke a mouth as wide as that stroke finds it', () => {
-    const { held, aimRad } = heldAt(5, narrowing);
+    const { shot, aimRad } = solvedAt(5);
+    const found = (target: Target) =>
+      targetOfStroke(shot, target, DEFAULT_KIT, strokeOf(shot, aimRad));
     const { ballRadiusM } = DEFAULT_KIT;
-    expect(targetOfStroke(held, aimRad)).toEqual({ ...wide, mouthM: 2 * (0.02 + ballRadiusM) });
-    expect(targetOfStroke({ ...held, target: wide }, aimRad)).toBe(wide);
+    expect(found(narrowing)).toEqual({ ...wide, mouthM: 2 * (0.02 + ballRadiusM) });
+    expect(found(wide)).toBe(wide);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { directCut } from '../../../../src/engine/goal/goal';
 import type { PositionShot } from '../../../../src/engine/goal/position-shot';
 import { shotFrom } from '../../../../src/engine/goal/shot-from-position';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
@@ -15,7 +16,7 @@ const cueAt = (xM: number, yM: number): NamedBall => ({ name: 'cue', xM, yM });
 const ballAt = (name: number, xM: number, yM: number): NamedBall => ({ name, xM, yM });
 
 const ask = (balls: readonly NamedBall[], pocket: PocketName, ball = 3) =>
-  shotFrom(balls, { ball, pocket }, SHAPE, DEFAULT_KIT);
+  shotFrom(balls, directCut(ball, pocket), SHAPE, DEFAULT_KIT);
 
 function shotOf(balls: readonly NamedBall[], pocket: PocketName): PositionShot {
   const shot = ask(balls, pocket);

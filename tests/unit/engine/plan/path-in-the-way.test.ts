@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { directCut } from '../../../../src/engine/goal/goal';
 import type { NamedBall } from '../../../../src/engine/lie/position';
 import { pathCheck, pathInTheWay } from '../../../../src/engine/plan/path-in-the-way';
 import { askPosition, someOptions } from '../../../harness/invented-positions';
@@ -8,8 +9,8 @@ const BALLS: readonly NamedBall[] = [
   { name: 'cue', xM: -0.35, yM: 0.27 },
   { name: 3, xM: 0.3, yM: 0.92 },
 ];
-const INTENT = { ball: 3, pocket: 'far-right' } as const;
-const position = (...others: readonly NamedBall[]) => askPosition([...BALLS, ...others], INTENT);
+const GOAL = directCut(3, 'far-right');
+const position = (...others: readonly NamedBall[]) => askPosition([...BALLS, ...others], GOAL);
 
 describe('what a played option would hit', () => {
   it('is nothing on an open table', () => {
@@ -33,7 +34,7 @@ describe('what a played option would hit', () => {
     const closed = position(...fence.filter(({ name }) => name !== 3));
     const isOpen = pathCheck(closed.asked);
     const options = someOptions(closed, 4);
-    const level = options.filter(({ shot }) => shot.elevationRad < 0.1);
+    const level = options.filter(({ stroke }) => stroke.elevationRad < 0.1);
     expect(level.length).toBeGreaterThan(20);
     for (const option of level) {
       expect(isOpen(option)).toBe(false);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { directCut } from '../../../../src/engine/goal/goal';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { leastElevation } from '../../../../src/engine/lie/least-elevation';
 import { bearing, wrapped } from '../../../../src/engine/numerics/angle';
@@ -8,7 +9,7 @@ import { placesOf, strokeAt } from '../../../../src/engine/plan/option-grid';
 import { pathCheck } from '../../../../src/engine/plan/path-in-the-way';
 import { orderWays, rankWays, waysToRefine } from '../../../../src/engine/plan/rank-ways';
 import type { RankedWay } from '../../../../src/engine/plan/ranked-way';
-import { solveOption } from '../../../../src/engine/plan/solve-option';
+import { solveOption, taskOf } from '../../../../src/engine/plan/solve-option';
 import type { TablePlay } from '../../../../src/engine/table/table-play';
 import { askPosition, NINE_FOOT, someOptions } from '../../../harness/invented-positions';
 
@@ -18,8 +19,8 @@ const BALLS = [
   { name: 'cue' as const, xM: -0.5, yM: -0.75 },
   { name: 3, xM: -0.04, yM: 1.1 },
 ];
-const INTENT = { ball: 3, pocket: 'far-right' } as const;
-const thin = askPosition(BALLS, INTENT);
+const GOAL = directCut(3, 'far-right');
+const thin = askPosition(BALLS, GOAL);
 const { question, scene } = thin.asked;
 const options = someOptions(thin, 3);
 const ranked = [...rankWays(thin.asked, options)];
@@ -51,9 +52,9 @@ describe('the ways to play a long thin cut', () => {
   it('go less often the more side is used', () => {
     const chanceAt = (side: number) =>
       Math.max(
-        ...options.filter(({ shot }) => shot.side === side).map(({ chance }) => chance.share),
+        ...options.filter(({ stroke }) => stroke.side === side).map(({ chance }) => chance.share),
       );
-    const sides = [...new Set(options.map(({ shot }) => shot.side))].sort((a, b) => a - b);
+    const sides = [...new Set(options.map(({ stroke }) => stroke.side))].sort((a, b) => a - b);
     const right = sides.filter((side) => side >= 0).map(chanceAt);
     const left = sides
       .filter((side) => side <= 0)
@@ -68,11 +69,11 @@ describe('the ways to play a long thin cut', () => {
   // Common practice, no source: possible, hard, and aimed well outside the ghost ball.
   it('have an inside drag with a raised cue among them, aimed outside the ghost ball', () => {
     const stroke = { side: 0.35, height: -0.3, elevationRad: 20 * RAD, speedMps: 3.4 };
-    const drag = solveOption(question, stroke, 0);
+    const drag = solveOption(question, taskOf(question), stroke, 0);
     const [best] = ways;
     if (drag === null || best === undefined) throw new Error('no such option');
     // Cut to the right, outside the ghost ball is on its left.
-    expect(drag.aimRad / RAD).toBeLessThan(-0.5);
+    expect(drag.stroke.aimRad / RAD).toBeLessThan(-0.5);
     expect(drag.chance.share).toBeGreaterThan(0.01);
     expect(drag.chance.share).toBeLessThan(best.option.chance.share * 0.8);
   });
@@ -89,8 +90,8 @@ describe('the ways to play a long thin cut', () => {
       const xs = rest.places.map(({ xM }) => xM);
       expect(rest.xM).toBeGreaterThanOrEqual(Math.min(...xs));
       expect(rest.xM).toBeLessThanOrEqual(Math.max(...xs));
-      expect(windows?.aimRad.low.value).toBeLessThan(option.aimRad);
-      expect(windows?.aimRad.high.value).toBeGreaterThan(option.aimRad);
+      expect(windows?.aimRad.low.value).toBeLessThan(option.stroke.aimRad);
+      expect(windows?.aimRad.high.value).toBeGreaterThan(option.stroke.aimRad);
       expect(scratch).toBeGreaterThanOrEqual(0);
       expect(scratch).toBeLessThanOrEqual(1);
       expect(goodPosition).toBeNull();
@@ -196,7 +197,7 @@ describe('ways past a ball in the line', () => {
       // Half-way to the ghost ball.
       { name: 5, xM: -0.29, yM: 0.15 },
     ];
-    const blocked = askPosition(straight, INTENT);
+    const blocked = askPosition(straight, GOAL);
     expect(blocked.shot.inTheWay).toEqual([{ mover: 'cue', what: 5 }]);
     const open = someOptions(blocked, 4).filter(pathCheck(blocked.asked));
     const found = waysToRefine(blocked.asked, open);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { directCut } from '../../../../src/engine/goal/goal';
 import type { NamedBall } from '../../../../src/engine/lie/position';
 import { gridFrom } from '../../../../src/engine/plan/grid-from';
 import { pathInTheWay } from '../../../../src/engine/plan/path-in-the-way';
@@ -14,7 +15,7 @@ const BALLS: readonly NamedBall[] = [
 
 /** All sides and speeds of the usual grid at middle height, the cue raised by so many steps. */
 function swept(others: readonly NamedBall[] = [], raised = 0) {
-  const { asked, shot } = askPosition([...BALLS, ...others], { ball: 3, pocket: 'far-right' });
+  const { asked, shot } = askPosition([...BALLS, ...others], directCut(3, 'far-right'));
   const { position, shape, kit } = asked.scene;
   const grid = gridFrom(position, shot.headingRad, shape, kit);
   const size = grid.sides.length * grid.speedsMps.length;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { kitAlong } from '../../../../src/engine/kit/kit-along';
 import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { chanceMap } from '../../../../src/engine/plan/chance-map';
 import { byChance, distinctWays } from '../../../../src/engine/plan/distinct-ways';
@@ -13,7 +14,7 @@ const QUESTION: OptionQuestion = {
   distanceM: 1,
   cutRad: 30 * RAD,
   target: { kind: 'mouth', distanceM: 0.8, mouthM: 0.116 },
-  kit: DEFAULT_KIT,
+  kit: kitAlong(DEFAULT_KIT, 0),
   spread: UNMEASURED,
   profile: INVENTED_PROFILES.club,
 };
@@ -36,10 +37,10 @@ describe('sweepOptions', () => {
   it('answers most of a shot that can be played in most ways', () => {
     // Of each height and elevation with side, two in three are beyond the miscue limit.
     expect(all.length).toBeGreaterThan(placesOf(GRID) / 3);
-    for (const { chance, aimRad } of all) {
+    for (const { chance, stroke } of all) {
       expect(chance.share).toBeGreaterThan(0);
       expect(chance.share).toBeLessThan(1);
-      expect(Number.isFinite(aimRad)).toBe(true);
+      expect(Number.isFinite(stroke.aimRad)).toBe(true);
     }
   });
 
@@ -48,19 +49,19 @@ describe('sweepOptions', () => {
     const other = sweepOptions(mirrored, GRID, { from: 0, to: placesOf(GRID) });
     const best = [...all].sort(byChance)[0];
     const twin = other.find(
-      ({ shot }) =>
-        shot.side === -(best?.shot.side ?? 0) &&
-        shot.height === best?.shot.height &&
-        shot.speedMps === best?.shot.speedMps &&
-        shot.elevationRad === best?.shot.elevationRad,
+      ({ stroke }) =>
+        stroke.side === -(best?.stroke.side ?? 0) &&
+        stroke.height === best?.stroke.height &&
+        stroke.speedMps === best?.stroke.speedMps &&
+        stroke.elevationRad === best?.stroke.elevationRad,
     );
     expect(twin?.chance.share).toBeCloseTo(best?.chance.share ?? Number.NaN, 9);
-    expect(twin?.aimRad).toBeCloseTo(-(best?.aimRad ?? Number.NaN), 9);
+    expect(twin?.stroke.aimRad).toBeCloseTo(-(best?.stroke.aimRad ?? Number.NaN), 9);
   });
 
   // Common practice, no source.
   it('finds the shot without side the easiest for one who does not know the cue', () => {
-    expect([...all].sort(byChance)[0]?.shot.side).toBe(0);
+    expect([...all].sort(byChance)[0]?.stroke.side).toBe(0);
   });
 });
 
@@ -72,7 +73,8 @@ describe('chanceMap', () => {
     map.best.forEach((row, speed) => {
       row.forEach((cell, side) => {
         const rivals = all.filter(
-          ({ shot }) => shot.side === GRID.sides[side] && shot.speedMps === GRID.speedsMps[speed],
+          ({ stroke }) =>
+            stroke.side === GRID.sides[side] && stroke.speedMps === GRID.speedsMps[speed],
         );
         expect(cell?.chance.share ?? 0).toBe(
           Math.max(0, ...rivals.map(({ chance }) => chance.share)),
@@ -89,7 +91,7 @@ describe('chanceMap', () => {
 });
 
 describe('distinctWays', () => {
-  const ways = distinctWays(all, DEFAULT_KIT, 3 * RAD);
+  const ways = distinctWays(QUESTION, all, 3 * RAD);
 
   it('tells the easiest first, and every kind once', () => {
     const shares = ways.map(({ option }) => option.chance.share);
@@ -102,10 +104,10 @@ describe('distinctWays', () => {
 
   it('knows inside from outside, and roll from draw', () => {
     for (const { option, way } of ways) {
-      if (option.shot.side > 0) expect(way.side).toBe('inside');
-      if (option.shot.side < 0) expect(way.side).toBe('outside');
+      if (option.stroke.side > 0) expect(way.side).toBe('inside');
+      if (option.stroke.side < 0) expect(way.side).toBe('outside');
       // A firm ball struck low reaches a ball a metre off with its backspin, a soft one rolls there.
-      const { height, speedMps } = option.shot;
+      const { height, speedMps } = option.stroke;
       if (height === -0.3 && speedMps === 3.2) expect(way.arrival).not.toBe('roll');
       if (height === 0.3) expect(way.arrival).toBe('roll');
     }
@@ -115,7 +117,7 @@ describe('distinctWays', () => {
     const drags = ways.filter(({ way }) => way.isDrag);
     expect(drags.length).toBeGreaterThan(0);
     for (const { option, way } of drags) {
-      expect(option.shot.height).toBeLessThan(0);
+      expect(option.stroke.height).toBeLessThan(0);
       expect(way.arrival).not.toBe('draw');
     }
   });

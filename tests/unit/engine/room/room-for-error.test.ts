@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { strokeOf } from '../../../../src/engine/direct/shot';
 import { solveAim } from '../../../../src/engine/direct/solve-aim';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
@@ -18,7 +19,14 @@ it.each([
   const answer = solveAim(shot, DEFAULT_KIT);
   if (!answer.ok) throw new Error(answer.reason);
   const { club } = INVENTED_PROFILES;
-  const room = roomForError(shot, DEFAULT_KIT, answer.aimRad, CORNER, club, UNMEASURED);
+  const room = roomForError({
+    balls: shot,
+    target: CORNER,
+    kit: DEFAULT_KIT,
+    stroke: strokeOf(shot, answer.aimRad),
+    profile: club,
+    spread: UNMEASURED,
+  });
   expect(room.wants).toBe(wants);
   expect(room.windows === null).toBe(speedMps < 2);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { MissOrLost } from '../../../../src/engine/goal/held-shot';
+import type { MissOrLost } from '../../../../src/engine/goal/task';
 import { shareAlong } from '../../../../src/engine/room/share-along';
 
 /** Share of the normal law by plain summing, for comparison. */

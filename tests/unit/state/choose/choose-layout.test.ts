@@ -64,11 +64,11 @@ describe('laying balls', () => {
     const { model } = await openChoose();
     expect(model.takeOff(3)).toEqual({ ok: true });
     expect(model.ballAt(3)).toBeNull();
-    expect(model.open.value.intent).toEqual({ ball: null, pocket: 'far-right' });
+    expect(model.open.value.goal).toMatchObject({ ball: null, pocket: 'far-right' });
     expect(model.shot.value).toBeNull();
     expect(model.takeOff(3)).toMatchObject({ ok: false });
     model.undo();
-    expect(model.open.value.intent).toEqual(CUT.intent);
+    expect(model.open.value.goal).toEqual(CUT.goal);
   });
 
   it('makes an invented position the person’s own, a new name alone does not', async () => {
@@ -89,7 +89,7 @@ describe('taking back', () => {
     model.markZone({ xM: 0, yM: -0.3, radiusM: 0.2 });
     expect(model.canRedo.value).toBe(false);
     model.undo();
-    expect(model.open.value).toMatchObject({ zone: null, intent: { ball: 5 } });
+    expect(model.open.value).toMatchObject({ zone: null, goal: { ball: 5 } });
     model.undo();
     model.undo();
     expect(model.open.value.balls).toEqual(CUT.balls);
@@ -97,9 +97,9 @@ describe('taking back', () => {
     model.undo();
     model.redo();
     model.redo();
-    expect(model.open.value.intent.ball).toBe(5);
+    expect(model.open.value.goal.ball).toBe(5);
     await model.flush();
-    expect((await stored())[0]).toMatchObject({ intent: { ball: 5 }, zone: null });
+    expect((await stored())[0]).toMatchObject({ goal: { ball: 5 }, zone: null });
     model.playInto('far-left');
     expect(model.canRedo.value).toBe(false);
   });

@@ -18,7 +18,7 @@ describe('choosing a way', () => {
     expect(model.fan.value).toEqual([]);
     expect(hired[0]?.asked.at(-1)?.name).toBe('fan');
     await answerAll(hired);
-    expect(model.fan.value).toMatchObject([{ hit: 'true', aimRad: way.option.aimRad }]);
+    expect(model.fan.value).toMatchObject([{ hit: 'true', aimRad: way.option.stroke.aimRad }]);
     model.choose(null);
     expect(model.chosen.value).toBeNull();
     expect(model.fan.value).toEqual([]);
@@ -41,7 +41,7 @@ describe('choosing a way', () => {
     const option = map?.best.flat().findLast((one) => one !== null);
     if (!option) throw new Error('some cell has an option');
     expect(ways.some((way) => way.option.place === option.place)).toBe(false);
-    model.chooseCell(option.shot.side, option.shot.speedMps);
+    model.chooseCell(option.stroke.side, option.stroke.speedMps);
     await answerAll(hired);
     expect(model.chosen.value?.option).toEqual(option);
     expect(model.fan.value).toHaveLength(1);
@@ -53,7 +53,7 @@ describe('choosing a way', () => {
     const places = map?.best.flat().map((option) => option?.place);
     const way = ways.find(({ option }) => places?.includes(option.place));
     if (!way) throw new Error('the best way is the best of its cell');
-    model.chooseCell(way.option.shot.side, way.option.shot.speedMps);
+    model.chooseCell(way.option.stroke.side, way.option.stroke.speedMps);
     expect(model.chosen.value).toBe(way);
     await answerAll(hired);
     expect(hired[0]?.asked.at(-1)?.name).toBe('fan');
@@ -98,7 +98,7 @@ describe('sending a way to Shot', () => {
     model.choose(way);
     expect(model.sendToShot()).toBe(true);
     const { distanceM, cutRad, target, headingRad } = shot;
-    const { side, height, elevationRad, speedMps } = way.option.shot;
+    const { side, height, elevationRad, speedMps } = way.option.stroke;
     const stroke = { side, height, elevationRad, speedMps };
     expect(sent.asked?.shot).toEqual({ distanceM, cutRad, ...stroke, headingRad });
     expect(sent.asked?.pocket.distanceM).toBe(target.distanceM);

@@ -12,15 +12,17 @@ function shareAt(place: number): number {
   return ((place * 7919) % 1009) / 1009;
 }
 
-function sweep({ asked: { question }, grid, stretch }: SweepJob): readonly Option[] {
+function sweep({ grid, stretch }: SweepJob): readonly Option[] {
   const options: Option[] = [];
   for (let place = stretch.from; place < stretch.to; place++) {
     const stroke = place % EVERY === 0 ? strokeAt(grid, place) : null;
     if (stroke === null) continue;
-    const { distanceM, cutRad } = question;
-    const shot = { distanceM, cutRad, ...stroke };
     const sds = { direction: 1, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 };
-    options.push({ place, shot, aimRad: 0.01, chance: { share: shareAt(place), sds } });
+    options.push({
+      place,
+      stroke: { aimRad: 0.01, ...stroke },
+      chance: { share: shareAt(place), sds },
+    });
   }
   return options;
 }
@@ -47,7 +49,7 @@ function refine({ option }: OptionJob): RankedWay {
 
 function fan({ option }: OptionJob): readonly FanPlay[] {
   const play = { ok: true, balls: [], events: [], endS: 1, complete: true } as const;
-  return [{ hit: 'true', aimRad: option.aimRad, play }];
+  return [{ hit: 'true', aimRad: option.stroke.aimRad, play }];
 }
 
 /** What workers would make of a job, invented and quick. */

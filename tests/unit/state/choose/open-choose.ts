@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import type { KitKnowledge } from '../../../../src/engine/fit/kit-knowledge';
+import { directCut } from '../../../../src/engine/goal/goal';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { KIT_QUANTITIES, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/room/stroke-profile';
@@ -44,7 +45,7 @@ export const CUT: SavedPosition = {
     { name: 3, xM: 0.25, yM: 0.6 },
     { name: 8, xM: -0.4, yM: 0.9 },
   ],
-  intent: { ball: 3, pocket: 'far-right' },
+  goal: directCut(3, 'far-right'),
   zone: null,
   changedAtMs: 20,
 };

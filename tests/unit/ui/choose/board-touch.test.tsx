@@ -131,7 +131,7 @@ describe('a finger on the table', () => {
     send('pointerdown', x, y);
     send('pointermove', x + 40, y);
     send('pointercancel', x + 40, y);
-    expect(choose.open.value.intent.ball).toBe(11);
+    expect(choose.open.value.goal.ball).toBe(11);
     expect(pointOf(8)).toEqual({ x, y });
     expect(choose.selected.value).toBe(12);
   });
@@ -149,12 +149,12 @@ describe('a finger on the table', () => {
   it('chooses the ball to play, never the cue ball, and the pocket', () => {
     const { choose, tap, pointOf } = setUp('play');
     tap(pointOf(11));
-    expect(choose.open.value.intent.ball).toBe(11);
+    expect(choose.open.value.goal.ball).toBe(11);
     tap(pointOf('cue'));
-    expect(choose.open.value.intent.ball).toBe(11);
+    expect(choose.open.value.goal.ball).toBe(11);
     const hole = SHAPE.pockets.find(({ name }) => name === 'near-left')?.drop ?? { x: 0, y: 0 };
     tap(MAP.toPoint({ xM: hole.x, yM: hole.y }));
-    expect(choose.open.value.intent.pocket).toBe('near-left');
+    expect(choose.open.value.goal.pocket).toBe('near-left');
   });
 
   it('marks the zone where it taps, as large as it was', () => {

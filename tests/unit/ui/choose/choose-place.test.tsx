@@ -1,5 +1,6 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
+import { directCut } from '../../../../src/engine/goal/goal';
 import { EMPTY } from './fake-choose';
 import { openChoose, press } from './open-choose';
 
@@ -126,7 +127,7 @@ describe('choosing what to play', () => {
     const { choose, container } = openChoose('#choose/play');
     press('8 ball');
     press('Into the middle left pocket');
-    expect(choose.open.value.intent).toEqual({ ball: 8, pocket: 'middle-left' });
+    expect(choose.open.value.goal).toEqual(directCut(8, 'middle-left'));
     await expect
       .poll(() => container.querySelector('.status-line p')?.textContent)
       .toMatch(/^The 8 into the middle left pocket: cut/);
@@ -141,7 +142,7 @@ describe('choosing what to play', () => {
     await expect.poll(() => container.querySelectorAll('.board-hole.is-closed').length).toBe(2);
     expect(screen.queryByRole('button', { name: /far left pocket, no way in/ })).not.toBeNull();
     press('Into the near left pocket, too thin');
-    expect(choose.open.value.intent.pocket).toBe('near-left');
+    expect(choose.open.value.goal.pocket).toBe('near-left');
   });
 
   it('lists the pockets as the table lies: here the break end is on the left', () => {

@@ -6,7 +6,7 @@ import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/window
 import { besideWords } from '../../../../src/ui/choose/beside-words';
 import { boardWords } from '../../../../src/ui/choose/board-words';
 import { fanLine } from '../../../../src/ui/choose/fan-words';
-import { hindranceLines, intentWords, lieWords } from '../../../../src/ui/choose/shot-words';
+import { goalWords, hindranceLines, lieWords } from '../../../../src/ui/choose/shot-words';
 import { percentWords, spotWords } from '../../../../src/ui/choose/table-words';
 import {
   leadLabel,
@@ -54,15 +54,13 @@ const WINDOWS: RoomWindows = {
 const WAY: RankedWay = {
   option: {
     place: 0,
-    shot: {
-      distanceM: 1,
-      cutRad: 0.5,
+    stroke: {
+      aimRad: 0,
       side: -0.25,
       height: 0.125,
       elevationRad: (3 * Math.PI) / 180,
       speedMps: 0.9,
     },
-    aimRad: 0,
     chance: {
       share: 0.41,
       sds: { direction: 1, side: 0, height: 0, elevation: 0, speed: 2, kit: 0 },
@@ -122,7 +120,7 @@ describe('words for what is played', () => {
     [null, 'far-right', 'Into the far right pocket: which ball?'],
     [3, 'far-right', 'The 3 into the far right pocket'],
   ] as const)('ball %s, pocket %s: %s', (ball, pocket, words) => {
-    expect(intentWords(ball, pocket)).toBe(words);
+    expect(goalWords(ball, pocket)).toBe(words);
   });
 
   it('tell how it lies, left and right by word and arrow', () => {
@@ -154,7 +152,7 @@ describe('words for what is played', () => {
 
 const struck = (side: number): RankedWay['option'] => ({
   ...WAY.option,
-  shot: { ...WAY.option.shot, side },
+  stroke: { ...WAY.option.stroke, side },
 });
 
 describe('words for a way', () => {
@@ -165,7 +163,7 @@ describe('words for a way', () => {
   });
 
   it.each([0.3, 0.75, 1.5, 2.5, 3.4, 4.8])('call %d m/s what Shot calls it', (speedMps) => {
-    const option = { ...WAY.option, shot: { ...WAY.option.shot, speedMps } };
+    const option = { ...WAY.option, stroke: { ...WAY.option.stroke, speedMps } };
     const { word } = tileWords('speed', openShot({ speedMps }).model, 'ghost-ball');
     expect(wayName({ way: WAY.way, option })).toBe(`outside, ${word}, roll`);
   });

@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { WhyClosed } from '../../../../src/engine/goal/closed-pockets';
+import { directCut } from '../../../../src/engine/goal/goal';
 import type { NoShot, PositionShot } from '../../../../src/engine/goal/position-shot';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { frozenPairs, type Neighbour } from '../../../../src/engine/lie/neighbours';
@@ -7,7 +8,7 @@ import type { BallName, NamedBall } from '../../../../src/engine/lie/position';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { PocketName } from '../../../../src/engine/table/pocket-shape';
 import type { ChooseModel, Comparison } from '../../../../src/state/choose/choose-model';
-import type { SavedPosition } from '../../../../src/store/saved-position';
+import { NOTHING_CHOSEN, type SavedPosition } from '../../../../src/store/saved-position';
 import { comparisonOf, fanOf, SHAPE, shotFrom } from './invented-ways';
 
 const OK = { ok: true } as const;
@@ -20,7 +21,7 @@ export const EMPTY: SavedPosition = {
   lengthM: 2.54,
   widthM: 1.27,
   balls: [],
-  intent: { ball: null, pocket: null },
+  goal: NOTHING_CHOSEN,
   zone: null,
   changedAtMs: 2,
 };
@@ -38,7 +39,7 @@ export const CUT: SavedPosition = {
     { name: 11, xM: -0.4, yM: 0.62 },
     { name: 12, xM: -0.4 + 0.05715, yM: 0.62 },
   ],
-  intent: { ball: 3, pocket: 'far-right' },
+  goal: directCut(3, 'far-right'),
   zone: { xM: -0.2, yM: -0.2, radiusM: 0.25 },
   changedAtMs: 1,
 };
@@ -87,11 +88,11 @@ export function fakeChoose(first: SavedPosition = CUT) {
   ];
   const ballOf = (name: BallName) => open.peek().balls.find((one) => one.name === name) ?? null;
   const geometry = computed(() => {
-    const { balls, intent } = open.value;
+    const { balls, goal } = open.value;
     const cue = balls.find(({ name }) => name === 'cue');
-    const object = balls.find(({ name }) => name === intent.ball);
-    if (!cue || !object || intent.pocket === null) return null;
-    return { cue, object, shot: shotFrom(cue, object, intent.pocket) };
+    const object = balls.find(({ name }) => name === goal.ball);
+    if (!cue || !object || goal.pocket === null) return null;
+    return { cue, object, shot: shotFrom(cue, object, goal.pocket) };
   });
   const shot = computed((): PositionShot | NoShot | null => {
     const lie = geometry.value?.shot;
@@ -110,7 +111,7 @@ export function fakeChoose(first: SavedPosition = CUT) {
     const way = chosen.value;
     if (!lie?.shot || !way) return [];
     const others = open.value.balls.filter((one) => one !== lie.cue && one !== lie.object);
-    return fanOf(way.option.aimRad, way.option.shot, lie.shot, [lie.cue, lie.object, ...others]);
+    return fanOf(way.option.stroke, lie.shot, [lie.cue, lie.object, ...others]);
   });
 
   const choose: ChooseModel = {
@@ -164,10 +165,10 @@ export function fakeChoose(first: SavedPosition = CUT) {
     undo: () => step(past, future),
     redo: () => step(future, past),
     playBall(ball) {
-      edit({ intent: { ...open.peek().intent, ball } });
+      edit({ goal: { ...open.peek().goal, ball } });
     },
     playInto(pocket) {
-      edit({ intent: { ...open.peek().intent, pocket } });
+      edit({ goal: { ...open.peek().goal, pocket } });
     },
     markZone(zone) {
       edit({ zone });
@@ -220,8 +221,9 @@ export function fakeChoose(first: SavedPosition = CUT) {
       chosen.value =
         comparison
           .peek()
-          .ways.find(({ option }) => option.shot.side === side && option.shot.speedMps === speed) ??
-        null;
+          .ways.find(
+            ({ option }) => option.stroke.side === side && option.stroke.speedMps === speed,
+          ) ?? null;
     },
     sendToShot() {
       sent.value = chosen.peek();

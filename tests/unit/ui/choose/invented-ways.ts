@@ -1,5 +1,6 @@
 import type { PositionShot } from '../../../../src/engine/goal/position-shot';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { kitAlong } from '../../../../src/engine/kit/kit-along';
 import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import type { NamedBall } from '../../../../src/engine/lie/position';
 import { chanceMap } from '../../../../src/engine/plan/chance-map';
@@ -10,6 +11,7 @@ import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way'
 import type { OptionQuestion } from '../../../../src/engine/plan/solve-option';
 import { sweepOptions } from '../../../../src/engine/plan/sweep-options';
 import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
+import type { Stroke } from '../../../../src/engine/stroke/stroke';
 import { playTable } from '../../../../src/engine/table/play-table';
 import { WPA_POCKETS } from '../../../../src/engine/table/pocket-standard';
 import { tableShape } from '../../../../src/engine/table/table-shape';
@@ -59,13 +61,13 @@ export function comparisonOf(shot: PositionShot, cue: NamedBall, object: NamedBa
     distanceM: shot.distanceM,
     cutRad: shot.cutRad,
     target: shot.target,
-    kit: DEFAULT_KIT,
+    kit: kitAlong(DEFAULT_KIT, 0),
     spread: UNMEASURED,
     profile: INVENTED_PROFILES.club,
   };
   const options = sweepOptions(question, GRID, { from: 0, to: placesOf(GRID) });
-  const ways = distinctWays(options, DEFAULT_KIT, LEVEL_RAD).map(({ option, way }): RankedWay => {
-    const [fan] = fanOf(option.aimRad, option.shot, shot, [cue, object]);
+  const ways = distinctWays(question, options, LEVEL_RAD).map(({ option, way }): RankedWay => {
+    const [fan] = fanOf(option.stroke, shot, [cue, object]);
     const outcome = fan?.play.balls[0]?.outcome;
     const at = outcome && outcome.kind !== 'pocketed' ? outcome : cue;
     const places = Array.from({ length: 30 }, (_, i) => ({
@@ -91,21 +93,14 @@ const FAN_RAD = { true: 0, thin: 0.012, full: -0.012, 'missed-thin': 0.03, 'miss
 
 /** Strokes a fixed angle off, played on the table. */
 export function fanOf(
-  aimRad: number,
-  stroke: RankedWay['option']['shot'],
+  stroke: Stroke,
   { headingRad }: PositionShot,
   balls: readonly NamedBall[],
 ): readonly FanPlay[] {
   const hits = Object.keys(FAN_RAD) as (keyof typeof FAN_RAD)[];
   return hits.flatMap((hit) => {
-    const { side, height, elevationRad, speedMps } = stroke;
-    const aim = headingRad + aimRad + FAN_RAD[hit];
-    const played = playTable(
-      balls,
-      { aimRad: aim, side, height, elevationRad, speedMps },
-      DEFAULT_KIT,
-      SHAPE,
-    );
+    const aim = headingRad + stroke.aimRad + FAN_RAD[hit];
+    const played = playTable(balls, { ...stroke, aimRad: aim }, DEFAULT_KIT, SHAPE);
     return played.ok ? [{ hit, aimRad: aim, play: played }] : [];
   });
 }

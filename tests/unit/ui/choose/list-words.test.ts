@@ -19,8 +19,7 @@ const room = (low: number, high: number) => ({
 const WAY: RankedWay = {
   option: {
     place: 0,
-    shot: { distanceM: 1, cutRad: 0.5, side: 0, height: 0, elevationRad: 0.05, speedMps: 2 },
-    aimRad: 0,
+    stroke: { aimRad: 0, side: 0, height: 0, elevationRad: 0.05, speedMps: 2 },
     chance: {
       share: 0.4,
       sds: { direction: 2, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 },

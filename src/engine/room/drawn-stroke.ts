@@ -1,44 +1,38 @@
-import type { StrokeInputs } from '../goal/held-shot';
 import type { Kit } from '../kit/kit';
-import { STROKE_RANGES } from '../stroke/stroke';
+import { STROKE_RANGES, type Stroke } from '../stroke/stroke';
 import type { StrokeProfile } from './stroke-profile';
 
 /** A standard normal draw for a dimension: speed, sideways tip, height, elevation. */
 export type Normal = (dimension: number) => number;
 
 /** A stroke as it came out, all but the cue's direction and what of the tip goes with that. */
-export function drawnInputs(
+export function drawnStroke(
   kit: Kit,
-  inputs: StrokeInputs,
+  stroke: Stroke,
   profile: StrokeProfile,
   normal: Normal,
-): StrokeInputs {
+): Stroke {
   const tip = tipShare(kit, profile);
   const apart = Math.sqrt(1 - profile.together * profile.together);
   const speeds = STROKE_RANGES.speedMps;
-  const speed = inputs.speedMps * (1 + profile.speedShare * normal(0));
-  const elevation = inputs.elevationRad + profile.elevationRad * normal(3);
+  const speed = stroke.speedMps * (1 + profile.speedShare * normal(0));
+  const elevation = stroke.elevationRad + profile.elevationRad * normal(3);
   return {
-    aimRad: inputs.aimRad,
+    aimRad: stroke.aimRad,
     speedMps: Math.min(speeds.max, Math.max(speeds.min, speed)),
-    side: inputs.side + tip * apart * normal(1),
-    height: inputs.height + tip * normal(2),
+    side: stroke.side + tip * apart * normal(1),
+    height: stroke.height + tip * normal(2),
     // A cue cannot go below the cloth: what would is as far above it.
     elevationRad: Math.min(STROKE_RANGES.elevationRad.max, Math.abs(elevation)),
   };
 }
 
 /** The cue's direction off by so many standard deviations, the tip going with it. */
-export function turnedBy(
-  kit: Kit,
-  inputs: StrokeInputs,
-  profile: StrokeProfile,
-  sds: number,
-): StrokeInputs {
+export function turnedBy(kit: Kit, stroke: Stroke, profile: StrokeProfile, sds: number): Stroke {
   return {
-    ...inputs,
-    aimRad: inputs.aimRad + profile.directionRad * sds,
-    side: inputs.side + tipShare(kit, profile) * profile.together * sds,
+    ...stroke,
+    aimRad: stroke.aimRad + profile.directionRad * sds,
+    side: stroke.side + tipShare(kit, profile) * profile.together * sds,
   };
 }
 

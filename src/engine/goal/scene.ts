@@ -1,11 +1,11 @@
 import type { Kit } from '../kit/kit';
 import { ballNamed, without } from '../lie/balls-of';
 import type { NamedBall, Position } from '../lie/position';
+import type { Stroke } from '../stroke/stroke';
 import { playTable } from '../table/play-table';
 import type { TablePlay } from '../table/table-play';
 import type { TableShape } from '../table/table-shape';
-import type { Intent } from './goal';
-import type { StrokeInputs } from './held-shot';
+import type { Goal } from './goal';
 
 /** A round patch of the bed in which the cue ball would do well, m. */
 export interface RestZone {
@@ -14,10 +14,10 @@ export interface RestZone {
   readonly radiusM: number;
 }
 
-/** The whole table on which a way is played out, in its own frame. */
-export interface TableScene {
+/** A table with balls on it and what is to be done there, all in the table's own frame. */
+export interface Scene {
   readonly position: Position;
-  readonly intent: Intent;
+  readonly goal: Goal;
   /** Of the straight line over the table, as in a shot from a position, rad. */
   readonly headingRad: number;
   readonly shape: TableShape;
@@ -28,24 +28,24 @@ export interface TableScene {
 }
 
 /** The balls in the order in which a scene is played: cue ball, object ball, all others. */
-export function ballsOf({ position, intent }: TableScene): readonly NamedBall[] {
-  const [cueBall, ball] = [ballNamed(position, 'cue'), ballNamed(position, intent.ball)];
+export function ballsOf({ position, goal }: Scene): readonly NamedBall[] {
+  const [cueBall, ball] = [ballNamed(position, 'cue'), ballNamed(position, goal.ball)];
   if (cueBall === null || ball === null) return [];
-  return [cueBall, ball, ...without(position, 'cue', intent.ball)];
+  return [cueBall, ball, ...without(position, 'cue', goal.ball)];
 }
 
 /** A stroke played out on the whole table; null where the engine cannot take it. */
-export function playOn(scene: TableScene, inputs: StrokeInputs): TablePlay | null {
+export function playOn(scene: Scene, stroke: Stroke): TablePlay | null {
   const { shape, kit, headingRad } = scene;
-  const stroke = { ...inputs, aimRad: headingRad + inputs.aimRad };
-  const play = playTable(ballsOf(scene), stroke, kit, shape);
+  const overTable = { ...stroke, aimRad: headingRad + stroke.aimRad };
+  const play = playTable(ballsOf(scene), overTable, kit, shape);
   return play.ok ? play : null;
 }
 
 /** Whether the object ball of a play fell where it was meant to. */
-export function didGo({ balls }: TablePlay, { intent }: TableScene): boolean {
+export function didGo({ balls }: TablePlay, { goal }: Scene): boolean {
   const outcome = balls[1]?.outcome;
-  return outcome?.kind === 'pocketed' && outcome.pocket === intent.pocket;
+  return outcome?.kind === 'pocketed' && outcome.pocket === goal.pocket;
 }
 
 /** Whether the cue ball of a play was pocketed or left the table. */

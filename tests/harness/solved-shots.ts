@@ -1,7 +1,10 @@
-import { layoutOf } from '../../src/engine/direct/layout';
+import { type Shot, strokeOf } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
-import { type HeldShot, inputsOf, type StrokeInputs } from '../../src/engine/goal/held-shot';
+import { directPot } from '../../src/engine/goal/direct-pot';
 import type { Target } from '../../src/engine/goal/target';
+import type { Task } from '../../src/engine/goal/task';
+import type { Kit } from '../../src/engine/kit/kit';
+import type { Stroke } from '../../src/engine/stroke/stroke';
 import { randomQuery } from './random-shots';
 import { between, type Random } from './seeded-random';
 
@@ -9,8 +12,10 @@ const RAD = Math.PI / 180;
 
 /** A solved shot at a target. */
 export interface SolvedShot {
-  readonly held: HeldShot;
-  readonly inputs: StrokeInputs;
+  readonly shot: Shot;
+  readonly kit: Kit;
+  readonly task: Task;
+  readonly stroke: Stroke;
 }
 
 /** A random shot that has an aim, at a random pocket mouth or, one time in four, an angle. */
@@ -19,9 +24,8 @@ export function randomSolvedShot(random: Random): SolvedShot {
     const { shot, kit } = randomQuery(random);
     const result = solveAim(shot, kit);
     if (!result.ok) continue;
-    const layout = layoutOf(shot, kit.ballRadiusM);
-    const held = { shot, kit, layout, target: randomTarget(random) };
-    return { held, inputs: inputsOf(shot, result.aimRad) };
+    const task = directPot(shot, randomTarget(random), kit.ballRadiusM);
+    return { shot, kit, task, stroke: strokeOf(shot, result.aimRad) };
   }
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { slopeSeenAlong } from '../../../../src/engine/kit/bed-slope';
+import { slopeSeenAlong } from '../../../../src/engine/kit/kit-along';
 import { between, seededRandom } from '../../../harness/seeded-random';
 
 const AWAY = { alongM_per_M: 0.001, rightM_per_M: 0 };

@@ -7,15 +7,15 @@ import type { ChooseModel } from './choose-model';
 import type { LayoutEdits } from './layout-edits';
 
 /** Every way to say what to play. */
-export type IntentEdits = Pick<ChooseModel, 'playBall' | 'playInto' | 'markZone'>;
+export type GoalEdits = Pick<ChooseModel, 'playBall' | 'playInto' | 'markZone'>;
 
-export function createIntentEdits(
+export function createGoalEdits(
   open: ReadonlySignal<SavedPosition>,
   shape: ReadonlySignal<TableShape>,
   edits: LayoutEdits,
-): IntentEdits {
-  const intend = (part: Partial<SavedPosition['intent']>) =>
-    edits.change({ intent: { ...open.peek().intent, ...part } });
+): GoalEdits {
+  const intend = (part: Partial<SavedPosition['goal']>) =>
+    edits.change({ goal: { ...open.peek().goal, ...part } });
   return {
     playBall: (ball) => intend({ ball }),
     playInto: (pocket) => intend({ pocket }),

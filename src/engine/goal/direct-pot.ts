@@ -1,0 +1,90 @@
+import type { BallState } from '../ball/ball-state';
+import { missOf, type Play, play } from '../direct/contact';
+import { type Layout, layoutOf } from '../direct/layout';
+import type { TwoBalls } from '../direct/shot';
+import { solveAim } from '../direct/solve-aim';
+import type { Kit } from '../kit/kit';
+import { travel } from '../motion/journey';
+import { type Crossing, lineCrossing } from '../motion/line-crossing';
+import { comesToRest } from '../motion/roll';
+import { isBeyondMiscue } from '../stroke/miscue-limit';
+import type { Stroke } from '../stroke/stroke';
+import { openingAt } from './opening';
+import { allowedRad, type Target } from './target';
+import type { Arrival, Lost, Task } from './task';
+
+/**
+ * The task of cutting a ball straight into its target, in closed form.
+ *
+ * @param ballRadiusM of every kit that it is asked about, m
+ */
+export function directPot(balls: TwoBalls, target: Target, ballRadiusM: number): Task {
+  const layout = layoutOf(balls, ballRadiusM);
+  const { cutRad } = balls;
+  return {
+    arrivalAt(kit, stroke) {
+      const played = playHeld(stroke, layout, kit);
+      return typeof played === 'string' ? played : arrivalOf(played, cutRad, target, kit);
+    },
+    directionAt(kit, stroke) {
+      const played = playHeld(stroke, layout, kit);
+      if (typeof played === 'string') return played;
+      return played.contact === null ? 'untouched' : missOf(played, cutRad);
+    },
+    aims(kit, stroke) {
+      const answer = solveAim({ ...balls, ...withoutAim(stroke) }, kit);
+      return answer.ok ? [answer.aimRad, ...answer.otherAimsRad] : [];
+    },
+    allowedRad: allowedRad(target, ballRadiusM),
+    thinSide: cutRad === 0 ? 0 : cutRad > 0 ? 1 : -1,
+  };
+}
+
+function withoutAim({ side, height, elevationRad, speedMps }: Omit<Stroke, 'aimRad'>) {
+  return { side, height, elevationRad, speedMps };
+}
+
+/** A kit drawn from little knowledge may be one on which nothing stops: it is no shot at all. */
+function playHeld(stroke: Stroke, layout: Layout, kit: Kit): Play | 'miscue' | 'short' {
+  if (isBeyondMiscue(stroke.side, stroke.height)) return 'miscue';
+  return comesToRest(kit) ? play(stroke, layout, kit) : 'short';
+}
+
+function arrivalOf(played: Play, cutRad: number, target: Target, kit: Kit): Arrival | Lost {
+  if (played.contact === null) return 'untouched';
+  if (target.kind === 'angle') {
+    const miss = missOf(played, cutRad) / target.halfAngleRad;
+    return { miss, speedMps: Number.POSITIVE_INFINITY };
+  }
+  const crossing = mouthCrossing(played.contact.after.objectBall, cutRad, target.distanceM, kit);
+  if (crossing === null) return 'short';
+  const { rightM, speedMps } = crossing;
+  if (target.openings === undefined) {
+    return { miss: rightM / (target.mouthM / 2 - kit.ballRadiusM), speedMps };
+  }
+  const { midM, halfM } = openingAt(target.openings, speedMps);
+  return { miss: (rightM - midM) / halfM, speedMps };
+}
+
+/** Where and how fast a ball comes through a mouth so far along its target line; null: it does not. */
+function mouthCrossing(
+  ball: BallState,
+  cutRad: number,
+  distanceM: number,
+  kit: Kit,
+): Crossing | null {
+  const mouth = { fromXM: ball.xM, fromYM: ball.yM, alongRad: cutRad, distanceM };
+  return lineCrossing(travel(ball, 0, kit, []).phases, mouth);
+}
+
+/** The target as wide as it is to the ball of one stroke, however wide it is to a slower one. */
+export function targetOfStroke(balls: TwoBalls, target: Target, kit: Kit, stroke: Stroke): Target {
+  if (target.kind === 'angle' || target.openings === undefined) return target;
+  const { kind, distanceM, mouthM, openings } = target;
+  const { contact } = play(stroke, layoutOf(balls, kit.ballRadiusM), kit);
+  const ball = contact?.after.objectBall;
+  const crossing = ball ? mouthCrossing(ball, balls.cutRad, distanceM, kit) : null;
+  if (crossing === null) return { kind, distanceM, mouthM };
+  const { halfM } = openingAt(openings, crossing.speedMps);
+  return { kind, distanceM, mouthM: 2 * (halfM + kit.ballRadiusM) };
+}
