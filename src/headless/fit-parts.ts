@@ -1,9 +1,9 @@
-import { type Part, type Parts, QUANTITIES_OF } from '../engine/fit/fit-question';
+import type { Parts } from '../engine/fit/fit-question';
+import { PARTS, type Part } from '../engine/kit/kit-numbers';
 import { type DoorRefusal, notTaken, refusedAt } from './door-refusal';
 import { fieldIn, orElse } from './json-fields';
 
-/** The parts of a kit. */
-export const PARTS = Object.keys(QUANTITIES_OF) as Part[];
+export { PARTS };
 
 /** Whatever goes without a name. */
 const NAMELESS = 'mine';

@@ -1,9 +1,11 @@
 import type { Estimate } from '../engine/fit/estimates';
 import type { Unknown } from '../engine/fit/fit-layout';
-import type { FitQuantity, Part } from '../engine/fit/fit-question';
+import type { FitQuantity, PlayerQuantity } from '../engine/fit/fit-question';
 import { USUAL_SPEEDS } from '../engine/fit/shots-to-do';
 import { SPEED_WORDS, type SpeedWord } from '../engine/fit/trial-shot';
 import type { Kit } from '../engine/kit/kit';
+import type { Part } from '../engine/kit/kit-numbers';
+import { isShareOfOne, quantityIn } from '../engine/kit/kit-spread';
 
 /** A quantity, and whose it is: a cue's, a cloth's, some balls', a table's or the player's. */
 export interface ToldQuantity {
@@ -37,16 +39,21 @@ export function quantityName(quantity: FitQuantity): string {
 export function toldEstimate(estimate: Estimate, before: Kit): ToldEstimate {
   const { value, sd, sdBefore, quantity } = estimate;
   const scale = scaleOf(quantity);
+  const isShare = isToldInItsUnit(quantity);
   return {
     ...toldQuantity(estimate),
     value: value * scale,
-    sd: sd * scale * (isShare(quantity) ? value : 1),
-    sdBefore: sdBefore * scale * (isShare(quantity) ? middleOf(quantity, before) : 1),
+    sd: sd * scale * (isShare ? value : 1),
+    sdBefore: sdBefore * scale * (isShare ? middleOf(quantity, before) : 1),
   };
 }
 
 function isWord(quantity: FitQuantity): quantity is SpeedWord {
   return SPEED_WORDS.some((word) => word === quantity);
+}
+
+function isOfPlayer(quantity: FitQuantity): quantity is PlayerQuantity {
+  return quantity === 'aimBias' || isWord(quantity);
 }
 
 /** From the fit's unit to the door's. */
@@ -55,20 +62,14 @@ function scaleOf(quantity: FitQuantity): number {
   return isWord(quantity) ? USUAL_SPEEDS[quantity] : 1;
 }
 
-type Absolute = 'aimBias' | 'ballFriction' | 'bedSlopeAlong' | 'bedSlopeRight';
-type Shared = Exclude<FitQuantity, Absolute>;
-const ABSOLUTE: readonly FitQuantity[] = [
-  'aimBias',
-  'ballFriction',
-  'bedSlopeAlong',
-  'bedSlopeRight',
-] satisfies Absolute[];
-
-/** Whether the fit tells its deviations as a share of it, and the door in its own unit. */
-function isShare(quantity: FitQuantity): quantity is Shared {
-  return !ABSOLUTE.includes(quantity);
+/**
+ * Whether the fit tells its deviations as a share of it, and the door in its own unit. A share of a
+ * whole curve has no unit: it stays one.
+ */
+function isToldInItsUnit(quantity: FitQuantity): boolean {
+  return isOfPlayer(quantity) ? isWord(quantity) : isShareOfOne(quantity);
 }
 
-function middleOf(quantity: Shared, before: Kit): number {
-  return isWord(quantity) ? 1 : before[quantity];
+function middleOf(quantity: FitQuantity, before: Kit): number {
+  return isOfPlayer(quantity) ? 1 : quantityIn(before, quantity);
 }

@@ -1,7 +1,15 @@
 import { checkTarget } from '../engine/goal/check-target';
 import type { Target } from '../engine/goal/target';
 import type { Kit } from '../engine/kit/kit';
-import { type KitSpread, UNMEASURED } from '../engine/kit/kit-spread';
+import {
+  isShareOfOne,
+  KIT_QUANTITIES,
+  type KitQuantity,
+  type KitSpread,
+  QUANTITIES,
+  quantityIn,
+  UNMEASURED,
+} from '../engine/kit/kit-spread';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
 import { type DoorRefusal, notTaken, worded } from './door-refusal';
 import { type Fields, fieldIn, fieldsOf, numberOf } from './json-fields';
@@ -66,27 +74,25 @@ export function parseStroke(fields: Fields): StrokeProfile | DoorRefusal {
  * `ballFriction` is a share already. What is left out is as little known as an unmeasured kit's.
  */
 export function parseKitSd(fields: Fields, kit: Kit): KitSpread | DoorRefusal {
-  const given = (key: string) => fieldIn(fields.kitSd, key);
-  const slope = (key: string) => fieldIn(given('bedSlope'), key);
-  const { ballFriction, bedSlopeAlong, bedSlopeRight, ...plain } = UNMEASURED;
-  const or = (value: unknown, usual: number) => (value === undefined ? usual : numberOf(value));
-  const shares = Object.entries(plain).map(([name, usual]) => {
-    const key = name as keyof typeof plain;
-    const sd = given(key);
-    return [key, sd === undefined ? usual : numberOf(sd) / kit[key]];
+  const sds = KIT_QUANTITIES.map((quantity) => {
+    const sd = sdGiven(fields.kitSd, quantity);
+    if (sd === undefined) return [quantity, UNMEASURED[quantity]];
+    return [quantity, numberOf(sd) / (isShareOfOne(quantity) ? quantityIn(kit, quantity) : 1)];
   });
-  const spread: KitSpread = {
-    ...(Object.fromEntries(shares) as typeof plain),
-    ballFriction: or(given('ballFriction'), ballFriction),
-    bedSlopeAlong: or(slope('alongM_per_M'), bedSlopeAlong),
-    bedSlopeRight: or(slope('rightM_per_M'), bedSlopeRight),
-  };
+  const spread = Object.fromEntries(sds) as KitSpread;
   if (Object.values(spread).every((sd) => sd >= 0 && sd <= 2)) return spread;
   return told(
     'kitSd',
     'give standard deviations from 0 to twice the value',
     'Give each in its quantity’s own unit, or leave it out.',
   );
+}
+
+/** Told under the name of the quantity, or where its number is nested. */
+function sdGiven(kitSd: unknown, quantity: KitQuantity): unknown {
+  const [{ key, inner }, another] = QUANTITIES[quantity].numbers;
+  const held = fieldIn(kitSd, key);
+  return inner === null || another ? held : fieldIn(held, inner);
 }
 
 function told(field: string, duty: string, remedy: string): DoorRefusal {

@@ -1,10 +1,10 @@
-import type { KitUnits } from '../store/kit-field-units';
-import { type KitField, kitFields } from '../store/kit-fields';
 import { withNumberAt } from '../store/number-at';
 import { LONGEST_NAME } from '../store/parse-named';
 import type { ShelfName, Shelves } from '../store/records';
 import { checkRange } from '../units/check-range';
+import type { KitUnits } from '../units/kit-units';
 import { figureAt, shownRange, siOf } from './kit-figure';
+import { type ShownField, shownFields } from './shown-fields';
 
 /** A record with a change made, or why it was not made. */
 export type Edited<S extends ShelfName> =
@@ -16,8 +16,8 @@ export type Edited<S extends ShelfName> =
     };
 
 /** A field of a shelf by its dotted path, in those units. */
-export function findField(shelf: ShelfName, path: string, units?: KitUnits): KitField | null {
-  return kitFields(shelf, units).find((field) => field.path === path) ?? null;
+export function findField(shelf: ShelfName, path: string, units?: KitUnits): ShownField | null {
+  return shownFields(shelf, units).find((field) => field.path === path) ?? null;
 }
 
 /**
@@ -26,7 +26,7 @@ export function findField(shelf: ShelfName, path: string, units?: KitUnits): Kit
  */
 export function withFigure<S extends ShelfName>(
   record: Shelves[S],
-  field: KitField,
+  field: ShownField,
   figure: number,
 ): Edited<S> {
   const checked = checkRange(figure, shownRange(field), field.facts);

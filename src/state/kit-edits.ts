@@ -1,10 +1,10 @@
 import { copyRecord } from '../store/copy-record';
-import type { KitUnits } from '../store/kit-field-units';
-import type { KitField, KitFieldPath } from '../store/kit-fields';
+import type { KitFieldPath } from '../store/kit-fields';
 import { numberAt, withNumberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
 import { joinRows } from '../store/tabs/join-rows';
 import { formatNumber } from '../units/format-number';
+import type { KitUnits } from '../units/kit-units';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
 import { crowded } from './crowded';
@@ -19,6 +19,7 @@ import {
 } from './kit-edit';
 import { figureAt, figureOf, shownRange } from './kit-figure';
 import type { KitShelves } from './kit-shelves';
+import type { ShownField } from './shown-fields';
 
 const OK = { ok: true } as const;
 const NO_SUCH_NUMBER = { ok: false, problem: 'There is no such number here.' } as const;
@@ -90,7 +91,7 @@ export function createKitEdits(
     shelf: S,
     id: string,
     path: string,
-    edit: (record: Shelves[S], field: KitField) => Edited<S>,
+    edit: (record: Shelves[S], field: ShownField) => Edited<S>,
   ): EditResult => {
     const field = findField(shelf, path, units());
     return field ? change(shelf, id, (record) => edit(record, field)) : NO_SUCH_NUMBER;
@@ -142,7 +143,7 @@ export function createKitEdits(
 
 function enterFigure<S extends ShelfName>(
   record: Shelves[S],
-  field: KitField,
+  field: ShownField,
   text: string,
 ): Edited<S> {
   const typed = parseNumber(text, field.facts.symbol);

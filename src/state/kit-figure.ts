@@ -1,9 +1,9 @@
 import type { Range } from '../engine/numerics/range';
-import type { KitUnits } from '../store/kit-field-units';
-import { type KitField, kitFields } from '../store/kit-fields';
 import { numberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
+import type { KitUnits } from '../units/kit-units';
 import type { UnitFacts } from '../units/unit-facts';
+import { type ShownField, shownFields } from './shown-fields';
 
 /** A number of a record as a person reads it: figure and range in the unit shown. */
 export interface KitFigure {
@@ -22,7 +22,7 @@ export function kitFigures<S extends ShelfName>(
   record: Shelves[S],
   units?: KitUnits,
 ): readonly KitFigure[] {
-  return kitFields(shelf, units).map((field) => ({
+  return shownFields(shelf, units).map((field) => ({
     path: field.path,
     label: field.label,
     hint: field.hint,
@@ -33,24 +33,24 @@ export function kitFigures<S extends ShelfName>(
 }
 
 /** The number of a record that a field names, in the unit shown. */
-export function figureAt<S extends ShelfName>(record: Shelves[S], field: KitField): number {
+export function figureAt<S extends ShelfName>(record: Shelves[S], field: ShownField): number {
   const valueSi = numberAt(record, field.path);
   if (valueSi === null) throw new RangeError(`${field.path} is missing from ${record.id}`);
   return figureOf(valueSi, field);
 }
 
 /** The range of a field in the unit shown. */
-export function shownRange(field: KitField): Range {
+export function shownRange(field: ShownField): Range {
   return { min: figureOf(field.range.min, field), max: figureOf(field.range.max, field) };
 }
 
 /** An SI value in the unit shown, free of what multiplying leaves behind. */
-export function figureOf(valueSi: number, field: KitField): number {
+export function figureOf(valueSi: number, field: ShownField): number {
   return Number((valueSi * field.shownPerSi).toPrecision(12));
 }
 
 /** A figure in the unit shown, in SI, held within the range. */
-export function siOf(figure: number, field: KitField): number {
+export function siOf(figure: number, field: ShownField): number {
   const valueSi = figure / field.shownPerSi;
   return Math.min(field.range.max, Math.max(field.range.min, valueSi));
 }

@@ -1,13 +1,20 @@
-import { DEFAULT_KIT } from '../engine/kit/kit';
+import { usualNumbers } from './kit-fields';
 import type { ShelfContents } from './store-port';
 
 const INCH_M = 0.0254;
-const { ballFriction } = DEFAULT_KIT;
-const LEVEL = { alongM_per_M: 0, rightM_per_M: 0 } as const;
 
 /** What every example says of itself. */
 const INVENTED = { origin: 'invented', changes: [], like: null } as const;
 
+/** What an example does not say is as usual. */
+const USUAL = {
+  cues: usualNumbers('cues'),
+  cloths: usualNumbers('cloths'),
+  balls: usualNumbers('balls'),
+  tables: usualNumbers('tables'),
+} as const;
+
+const { ballFriction: BALL_FRICTION } = USUAL.balls;
 /** How much more friction unwashed balls have than clean ones; a guess for the example. */
 const DIRT = 1.5;
 
@@ -22,30 +29,29 @@ export const DEMO_CATALOGUE: ShelfContents = {
       id: 'demo-cue-stiff',
       name: 'Stiff cue',
       ...INVENTED,
+      ...USUAL.cues,
       massRatio: 12,
-      tipDiameterM: 0.013,
       tipRadiusM: 0.0105,
     },
     {
       id: 'demo-cue-house',
       name: 'House cue',
       ...INVENTED,
-      massRatio: DEFAULT_KIT.massRatio,
-      tipDiameterM: 0.013,
-      tipRadiusM: DEFAULT_KIT.tipRadiusM,
+      ...USUAL.cues,
     },
     {
       id: 'demo-cue-low',
       name: 'Low-deflection cue',
       ...INVENTED,
+      ...USUAL.cues,
       massRatio: 38,
       tipDiameterM: 0.0124,
-      tipRadiusM: 0.0095,
     },
     {
       id: 'demo-cue-very-low',
       name: 'Very low-deflection cue',
       ...INVENTED,
+      ...USUAL.cues,
       massRatio: 50,
       tipDiameterM: 0.0118,
       tipRadiusM: 0.009,
@@ -56,6 +62,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
       id: 'demo-cloth-fast',
       name: 'Fast new cloth',
       ...INVENTED,
+      ...USUAL.cloths,
       slideFriction: 0.16,
       rollFriction: 0.006,
       spinDecayRadS2: 7,
@@ -65,15 +72,13 @@ export const DEMO_CATALOGUE: ShelfContents = {
       id: 'demo-cloth-club',
       name: 'Club cloth',
       ...INVENTED,
-      slideFriction: DEFAULT_KIT.slideFriction,
-      rollFriction: DEFAULT_KIT.rollFriction,
-      spinDecayRadS2: DEFAULT_KIT.spinDecayRadS2,
-      bedRestitution: DEFAULT_KIT.bedRestitution,
+      ...USUAL.cloths,
     },
     {
       id: 'demo-cloth-worn',
       name: 'Worn cloth',
       ...INVENTED,
+      ...USUAL.cloths,
       slideFriction: 0.3,
       rollFriction: 0.014,
       spinDecayRadS2: 16,
@@ -85,27 +90,21 @@ export const DEMO_CATALOGUE: ShelfContents = {
       id: 'demo-balls-clean',
       name: 'Clean pool balls',
       ...INVENTED,
-      ballRadiusM: DEFAULT_KIT.ballRadiusM,
-      ballRestitution: DEFAULT_KIT.ballRestitution,
-      ballFriction,
-      cueBallMassRatio: DEFAULT_KIT.cueBallMassRatio,
+      ...USUAL.balls,
     },
     {
       id: 'demo-balls-dirty',
       name: 'Dirty pool balls',
       ...INVENTED,
-      ballRadiusM: DEFAULT_KIT.ballRadiusM,
+      ...USUAL.balls,
       ballRestitution: 0.93,
-      ballFriction: { ...ballFriction, a: ballFriction.a * DIRT, b: ballFriction.b * DIRT },
-      cueBallMassRatio: 1,
+      ballFriction: { ...BALL_FRICTION, a: BALL_FRICTION.a * DIRT, b: BALL_FRICTION.b * DIRT },
     },
     {
       id: 'demo-balls-heavy-cue-ball',
       name: 'Pool balls, heavy cue ball',
       ...INVENTED,
-      ballRadiusM: DEFAULT_KIT.ballRadiusM,
-      ballRestitution: DEFAULT_KIT.ballRestitution,
-      ballFriction,
+      ...USUAL.balls,
       cueBallMassRatio: 1.06,
     },
   ],
@@ -114,33 +113,33 @@ export const DEMO_CATALOGUE: ShelfContents = {
       id: 'demo-table-7ft-76',
       name: '7 ft (76 × 38 in)',
       ...INVENTED,
+      ...USUAL.tables,
       lengthM: 76 * INCH_M,
       widthM: 38 * INCH_M,
-      bedSlope: LEVEL,
     },
     {
       id: 'demo-table-7ft-78',
       name: '7 ft (78 × 39 in)',
       ...INVENTED,
+      ...USUAL.tables,
       lengthM: 78 * INCH_M,
       widthM: 39 * INCH_M,
-      bedSlope: LEVEL,
     },
     {
       id: 'demo-table-8ft',
       name: '8 ft',
       ...INVENTED,
+      ...USUAL.tables,
       lengthM: 2.337,
       widthM: 1.168,
-      bedSlope: LEVEL,
     },
     {
       id: 'demo-table-9ft',
       name: '9 ft',
       ...INVENTED,
+      ...USUAL.tables,
       lengthM: 2.54,
       widthM: 1.27,
-      bedSlope: LEVEL,
     },
   ],
 };

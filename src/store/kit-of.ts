@@ -1,5 +1,6 @@
 import { DEFAULT_CUSHION } from '../engine/kit/cushion';
 import type { Kit } from '../engine/kit/kit';
+import { numbersOfPart } from '../engine/kit/kit-numbers';
 import type { BallSet, Cloth, Cue, Table } from './records';
 
 /**
@@ -8,17 +9,10 @@ import type { BallSet, Cloth, Cue, Table } from './records';
  */
 export function kitOf(cue: Cue, cloth: Cloth, balls: BallSet, table: Table): Kit {
   return {
+    ...numbersOfPart('cue', cue),
+    ...numbersOfPart('cloth', cloth),
+    ...numbersOfPart('balls', balls),
+    ...numbersOfPart('table', { ...table, cushion: DEFAULT_CUSHION }),
     massRatio: cue.massRatio * balls.cueBallMassRatio,
-    tipRadiusM: cue.tipRadiusM,
-    slideFriction: cloth.slideFriction,
-    rollFriction: cloth.rollFriction,
-    spinDecayRadS2: cloth.spinDecayRadS2,
-    bedRestitution: cloth.bedRestitution,
-    ballRadiusM: balls.ballRadiusM,
-    ballRestitution: balls.ballRestitution,
-    ballFriction: balls.ballFriction,
-    cueBallMassRatio: balls.cueBallMassRatio,
-    bedSlope: table.bedSlope,
-    cushion: DEFAULT_CUSHION,
   };
 }

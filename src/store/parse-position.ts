@@ -14,12 +14,15 @@ import {
 } from './mend';
 import { isId, LONGEST_NAME } from './parse-named';
 import type { ParsedRow } from './parsed-row';
-import { BED_RANGES, TABLE_RANGES, TIME_RANGE_MS, ZONE_RADIUS_RANGE } from './record-ranges';
+import {
+  BED_RANGES,
+  NINE_FOOT,
+  TABLE_RANGES,
+  TIME_RANGE_MS,
+  ZONE_RADIUS_RANGE,
+} from './record-ranges';
 import { type GoalDraft, NOTHING_CHOSEN, type SavedPosition, type Zone } from './saved-position';
 import type { Repair } from './store-port';
-
-/** A nine-foot table, nose to nose (WPA equipment specification). */
-const NINE_FOOT = { lengthM: 2.54, widthM: 1.27 } as const;
 
 /** The cue ball and fifteen others. */
 const MOST_BALLS = 16;

@@ -1,21 +1,33 @@
 import { kitFields } from './kit-fields';
-import { isPlainObject, type Mend } from './mend';
+import { isPlainObject, type Mend, mendNumber, mendObject } from './mend';
 import { numberAt } from './number-at';
-import { mendBallSet } from './parse-ball-set';
-import { mendCloth } from './parse-cloth';
-import { mendCue } from './parse-cue';
-import { isId } from './parse-named';
-import { mendTable } from './parse-table';
+import { isId, mendNamed } from './parse-named';
 import type { ParsedRow } from './parsed-row';
 import type { ShelfName, Shelves } from './records';
 import type { Repair } from './store-port';
 
 const MENDS: { readonly [S in ShelfName]: Mend<Shelves[S]> } = {
-  cues: mendCue,
-  cloths: mendCloth,
-  balls: mendBallSet,
-  tables: mendTable,
+  cues: mendRecord('cues', 'Cue without a name'),
+  cloths: mendRecord('cloths', 'Cloth without a name'),
+  balls: mendRecord('balls', 'Balls without a name'),
+  tables: mendRecord('tables', 'Table without a name'),
 };
+
+/** Mends a record that already has an id. */
+function mendRecord<S extends ShelfName>(shelf: S, nameless: string): Mend<Shelves[S]> {
+  const fields: Record<string, Mend<unknown>> = { ...mendNamed(nameless) };
+  const groups: Record<string, Record<string, Mend<number>>> = {};
+  for (const { path, range, usual } of kitFields(shelf)) {
+    const [key = '', inner] = path.split('.');
+    const mend = mendNumber(range, usual);
+    if (inner === undefined) fields[key] = mend;
+    else {
+      groups[key] = { ...groups[key], [inner]: mend };
+      fields[key] = mendObject(groups[key]);
+    }
+  }
+  return mendObject(fields) as unknown as Mend<Shelves[S]>;
+}
 
 /**
  * A valid record out of anything found on a shelf, with what had to be mended. Beyond repair is

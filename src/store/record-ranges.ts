@@ -1,27 +1,14 @@
-import { KIT_RANGES } from '../engine/kit/kit-ranges';
+import { KIT_NUMBERS } from '../engine/kit/kit-numbers';
 import type { Range } from '../engine/numerics/range';
 
 /** What a record may hold: what the engine accepts, narrowed where a real thing is narrower. */
 export const CUE_RANGES = {
   /** The engine takes a cue without end mass, infinity; a person's own cue has a finite one. */
-  massRatio: { min: KIT_RANGES.massRatio.min, max: 200 },
+  massRatio: { min: KIT_NUMBERS.massRatio.range.min, max: 200 },
   /** From a thin snooker tip to a break cue's (common practice, no source). */
   tipDiameterM: { min: 0.007, max: 0.015 },
   /** A dome of no radius is a point; no tip is filed to one. */
-  tipRadiusM: { min: 0.004, max: KIT_RANGES.tipRadiusM.max },
-} as const satisfies Record<string, Range>;
-
-export const CLOTH_RANGES = {
-  slideFriction: KIT_RANGES.slideFriction,
-  rollFriction: KIT_RANGES.rollFriction,
-  spinDecayRadS2: KIT_RANGES.spinDecayRadS2,
-  bedRestitution: KIT_RANGES.bedRestitution,
-} as const satisfies Record<string, Range>;
-
-export const BALL_RANGES = {
-  ballRadiusM: KIT_RANGES.ballRadiusM,
-  ballRestitution: KIT_RANGES.ballRestitution,
-  cueBallMassRatio: KIT_RANGES.cueBallMassRatio,
+  tipRadiusM: { min: 0.004, max: KIT_NUMBERS.tipRadiusM.range.max },
 } as const satisfies Record<string, Range>;
 
 /** From a toy table to a little more than a snooker table (3.569 m by 1.778 m, WPBSA). */
@@ -29,6 +16,9 @@ export const TABLE_RANGES = {
   lengthM: { min: 0.8, max: 3.8 },
   widthM: { min: 0.4, max: 2 },
 } as const satisfies Record<string, Range>;
+
+/** A nine-foot table, nose to nose (WPA equipment specification). */
+export const NINE_FOOT = { lengthM: 2.54, widthM: 1.27 } as const;
 
 /** Where on a table something may lie, from its middle, m. */
 export const BED_RANGES = {

@@ -1,5 +1,5 @@
 import type { Shot } from '../engine/direct/shot';
-import type { BallFriction, BedSlope } from '../engine/kit/kit';
+import type { PartNumbers } from '../engine/kit/kit-numbers';
 import type { AimMark, CutUnit, DistanceUnit, LengthUnit, SpeedUnit } from '../units/unit-names';
 
 /** Something about a record that was changed. What was read before belongs to its former self. */
@@ -23,32 +23,19 @@ export interface Named {
   readonly like: string | null;
 }
 
-export interface Cue extends Named {
-  /** An ordinary ball's mass over the effective end mass of this cue. */
-  readonly massRatio: number;
+/** Its mass ratio is that of an ordinary ball over the effective end mass of this cue. */
+export interface Cue extends Named, PartNumbers<'cue'> {
   readonly tipDiameterM: number;
-  readonly tipRadiusM: number;
 }
 
-export interface Cloth extends Named {
-  readonly slideFriction: number;
-  readonly rollFriction: number;
-  readonly spinDecayRadS2: number;
-  readonly bedRestitution: number;
-}
+export interface Cloth extends Named, PartNumbers<'cloth'> {}
 
-export interface BallSet extends Named {
-  readonly ballRadiusM: number;
-  readonly ballRestitution: number;
-  readonly ballFriction: BallFriction;
-  readonly cueBallMassRatio: number;
-}
+export interface BallSet extends Named, PartNumbers<'balls'> {}
 
-export interface Table extends Named {
+export interface Table extends Named, Omit<PartNumbers<'table'>, 'cushion'> {
   /** Nose to nose. */
   readonly lengthM: number;
   readonly widthM: number;
-  readonly bedSlope: BedSlope;
 }
 
 /** The four shelves a player keeps, by the name of their store. */

@@ -2,7 +2,7 @@ import { INPUT_RANGES } from '../../src/engine/direct/input-ranges';
 import type { Shot } from '../../src/engine/direct/shot';
 import { DEFAULT_CUSHION } from '../../src/engine/kit/cushion';
 import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
-import { BALL_FRICTION_RANGES, BED_SLOPE_RANGE, KIT_RANGES } from '../../src/engine/kit/kit-ranges';
+import { KIT_NUMBERS } from '../../src/engine/kit/kit-numbers';
 import type { Range } from '../../src/engine/numerics/range';
 import { MISCUE_LIMIT } from '../../src/engine/stroke/miscue-limit';
 import { STROKE_RANGES } from '../../src/engine/stroke/stroke';
@@ -50,24 +50,24 @@ function tipWithin(random: Random): Pick<Shot, 'side' | 'height'> {
 }
 
 function hostileKit(random: Random, values: HostileValues): Kit {
-  const rollFriction = values(KIT_RANGES.rollFriction);
+  const rollFriction = values(KIT_NUMBERS.rollFriction.range);
   return {
-    massRatio: values(KIT_RANGES.massRatio),
-    slideFriction: values(KIT_RANGES.slideFriction),
+    massRatio: values(KIT_NUMBERS.massRatio.range),
+    slideFriction: values(KIT_NUMBERS.slideFriction.range),
     rollFriction,
-    spinDecayRadS2: values(KIT_RANGES.spinDecayRadS2),
-    ballRestitution: values(KIT_RANGES.ballRestitution),
-    bedRestitution: values(KIT_RANGES.bedRestitution),
-    ballRadiusM: values(KIT_RANGES.ballRadiusM),
-    tipRadiusM: values(KIT_RANGES.tipRadiusM),
-    cueBallMassRatio: values(KIT_RANGES.cueBallMassRatio),
+    spinDecayRadS2: values(KIT_NUMBERS.spinDecayRadS2.range),
+    ballRestitution: values(KIT_NUMBERS.ballRestitution.range),
+    bedRestitution: values(KIT_NUMBERS.bedRestitution.range),
+    ballRadiusM: values(KIT_NUMBERS.ballRadiusM.range),
+    tipRadiusM: values(KIT_NUMBERS.tipRadiusM.range),
+    cueBallMassRatio: values(KIT_NUMBERS.cueBallMassRatio.range),
     ballFriction:
       random() < 0.15
         ? { a: 0, b: 0, c: 0 }
         : {
-            a: values(BALL_FRICTION_RANGES.a),
-            b: values(BALL_FRICTION_RANGES.b),
-            c: values(BALL_FRICTION_RANGES.c),
+            a: values(KIT_NUMBERS['ballFriction.a'].range),
+            b: values(KIT_NUMBERS['ballFriction.b'].range),
+            c: values(KIT_NUMBERS['ballFriction.c'].range),
           },
     bedSlope: random() < 0.5 ? steepSlope(random, rollFriction) : slope(random, values),
     cushion: DEFAULT_CUSHION,
@@ -76,7 +76,10 @@ function hostileKit(random: Random, values: HostileValues): Kit {
 
 function slope(random: Random, values: HostileValues): Kit['bedSlope'] {
   if (random() < 0.4) return { alongM_per_M: 0, rightM_per_M: -0 };
-  return { alongM_per_M: values(BED_SLOPE_RANGE), rightM_per_M: values(BED_SLOPE_RANGE) };
+  return {
+    alongM_per_M: values(KIT_NUMBERS['bedSlope.alongM_per_M'].range),
+    rightM_per_M: values(KIT_NUMBERS['bedSlope.alongM_per_M'].range),
+  };
 }
 
 /** A tilt at, just below, just above or far below the one on which nothing stops. */

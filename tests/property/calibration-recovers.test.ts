@@ -1,9 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { solveAim } from '../../src/engine/direct/solve-aim';
-import { quantityIn } from '../../src/engine/fit/estimates';
 import { squirtAngle } from '../../src/engine/impacts/strike';
 import type { Kit } from '../../src/engine/kit/kit';
-import { KIT_QUANTITIES, type KitQuantity } from '../../src/engine/kit/kit-spread';
+import { KIT_QUANTITIES, type KitQuantity, quantityIn } from '../../src/engine/kit/kit-spread';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import { randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';

@@ -1,6 +1,6 @@
 import { INPUT_RANGES } from '../../src/engine/direct/input-ranges';
 import type { Shot } from '../../src/engine/direct/shot';
-import { findKitProblem } from '../../src/engine/kit/kit-ranges';
+import { findKitProblem } from '../../src/engine/kit/kit-numbers';
 import { isWithin, type Range } from '../../src/engine/numerics/range';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { kitOf } from '../../src/store/kit-of';

@@ -1,5 +1,5 @@
 import type { Kit } from '../kit/kit';
-import { findKitProblem } from '../kit/kit-ranges';
+import { findKitProblem } from '../kit/kit-numbers';
 import { comesToRest } from '../motion/roll';
 import { isWithin } from '../numerics/range';
 import { isBeyondMiscue } from '../stroke/miscue-limit';

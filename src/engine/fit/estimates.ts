@@ -1,5 +1,4 @@
-import type { Kit } from '../kit/kit';
-import { type KitQuantity, kitMoved } from '../kit/kit-spread';
+import { type KitQuantity, kitMoved, quantityIn } from '../kit/kit-spread';
 import type { Fit } from './fit-kit';
 import type { Unknown } from './fit-layout';
 import { type KitPrior, PLAYER_SPREAD, type PlayerQuantity } from './fit-question';
@@ -41,13 +40,4 @@ function ofKit({ part, owner, quantity }: Unknown, sds: number, priors: readonly
   const asked = quantity as KitQuantity;
   const kit = kitMoved(prior.kit, prior.spread, asked, sds);
   return { value: quantityIn(kit, asked), sdBefore: prior.spread[asked] };
-}
-
-/** A quantity of a kit as one number: see {@link Estimate}. */
-export function quantityIn(kit: Kit, quantity: KitQuantity): number {
-  if (quantity === 'bedSlopeAlong') return kit.bedSlope.alongM_per_M;
-  if (quantity === 'bedSlopeRight') return kit.bedSlope.rightM_per_M;
-  if (quantity !== 'ballFriction') return kit[quantity];
-  const { a, b, c } = kit.ballFriction;
-  return a + b * Math.exp(-c);
 }

@@ -1,12 +1,6 @@
-import type { KitQuantity } from '../kit/kit-spread';
-import {
-  type FitQuantity,
-  type FitShot,
-  type Part,
-  type Parts,
-  PLAYER_SPREAD,
-  QUANTITIES_OF,
-} from './fit-question';
+import { PARTS, type Part } from '../kit/kit-numbers';
+import { type KitQuantity, QUANTITIES_OF } from '../kit/kit-spread';
+import { type FitQuantity, type FitShot, type Parts, PLAYER_SPREAD } from './fit-question';
 
 /**
  * One unknown of the fit. It is counted in prior standard deviations from its prior middle, so that
@@ -25,7 +19,6 @@ export interface FitLayout {
   indexOf(part: Unknown['part'], owner: string, quantity: FitQuantity): number;
 }
 
-const PARTS = Object.keys(QUANTITIES_OF) as Part[];
 const PLAYER_QUANTITIES = Object.keys(PLAYER_SPREAD) as (keyof typeof PLAYER_SPREAD)[];
 const PLAYER = 'player';
 

@@ -1,19 +1,10 @@
 import type { Kit } from '../kit/kit';
+import type { Part } from '../kit/kit-numbers';
 import type { KitQuantity, KitSpread } from '../kit/kit-spread';
 import type { Readings, SpeedWord, TrialShot } from './trial-shot';
 
-/** Whose each quantity is: measured on one cue, cloth, ball set or table, or of the player. */
-export type Part = 'cue' | 'cloth' | 'balls' | 'table';
-
 /** Which cue, cloth, ball set and table a shot was played with, by names of the caller's. */
 export type Parts = { readonly [P in Part]: string };
-
-export const QUANTITIES_OF: { readonly [P in Part]: readonly KitQuantity[] } = {
-  cue: ['massRatio'],
-  cloth: ['slideFriction', 'rollFriction', 'spinDecayRadS2', 'bedRestitution'],
-  balls: ['ballFriction', 'ballRestitution', 'cueBallMassRatio'],
-  table: ['bedSlopeAlong', 'bedSlopeRight'],
-};
 
 /** What is the player's own: a steady error of the aim, and how hard each word is. */
 export type PlayerQuantity = 'aimBias' | SpeedWord;

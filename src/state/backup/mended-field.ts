@@ -1,8 +1,8 @@
-import type { KitUnits } from '../../store/kit-field-units';
 import { numberAt } from '../../store/number-at';
 import { SHELF_NAMES } from '../../store/shelf-names';
 import type { Contents, Repair, StoreName } from '../../store/store-port';
 import { formatQuantity } from '../../units/format-number';
+import type { KitUnits } from '../../units/kit-units';
 import { findField } from '../kit-edit';
 import { figureOf } from '../kit-figure';
 

@@ -1,12 +1,13 @@
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { KitQuantity } from '../../engine/kit/kit-spread';
+import { PART_OF } from '../../store/kit-fields';
 import type { Named, ShelfName } from '../../store/records';
-import { PART_OF, partName } from './parts-played';
-import { figureOf, MEASURED_SHARE, type SureFigure, type SureName } from './sureness';
+import { partName } from './parts-played';
+import { figureOf, MEASURED_SHARE, picturedOf, type SureFigure } from './sureness';
 
 /** One figure of a record in one of its eras. */
 export interface EraFigure {
-  readonly name: SureName;
+  readonly quantity: KitQuantity;
   readonly figure: SureFigure;
 }
 
@@ -17,22 +18,6 @@ export interface Era {
   /** Those that were measured; empty where none was. */
   readonly figures: readonly EraFigure[];
 }
-
-const TOLD_OF: { readonly [S in ShelfName]: readonly (readonly [SureName, KitQuantity])[] } = {
-  cues: [['squirt', 'massRatio']],
-  cloths: [
-    ['slide', 'slideFriction'],
-    ['roll', 'rollFriction'],
-  ],
-  balls: [
-    ['throw', 'ballFriction'],
-    ['bounce', 'ballRestitution'],
-  ],
-  tables: [
-    ['tilt-along', 'bedSlopeAlong'],
-    ['tilt-right', 'bedSlopeRight'],
-  ],
-};
 
 /** A record's eras, the present one first, with what the readings tell of each. */
 export function erasOf(
@@ -49,10 +34,10 @@ function figuresOf(shelf: ShelfName, owner: string, report: FitReport | null): E
   const own = (report?.estimates ?? []).filter(
     (estimate) => estimate.part === PART_OF[shelf] && estimate.owner === owner,
   );
-  return TOLD_OF[shelf].flatMap(([name, quantity]) => {
+  return picturedOf(shelf).flatMap((quantity) => {
     const estimate = own.find((one) => one.quantity === quantity);
     if (!estimate || estimate.sd >= MEASURED_SHARE * estimate.sdBefore) return [];
-    return [{ name, figure: figureOf(quantity, estimate.value, estimate.sd) }];
+    return [{ quantity, figure: figureOf(quantity, estimate.value, estimate.sd) }];
   });
 }
 

@@ -1,6 +1,7 @@
 import type { StrokeScatter } from '../../engine/fit/fit-question';
 import type { FitJob, FitReport } from '../../engine/fit/fit-report';
 import { MOST_SHOTS } from '../../engine/fit/most-shots';
+import { PART_OF } from '../../store/kit-fields';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { ShelfContents } from '../../store/store-port';
 import { measuredShot } from './measured-shot';
@@ -12,7 +13,7 @@ import {
   type PartPrior,
   type PartPriors,
 } from './part-prior';
-import { PART_OF, type Played, type PlayedAttempt, partName } from './parts-played';
+import { type Played, type PlayedAttempt, partName } from './parts-played';
 
 /** Works out what readings tell. */
 export type WorkOut = (job: FitJob) => Promise<FitReport>;

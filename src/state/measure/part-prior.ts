@@ -1,11 +1,18 @@
-import { type KitPrior, QUANTITIES_OF } from '../../engine/fit/fit-question';
+import type { KitPrior } from '../../engine/fit/fit-question';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { Kit } from '../../engine/kit/kit';
-import { KIT_QUANTITIES, type KitSpread, UNMEASURED } from '../../engine/kit/kit-spread';
+import {
+  KIT_QUANTITIES,
+  type KitSpread,
+  QUANTITIES,
+  QUANTITIES_OF,
+  UNMEASURED,
+} from '../../engine/kit/kit-spread';
+import { PART_OF } from '../../store/kit-fields';
 import { kitOf } from '../../store/kit-of';
 import type { BallSet, ShelfName, Shelves } from '../../store/records';
 import { SHELF_NAMES } from '../../store/shelf-names';
-import { PART_OF, type Played } from './parts-played';
+import type { Played } from './parts-played';
 
 /** What is taken to be known of one record before anything was read on it. */
 export interface PartPrior<S extends ShelfName> {
@@ -43,25 +50,14 @@ export function kitPriorOf({ parts, records }: Played, priors: PartPriors): KitP
   };
 }
 
-/** The numbers that a kit has of a record. */
-const NUMBERS_OF: {
-  readonly [S in ShelfName]: (kit: Kit, balls: BallSet) => Partial<Shelves[S]>;
-} = {
+/** The numbers of a record that are measured, as a kit has them. */
+function measuredNumbers(shelf: ShelfName, kit: Kit, balls: BallSet): object {
+  const measured = QUANTITIES_OF[PART_OF[shelf]].flatMap((name) => QUANTITIES[name].numbers);
+  const numbers = Object.fromEntries(measured.map(({ key }) => [key, kit[key]]));
+  if (shelf !== 'cues') return numbers;
   // A kit counts the cue against its cue ball, a record against an ordinary one: see `kitOf`.
-  cues: ({ massRatio }, balls) => ({ massRatio: massRatio / balls.cueBallMassRatio }),
-  cloths: ({ slideFriction, rollFriction, spinDecayRadS2, bedRestitution }) => ({
-    slideFriction,
-    rollFriction,
-    spinDecayRadS2,
-    bedRestitution,
-  }),
-  balls: ({ ballRestitution, ballFriction, cueBallMassRatio }) => ({
-    ballRestitution,
-    ballFriction,
-    cueBallMassRatio,
-  }),
-  tables: ({ bedSlope }) => ({ bedSlope }),
-};
+  return { ...numbers, massRatio: kit.massRatio / balls.cueBallMassRatio };
+}
 
 /** @param balls those whose numbers were in the middle of the fit's prior */
 export function measuredPrior<S extends ShelfName>(
@@ -69,7 +65,8 @@ export function measuredPrior<S extends ShelfName>(
   { kit, spread }: KitKnowledge,
   balls: BallSet,
 ): PartPrior<S> {
-  return { numbers: NUMBERS_OF[shelf](kit, balls), spread };
+  const numbers = measuredNumbers(shelf, kit, balls) as Partial<Shelves[S]>;
+  return { numbers, spread };
 }
 
 /**

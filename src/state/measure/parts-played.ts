@@ -1,19 +1,12 @@
-import type { Part, Parts } from '../../engine/fit/fit-question';
+import type { Parts } from '../../engine/fit/fit-question';
 import type { Attempt } from '../../store/attempt';
+import { PART_OF } from '../../store/kit-fields';
 import type { Choice, Named, ShelfName, Shelves } from '../../store/records';
 import { SHELF_NAMES } from '../../store/shelf-names';
 import type { ShelfContents } from '../../store/store-port';
 
 /** A cue, a cloth, a ball set and a table. */
 export type Records = { readonly [S in ShelfName]: Shelves[S] };
-
-/** What the fit calls what stands on a shelf. */
-export const PART_OF: { readonly [S in ShelfName]: Part } = {
-  cues: 'cue',
-  cloths: 'cloth',
-  balls: 'balls',
-  tables: 'table',
-};
 
 /** Records that something was played with, each in one of its eras. */
 export interface Played {

@@ -1,9 +1,15 @@
-import { quantityIn } from '../../engine/fit/estimates';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { squirtAngle } from '../../engine/impacts/strike';
-import type { KitQuantity } from '../../engine/kit/kit-spread';
+import {
+  type KitQuantity,
+  QUANTITIES,
+  QUANTITIES_OF,
+  quantityIn,
+} from '../../engine/kit/kit-spread';
+import { PART_OF } from '../../store/kit-fields';
 import type { ShelfName } from '../../store/records';
 import { SHELF_NAMES } from '../../store/shelf-names';
+import { QUANTITY_WORDS } from '../../words/kit-words';
 
 /** A figure and one standard deviation, in one unit. */
 export interface SureFigure {
@@ -12,51 +18,34 @@ export interface SureFigure {
 }
 
 /**
- * What a player can picture of a kit. `squirt` in degrees at half a radius of side; `throw` the
- * balls' friction at a slip of 1 m/s; the tilts in m per m, away from the break end and to the
- * right seen from there; the rest coefficients.
+ * How sure one figure of a kit was before anything was read, and how sure it is now. The cue's is
+ * in degrees at half a radius of side, the balls' friction that at a slip of 1 m/s; the tilts are in
+ * m per m, away from the break end and to the right seen from there; the rest are coefficients.
  */
-export type SureName =
-  | 'squirt'
-  | 'slide'
-  | 'roll'
-  | 'throw'
-  | 'bounce'
-  | 'tilt-along'
-  | 'tilt-right';
-
-/** How sure one of these was before anything was read, and how sure it is now. */
 export interface Sureness {
-  readonly name: SureName;
+  readonly quantity: KitQuantity;
   readonly shelf: ShelfName;
   readonly before: SureFigure;
   readonly now: SureFigure;
   readonly isMeasured: boolean;
 }
 
-interface SureSpec {
-  readonly name: SureName;
-  readonly shelf: ShelfName;
-  readonly quantity: KitQuantity;
+/** What of a shelf's record a player can picture, in the order in which it is told. */
+export function picturedOf(shelf: ShelfName): readonly KitQuantity[] {
+  const own = QUANTITIES_OF[PART_OF[shelf]];
+  return own.filter((quantity) => QUANTITY_WORDS[quantity].pictured !== undefined);
 }
-
-const SPECS: readonly SureSpec[] = [
-  { name: 'squirt', shelf: 'cues', quantity: 'massRatio' },
-  { name: 'slide', shelf: 'cloths', quantity: 'slideFriction' },
-  { name: 'roll', shelf: 'cloths', quantity: 'rollFriction' },
-  { name: 'throw', shelf: 'balls', quantity: 'ballFriction' },
-  { name: 'bounce', shelf: 'balls', quantity: 'ballRestitution' },
-  { name: 'tilt-along', shelf: 'tables', quantity: 'bedSlopeAlong' },
-  { name: 'tilt-right', shelf: 'tables', quantity: 'bedSlopeRight' },
-];
 
 /** Known better than this share of what was assumed, a quantity counts as measured. */
 export const MEASURED_SHARE = 0.9;
 
 /** What is known of a kit beside what was assumed of it, in the order in which it is told. */
 export function surenessOf(before: KitKnowledge, now: KitKnowledge): readonly Sureness[] {
-  return SPECS.map(({ name, shelf, quantity }) => ({
-    name,
+  const pictured = SHELF_NAMES.flatMap((shelf) =>
+    picturedOf(shelf).map((quantity) => ({ shelf, quantity })),
+  );
+  return pictured.map(({ shelf, quantity }) => ({
+    quantity,
     shelf,
     before: figureOf(quantity, quantityIn(before.kit, quantity), before.spread[quantity]),
     now: figureOf(quantity, quantityIn(now.kit, quantity), now.spread[quantity]),
@@ -76,8 +65,7 @@ export function measuredShelves(before: KitKnowledge, now: KitKnowledge): readon
  */
 export function figureOf(quantity: KitQuantity, value: number, sd: number): SureFigure {
   if (quantity === 'massRatio') return squirtFigure(value, sd);
-  if (quantity === 'bedSlopeAlong' || quantity === 'bedSlopeRight') return { value, sd };
-  return { value, sd: value * sd };
+  return { value, sd: QUANTITIES[quantity].counts === 'share' ? value * sd : sd };
 }
 
 /** By what the squirt does within a standard deviation of the mass ratio either way. */

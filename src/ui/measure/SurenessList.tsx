@@ -16,9 +16,9 @@ export function SurenessList({ rows, unit, since = 'assumed' }: Props) {
   return (
     <ul class="sureness-list">
       {rows.map((row) => (
-        <li key={row.name}>
+        <li key={row.quantity}>
           <p>
-            <span class="sureness-label">{sureLabel(row.name)}:</span>{' '}
+            <span class="sureness-label">{sureLabel(row.quantity)}:</span>{' '}
             {surenessInWords(row, unit, since)}
           </p>
           <SurenessBars row={row} />

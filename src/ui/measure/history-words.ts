@@ -18,9 +18,9 @@ export function eraWords(era: Era, before: Era | null, nowMs: number, unit: Leng
     ? `Since ${era.since.what}, ${dayWords(era.since.atMs, nowMs)}`
     : 'Before any change';
   if (era.figures.length === 0) return `${when}: nothing measured.`;
-  const figures = era.figures.map(({ name, figure }) => {
-    const words = `${sureLabel(name).toLowerCase()} ${sureFigure(name, figure, unit)}`;
-    const former = before?.figures.find((one) => one.name === name);
+  const figures = era.figures.map(({ quantity, figure }) => {
+    const words = `${sureLabel(quantity).toLowerCase()} ${sureFigure(quantity, figure, unit)}`;
+    const former = before?.figures.find((one) => one.quantity === quantity);
     if (!former) return words;
     return hasChanged(figure, former.figure)
       ? `${words}, changed`

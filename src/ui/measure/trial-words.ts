@@ -1,10 +1,12 @@
-import type { FitQuantity } from '../../engine/fit/fit-question';
+import type { FitQuantity, PlayerQuantity } from '../../engine/fit/fit-question';
 import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
+import type { KitQuantity } from '../../engine/kit/kit-spread';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { directionWord } from '../../units/direction-word';
 import { formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import type { LengthUnit } from '../../units/unit-names';
+import { QUANTITY_WORDS } from '../../words/kit-words';
 
 export const TRIAL_LABELS: Readonly<Record<TrialName, string>> = {
   line: 'Line',
@@ -29,17 +31,7 @@ export const TRIAL_FACTS: Readonly<
   speed: { teaches: 'how hard your own words are', takes: '1 minute' },
 };
 
-const QUANTITY_NAMES: Readonly<Record<FitQuantity, string>> = {
-  massRatio: 'your cue’s deflection',
-  slideFriction: 'the cloth’s slide friction',
-  rollFriction: 'the cloth’s roll friction',
-  spinDecayRadS2: 'how the cloth takes side away',
-  ballFriction: 'the friction of the balls',
-  ballRestitution: 'the bounce of the balls',
-  bedRestitution: 'the bounce off the bed',
-  cueBallMassRatio: 'the cue ball’s weight',
-  bedSlopeAlong: 'the table’s tilt along',
-  bedSlopeRight: 'the table’s tilt across',
+const PLAYER_NAMES: { readonly [Q in PlayerQuantity]: string } = {
   aimBias: 'a steady error of your aim',
   soft: 'how hard your soft is',
   medium: 'how hard your medium is',
@@ -48,7 +40,11 @@ const QUANTITY_NAMES: Readonly<Record<FitQuantity, string>> = {
 
 /** A quantity as the end of a sentence: "your cue’s deflection". */
 export function quantityName(quantity: FitQuantity): string {
-  return QUANTITY_NAMES[quantity];
+  return isOfKit(quantity) ? QUANTITY_WORDS[quantity].yours : PLAYER_NAMES[quantity];
+}
+
+function isOfKit(quantity: FitQuantity): quantity is KitQuantity {
+  return quantity in QUANTITY_WORDS;
 }
 
 /** A shot of a trial in a few words: "Line, right side, firm". */

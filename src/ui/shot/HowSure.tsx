@@ -2,9 +2,9 @@ import type { Certainty } from '../../engine/room/certainty';
 import { degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import { QUANTITY_WORDS } from '../../words/kit-words';
 import type { AppModels } from '../app-models';
 import { aimSdM } from './room-summary';
-import { QUANTITY_WORDS } from './room-words';
 import { WhyRow } from './WhyRow';
 
 /** Shares below this, rad, would be told as nothing. */
@@ -25,7 +25,7 @@ export function HowSure({ app, certainty }: { app: AppModels; certainty: Certain
           ball
         </WhyRow>
         {told.map(({ quantity, aimSdRad: shareRad }) => (
-          <WhyRow key={quantity} term={QUANTITY_WORDS[quantity][1]}>
+          <WhyRow key={quantity} term={QUANTITY_WORDS[quantity].name}>
             {plusMinus(shareRad)}
             {!app.room.isMeasured(quantity) && ', not measured'}
           </WhyRow>
@@ -35,7 +35,7 @@ export function HowSure({ app, certainty }: { app: AppModels; certainty: Certain
         One standard deviation: two times in three the right aim is nearer than that. The parts add
         in squares.
         {unsolved.length > 0 &&
-          ` So little is known of the ${unsolved.map((name) => QUANTITY_WORDS[name][1]).join(' and the ')} that there may be no aim.`}
+          ` So little is known of the ${unsolved.map((name) => QUANTITY_WORDS[name].name).join(' and the ')} that there may be no aim.`}
       </p>
     </>
   );

@@ -6,6 +6,7 @@ import { formatNumber, formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import type { UnitFacts } from '../../units/unit-facts';
 import type { LengthUnit } from '../../units/unit-names';
+import { QUANTITY_WORDS } from '../../words/kit-words';
 
 /** How often, as people count: of ten tries, or of twenty towards the ends. */
 export function chanceWords(share: number): string {
@@ -14,20 +15,6 @@ export function chanceWords(share: number): string {
   if (share < 0.95) return `about ${Math.max(1, Math.round(share * 10))} in 10`;
   return share < 0.975 ? 'about 19 in 20' : 'nearly always';
 }
-
-/** What a quantity belongs to, and what it is. */
-export const QUANTITY_WORDS: Readonly<Record<KitQuantity, readonly [string, string]>> = {
-  massRatio: ['cue', 'cue’s deflection'],
-  slideFriction: ['cloth', 'cloth’s slide friction'],
-  ballFriction: ['balls', 'friction of the balls'],
-  rollFriction: ['cloth', 'cloth’s roll friction'],
-  spinDecayRadS2: ['cloth', 'cloth’s loss of side'],
-  ballRestitution: ['balls', 'bounce of the balls'],
-  bedRestitution: ['cloth', 'bounce off the bed'],
-  cueBallMassRatio: ['balls', 'cue ball’s weight'],
-  bedSlopeAlong: ['bed', 'bed’s tilt along'],
-  bedSlopeRight: ['bed', 'bed’s tilt across'],
-};
 
 /**
  * How sure the aim is, and what leaves the most open.
@@ -43,7 +30,7 @@ export function certaintyWords(
   const size = lengthInUnit(aimSdM, unit);
   const [most] = contributions;
   if (!most || Number(formatNumber(size, facts)) === 0) return 'aim sure whatever the kit';
-  const [thing] = QUANTITY_WORDS[most.quantity];
+  const { thing } = QUANTITY_WORDS[most.quantity];
   const why = isMeasured(most.quantity) ? `mostly the ${thing}` : `${thing} not measured`;
   return `aim ±${formatQuantity(size, facts)}: ${why}`;
 }

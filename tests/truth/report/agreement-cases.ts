@@ -1,11 +1,7 @@
 import { INPUT_RANGES } from '../../../src/engine/direct/input-ranges';
 import type { Shot } from '../../../src/engine/direct/shot';
 import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
-import {
-  BALL_FRICTION_RANGES,
-  BED_SLOPE_RANGE,
-  KIT_RANGES,
-} from '../../../src/engine/kit/kit-ranges';
+import { KIT_NUMBERS } from '../../../src/engine/kit/kit-numbers';
 import type { Range } from '../../../src/engine/numerics/range';
 import { MISCUE_LIMIT } from '../../../src/engine/stroke/miscue-limit';
 import { randomQuery } from '../../harness/random-shots';
@@ -88,22 +84,25 @@ function anyQuery(random: Random): Omit<AgreementCase, 'aimRad'> {
   };
   const kit: Kit = {
     ...DEFAULT_KIT,
-    massRatio: within({ min: KIT_RANGES.massRatio.min, max: 200 }),
-    slideFriction: within(KIT_RANGES.slideFriction),
-    rollFriction: within(KIT_RANGES.rollFriction),
-    spinDecayRadS2: within(KIT_RANGES.spinDecayRadS2),
-    ballRestitution: within(KIT_RANGES.ballRestitution),
-    bedRestitution: within(KIT_RANGES.bedRestitution),
-    ballRadiusM: within(KIT_RANGES.ballRadiusM),
-    cueBallMassRatio: within(KIT_RANGES.cueBallMassRatio),
+    massRatio: within({ min: KIT_NUMBERS.massRatio.range.min, max: 200 }),
+    slideFriction: within(KIT_NUMBERS.slideFriction.range),
+    rollFriction: within(KIT_NUMBERS.rollFriction.range),
+    spinDecayRadS2: within(KIT_NUMBERS.spinDecayRadS2.range),
+    ballRestitution: within(KIT_NUMBERS.ballRestitution.range),
+    bedRestitution: within(KIT_NUMBERS.bedRestitution.range),
+    ballRadiusM: within(KIT_NUMBERS.ballRadiusM.range),
+    cueBallMassRatio: within(KIT_NUMBERS.cueBallMassRatio.range),
     ballFriction: {
-      a: within(BALL_FRICTION_RANGES.a),
-      b: within(BALL_FRICTION_RANGES.b),
-      c: within(BALL_FRICTION_RANGES.c),
+      a: within(KIT_NUMBERS['ballFriction.a'].range),
+      b: within(KIT_NUMBERS['ballFriction.b'].range),
+      c: within(KIT_NUMBERS['ballFriction.c'].range),
     },
   };
   // A bed on which the ball never rests is refused; so tilted at most nine tenths of that.
-  const steepest = Math.min(BED_SLOPE_RANGE.max, 0.9 * (7 / 5) * kit.rollFriction);
+  const steepest = Math.min(
+    KIT_NUMBERS['bedSlope.alongM_per_M'].range.max,
+    0.9 * (7 / 5) * kit.rollFriction,
+  );
   const downhill = within({ min: 0, max: 2 * Math.PI });
   const tilt = random() < 0.5 ? 0 : within({ min: 0, max: steepest });
   const bedSlope = {

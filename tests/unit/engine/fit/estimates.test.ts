@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { estimatesOf, quantityIn } from '../../../../src/engine/fit/estimates';
+import { estimatesOf } from '../../../../src/engine/fit/estimates';
 import type { FitQuantity } from '../../../../src/engine/fit/fit-question';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { quantityIn } from '../../../../src/engine/kit/kit-spread';
 import { type Found, handMadeFit, PRIOR } from './hand-made-fit';
 
 const HALF = { ...PRIOR, spread: { ...PRIOR.spread, massRatio: 0.5, bedSlopeRight: 0.0004 } };

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BallState, restingAt } from '../../../../src/engine/ball/ball-state';
 import { afterCushion } from '../../../../src/engine/impacts/cushion';
-import { CUSHION_RANGES, type Cushion, DEFAULT_CUSHION } from '../../../../src/engine/kit/cushion';
+import { type Cushion, DEFAULT_CUSHION } from '../../../../src/engine/kit/cushion';
 import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
+import { KIT_NUMBERS } from '../../../../src/engine/kit/kit-numbers';
 import { isWithin, type Range } from '../../../../src/engine/numerics/range';
 import { between, type Random, seededRandom } from '../../../harness/seeded-random';
 import { anyBall, anyKit } from '../ball/random-balls';
@@ -18,9 +19,9 @@ function anyCushion(random: Random): Cushion {
     return where > 0.9 ? range.max : inRange(random, range);
   };
   return {
-    restitution: value(CUSHION_RANGES.restitution),
-    friction: value(CUSHION_RANGES.friction),
-    noseHeight: value(CUSHION_RANGES.noseHeight),
+    restitution: value(KIT_NUMBERS['cushion.restitution'].range),
+    friction: value(KIT_NUMBERS['cushion.friction'].range),
+    noseHeight: value(KIT_NUMBERS['cushion.noseHeight'].range),
   };
 }
 
@@ -241,7 +242,7 @@ describe('a ball that reaches the cushion just as it comes down on the bed', () 
 describe('the cushion of an ordinary table', () => {
   it('is one the engine accepts', () => {
     for (const key of ['restitution', 'friction', 'noseHeight'] as const) {
-      expect(isWithin(CUSHION_RANGES[key], DEFAULT_CUSHION[key])).toBe(true);
+      expect(isWithin(KIT_NUMBERS[`cushion.${key}`].range, DEFAULT_CUSHION[key])).toBe(true);
     }
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
-import { findKitProblem } from '../../../../src/engine/kit/kit-ranges';
+import { findKitProblem } from '../../../../src/engine/kit/kit-numbers';
 import { KIT_QUANTITIES, kitMoved, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 
 describe('a kit moved by what is not known of it', () => {

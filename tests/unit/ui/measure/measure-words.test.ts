@@ -93,7 +93,7 @@ describe('a reading in words', () => {
 
 describe('what is known, in words', () => {
   const row = {
-    name: 'squirt',
+    quantity: 'massRatio',
     shelf: 'cues',
     before: { value: 2.51, sd: 0.74 },
     now: { value: 1.63, sd: 0.22 },
@@ -114,7 +114,7 @@ describe('what is known, in words', () => {
     ['cm', '0.4 ± 0.2 mm per m'],
     ['in', '0.04 ± 0.02 in per 100 in'],
   ] as const)('tells a tilt by the unit set, %s', (unit, words) => {
-    expect(sureFigure('tilt-along', { value: 0.0004, sd: 0.0002 }, unit)).toBe(words);
+    expect(sureFigure('bedSlopeAlong', { value: 0.0004, sd: 0.0002 }, unit)).toBe(words);
   });
 
   it('tells what cannot be told apart, and what would help', () => {

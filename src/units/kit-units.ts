@@ -1,6 +1,6 @@
-import { SLOPE_UNITS } from '../units/slope-unit';
-import type { UnitFacts } from '../units/unit-facts';
-import type { Preferences } from './records';
+import { SLOPE_UNITS } from './slope-unit';
+import type { UnitFacts } from './unit-facts';
+import type { DistanceUnit, LengthUnit } from './unit-names';
 
 /** How a number of the kit is written and nudged, and the figure shown for one SI unit. */
 export interface ShownAs {
@@ -9,7 +9,10 @@ export interface ShownAs {
 }
 
 /** The units a person likes, as far as numbers of the kit go by them. */
-export type KitUnits = Pick<Preferences, 'lengthUnit' | 'distanceUnit'>;
+export interface KitUnits {
+  readonly lengthUnit: LengthUnit;
+  readonly distanceUnit: DistanceUnit;
+}
 export type ShownIn = (units: KitUnits) => ShownAs;
 
 function plain(
