@@ -31,6 +31,16 @@ const manifest: Partial<ManifestOptions> = {
     { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
     { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
   ],
+  // What a browser shows of the app before it is installed: `npm run pictures` takes them.
+  screenshots: [
+    { src: 'pictures/shot.png', label: 'Where to aim, and why' },
+    { src: 'pictures/choose.png', label: 'One way to play it, and where the cue ball ends' },
+  ].map((picture) => ({
+    ...picture,
+    sizes: '780x1688',
+    type: 'image/png',
+    form_factor: 'narrow' as const,
+  })),
 };
 
 /**
@@ -148,7 +158,8 @@ export default defineConfig({
       injectRegister: false,
       manifest,
       includeManifestIcons: false,
-      injectManifest: { globPatterns: ['**/*'], rollupFormat: 'iife' },
+      // The pictures are for whoever has not installed it yet.
+      injectManifest: { globPatterns: ['**/*'], globIgnores: ['pictures/*'], rollupFormat: 'iife' },
       integration: { beforeBuildServiceWorker: listByDigest },
     }),
   ],

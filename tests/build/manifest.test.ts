@@ -15,6 +15,7 @@ const slate = /--slate: (#[0-9a-f]{6});/.exec(readFileSync('src/ui/theme.css', '
 const page = textOf('index.html');
 const manifest = JSON.parse(textOf('manifest.webmanifest')) as Record<string, unknown> & {
   icons: Icon[];
+  screenshots: Omit<Icon, 'purpose'>[];
 };
 
 describe('the manifest', () => {
@@ -44,8 +45,12 @@ describe('the manifest', () => {
     expect(offered).toEqual(['192x192 any', '512x512 any', '512x512 maskable']);
   });
 
-  it('states each icon’s true size', () => {
-    for (const { src, sizes, type } of manifest.icons) {
+  it('has two pictures of the app', () => {
+    expect(manifest.screenshots).toHaveLength(2);
+  });
+
+  it('states each icon’s and picture’s true size', () => {
+    for (const { src, sizes, type } of [...manifest.icons, ...manifest.screenshots]) {
       const { widthPx, heightPx } = readPngHeader(bytesOf(src));
       expect(`${widthPx}x${heightPx}`).toBe(sizes);
       expect(type).toBe('image/png');

@@ -2,13 +2,13 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-const README = readFileSync('README.md', 'utf8');
-const COMMANDS = [...README.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, text = '']) => text.trim());
+const DOORS = readFileSync('src/headless/README.md', 'utf8');
+const COMMANDS = [...DOORS.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, text = '']) => text.trim());
 const START_TIMEOUT_MS = 300_000;
 
 /** The names in the first column of the table under a heading cell. */
 function namesUnder(heading: string): string[] {
-  const table = README.slice(README.indexOf(`| ${heading} |`)).split('\n\n')[0] ?? '';
+  const table = DOORS.slice(DOORS.indexOf(`| ${heading} |`)).split('\n\n')[0] ?? '';
   const cells = table
     .split('\n')
     .slice(2)
@@ -24,7 +24,7 @@ function printedBy(door: string) {
 
 const keys = (value: object) => Object.keys(value).filter((key) => key !== 'id');
 
-describe('the README', () => {
+describe('the reference of the doors', () => {
   it(
     'shows a comparison that answers when run as it stands, and names its fields',
     () => {

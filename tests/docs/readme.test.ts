@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { TRIAL_NAMES } from '../../src/engine/fit/trial-shot';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
@@ -8,11 +8,14 @@ import { FIGURE_NAMES } from '../../src/headless/fit-figures';
 import { PARTS } from '../../src/headless/fit-parts';
 
 const README = readFileSync('README.md', 'utf8');
-const COMMANDS = [...README.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, text = '']) => text.trim());
+const DOORS = readFileSync('src/headless/README.md', 'utf8');
+const commandsIn = (text: string) =>
+  [...text.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, command = '']) => command.trim());
+const COMMANDS = commandsIn(DOORS);
 
 /** The names in the first column of the table under a heading cell. */
 function namesUnder(heading: string): string[] {
-  const table = README.slice(README.indexOf(`| ${heading} |`)).split('\n\n')[0] ?? '';
+  const table = DOORS.slice(DOORS.indexOf(`| ${heading} |`)).split('\n\n')[0] ?? '';
   const cells = table
     .split('\n')
     .slice(2)
@@ -22,9 +25,23 @@ function namesUnder(heading: string): string[] {
 
 describe('the README', () => {
   it('opens with one command that serves the app and one that passes every test', () => {
-    expect(COMMANDS.slice(0, 2)).toEqual(['npm ci && npm start', 'npm ci && npm test']);
+    expect(commandsIn(README).slice(0, 2)).toEqual(['npm ci && npm start', 'npm ci && npm test']);
   });
 
+  it('shows one lookup, which is the first of the doors', () => {
+    expect(commandsIn(README).slice(2)).toEqual([COMMANDS[0]]);
+  });
+
+  it('shows two pictures of the app, which the manifest has too', () => {
+    const shown = [...README.matchAll(/<img src="public\/([^"]+)"/g)].map(([, path]) => path);
+    const config = readFileSync('vite.config.ts', 'utf8');
+    expect(shown).toHaveLength(2);
+    expect(shown.filter((path) => !config.includes(`'${path}'`))).toEqual([]);
+    expect(shown.filter((path) => !existsSync(`public/${path}`))).toEqual([]);
+  });
+});
+
+describe('the reference of the doors', () => {
   it('shows lookups that answer when run as they stand', () => {
     const printed = COMMANDS.filter((command) => command.includes('lookup')).map((command) =>
       JSON.parse(execFileSync('sh', ['-c', command], { encoding: 'utf8' })),
@@ -60,7 +77,7 @@ describe('the README', () => {
     expect(namesUnder('field of a job')).toEqual(expect.arrayContaining(Object.keys(asked)));
     const fields = ['id', 'trial', 'speed', ...FIGURE_NAMES, 'read', 'kit'];
     expect(namesUnder('field of a reading').sort()).toEqual(fields.sort());
-    const readme = README.slice(README.indexOf('| field of a reading |'));
+    const readme = DOORS.slice(DOORS.indexOf('| field of a reading |'));
     for (const name of [...TRIAL_NAMES, ...PARTS]) expect(readme).toContain(`\`${name}\``);
   });
 });

@@ -160,7 +160,7 @@ export const APP_FAULTS: readonly PlantedFault[] = [
   },
   {
     why: 'the README tells a request’s field by a name that the door does not know',
-    file: 'README.md',
+    file: 'src/headless/README.md',
     find: '| `elevationDeg` | cue above the cloth |',
     replace: '| `raisedDeg` | cue above the cloth |',
     catchers: ['tests/docs/readme.test.ts'],
