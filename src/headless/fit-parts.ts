@@ -1,9 +1,11 @@
 import type { Parts } from '../engine/fit/fit-question';
-import { PARTS, type Part } from '../engine/kit/kit-numbers';
+import type { Part } from '../engine/kit/kit-numbers';
+import { QUANTITIES_OF } from '../engine/kit/kit-spread';
 import { type DoorRefusal, notTaken, refusedAt } from './door-refusal';
 import { fieldIn, orElse } from './json-fields';
 
-export { PARTS };
+/** The parts of a kit. */
+export const PARTS = Object.keys(QUANTITIES_OF) as Part[];
 
 /** Whatever goes without a name. */
 const NAMELESS = 'mine';
