@@ -53,12 +53,12 @@ const gate = createSaveGate(
 );
 const { store } = gate;
 const loaded = await runFromCopy(store, await store.loadAll(), places);
-const { desk: loadedDesk, shelves, attempts, positions } = loaded;
+const { desk: loadedDesk, attempts, positions } = loaded;
 const serviceWorker = new URL('./sw.js', document.baseURI).href;
 const trust = trustOwnScripts([engineScript, serviceWorker]);
 const makeWorker = findEngineWorker(trust(engineScript));
 const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
-const kit = createKitModel({ store, desk, shelves });
+const kit = createKitModel({ store, desk, shelves: loaded });
 const fitWork = makeWorker && createEnginePool(makeWorker, 1);
 const measure = createMeasureModel({
   store,

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { WriteResult } from '../store/store-port';
+import type { DeleteResult, WriteResult } from '../store/store-port';
 import { joinRows } from '../store/tabs/join-rows';
 import { createGoneRows } from './gone-rows';
 
@@ -35,14 +35,14 @@ export interface ChangeElsewhere<T> {
 /** How rows are kept. */
 export interface RowsPorts<T> {
   put(row: T): Promise<WriteResult>;
-  delete(id: string): Promise<WriteResult>;
+  delete(id: string): Promise<DeleteResult>;
   /** In which order they are shown. */
   order(rows: readonly T[]): readonly T[];
 }
 
 /** A change that has not reached the store: what to try again, and why it failed. */
 interface Unsaved {
-  readonly write: () => Promise<WriteResult>;
+  readonly write: () => Promise<DeleteResult>;
   readonly message: string;
 }
 
@@ -60,7 +60,7 @@ export function createKeptRows<T extends WithId>(
     const rest = [...unsaved.peek()].filter(([other]) => other !== id);
     unsaved.value = new Map(failed === null ? rest : [...rest, [id, failed]]);
   };
-  const send = (id: string, write: () => Promise<WriteResult>) => {
+  const send = (id: string, write: () => Promise<DeleteResult>) => {
     const sent = write();
     last = Promise.all([last, sent]).then(([, result]) => {
       note(id, result.ok ? null : { write, message: result.message });

@@ -1,11 +1,12 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Kit } from '../engine/kit/kit';
+import type { ShelfContents } from '../store/contents';
 import { freshId } from '../store/fresh-id';
 import { kitOf } from '../store/kit-of';
 import { LAST_ON_SHELF } from '../store/last-on-shelf';
 import type { ShelfName, Shelves } from '../store/records';
 import { SHELF_NAMES } from '../store/shelf-names';
-import type { ShelfContents, StorePort } from '../store/store-port';
+import type { StorePort } from '../store/store-port';
 import type { DeskModel } from './desk-model';
 import { createKitEdits, type EditResult, type KitEdits, NOT_THERE } from './kit-edits';
 import { type KitFigure, kitFigures } from './kit-figure';
@@ -47,7 +48,7 @@ export interface KitModel extends KitEdits {
 }
 
 export interface KitModelPorts {
-  readonly store: Pick<StorePort, 'putRecord' | 'deleteRecord' | 'onElsewhere'>;
+  readonly store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>;
   readonly desk: Pick<DeskModel, 'choice' | 'choose' | 'preferences'>;
   /** As loaded; no shelf is empty. */
   readonly shelves: ShelfContents;

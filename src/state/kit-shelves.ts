@@ -1,7 +1,8 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import { orderShelf } from '../store/order-shelf';
+import type { Rows, ShelfContents } from '../store/contents';
+import { orderShelf } from '../store/order-rows';
 import type { ShelfName, Shelves } from '../store/records';
-import type { DeleteResult, ShelfContents, StorePort } from '../store/store-port';
+import type { DeleteResult, StorePort } from '../store/store-port';
 import { joinRows } from '../store/tabs/join-rows';
 import { type TakenOff, takeOffShelf } from '../store/take-off-shelf';
 import { createGoneRows, type GoneRows } from './gone-rows';
@@ -23,7 +24,7 @@ export interface KitShelves {
 }
 
 export function createKitShelves(
-  store: Pick<StorePort, 'putRecord' | 'deleteRecord' | 'onElsewhere'>,
+  store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>,
   loaded: ShelfContents,
 ): KitShelves {
   const contents = signal(loaded);
@@ -92,7 +93,7 @@ export function createKitShelves(
     put(shelf, record) {
       showRecord(shelf, record);
       // Tried again, it is saved as it is by then: another tab may have changed it meanwhile.
-      send(record.id, () => store.putRecord(shelf, shown(shelf, record.id) ?? record));
+      send(record.id, () => store.put(shelf, rowOf(shown(shelf, record.id) ?? record)));
     },
     takeOff(shelf, id) {
       const takenOff = takeOffShelf(contents.peek()[shelf], id);
@@ -101,7 +102,7 @@ export function createKitShelves(
       // Another tab may have emptied the stored shelf meanwhile: then the record comes back.
       send(
         id,
-        () => store.deleteRecord(shelf, id),
+        () => store.delete(shelf, id),
         () => showRecord(shelf, takenOff.taken),
       );
       return takenOff;
@@ -112,4 +113,9 @@ export function createKitShelves(
       await answered;
     },
   };
+}
+
+/** A record is a row of its shelf's store, which types cannot tell for any shelf. */
+function rowOf<S extends ShelfName>(record: Shelves[S]): Rows[S] {
+  return record as Rows[S];
 }

@@ -1,7 +1,7 @@
 import type { IDBPTransaction } from 'idb';
 import { beginWriting } from './begin-transaction';
-import type { Database } from './database-door';
-import { ALL_STORES, type DatabaseSchema } from './database-schema';
+import type { Database, DatabaseSchema } from './database-schema';
+import { ALL_STORES } from './stores';
 import { abort } from './transaction-end';
 
 export type OverAll = IDBPTransaction<DatabaseSchema, typeof ALL_STORES, 'readwrite'>;

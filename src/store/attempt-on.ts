@@ -1,5 +1,6 @@
-import type { Database, DatabaseDoor } from './database-door';
+import type { DatabaseDoor } from './database-door';
 import { writeFailure } from './database-errors';
+import type { Database } from './database-schema';
 import type { WriteResult } from './store-port';
 
 /** Why something could not be done. */

@@ -1,28 +1,18 @@
-import { orderAttempts } from './order-attempts';
-import { orderPositions } from './order-positions';
-import { orderShelf } from './order-shelf';
-import type { ShelfName, Shelves } from './records';
-import type { Contents, ImportPlan } from './store-port';
+import type { Contents, Lists, Rows } from './contents';
+import type { ImportPlan } from './store-port';
+import { LISTS, ofLists } from './stores';
 
 /** What is there once a plan has been carried out. */
 export function contentsAfter(contents: Contents, { mode, toPut }: ImportPlan): Contents {
   const isMerge = mode === 'merge';
-  const shelf = <S extends ShelfName>(name: S): readonly Shelves[S][] =>
-    orderShelf<S>(
-      name,
-      isMerge ? overlay(contents.shelves[name], toPut.shelves[name]) : toPut.shelves[name],
-    );
-  const attempts = isMerge ? overlay(contents.attempts, toPut.attempts) : toPut.attempts;
-  const positions = isMerge ? overlay(contents.positions, toPut.positions) : toPut.positions;
+  const [present, given]: readonly [Lists, Lists] = [contents, toPut];
+  const lists = ofLists<'rows'>((name) =>
+    LISTS[name].order(
+      isMerge ? overlay<Rows[typeof name]>(present[name], given[name]) : given[name],
+    ),
+  );
   return {
-    shelves: {
-      cues: shelf('cues'),
-      cloths: shelf('cloths'),
-      balls: shelf('balls'),
-      tables: shelf('tables'),
-    },
-    attempts: orderAttempts(attempts),
-    positions: orderPositions(positions),
+    ...lists,
     desk: toPut.desk ?? contents.desk,
     setAside: isMerge ? [...contents.setAside, ...toPut.setAside] : toPut.setAside,
   };

@@ -1,11 +1,9 @@
-import { type IDBPDatabase, openDB } from 'idb';
+import { openDB } from 'idb';
 import { abandonAll } from './begin-transaction';
 import { isConnectionLost } from './database-errors';
-import type { DatabaseSchema } from './database-schema';
+import type { Database, DatabaseSchema } from './database-schema';
 import { latestVersion, MIGRATIONS, type Migration, migrate } from './migrations';
 import { abort, ignoreSecondTelling } from './transaction-end';
-
-export type Database = IDBPDatabase<DatabaseSchema>;
 
 /**
  * What can happen to a connection without anyone asking. Where it was `emptied`, the database was

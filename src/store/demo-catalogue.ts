@@ -1,5 +1,5 @@
+import type { ShelfContents } from './contents';
 import { usualNumbers } from './kit-fields';
-import type { ShelfContents } from './store-port';
 
 const INCH_M = 0.0254;
 

@@ -1,9 +1,10 @@
 import type { IDBPTransaction, StoreNames } from 'idb';
+import type { ContentStore } from './contents';
 import type { DatabaseSchema } from './database-schema';
 import { isPlainObject } from './mend';
 import { contentsOf, readContents } from './read-contents';
 import type { RawRow, RawStores } from './read-rows';
-import type { ContentStore, FormerCopy } from './store-port';
+import type { FormerCopy } from './store-port';
 
 /** All there was before an upgrade or an import, exactly as it was. */
 export interface FormerContents {

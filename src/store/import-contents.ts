@@ -1,15 +1,14 @@
 import { allOrNothing, type OverAll } from './all-or-nothing';
 import { askAll } from './ask-all';
 import { beginReading } from './begin-transaction';
-import type { Database } from './database-door';
-import { CONTENT_STORES, DESK_KEY } from './database-schema';
+import { type Database, DESK_KEY } from './database-schema';
 import { type FormerContents, isOfImport, lastImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
 import { ERA_KEY } from './import-era';
 import { NOTHING_KEPT } from './nothing-kept';
 import type { RawStores } from './read-rows';
-import { SHELF_NAMES } from './shelf-names';
-import type { ImportPlan, RestoreResult, StoreName, WriteResult } from './store-port';
+import type { ImportPlan, RestoreResult, WriteResult } from './store-port';
+import { CONTENT_STORES, LIST_NAMES } from './stores';
 
 /** When an exchange was asked for, and what tells it from others: done twice, it is done once. */
 export interface Stamp {
@@ -84,13 +83,10 @@ async function clearContents(transaction: OverAll): Promise<void> {
 }
 
 async function putPlanned(transaction: OverAll, toPut: ImportPlan['toPut']): Promise<void> {
-  const putAll = (name: Exclude<StoreName, 'desk'>, rows: readonly unknown[]) => {
+  for (const name of LIST_NAMES) {
     const store = transaction.objectStore(name);
-    return askAll(rows, (row) => store.put(row));
-  };
-  for (const shelf of SHELF_NAMES) await putAll(shelf, toPut.shelves[shelf]);
-  await putAll('attempts', toPut.attempts);
-  await putAll('positions', toPut.positions);
+    await askAll<unknown>(toPut[name], (row) => store.put(row));
+  }
   if (toPut.desk) await transaction.objectStore('desk').put(toPut.desk, DESK_KEY);
   const setAside = transaction.objectStore('set-aside');
   await askAll(toPut.setAside, (row) => setAside.add(row));

@@ -1,15 +1,16 @@
 import { attemptOn, type Failed } from './attempt-on';
 import { beginReading } from './begin-transaction';
-import type { Database, DatabaseDoor } from './database-door';
+import type { StoreName } from './contents';
+import type { DatabaseDoor } from './database-door';
 import { errorName, readFailure } from './database-errors';
-import { DESK_KEY } from './database-schema';
+import { type Database, DESK_KEY } from './database-schema';
 import { formerCopies } from './former-contents';
 import { findImportMs, importContents, newStamp, putBackFormer } from './import-contents';
 import { type LoadedEra, loadContents, lookThrough } from './load-contents';
 import type { Note } from './note';
 import type { NoticeBoard } from './notice-board';
-import { SHELF_NAMES } from './shelf-names';
-import type { Loaded, StoreName, StorePort, WriteResult } from './store-port';
+import type { Loaded, StorePort, WriteResult } from './store-port';
+import { LIST_NAMES } from './stores';
 import { createRowSaver, type KeptAt } from './tabs/row-saver';
 import type { TabChannel } from './tabs/tab-channel';
 import type { UnsavedNotes } from './unsaved-notes';
@@ -82,14 +83,10 @@ export function createIndexedDbStore(
         return begin({ ...found, applied: [], left: [] }, mark);
       }
     },
-    putRecord: (shelf, record) => keep(shelf, record.id, record),
-    deleteRecord: (store, id) => saver.save(store, id),
+    put: (list, row) => keep(list, row.id, row),
+    delete: (list, id) => saver.save(list, id),
     saveDesk: (desk) => keep('desk', DESK_KEY, desk),
     draftDesk: (row) => saver.draft({ store: 'desk', id: DESK_KEY, row }),
-    putAttempt: (attempt) => keep('attempts', attempt.id, attempt),
-    deleteAttempt: (id) => keep('attempts', id),
-    putPosition: (position) => keep('positions', position.id, position),
-    deletePosition: (id) => keep('positions', id),
     saveUnsaved: saver.saveUnsaved,
     onElsewhere: saver.onElsewhere,
     answerElsewhere: saver.answer,
@@ -125,13 +122,9 @@ export function createIndexedDbStore(
   };
 }
 
-function rowsOf({ desk, shelves, attempts, positions }: Loaded): readonly KeptAt[] {
-  const of = (store: StoreName, rows: readonly { readonly id: string }[]) =>
-    rows.map((row) => ({ store, id: row.id, row }));
+function rowsOf(loaded: Loaded): readonly KeptAt[] {
   return [
-    ...SHELF_NAMES.flatMap((shelf) => of(shelf, shelves[shelf])),
-    ...of('attempts', attempts),
-    ...of('positions', positions),
-    { store: 'desk', id: DESK_KEY, row: desk },
+    ...LIST_NAMES.flatMap((store) => loaded[store].map((row) => ({ store, id: row.id, row }))),
+    { store: 'desk', id: DESK_KEY, row: loaded.desk },
   ];
 }

@@ -1,13 +1,13 @@
 import type { IDBPTransaction } from 'idb';
 import { beginReading, beginWriting } from './begin-transaction';
-import type { Database } from './database-door';
-import { CONTENT_STORES, type DatabaseSchema, DESK_KEY } from './database-schema';
+import type { Contents } from './contents';
+import { type Database, type DatabaseSchema, DESK_KEY } from './database-schema';
 import { readRaw } from './former-contents';
 import { readEra } from './import-era';
 import type { Note } from './note';
 import { contentsOf, type ReadContents, readContents } from './read-contents';
-import { SHELF_NAMES } from './shelf-names';
-import type { Contents, Loaded } from './store-port';
+import type { Loaded } from './store-port';
+import { CONTENT_STORES, LIST_NAMES } from './stores';
 import { withNotes } from './unsaved-notes';
 
 type OverContents<Mode extends IDBTransactionMode> = IDBPTransaction<
@@ -96,20 +96,18 @@ function setAside(
 }
 
 /** Whether what is kept can stay as it is. */
-function isWhole({ shelves, attempts, positions, deskToPut, toSetAside }: ReadContents): boolean {
-  const lists = [...SHELF_NAMES.map((shelf) => shelves[shelf]), attempts, positions];
-  const changes = lists.flatMap(({ toPut, toDelete }) => [toPut.length, toDelete.length]);
+function isWhole({ lists, deskToPut, toSetAside }: ReadContents): boolean {
+  const changes = LIST_NAMES.flatMap((name) => {
+    const { toPut, toDelete } = lists[name];
+    return [toPut.length, toDelete.length];
+  });
   return !deskToPut && [...changes, toSetAside.length].every((count) => count === 0);
 }
 
 function writeBack(transaction: OverContents<'readwrite'>, read: ReadContents): Promise<unknown>[] {
   const writes: Promise<unknown>[] = [];
-  const lists = [
-    ...SHELF_NAMES.map((shelf) => [shelf, read.shelves[shelf]] as const),
-    ['attempts', read.attempts] as const,
-    ['positions', read.positions] as const,
-  ];
-  for (const [name, { toPut, toDelete }] of lists) {
+  for (const name of LIST_NAMES) {
+    const { toPut, toDelete } = read.lists[name];
     const store = transaction.objectStore(name);
     writes.push(...toPut.map((record) => store.put(record)));
     writes.push(...toDelete.map((key) => store.delete(key)));

@@ -1,15 +1,12 @@
+import type { Contents, ListName, Lists, Rows } from './contents';
 import { contentsAfter } from './contents-after';
 import { EXAMPLE_POSITIONS } from './example-positions';
 import { LAST_ON_SHELF } from './last-on-shelf';
 import { NOTHING_KEPT } from './nothing-kept';
 import type { NoticeBoard } from './notice-board';
-import { orderAttempts } from './order-attempts';
-import { orderPositions } from './order-positions';
-import { orderShelf } from './order-shelf';
 import { contentsOf, readContents } from './read-contents';
-import type { ShelfName, Shelves } from './records';
-import { SHELF_NAMES } from './shelf-names';
-import type { Contents, StoreName, StorePort } from './store-port';
+import type { StorePort } from './store-port';
+import { LIST_NAMES, LISTS } from './stores';
 import { createUnsavedNotes, type UnsavedNotes, withNotes } from './unsaved-notes';
 
 const OK = { ok: true } as const;
@@ -32,33 +29,28 @@ export function createMemoryStore(
     former = { atMs: Date.now(), contents };
     contents = next;
   };
-  const replace = <S extends ShelfName>(shelf: S, records: readonly Shelves[S][]) => {
-    change({ shelves: { ...contents.shelves, [shelf]: orderShelf(shelf, records) } });
+  const replace = <L extends ListName>(list: L, rows: readonly Rows[L][]) => {
+    change({ [list]: LISTS[list].order(rows) });
   };
-  const without = <S extends ShelfName>(shelf: S, id: string): readonly Shelves[S][] =>
-    contents.shelves[shelf].filter((record) => record.id !== id);
-  const note = (store: StoreName, row: { readonly id: string }) => {
-    notes.add({ store, id: row.id, era: null, row });
-  };
-  const otherAttempts = (id: string) => contents.attempts.filter((attempt) => attempt.id !== id);
-  const otherPositions = (id: string) => contents.positions.filter((one) => one.id !== id);
+  const without = <L extends ListName>(list: L, id: string): readonly Rows[L][] =>
+    rowsOf(contents, list).filter((row) => row.id !== id);
 
   return {
     keeps: false,
     async loadAll() {
-      const { desk, shelves, attempts, positions } = contents;
-      return { desk, shelves, attempts, positions, repairs: [], quarantined: [] };
+      const { setAside: _setAside, ...kept } = contents;
+      return { ...kept, repairs: [], quarantined: [] };
     },
-    async putRecord(shelf, record) {
-      note(shelf, record);
-      replace(shelf, [...without(shelf, record.id), record]);
+    async put(list, row) {
+      notes.add({ store: list, id: row.id, era: null, row });
+      replace(list, [...without(list, row.id), row]);
       return OK;
     },
-    async deleteRecord(shelf, id) {
-      const rest = without(shelf, id);
-      if (rest.length === 0) return LAST_ON_SHELF;
-      notes.drop({ store: shelf, id });
-      replace(shelf, rest);
+    async delete(list, id) {
+      const rest = without(list, id);
+      if (LISTS[list].isNeverEmpty && rest.length === 0) return LAST_ON_SHELF;
+      notes.drop({ store: list, id });
+      replace(list, rest);
       return OK;
     },
     async saveDesk(desk) {
@@ -66,26 +58,6 @@ export function createMemoryStore(
       return OK;
     },
     draftDesk: (desk) => change({ desk }),
-    async putAttempt(attempt) {
-      note('attempts', attempt);
-      change({ attempts: orderAttempts([...otherAttempts(attempt.id), attempt]) });
-      return OK;
-    },
-    async deleteAttempt(id) {
-      notes.drop({ store: 'attempts', id });
-      change({ attempts: otherAttempts(id) });
-      return OK;
-    },
-    async putPosition(position) {
-      note('positions', position);
-      change({ positions: orderPositions([...otherPositions(position.id), position]) });
-      return OK;
-    },
-    async deletePosition(id) {
-      notes.drop({ store: 'positions', id });
-      change({ positions: otherPositions(id) });
-      return OK;
-    },
     saveUnsaved: async () => {},
     readAll: async () => ({ ok: true, contents }),
     async importBackup(plan) {
@@ -106,13 +78,17 @@ export function createMemoryStore(
   };
 }
 
+function rowsOf<L extends ListName>(lists: Lists, list: L): readonly Rows[L][] {
+  return lists[list];
+}
+
 /** Those of a first visit, and what an earlier visit noted. */
 function firstContents(notes: UnsavedNotes): Contents {
   const rows = (records: readonly { readonly id: string }[]) =>
     records.map((value) => ({ key: value.id, value }));
-  const { shelves } = readContents({}).loaded;
+  const { loaded } = readContents({});
   const raw = {
-    ...Object.fromEntries(SHELF_NAMES.map((shelf) => [shelf, rows(shelves[shelf])])),
+    ...Object.fromEntries(LIST_NAMES.map((name) => [name, rows(loaded[name])])),
     positions: rows(EXAMPLE_POSITIONS),
   };
   const noted = withNotes(raw, notes.all(), null).raw;

@@ -1,10 +1,11 @@
 import type { IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import { CONTENT_STORES, type DatabaseSchema } from './database-schema';
+import type { DatabaseSchema } from './database-schema';
 import { EXAMPLE_POSITIONS } from './example-positions';
 import { type FormerContents, isOfImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
 import { withGoal } from './parse-position';
 import { SHELF_NAMES } from './shelf-names';
+import { CONTENT_STORES } from './stores';
 
 /** One step of the database's layout. A step that has shipped is never changed. */
 export interface Migration {

@@ -1,4 +1,5 @@
 import type { ImportPlan } from './store-port';
+import { LIST_NAMES } from './stores';
 
 /**
  * How many cues, cloths, ball sets, tables, shots of trials or positions are kept at most. Every start
@@ -11,8 +12,8 @@ export const NO_MORE = 'Leeway keeps 5,000 of a kind at most, for each start rea
 
 /** Why not so much can be brought in; null where it can. What is here already is never too much. */
 export function whyTooMany({ changes }: Pick<ImportPlan, 'changes'>): string | null {
-  const { desk: _desk, 'set-aside': _aside, ...kinds } = changes;
-  const isTooMany = Object.values(kinds).some(({ added, changed, removed, left }) => {
+  const isTooMany = LIST_NAMES.some((name) => {
+    const { added, changed, removed, left } = changes[name];
     const staying = changed.length + left.length;
     const [before, after] = [staying + removed.length, staying + added.length] as const;
     return after > MOST_OF_A_KIND && after > before;

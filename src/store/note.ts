@@ -1,4 +1,4 @@
-import type { StoreName } from './store-port';
+import type { StoreName } from './contents';
 
 /** A change that the database did not take: a row as it should be, or none where it was deleted. */
 export interface Note {

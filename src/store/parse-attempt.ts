@@ -1,13 +1,12 @@
 import { isWithin } from '../engine/numerics/range';
 import type { Attempt, TypedDraft } from './attempt';
+import type { ParsedRow, Repair } from './contents';
 import { isPlainObject, mendList, mendObject, mendUnless } from './mend';
 import { mendButt, mendReadings } from './mend-readings';
 import { isId } from './parse-named';
-import type { ParsedRow } from './parsed-row';
 import { isTrialShot } from './read-trial-shot';
 import { TIME_RANGE_MS } from './record-ranges';
 import { SHELF_NAMES } from './shelf-names';
-import type { Repair } from './store-port';
 
 /** Longer than anything typed on a keypad, or the name of any step. */
 const LONGEST_WORD = 60;

@@ -1,3 +1,4 @@
+import type { Repair, ShelfContents } from './contents';
 import { DEFAULT_CHOICE, DEFAULT_DESK, DEFAULT_POCKET } from './default-desk';
 import {
   isPlainObject,
@@ -16,7 +17,6 @@ import { isShotLeft, mendLaidShot, mendShot } from './parse-shot';
 import { POCKET_RANGES } from './pocket-ranges';
 import type { Choice, Desk, Pocket, ShelfName } from './records';
 import { SHELF_NAMES } from './shelf-names';
-import type { Repair, ShelfContents } from './store-port';
 
 /** As many as a thumb can look through. */
 export const MOST_RECENT_SHOTS = 12;

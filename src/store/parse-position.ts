@@ -1,6 +1,7 @@
 import type { BallName, NamedBall } from '../engine/lie/position';
 import { isWithin } from '../engine/numerics/range';
 import type { PocketName } from '../engine/table/pocket-shape';
+import type { ParsedRow, Repair } from './contents';
 import {
   isPlainObject,
   type Mend,
@@ -13,7 +14,6 @@ import {
   mendWord,
 } from './mend';
 import { isId, LONGEST_NAME } from './parse-named';
-import type { ParsedRow } from './parsed-row';
 import {
   BED_RANGES,
   NINE_FOOT,
@@ -22,7 +22,6 @@ import {
   ZONE_RADIUS_RANGE,
 } from './record-ranges';
 import { type GoalDraft, NOTHING_CHOSEN, type SavedPosition, type Zone } from './saved-position';
-import type { Repair } from './store-port';
 
 /** The cue ball and fifteen others. */
 const MOST_BALLS = 16;

@@ -1,10 +1,9 @@
+import type { ParsedRow, Repair } from './contents';
 import { kitFields } from './kit-fields';
 import { isPlainObject, type Mend, mendNumber, mendObject } from './mend';
 import { numberAt } from './number-at';
 import { isId, mendNamed } from './parse-named';
-import type { ParsedRow } from './parsed-row';
 import type { ShelfName, Shelves } from './records';
-import type { Repair } from './store-port';
 
 const MENDS: { readonly [S in ShelfName]: Mend<Shelves[S]> } = {
   cues: mendRecord('cues', 'Cue without a name'),

@@ -1,10 +1,10 @@
 import { askAll } from './ask-all';
 import { beginWriting } from './begin-transaction';
-import type { Database } from './database-door';
-import { CONTENT_STORES } from './database-schema';
+import type { Database } from './database-schema';
 import { EXAMPLE_POSITIONS } from './example-positions';
 import { ERA_KEY } from './import-era';
 import type { Note } from './note';
+import { CONTENT_STORES } from './stores';
 import { abort } from './transaction-end';
 
 /**

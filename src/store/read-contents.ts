@@ -1,26 +1,17 @@
-import type { Attempt } from './attempt';
+import type { Contents, ListName, Quarantined, Rows, SetAside, ShelfContents } from './contents';
 import { DESK_KEY } from './database-schema';
 import { DEFAULT_DESK } from './default-desk';
 import { isPlainObject } from './mend';
-import { orderAttempts } from './order-attempts';
-import { orderPositions } from './order-positions';
-import { parseAttempt } from './parse-attempt';
 import { parseDesk } from './parse-desk';
-import { parsePosition } from './parse-position';
-import { type RawStores, type ReadRows, readRows } from './read-rows';
-import { readSetAside } from './read-set-aside';
-import { readShelf } from './read-shelf';
-import type { Desk, ShelfName, Shelves } from './records';
-import type { SavedPosition } from './saved-position';
-import { SHELF_NAMES } from './shelf-names';
-import type { Contents, Loaded, Quarantined, SetAside, ShelfContents } from './store-port';
+import { type RawRow, type RawStores, type ReadRows, readRows } from './read-rows';
+import type { Desk } from './records';
+import type { Loaded } from './store-port';
+import { LIST_NAMES, LISTS, type OfLists, ofLists, readSetAside } from './stores';
 
 /** Everything made valid, and what must be written to make the store agree. */
 export interface ReadContents {
   readonly loaded: Loaded;
-  readonly shelves: { readonly [S in ShelfName]: ReadRows<Shelves[S]> };
-  readonly attempts: ReadRows<Attempt>;
-  readonly positions: ReadRows<SavedPosition>;
+  readonly lists: OfLists<'read'>;
   /** Null where the saved desk stands. */
   readonly deskToPut: Desk | null;
   readonly toSetAside: readonly SetAside[];
@@ -28,34 +19,18 @@ export interface ReadContents {
 
 /** Parses all there is. Nothing found at all is a first visit: the demo catalogue and desk. */
 export function readContents(raw: RawStores): ReadContents {
-  const shelves = {
-    cues: readShelf('cues', raw.cues ?? []),
-    cloths: readShelf('cloths', raw.cloths ?? []),
-    balls: readShelf('balls', raw.balls ?? []),
-    tables: readShelf('tables', raw.tables ?? []),
-  };
-  const attempts = readRows('attempts', raw.attempts ?? [], parseAttempt);
-  const positions = readRows('positions', raw.positions ?? [], parsePosition);
-  const contents: ShelfContents = {
-    cues: shelves.cues.records,
-    cloths: shelves.cloths.records,
-    balls: shelves.balls.records,
-    tables: shelves.tables.records,
-  };
-  const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, contents);
-  const read = [...SHELF_NAMES.map((shelf) => shelves[shelf]), attempts, positions, desk];
+  const lists = ofLists<'read'>((name) => readList(name, raw[name] ?? []));
+  const records = ofLists<'rows'>((name) => lists[name].records);
+  const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, records);
+  const read = [...LIST_NAMES.map((name) => lists[name]), desk];
   return {
     loaded: {
+      ...records,
       desk: desk.desk,
-      shelves: contents,
-      attempts: orderAttempts(attempts.records),
-      positions: orderPositions(positions.records),
       repairs: read.flatMap(({ repairs }) => repairs),
       quarantined: read.flatMap(({ quarantined }) => quarantined),
     },
-    shelves,
-    attempts,
-    positions,
+    lists,
     deskToPut: desk.isStored ? null : desk.desk,
     toSetAside: read.flatMap(({ toSetAside }) => toSetAside),
   };
@@ -63,9 +38,17 @@ export function readContents(raw: RawStores): ReadContents {
 
 /** The same as it will be once what is to be written has been. */
 export function contentsOf(raw: RawStores, { loaded, toSetAside }: ReadContents): Contents {
-  const { desk, shelves, attempts, positions } = loaded;
+  const { repairs: _repairs, quarantined: _quarantined, ...contents } = loaded;
   const earlier = (raw['set-aside'] ?? []).map(({ value }) => readSetAside(value));
-  return { desk, shelves, attempts, positions, setAside: [...earlier, ...toSetAside] };
+  return { ...contents, setAside: [...earlier, ...toSetAside] };
+}
+
+/** Parses a list. One with nothing left gets what it began with, so that no shelf is empty. */
+function readList<L extends ListName>(name: L, rows: readonly RawRow[]): ReadRows<Rows[L]> {
+  const { parse, order, atFirst } = LISTS[name];
+  const read = readRows<Rows[L]>(name, rows, parse);
+  if (read.records.length > 0) return { ...read, records: order(read.records) };
+  return { ...read, records: order(atFirst), toPut: atFirst };
 }
 
 function readDesk(found: unknown, contents: ShelfContents) {

@@ -1,5 +1,4 @@
-import type { ParsedRow } from './parsed-row';
-import type { ContentStore, Quarantined, Repair, SetAside, StoreName } from './store-port';
+import type { ContentStore, ParsedRow, Quarantined, Repair, SetAside, StoreName } from './contents';
 
 /** A row as it was found. */
 export interface RawRow {

@@ -1,63 +1,20 @@
-import type { Attempt } from './attempt';
-import type { Desk, ShelfName, Shelves } from './records';
-import type { SavedPosition } from './saved-position';
+import type {
+  ContentStore,
+  Contents,
+  ListName,
+  Quarantined,
+  Repair,
+  Rows,
+  StoreName,
+} from './contents';
+import type { Desk } from './records';
 import type { Elsewhere } from './tabs/elsewhere';
 
-/** Everything on each shelf, in the order to show it. */
-export type ShelfContents = { readonly [S in ShelfName]: readonly Shelves[S][] };
-
-/** Where data is kept: a shelf, the attempts, the positions or the desk. */
-export type StoreName = ShelfName | 'attempts' | 'positions' | 'desk';
-
-/** The same, and what was set aside there. */
-export type ContentStore = StoreName | 'set-aside';
-
-/** One field that was unreadable or out of range, and what stands there now. */
-export interface Repair {
-  readonly store: StoreName;
-  readonly id: string;
-  /** Dotted where nested: `ballFriction.a`. */
-  readonly field: string;
-  readonly was: unknown;
-  readonly now: unknown;
-}
-
-/** Something beyond repair. It is kept as it was, off the shelf. */
-export interface Quarantined {
-  readonly store: StoreName;
-  readonly raw: unknown;
-  readonly reason: 'not-a-record' | 'no-id' | 'nothing-readable' | 'unreadable';
-}
-
-/**
- * A row set aside: beyond repair, as it stood before a repair, or noted while the database was shut
- * and at odds with what it holds.
- */
-export interface SetAside {
-  readonly store: ContentStore;
-  readonly raw: unknown;
-  readonly reason: Quarantined['reason'] | 'repaired' | 'noted';
-}
-
-export interface Loaded {
-  readonly desk: Desk;
-  readonly shelves: ShelfContents;
-  /** The oldest first. */
-  readonly attempts: readonly Attempt[];
-  /** The one changed last first. */
-  readonly positions: readonly SavedPosition[];
+/** Everything the app keeps as it was loaded, and what that took. */
+export interface Loaded extends Omit<Contents, 'setAside'> {
   readonly repairs: readonly Repair[];
   /** What this load set aside; nothing set aside earlier. */
   readonly quarantined: readonly Quarantined[];
-}
-
-/** Everything the app keeps, made valid: what a backup holds. */
-export interface Contents {
-  readonly desk: Desk;
-  readonly shelves: ShelfContents;
-  readonly attempts: readonly Attempt[];
-  readonly positions: readonly SavedPosition[];
-  readonly setAside: readonly SetAside[];
 }
 
 /** What an import would do to the rows of one store, by their names. */
@@ -67,6 +24,12 @@ export interface StoreChanges {
   readonly removed: readonly string[];
   /** As they are, whether or not the backup has them too. */
   readonly left: readonly string[];
+}
+
+/** The same, and what is written: in a merge what is new, else all that is given. */
+export interface PlannedRows<Row> {
+  readonly changes: StoreChanges;
+  readonly toPut: readonly Row[];
 }
 
 /** What an import will do, for a person to agree to before any of it is done. */
@@ -146,21 +109,15 @@ export interface StorePort {
   /** False where nothing outlives this visit. */
   readonly keeps: boolean;
   loadAll(): Promise<Loaded>;
-  putRecord<S extends ShelfName>(shelf: S, record: Shelves[S]): Promise<WriteResult>;
-  /** Refuses the last record of a shelf; deleting one that is not there succeeds. */
-  deleteRecord(shelf: ShelfName, id: string): Promise<DeleteResult>;
+  put<L extends ListName>(list: L, row: Rows[L]): Promise<WriteResult>;
+  /** Refuses the last record of a shelf; deleting a row that is not there succeeds. */
+  delete(list: ListName, id: string): Promise<DeleteResult>;
   saveDesk(desk: Desk): Promise<WriteResult>;
   /**
    * Notes the desk at once, without waiting, for when the page is going away and a save may not
    * finish. The next load prefers it to what was saved before.
    */
   draftDesk(desk: Desk): void;
-  putAttempt(attempt: Attempt): Promise<WriteResult>;
-  /** Deleting one that is not there succeeds. */
-  deleteAttempt(id: string): Promise<WriteResult>;
-  putPosition(position: SavedPosition): Promise<WriteResult>;
-  /** Deleting one that is not there succeeds. */
-  deletePosition(id: string): Promise<WriteResult>;
   /** Tries again to save what could not be, of this page and of earlier ones. */
   saveUnsaved(): Promise<void>;
   /** Everything at one moment, as the next load would have it; writes nothing. */

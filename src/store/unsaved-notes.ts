@@ -1,10 +1,10 @@
+import type { StoreName } from './contents';
 import { freshId } from './fresh-id';
 import { isPlainObject } from './mend';
 import type { Note } from './note';
 import { type FindStorage, notedText, readNoted } from './noted-text';
 import type { RawRow, RawStores } from './read-rows';
-import { STORE_NAMES } from './shelf-names';
-import type { StoreName } from './store-port';
+import { STORE_NAMES } from './stores';
 import { settleNote } from './tabs/settle-note';
 
 /** Of one page where it says which, or else of all. */

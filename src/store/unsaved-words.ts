@@ -1,5 +1,5 @@
+import type { StoreName } from './contents';
 import type { Note } from './note';
-import type { StoreName } from './store-port';
 
 const WORDS: { readonly [S in StoreName]?: string } = {
   attempts: 'a reading',

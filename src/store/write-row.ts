@@ -1,14 +1,13 @@
 import type { IDBPTransaction } from 'idb';
 import { beginReading, beginWriting } from './begin-transaction';
-import type { Database } from './database-door';
+import type { ContentStore, KeptRow, StoreName } from './contents';
 import { ReplacedError } from './database-errors';
-import type { DatabaseSchema } from './database-schema';
+import type { Database, DatabaseSchema } from './database-schema';
 import { readEra } from './import-era';
 import { LAST_ON_SHELF } from './last-on-shelf';
 import type { Note } from './note';
 import { parseRow } from './parse-row';
-import type { ContentStore, StoreName } from './store-port';
-import type { KeptRow } from './tabs/elsewhere';
+import { STORES } from './stores';
 import { type Settled, settleNote } from './tabs/settle-note';
 import { abort } from './transaction-end';
 
@@ -59,9 +58,9 @@ async function write(transaction: OverStore, note: Note): Promise<Saved> {
     if (settled.copy) await store.put(settled.copy);
   }
   if (settled.kind === 'deleted') {
-    const isShelf = name !== 'attempts' && name !== 'positions';
-    const others = isShelf ? (await store.getAllKeys()).filter((key) => key !== id) : [];
-    if (isShelf && others.length === 0) return LAST_ON_SHELF;
+    const { isNeverEmpty } = STORES[name];
+    const others = isNeverEmpty ? (await store.getAllKeys()).filter((key) => key !== id) : [];
+    if (isNeverEmpty && others.length === 0) return LAST_ON_SHELF;
     await store.delete(id);
   }
   return { ok: true, settled };

@@ -1,4 +1,4 @@
-import type { StoreName } from '../store/store-port';
+import type { StoreName } from '../store/contents';
 import type { Clash } from '../store/tabs/elsewhere';
 
 /** What has no name, or none that is known. */

@@ -115,10 +115,10 @@ async function importPart(page: Page, { askedCount }: WatchedSaves, name: string
   const contents = manyContents(IMPORTED);
   const own = <T extends { readonly id: string }>(rows: readonly T[]) =>
     rows.map((row) => (/-\d+$/.test(row.id) ? { ...row, id: `${name}-${row.id}` } : row));
-  const { shelves, attempts, positions } = contents;
-  const cues = own(shelves.cues).filter(({ id }) => id !== 'mine');
+  const { attempts, positions } = contents;
+  const cues = own(contents.cues).filter(({ id }) => id !== 'mine');
   const given = {
-    shelves: { ...shelves, cues },
+    cues,
     attempts: own(attempts),
     positions: own(positions),
   };

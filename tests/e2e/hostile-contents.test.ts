@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import type { Contents } from '../../src/store/store-port';
+import type { Contents } from '../../src/store/contents';
 import { bringIn, inventedBackup, pickBackup } from '../harness/backup-at-hand';
 import { hostileHash } from '../harness/hostile-hashes';
 import { MARKUP } from '../harness/hostile-trees';

@@ -18,7 +18,7 @@ export const APP_FAULTS: readonly PlantedFault[] = [
   },
   {
     why: 'bringing in an old backup puts a position back to before it was changed',
-    file: 'src/store/backup/plan-import.ts',
+    file: 'src/store/stores.ts',
     find: 'here.changedAtMs > there.changedAtMs',
     replace: 'here.changedAtMs < there.changedAtMs',
     catchers: ['tests/store/backup/plan-import.test.ts'],

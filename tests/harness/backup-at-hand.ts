@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { FileChooser, Page } from 'playwright-core';
 import { findDigest } from '../../src/store/backup/find-digest';
 import { writeBackup } from '../../src/store/backup/write-backup';
-import type { Contents } from '../../src/store/store-port';
+import type { Contents } from '../../src/store/contents';
 import { CONTENTS } from '../store/backup/invented-contents';
 import { tapButton } from './thumb';
 

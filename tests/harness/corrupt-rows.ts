@@ -1,4 +1,4 @@
-import type { StoreName } from '../../src/store/store-port';
+import type { StoreName } from '../../src/store/contents';
 import { pick } from './damage-text';
 import type { Random } from './seeded-random';
 

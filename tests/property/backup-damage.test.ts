@@ -2,8 +2,9 @@ import { afterEach, beforeEach, expect, it } from 'vitest';
 import { findDigest } from '../../src/store/backup/find-digest';
 import { type ParsedBackup, parseBackup } from '../../src/store/backup/parse-backup';
 import { planImport } from '../../src/store/backup/plan-import';
+import type { Contents } from '../../src/store/contents';
 import { createStore } from '../../src/store/create-store';
-import type { Contents, StorePort } from '../../src/store/store-port';
+import type { StorePort } from '../../src/store/store-port';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import {
   type Damage,
@@ -33,8 +34,8 @@ beforeEach(async () => {
   await fill(store, CONTENTS);
   await store.loadAll();
   text = await textOf(store);
-  await store.putRecord('cues', { ...MY_CUE, id: 'here', name: 'Kept here' });
-  await store.deleteAttempt(CONTENTS.attempts[0]?.id ?? '');
+  await store.put('cues', { ...MY_CUE, id: 'here', name: 'Kept here' });
+  await store.delete('attempts', CONTENTS.attempts[0]?.id ?? '');
   before = await contentsOf(store);
   textBefore = await textOf(store);
 });

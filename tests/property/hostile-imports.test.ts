@@ -3,9 +3,10 @@ import { findDigest } from '../../src/store/backup/find-digest';
 import { type Backup, parseBackup } from '../../src/store/backup/parse-backup';
 import { planImport } from '../../src/store/backup/plan-import';
 import { writeBackup } from '../../src/store/backup/write-backup';
+import type { Contents } from '../../src/store/contents';
 import { contentsAfter } from '../../src/store/contents-after';
-import { SHELF_NAMES } from '../../src/store/shelf-names';
-import type { Contents, ImportPlan } from '../../src/store/store-port';
+import type { ImportPlan } from '../../src/store/store-port';
+import { LIST_NAMES } from '../../src/store/stores';
 import { parseHash } from '../../src/ui/route';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import { pick } from '../harness/damage-text';
@@ -21,7 +22,7 @@ const SAVED_AT_MS = 1_800_000_000_000;
 const HERE: Contents = freeze(
   structuredClone({
     ...CONTENTS,
-    shelves: { ...CONTENTS.shelves, cues: [MY_CUE, { ...MY_CUE, id: 'here', name: 'Kept here' }] },
+    cues: [MY_CUE, { ...MY_CUE, id: 'here', name: 'Kept here' }],
     attempts: CONTENTS.attempts.slice(1),
   }),
 );
@@ -35,11 +36,8 @@ function freeze<T>(value: T): T {
 }
 
 /** Every row of what can be listed, by where it lies. */
-const listsOf = ({ shelves, attempts, positions }: ImportPlan['toPut'] | Contents) => [
-  ...SHELF_NAMES.map((name): readonly { readonly id: string }[] => shelves[name]),
-  attempts,
-  positions,
-];
+const listsOf = (contents: ImportPlan['toPut'] | Contents) =>
+  LIST_NAMES.map((name): readonly { readonly id: string }[] => contents[name]);
 
 /** Carries a plan out, and gives what is there then. */
 function carriedOut(backup: Backup, mode: ImportPlan['mode'], forged: string): Contents {

@@ -15,24 +15,24 @@ onEitherStorage('attempts', (keeps) => {
     const { store } = await openApp();
     const twin = { ...LATER_ATTEMPT, id: 'attempt-a' };
     for (const attempt of [LATER_ATTEMPT, CURVE_ATTEMPT, twin]) {
-      expect(await store.putAttempt(attempt)).toEqual({ ok: true });
+      expect(await store.put('attempts', attempt)).toEqual({ ok: true });
     }
     expect((await store.loadAll()).attempts).toEqual([CURVE_ATTEMPT, twin, LATER_ATTEMPT]);
   });
 
   it('are there once, as they were last put', async () => {
     const { store } = await openApp();
-    await store.putAttempt(LATER_ATTEMPT);
+    await store.put('attempts', LATER_ATTEMPT);
     const read = { ...LATER_ATTEMPT, readings: { timeS: 1.1 }, stepsDone: ['timeS'] };
-    await store.putAttempt(read);
+    await store.put('attempts', read);
     expect((await store.loadAll()).attempts).toEqual([read]);
   });
 
   it('can be deleted, the last of them too, and twice', async () => {
     const { store } = await openApp();
-    await store.putAttempt(CURVE_ATTEMPT);
-    expect(await store.deleteAttempt(CURVE_ATTEMPT.id)).toEqual({ ok: true });
-    expect(await store.deleteAttempt(CURVE_ATTEMPT.id)).toEqual({ ok: true });
+    await store.put('attempts', CURVE_ATTEMPT);
+    expect(await store.delete('attempts', CURVE_ATTEMPT.id)).toEqual({ ok: true });
+    expect(await store.delete('attempts', CURVE_ATTEMPT.id)).toEqual({ ok: true });
     expect((await store.loadAll()).attempts).toEqual([]);
   });
 });
@@ -47,7 +47,7 @@ describe('attempts on the device', () => {
 
   it('outlive the visit', async () => {
     const { store } = await openApp();
-    await store.putAttempt(CURVE_ATTEMPT);
+    await store.put('attempts', CURVE_ATTEMPT);
     expect((await openApp()).loaded.attempts).toEqual([CURVE_ATTEMPT]);
   });
 
@@ -90,7 +90,7 @@ describe('attempts on the device', () => {
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(() => {
       throw new DOMException('no room', 'QuotaExceededError');
     });
-    expect(await store.putAttempt(CURVE_ATTEMPT)).toMatchObject({ ok: false, reason: 'full' });
+    expect(await store.put('attempts', CURVE_ATTEMPT)).toMatchObject({ ok: false, reason: 'full' });
     expect((await store.loadAll()).attempts).toEqual([CURVE_ATTEMPT]);
   });
 });

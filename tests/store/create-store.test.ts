@@ -23,17 +23,17 @@ function openApp(patienceMs = 4000) {
 
 async function expectToRunWithoutStorage(store: StorePort): Promise<void> {
   const loaded = await store.loadAll();
-  expect(loaded).toMatchObject({ desk: DEFAULT_DESK, shelves: DEMO_CATALOGUE });
+  expect(loaded).toMatchObject({ desk: DEFAULT_DESK, ...DEMO_CATALOGUE });
   expect(store.keeps).toBe(false);
   const [cue] = DEMO_CATALOGUE.cues;
   if (!cue) throw new Error('no demo cue');
-  expect(await store.putRecord('cues', { ...cue, massRatio: 17 })).toEqual({ ok: true });
+  expect(await store.put('cues', { ...cue, massRatio: 17 })).toEqual({ ok: true });
   expect(await store.saveDesk({ ...DEFAULT_DESK, heldShot: DEFAULT_DESK.shot })).toEqual({
     ok: true,
   });
-  expect(await store.deleteRecord('cues', 'demo-cue-low')).toEqual({ ok: true });
+  expect(await store.delete('cues', 'demo-cue-low')).toEqual({ ok: true });
   const again = await store.loadAll();
-  expect(again.shelves.cues.map(({ massRatio }) => massRatio)).toEqual([17, 22, 50]);
+  expect(again.cues.map(({ massRatio }) => massRatio)).toEqual([17, 22, 50]);
   expect(again.desk.heldShot).toEqual(DEFAULT_DESK.shot);
 }
 
@@ -80,8 +80,8 @@ describe('without storage the app runs all the same, and says that nothing is ke
     const { store } = openApp();
     await store.loadAll();
     const [last, ...others] = DEMO_CATALOGUE.balls;
-    for (const { id } of others) await store.deleteRecord('balls', id);
-    expect(await store.deleteRecord('balls', last?.id ?? '')).toMatchObject({
+    for (const { id } of others) await store.delete('balls', id);
+    expect(await store.delete('balls', last?.id ?? '')).toMatchObject({
       ok: false,
       reason: 'last-on-shelf',
     });

@@ -2,11 +2,8 @@ import { forceCloseDatabase } from 'fake-indexeddb';
 import { deleteDB, openDB, unwrap } from 'idb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { beginWriting } from '../../src/store/begin-transaction';
-import {
-  createDatabaseDoor,
-  type Database,
-  type DatabaseEvent,
-} from '../../src/store/database-door';
+import { createDatabaseDoor, type DatabaseEvent } from '../../src/store/database-door';
+import type { Database } from '../../src/store/database-schema';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
 import { newDevice } from './new-device';
 

@@ -49,7 +49,7 @@ describe('the store on a first visit', () => {
     const loaded = await store.loadAll();
     expect(loaded).toEqual({
       desk: DEFAULT_DESK,
-      shelves: DEMO_CATALOGUE,
+      ...DEMO_CATALOGUE,
       attempts: [],
       positions: EXAMPLE_POSITIONS,
       repairs: [],
@@ -75,27 +75,27 @@ describe('the store on later visits', () => {
   it('has what was put, after the demo catalogue', async () => {
     const first = openApp().store;
     await first.loadAll();
-    expect(await first.putRecord('cues', MINE)).toEqual({ ok: true });
-    const { shelves } = await openApp().store.loadAll();
-    expect(shelves.cues).toEqual([...DEMO_CATALOGUE.cues, MINE]);
+    expect(await first.put('cues', MINE)).toEqual({ ok: true });
+    const { cues } = await openApp().store.loadAll();
+    expect(cues).toEqual([...DEMO_CATALOGUE.cues, MINE]);
   });
 
   it('has a changed record once, changed', async () => {
     const first = openApp().store;
     await first.loadAll();
-    await first.putRecord('cues', MINE);
-    await first.putRecord('cues', { ...MINE, massRatio: 31 });
-    const { shelves } = await openApp().store.loadAll();
-    expect(shelves.cues.filter(({ id }) => id === 'mine')).toEqual([{ ...MINE, massRatio: 31 }]);
+    await first.put('cues', MINE);
+    await first.put('cues', { ...MINE, massRatio: 31 });
+    const { cues } = await openApp().store.loadAll();
+    expect(cues.filter(({ id }) => id === 'mine')).toEqual([{ ...MINE, massRatio: 31 }]);
   });
 
   it('does not bring a deleted demo record back', async () => {
     const first = openApp().store;
     await first.loadAll();
-    expect(await first.deleteRecord('cues', 'demo-cue-stiff')).toEqual({ ok: true });
-    const { shelves } = await openApp().store.loadAll();
-    expect(shelves.cues.map(({ id }) => id)).not.toContain('demo-cue-stiff');
-    expect(shelves.cues).toHaveLength(DEMO_CATALOGUE.cues.length - 1);
+    expect(await first.delete('cues', 'demo-cue-stiff')).toEqual({ ok: true });
+    const { cues } = await openApp().store.loadAll();
+    expect(cues.map(({ id }) => id)).not.toContain('demo-cue-stiff');
+    expect(cues).toHaveLength(DEMO_CATALOGUE.cues.length - 1);
   });
 
   it('has the desk as it was saved', async () => {
@@ -110,11 +110,11 @@ describe('the store on later visits', () => {
     const first = openApp().store;
     await first.loadAll();
     const newer = { ...MINE, ferrule: 'short' };
-    await first.putRecord('cues', newer);
+    await first.put('cues', newer);
     const second = openApp().store;
-    const loaded = (await second.loadAll()).shelves.cues.find(({ id }) => id === 'mine');
+    const loaded = (await second.loadAll()).cues.find(({ id }) => id === 'mine');
     if (!loaded) throw new Error('the cue is gone');
-    await second.putRecord('cues', { ...loaded, massRatio: 30 });
+    await second.put('cues', { ...loaded, massRatio: 30 });
     const raw = await rawDatabase();
     expect(await raw.get('cues', 'mine')).toEqual({ ...newer, massRatio: 30 });
   });
@@ -127,18 +127,18 @@ describe('deleting', () => {
     const [last, ...others] = DEMO_CATALOGUE.cloths;
     if (!last) throw new Error('no demo cloth');
     const otherTab = openApp().store;
-    for (const { id } of others) await otherTab.deleteRecord('cloths', id);
-    expect(await store.deleteRecord('cloths', last.id)).toMatchObject({
+    for (const { id } of others) await otherTab.delete('cloths', id);
+    expect(await store.delete('cloths', last.id)).toMatchObject({
       ok: false,
       reason: 'last-on-shelf',
     });
-    expect((await openApp().store.loadAll()).shelves.cloths).toEqual([last]);
+    expect((await openApp().store.loadAll()).cloths).toEqual([last]);
   });
 
   it('is content when the record is gone already', async () => {
     const { store } = openApp();
     await store.loadAll();
-    expect(await store.deleteRecord('cues', 'never-was')).toEqual({ ok: true });
+    expect(await store.delete('cues', 'never-was')).toEqual({ ok: true });
   });
 });
 
@@ -148,9 +148,9 @@ describe('rows gone bad', () => {
     const bad = { ...MINE, massRatio: -4, tipDiameterM: Number.NaN, chalk: 'green' };
     const raw = await rawDatabase();
     await raw.put('cues', bad);
-    const { shelves, repairs, quarantined } = await openApp().store.loadAll();
+    const { cues, repairs, quarantined } = await openApp().store.loadAll();
     const mended = { ...bad, massRatio: 2, tipDiameterM: 0.013 };
-    expect(shelves.cues.find(({ id }) => id === 'mine')).toEqual(mended);
+    expect(cues.find(({ id }) => id === 'mine')).toEqual(mended);
     expect(repairs).toEqual([
       { store: 'cues', id: 'mine', field: 'massRatio', was: -4, now: 2 },
       { store: 'cues', id: 'mine', field: 'tipDiameterM', was: Number.NaN, now: 0.013 },
@@ -171,8 +171,8 @@ describe('rows gone bad', () => {
       { id: 'empty', name: 'Empty' },
     ];
     for (const ruin of ruins) await raw.put('cues', ruin);
-    const { shelves, quarantined } = await openApp().store.loadAll();
-    expect(shelves.cues).toEqual(DEMO_CATALOGUE.cues);
+    const { cues, quarantined } = await openApp().store.loadAll();
+    expect(cues).toEqual(DEMO_CATALOGUE.cues);
     expect(quarantined).toEqual([
       { store: 'cues', raw: ruins[0], reason: 'no-id' },
       { store: 'cues', raw: ruins[1], reason: 'nothing-readable' },
@@ -187,8 +187,8 @@ describe('rows gone bad', () => {
     const raw = await rawDatabase();
     await raw.clear('tables');
     await raw.put('tables', { id: 'ruin' });
-    const { shelves, quarantined } = await openApp().store.loadAll();
-    expect(shelves.tables).toEqual(DEMO_CATALOGUE.tables);
+    const { tables, quarantined } = await openApp().store.loadAll();
+    expect(tables).toEqual(DEMO_CATALOGUE.tables);
     expect(quarantined).toHaveLength(1);
   });
 

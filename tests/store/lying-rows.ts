@@ -1,17 +1,14 @@
+import { LIST_NAMES } from '../../src/store/stores';
 import { corruptRow, type LyingRow } from '../harness/corrupt-rows';
 import { pick } from '../harness/damage-text';
 import type { Random } from '../harness/seeded-random';
 import { CONTENTS } from './backup/invented-contents';
 
-const { shelves, attempts, positions, desk, setAside } = CONTENTS;
+const { desk, setAside } = CONTENTS;
 
 /** What a player may have, row by row. */
 const ROWS: readonly LyingRow[] = [
-  ...(['cues', 'cloths', 'balls', 'tables'] as const).flatMap((store) =>
-    shelves[store].map((row) => ({ store, row })),
-  ),
-  ...attempts.map((row) => ({ store: 'attempts' as const, row })),
-  ...positions.map((row) => ({ store: 'positions' as const, row })),
+  ...LIST_NAMES.flatMap((store) => CONTENTS[store].map((row) => ({ store, row }))),
   { store: 'desk', row: desk },
   ...setAside.map((row) => ({ store: 'set-aside' as const, row })),
   {
@@ -21,7 +18,7 @@ const ROWS: readonly LyingRow[] = [
       id: 'b',
       atMs: 5,
       schema: 2,
-      rows: { cues: shelves.cues.map((value) => ({ key: value.id, value })), attempts: 'torn' },
+      rows: { cues: CONTENTS.cues.map((value) => ({ key: value.id, value })), attempts: 'torn' },
     },
   },
 ];

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createStore } from '../../src/store/create-store';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import type { DraftStorage } from '../../src/store/noted-text';
-import { orderShelf } from '../../src/store/order-shelf';
+import { orderShelf } from '../../src/store/order-rows';
 import { contentsOf, fill, importText, textOf } from './backup/import-text';
 import { CONTENTS } from './backup/invented-contents';
 import { manyContents } from './backup/many-contents';
@@ -83,7 +83,7 @@ describe('many rows', () => {
     const before = await contentsOf(store);
     await deleteDB('leeway');
     const writing = countWriting();
-    expect(await store.putAttempt(CURVE_ATTEMPT)).toEqual({ ok: true });
+    expect(await store.put('attempts', CURVE_ATTEMPT)).toEqual({ ok: true });
     await store.saveUnsaved();
     expect(writing()).toBe(2);
     const { attempts, ...rest } = await contentsOf((await openApp()).store);
@@ -105,7 +105,7 @@ describe('many rows', () => {
       if (this.transaction.mode === 'versionchange') return put.apply(this, given);
       throw new DOMException('no room', 'QuotaExceededError');
     });
-    expect(await store.putAttempt(CURVE_ATTEMPT)).toMatchObject({ ok: false });
+    expect(await store.put('attempts', CURVE_ATTEMPT)).toMatchObject({ ok: false });
     expect(noting.mock.calls.length).toBeLessThanOrEqual(3);
     vi.restoreAllMocks();
     const dropping = [vi.spyOn(draftStorage, 'setItem'), vi.spyOn(draftStorage, 'removeItem')];
@@ -116,7 +116,7 @@ describe('many rows', () => {
 
   it('are ordered by one comparer, which is made but once', () => {
     const comparing = vi.spyOn(String.prototype, 'localeCompare');
-    const [first, ...others] = orderShelf('cues', [...MANY.shelves.cues].reverse());
+    const [first, ...others] = orderShelf('cues', [...MANY.cues].reverse());
     expect(first?.id).toBe(DEMO_CATALOGUE.cues[0]?.id);
     expect(others.slice(-2).map(({ name }) => name)).toEqual([
       `Cue ${ROWS - 1}`,

@@ -2,10 +2,10 @@ import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createStore } from '../../src/store/create-store';
 import { createDatabaseDoor } from '../../src/store/database-door';
-import { ALL_STORES } from '../../src/store/database-schema';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
+import { ALL_STORES } from '../../src/store/stores';
 import { CURVE_ATTEMPT } from './invented-attempts';
 import { newDevice } from './new-device';
 
@@ -79,8 +79,8 @@ describe('the second version', () => {
     expect(loaded.attempts).toEqual([]);
     const shot = { ...FIRST_DESK.shot, headingRad: null };
     expect(loaded.desk).toEqual({ ...FIRST_DESK, shot, recentShots: [] });
-    expect(loaded.shelves.cues).toEqual([{ ...FIRST_CUE, changes: [], like: null }]);
-    expect(loaded.shelves.tables).toEqual(DEMO_CATALOGUE.tables);
+    expect(loaded.cues).toEqual([{ ...FIRST_CUE, changes: [], like: null }]);
+    expect(loaded.tables).toEqual(DEMO_CATALOGUE.tables);
     const raw = await openDB('leeway');
     expect(raw.version).toBe(latestVersion(MIGRATIONS));
     expect(await raw.getAll('cues')).toEqual([FIRST_CUE]);

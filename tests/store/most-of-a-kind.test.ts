@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { parseBackup } from '../../src/store/backup/parse-backup';
 import { planImport } from '../../src/store/backup/plan-import';
 import { writeBackup } from '../../src/store/backup/write-backup';
+import type { Contents } from '../../src/store/contents';
 import { MOST_OF_A_KIND, whyTooMany } from '../../src/store/most-of-a-kind';
-import type { Contents } from '../../src/store/store-port';
 import { CONTENTS } from './backup/invented-contents';
 import { manyContents } from './backup/many-contents';
 
 const SAVED_AT_MS = 1_800_000_000_000;
-const DEMO_CUES = CONTENTS.shelves.cues.length;
+const DEMO_CUES = CONTENTS.cues.length;
 const read = async (contents: Contents) =>
   parseBackup(await writeBackup(contents, SAVED_AT_MS, null), null);
 const backupOf = async (contents: Contents) => {
@@ -20,7 +20,7 @@ const backupOf = async (contents: Contents) => {
 describe('as many of a kind as are kept', () => {
   it('come in from a backup', async () => {
     const { contents } = await backupOf(manyContents(MOST_OF_A_KIND - DEMO_CUES, 0, 0));
-    expect(contents.shelves.cues).toHaveLength(MOST_OF_A_KIND);
+    expect(contents.cues).toHaveLength(MOST_OF_A_KIND);
   });
 
   it('and one more are refused by the line of that one, with the reason', async () => {

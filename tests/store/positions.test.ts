@@ -15,7 +15,7 @@ onEitherStorage('positions', (keeps) => {
   it('come back the one changed last first', async () => {
     const { store } = await openApp();
     for (const position of [BANK_POSITION, LATER_POSITION]) {
-      expect(await store.putPosition(position)).toEqual({ ok: true });
+      expect(await store.put('positions', position)).toEqual({ ok: true });
     }
     const { positions } = await store.loadAll();
     expect(positions.slice(0, 2)).toEqual([LATER_POSITION, BANK_POSITION]);
@@ -24,16 +24,16 @@ onEitherStorage('positions', (keeps) => {
 
   it('are there once, as they were last put', async () => {
     const { store } = await openApp();
-    await store.putPosition(BANK_POSITION);
+    await store.put('positions', BANK_POSITION);
     const moved = { ...BANK_POSITION, balls: [{ name: 'cue' as const, xM: 0, yM: 0 }] };
-    await store.putPosition(moved);
+    await store.put('positions', moved);
     expect((await store.loadAll()).positions).toEqual([moved, ...EXAMPLE_POSITIONS]);
   });
 
   it('can be deleted, the last of them too, and twice', async () => {
     const { store } = await openApp();
     for (const { id } of [...EXAMPLE_POSITIONS, ...EXAMPLE_POSITIONS]) {
-      expect(await store.deletePosition(id)).toEqual({ ok: true });
+      expect(await store.delete('positions', id)).toEqual({ ok: true });
     }
     expect((await store.loadAll()).positions).toEqual([]);
   });
@@ -49,8 +49,8 @@ describe('positions on the device', () => {
 
   it('outlive the visit, and examples that were deleted stay away', async () => {
     const { store } = await openApp();
-    await store.putPosition(BANK_POSITION);
-    for (const { id } of EXAMPLE_POSITIONS) await store.deletePosition(id);
+    await store.put('positions', BANK_POSITION);
+    for (const { id } of EXAMPLE_POSITIONS) await store.delete('positions', id);
     expect((await openApp()).loaded.positions).toEqual([BANK_POSITION]);
   });
 
@@ -90,7 +90,10 @@ describe('positions on the device', () => {
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(() => {
       throw new DOMException('no room', 'QuotaExceededError');
     });
-    expect(await store.putPosition(BANK_POSITION)).toMatchObject({ ok: false, reason: 'full' });
+    expect(await store.put('positions', BANK_POSITION)).toMatchObject({
+      ok: false,
+      reason: 'full',
+    });
     expect((await store.loadAll()).positions).toContainEqual(BANK_POSITION);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { copyRecord } from '../../src/store/copy-record';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { freshId } from '../../src/store/fresh-id';
-import { orderShelf } from '../../src/store/order-shelf';
+import { orderShelf } from '../../src/store/order-rows';
 import type { Cue } from '../../src/store/records';
 import { takeOffShelf } from '../../src/store/take-off-shelf';
 

@@ -37,12 +37,12 @@ describe('every write', () => {
     const { store } = await openStore();
     const [position] = (await contentsOf(store)).positions;
     if (!position) throw new Error('no example position');
-    await store.putRecord('cues', MY_CUE);
-    await store.deleteRecord('cues', MY_CUE.id);
-    await store.putAttempt(CURVE_ATTEMPT);
-    await store.deleteAttempt(CURVE_ATTEMPT.id);
-    await store.putPosition(position);
-    await store.deletePosition(position.id);
+    await store.put('cues', MY_CUE);
+    await store.delete('cues', MY_CUE.id);
+    await store.put('attempts', CURVE_ATTEMPT);
+    await store.delete('attempts', CURVE_ATTEMPT.id);
+    await store.put('positions', position);
+    await store.delete('positions', position.id);
     await store.saveDesk(DEFAULT_DESK);
     await importText(store, await textOf(store), 'replace');
     await store.undoImport();
@@ -55,7 +55,7 @@ describe('every write', () => {
 describe('copies from before an update', () => {
   it('are the last three, whole, whatever else lies among them', async () => {
     const { store } = await openStore();
-    await store.putRecord('cues', MY_CUE);
+    await store.put('cues', MY_CUE);
     const raw = await openDB('leeway');
     for (const row of [null, 'torn', { reason: 'upgrade', rows: { cues: 'torn' } }]) {
       await raw.add('former-contents', row);
@@ -71,7 +71,7 @@ describe('copies from before an update', () => {
     former.close();
     const [newest, ...others] = await store.formerCopies();
     expect(newest?.atMs).toBe(5);
-    expect(newest?.contents.shelves.cues).toContainEqual(MY_CUE);
+    expect(newest?.contents.cues).toContainEqual(MY_CUE);
     expect(others).toHaveLength(1);
   });
 });

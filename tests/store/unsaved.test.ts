@@ -52,7 +52,7 @@ const waiting = () => draftStorage.getItem('leeway.unsaved');
 describe('what is being saved when the page goes away', () => {
   it('waits for the next visit, should this one not come back', async () => {
     const { store, leave } = await openApp();
-    void store.putAttempt(CURVE_ATTEMPT);
+    void store.put('attempts', CURVE_ATTEMPT);
     leave();
     killEveryConnection();
     expect(waiting()).toContain(CURVE_ATTEMPT.id);
@@ -63,7 +63,7 @@ describe('what is being saved when the page goes away', () => {
 
   it('is saved after all where it does, and waits no longer', async () => {
     const { store, leave, notices } = await openApp();
-    const saving = store.putAttempt(CURVE_ATTEMPT);
+    const saving = store.put('attempts', CURVE_ATTEMPT);
     await Promise.resolve();
     leave();
     expect(waiting()).toContain(CURVE_ATTEMPT.id);
@@ -79,13 +79,13 @@ describe('what the database does not take', () => {
   it('is saved by the next visit, where even a new connection is dead', async () => {
     const { store, notices } = await openApp();
     killEveryConnection();
-    expect(await store.putAttempt(CURVE_ATTEMPT)).toMatchObject({ reason: 'unavailable' });
-    expect(await store.putRecord('cues', MY_CUE)).toMatchObject({ reason: 'unavailable' });
+    expect(await store.put('attempts', CURVE_ATTEMPT)).toMatchObject({ reason: 'unavailable' });
+    expect(await store.put('cues', MY_CUE)).toMatchObject({ reason: 'unavailable' });
     expect(notices.get('write-failed')).toMatch(/Not kept yet: a reading, your kit\.$/);
     vi.restoreAllMocks();
     const next = await openApp();
     expect(next.loaded.attempts).toEqual([CURVE_ATTEMPT]);
-    expect(next.loaded.shelves.cues).toContainEqual(MY_CUE);
+    expect(next.loaded.cues).toContainEqual(MY_CUE);
     expect(waiting()).toBeNull();
     const raw = await openDB('leeway');
     expect(await raw.get('attempts', CURVE_ATTEMPT.id)).toEqual(CURVE_ATTEMPT);
@@ -95,7 +95,7 @@ describe('what the database does not take', () => {
   it('is saved as soon as it is tried again with room, and the notice is taken down', async () => {
     const { store, notices } = await openApp();
     failWrites('QuotaExceededError');
-    expect(await store.putAttempt(CURVE_ATTEMPT)).toMatchObject({ reason: 'full' });
+    expect(await store.put('attempts', CURVE_ATTEMPT)).toMatchObject({ reason: 'full' });
     await store.saveUnsaved();
     expect(notices.get('full')).toMatch(/full\. Not kept yet: a reading\.$/);
     vi.restoreAllMocks();
@@ -108,21 +108,21 @@ describe('what the database does not take', () => {
   it('is in a backup all the same', async () => {
     const { store } = await openApp();
     failWrites('QuotaExceededError');
-    await store.putAttempt(CURVE_ATTEMPT);
+    await store.put('attempts', CURVE_ATTEMPT);
     expect((await contentsOf(store)).attempts).toEqual([CURVE_ATTEMPT]);
   });
 
   it('is the last of several changes, and nothing where the last was a deletion', async () => {
     const { store } = await openApp();
-    await store.putAttempt(CURVE_ATTEMPT);
+    await store.put('attempts', CURVE_ATTEMPT);
     failWrites('UnknownError');
-    await store.putAttempt({ ...CURVE_ATTEMPT, isStruckOut: true });
-    await store.putAttempt(LATER_ATTEMPT);
+    await store.put('attempts', { ...CURVE_ATTEMPT, isStruckOut: true });
+    await store.put('attempts', LATER_ATTEMPT);
     vi.restoreAllMocks();
     vi.spyOn(IDBObjectStore.prototype, 'delete').mockImplementation(() => {
       throw new DOMException('not now', 'UnknownError');
     });
-    await store.deleteAttempt(LATER_ATTEMPT.id);
+    await store.delete('attempts', LATER_ATTEMPT.id);
     vi.restoreAllMocks();
     const { loaded } = await openApp();
     expect(loaded.attempts).toEqual([{ ...CURVE_ATTEMPT, isStruckOut: true }]);
@@ -131,9 +131,9 @@ describe('what the database does not take', () => {
   it('is nothing any more once a later change of the same row is saved', async () => {
     const { store } = await openApp();
     failWrites('UnknownError');
-    await store.putAttempt(CURVE_ATTEMPT);
+    await store.put('attempts', CURVE_ATTEMPT);
     vi.restoreAllMocks();
-    await store.putAttempt({ ...CURVE_ATTEMPT, isStruckOut: true });
+    await store.put('attempts', { ...CURVE_ATTEMPT, isStruckOut: true });
     expect(waiting()).toBeNull();
   });
 
@@ -142,7 +142,7 @@ describe('what the database does not take', () => {
       throw new DOMException('denied', 'SecurityError');
     });
     failWrites('UnknownError');
-    await store.putAttempt(CURVE_ATTEMPT);
+    await store.put('attempts', CURVE_ATTEMPT);
     vi.restoreAllMocks();
     await store.saveUnsaved();
     expect((await openApp()).loaded.attempts).toEqual([CURVE_ATTEMPT]);
@@ -150,13 +150,13 @@ describe('what the database does not take', () => {
 
   it('never keeps the rest from being read where there is still no room for it', async () => {
     const before = await openApp();
-    await before.store.putRecord('cues', MY_CUE);
+    await before.store.put('cues', MY_CUE);
     failWrites('QuotaExceededError');
-    await before.store.putAttempt(CURVE_ATTEMPT);
+    await before.store.put('attempts', CURVE_ATTEMPT);
     const { store, loaded, notices } = await openApp();
     expect(store.keeps).toBe(true);
     expect(loaded.attempts).toEqual([CURVE_ATTEMPT]);
-    expect(loaded.shelves.cues).toContainEqual(MY_CUE);
+    expect(loaded.cues).toContainEqual(MY_CUE);
     expect([...notices.keys()]).toEqual(['full']);
     vi.restoreAllMocks();
     await store.saveUnsaved();
@@ -165,8 +165,8 @@ describe('what the database does not take', () => {
 
   it('is whatever the page knows, where the database is emptied under it', async () => {
     const { store, notices } = await openApp();
-    await store.putRecord('cues', MY_CUE);
-    await store.putAttempt(CURVE_ATTEMPT);
+    await store.put('cues', MY_CUE);
+    await store.put('attempts', CURVE_ATTEMPT);
     const gone = await openDB('leeway');
     gone.close();
     await new Promise((resolve, reject) => {
@@ -175,30 +175,30 @@ describe('what the database does not take', () => {
       deleting.onerror = reject;
     });
     expect([...notices.values()]).toEqual([expect.stringContaining('was deleted')]);
-    await store.putAttempt(LATER_ATTEMPT);
+    await store.put('attempts', LATER_ATTEMPT);
     await store.saveUnsaved();
     expect([...notices.keys()]).toEqual([]);
     const { loaded } = await openApp();
     expect(loaded.attempts).toEqual([CURVE_ATTEMPT, LATER_ATTEMPT]);
-    expect(loaded.shelves.cues).toContainEqual(MY_CUE);
+    expect(loaded.cues).toContainEqual(MY_CUE);
   });
 });
 
 describe('notes of other contents', () => {
   it('of a visit without the database only add to what is there', async () => {
     const before = await openApp();
-    await before.store.putRecord('cues', MY_CUE);
+    await before.store.put('cues', MY_CUE);
     const { open } = globalThis.indexedDB;
     globalThis.indexedDB.open = () => new EventTarget() as IDBOpenDBRequest;
     const shut = await openApp(undefined, 200);
     expect([...shut.notices.keys()]).toEqual(['not-opened']);
     const guess = { ...MY_CUE, massRatio: 50 };
-    await shut.store.putRecord('cues', guess);
-    await shut.store.putAttempt(CURVE_ATTEMPT);
+    await shut.store.put('cues', guess);
+    await shut.store.put('attempts', CURVE_ATTEMPT);
     globalThis.indexedDB.open = open;
     const { store, loaded } = await openApp();
     expect(loaded.attempts).toEqual([CURVE_ATTEMPT]);
-    expect(loaded.shelves.cues).toContainEqual(MY_CUE);
+    expect(loaded.cues).toContainEqual(MY_CUE);
     const { setAside } = await contentsOf(store);
     expect(setAside).toEqual([{ store: 'cues', raw: guess, reason: 'noted' }]);
     expect(waiting()).toBeNull();
@@ -224,19 +224,19 @@ describe('a tab that shows what was there before an import in another', () => {
   it('saves nothing over it, says so, and gives its own new readings to the next load', async () => {
     const stale = await openApp();
     const other = await openApp();
-    await other.store.putRecord('cues', MY_CUE);
+    await other.store.put('cues', MY_CUE);
     const text = await textOf(other.store);
     await importText(other.store, text, 'replace');
     const old = { ...MY_CUE, massRatio: 9 };
-    expect(await stale.store.putRecord('cues', old)).toMatchObject({ reason: 'replaced' });
-    expect(await stale.store.deleteRecord('cues', MY_CUE.id)).toMatchObject({ ok: false });
+    expect(await stale.store.put('cues', old)).toMatchObject({ reason: 'replaced' });
+    expect(await stale.store.delete('cues', MY_CUE.id)).toMatchObject({ ok: false });
     const desk = { ...DEFAULT_DESK, player: 'steady' } as const;
     expect(await stale.store.saveDesk(desk)).toMatchObject({ reason: 'replaced' });
     stale.store.draftDesk(desk);
-    await stale.store.putAttempt(CURVE_ATTEMPT);
+    await stale.store.put('attempts', CURVE_ATTEMPT);
     expect(stale.notices.get('replaced')).toContain('reload');
     const { loaded } = await openApp();
-    expect(loaded.shelves.cues).toContainEqual(MY_CUE);
+    expect(loaded.cues).toContainEqual(MY_CUE);
     expect(loaded.desk).toEqual(DEFAULT_DESK);
     expect(loaded.attempts).toEqual([CURVE_ATTEMPT]);
   });
@@ -246,7 +246,7 @@ describe('a tab that shows what was there before an import in another', () => {
     const other = await openApp();
     await importText(other.store, await textOf(other.store), 'replace');
     await stale.store.loadAll();
-    expect(await stale.store.putRecord('cues', MY_CUE)).toEqual({ ok: true });
+    expect(await stale.store.put('cues', MY_CUE)).toEqual({ ok: true });
   });
 
   it('is told the same after an undoing', async () => {
@@ -274,6 +274,6 @@ it('a forced close is over as soon as something is saved', async () => {
   const [open] = databases;
   forceCloseDatabase(open as unknown as Parameters<typeof forceCloseDatabase>[0]);
   await vi.waitFor(() => expect([...notices.keys()]).toEqual(['closed']));
-  expect(await store.putAttempt(CURVE_ATTEMPT)).toEqual({ ok: true });
+  expect(await store.put('attempts', CURVE_ATTEMPT)).toEqual({ ok: true });
   expect(notices.size).toBe(0);
 });

@@ -1,6 +1,6 @@
 import type { TextFile } from '../../sensors/share-file';
-import { CONTENT_STORES } from '../../store/database-schema';
-import type { ContentStore } from '../../store/store-port';
+import type { ContentStore } from '../../store/contents';
+import { CONTENT_STORES } from '../../store/stores';
 
 /** How many rows of each store a backup holds. */
 export type RowCounts = { readonly [S in ContentStore]: number };

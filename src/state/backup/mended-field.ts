@@ -1,6 +1,7 @@
+import type { ListName, Lists, Repair, Rows, StoreName } from '../../store/contents';
 import { numberAt } from '../../store/number-at';
 import { SHELF_NAMES } from '../../store/shelf-names';
-import type { Contents, Repair, StoreName } from '../../store/store-port';
+import { LIST_NAMES, LISTS } from '../../store/stores';
 import { formatQuantity } from '../../units/format-number';
 import type { KitUnits } from '../../units/kit-units';
 import { findField } from '../kit-edit';
@@ -18,16 +19,13 @@ export interface MendedField {
   readonly now: string;
 }
 
-/** What was mended, as it is now. */
-type MendedContents = Pick<Contents, 'shelves' | 'attempts' | 'positions'>;
-
 /**
  * @param contents what was mended, as it is now
  * @param units those of whoever reads it
  */
 export function mendedFields(
   repairs: readonly Repair[],
-  contents: MendedContents,
+  contents: Lists,
   units?: KitUnits,
 ): readonly MendedField[] {
   if (repairs.length === 0) return [];
@@ -40,14 +38,10 @@ export function mendedFields(
 }
 
 /** What a person calls each row, by its store and id. */
-function namesIn({ attempts, positions, shelves }: MendedContents): ReadonlyMap<string, string> {
-  const trials = attempts.map(({ id, shot }) => ({ id, name: shot.trial }));
-  const stores = { ...shelves, positions, attempts: trials };
-  return new Map(
-    Object.entries(stores).flatMap(([store, rows]) =>
-      rows.map(({ id, name }) => [`${store} ${id}`, name] as const),
-    ),
-  );
+function namesIn(lists: Lists): ReadonlyMap<string, string> {
+  const named = <L extends ListName>(list: L, rows: readonly Rows[L][]) =>
+    rows.map((row) => [`${list} ${row.id}`, LISTS[list].nameOf(row)] as const);
+  return new Map(LIST_NAMES.flatMap((list) => named(list, lists[list])));
 }
 
 function toldOf(

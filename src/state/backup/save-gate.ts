@@ -1,5 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { StorePort } from '../../store/store-port';
+import { LISTS } from '../../store/stores';
 
 /**
  * A store whose writes can be held back: between an import and the next load, what is on screen is
@@ -41,20 +42,13 @@ export function createSaveGate(store: StorePort, whenOwn: () => void = () => {})
         return store.keeps;
       },
       loadAll: store.loadAll,
-      putRecord(shelf, record) {
-        if (record.origin === 'by-hand') whenOwn();
-        return through(() => store.putRecord(shelf, record));
+      put(list, row) {
+        if (LISTS[list].isOwn(row)) whenOwn();
+        return through(() => store.put(list, row));
       },
-      deleteRecord: (shelf, id) => through(() => store.deleteRecord(shelf, id)),
+      delete: (list, id) => through(() => store.delete(list, id)),
       saveDesk: (desk) => through(() => store.saveDesk(desk)),
       draftDesk: (desk) => pass(() => store.draftDesk(desk)),
-      putAttempt(attempt) {
-        if (Object.keys(attempt.readings).length > 0) whenOwn();
-        return through(() => store.putAttempt(attempt));
-      },
-      deleteAttempt: (id) => through(() => store.deleteAttempt(id)),
-      putPosition: (position) => through(() => store.putPosition(position)),
-      deletePosition: (id) => through(() => store.deletePosition(id)),
       saveUnsaved: () => through(() => store.saveUnsaved()),
       // Those of a store that has nothing to keep things in take the place of these as it loads.
       readAll: () => store.readAll(),

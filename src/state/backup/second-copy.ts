@@ -2,9 +2,10 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import { parseBackup } from '../../store/backup/parse-backup';
 import { planImport } from '../../store/backup/plan-import';
 import { writeBackup } from '../../store/backup/write-backup';
+import type { Contents } from '../../store/contents';
 import { type FindStorage, type NotedText, notedText } from '../../store/noted-text';
 import { SHELF_NAMES } from '../../store/shelf-names';
-import type { Contents, Loaded, StorePort } from '../../store/store-port';
+import type { Loaded, StorePort } from '../../store/store-port';
 import type { BringingIn } from './bringing-in';
 import type { SaveGate } from './save-gate';
 import { withinRoom } from './within-room';
@@ -167,7 +168,7 @@ async function findOwn(store: StorePort, copy: NotedText) {
 }
 
 /** Whether anything in it is the person's own doing. */
-function isOwn({ attempts, shelves }: Contents): boolean {
-  if (attempts.length > 0) return true;
-  return SHELF_NAMES.some((shelf) => shelves[shelf].some(({ origin }) => origin === 'by-hand'));
+function isOwn(contents: Contents): boolean {
+  if (contents.attempts.length > 0) return true;
+  return SHELF_NAMES.some((shelf) => contents[shelf].some(({ origin }) => origin === 'by-hand'));
 }

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { RoomGiven, StorageRoom } from '../../sensors/storage-room';
-import type { FormerCopy, SetAside } from '../../store/store-port';
+import type { SetAside } from '../../store/contents';
+import type { FormerCopy } from '../../store/store-port';
 import type { SaveGate } from './save-gate';
 
 /** Where everything lies, how safe it is there, and what else lies beside it. */

@@ -1,5 +1,7 @@
 import { writeValue } from '../../store/backup/write-value';
-import type { Contents } from '../../store/store-port';
+import type { Contents, Lists } from '../../store/contents';
+import { SHELF_NAMES } from '../../store/shelf-names';
+import { LISTS, ofLists } from '../../store/stores';
 
 /** Room for a second copy, in characters: browsers give all of a site some millions. */
 const ROOM = 200_000;
@@ -13,17 +15,24 @@ export interface WithinRoom {
   readonly leftOut: number;
 }
 
-/** The kit and the desk, then the newest readings, then positions, as far as they fit. */
+/** The kit and the desk, then the newest of each other list in turn, as far as they fit. */
 export function withinRoom(contents: Contents, room = ROOM): WithinRoom {
-  const { shelves, desk, attempts, positions } = contents;
   const size = (row: unknown) => writeValue(row).length + ROW_EXTRA;
-  let left = room - size(shelves) - size(desk);
+  const kit = Object.fromEntries(SHELF_NAMES.map((shelf) => [shelf, contents[shelf]]));
+  let left = room - size(kit) - size(contents.desk);
   const fits = (row: unknown) => {
     if (left >= 0) left -= size(row);
     return left >= 0;
   };
-  const kept = [...attempts].reverse().filter(fits).reverse();
-  const laid = positions.filter(fits);
-  const leftOut = attempts.length + positions.length - kept.length - laid.length;
-  return { contents: { ...contents, attempts: kept, positions: laid, setAside: [] }, leftOut };
+  let leftOut = 0;
+  const fitting = <T>(rows: readonly T[], isNewestLast: boolean): readonly T[] => {
+    const kept = isNewestLast ? [...rows].reverse().filter(fits).reverse() : rows.filter(fits);
+    leftOut += rows.length - kept.length;
+    return kept;
+  };
+  const lists: Lists = contents;
+  const kept = ofLists<'rows'>((name) =>
+    name in kit ? lists[name] : fitting(lists[name], LISTS[name].isNewestLast),
+  );
+  return { contents: { ...contents, ...kept, setAside: [] }, leftOut };
 }

@@ -9,7 +9,7 @@ import type { ShotModel } from '../shot-model';
 
 /** What the place Choose needs from the rest of the app. */
 export interface ChoosePorts {
-  readonly store: Pick<StorePort, 'putPosition' | 'deletePosition' | 'onElsewhere'>;
+  readonly store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>;
   /** As loaded. */
   readonly positions: readonly SavedPosition[];
   /** The table in play. */

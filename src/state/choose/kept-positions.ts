@@ -32,8 +32,8 @@ export function createKeptPositions(ports: Ports): KeptPositions {
   };
   const rows = createKeptRows<SavedPosition>(
     {
-      put: (position) => store.putPosition(position),
-      delete: (id) => store.deletePosition(id),
+      put: (position) => store.put('positions', position),
+      delete: (id) => store.delete('positions', id),
       order,
     },
     positions,

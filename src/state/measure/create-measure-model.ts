@@ -28,7 +28,7 @@ import { trialOffers } from './trial-offers';
 import type { Foresee } from './work-report';
 
 export interface MeasurePorts {
-  readonly store: Pick<StorePort, 'putAttempt' | 'deleteAttempt' | 'onElsewhere'>;
+  readonly store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>;
   /** As loaded. */
   readonly attempts: readonly Attempt[];
   readonly kit: Pick<KitModel, 'shelves' | 'current'>;

@@ -1,5 +1,5 @@
 import type { Attempt } from '../../store/attempt';
-import { orderAttempts } from '../../store/order-attempts';
+import { orderAttempts } from '../../store/order-rows';
 import type { StorePort } from '../../store/store-port';
 import { createKeptRows, type KeptRows } from '../kept-rows';
 
@@ -7,12 +7,12 @@ import { createKeptRows, type KeptRows } from '../kept-rows';
 export type KeptAttempts = KeptRows<Attempt>;
 
 export function createKeptAttempts(
-  store: Pick<StorePort, 'putAttempt' | 'deleteAttempt' | 'onElsewhere'>,
+  store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>,
   loaded: readonly Attempt[],
 ): KeptAttempts {
   const ports = {
-    put: (attempt: Attempt) => store.putAttempt(attempt),
-    delete: (id: string) => store.deleteAttempt(id),
+    put: (attempt: Attempt) => store.put('attempts', attempt),
+    delete: (id: string) => store.delete('attempts', id),
     order: orderAttempts,
   };
   const rows = createKeptRows(ports, loaded);

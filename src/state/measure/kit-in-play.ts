@@ -1,6 +1,6 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
+import type { ShelfContents } from '../../store/contents';
 import type { Choice } from '../../store/records';
-import type { ShelfContents } from '../../store/store-port';
 import type { KitModel } from '../kit-model';
 import { type Played, playedWith, type Records } from './parts-played';
 

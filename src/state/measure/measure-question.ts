@@ -1,8 +1,8 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { INVENTED_PROFILES, type StrokeProfile } from '../../engine/room/stroke-profile';
 import type { Attempt } from '../../store/attempt';
+import type { ShelfContents } from '../../store/contents';
 import type { PlayerName } from '../../store/records';
-import type { ShelfContents } from '../../store/store-port';
 import { progressOf } from './attempt-progress';
 import { kitPriorOf, OWN_PRIORS } from './part-prior';
 import { indexShelves, type Played, type PlayedAttempt, playedAttempt } from './parts-played';

@@ -1,10 +1,9 @@
-import { CONTENT_STORES, DESK_KEY } from '../database-schema';
+import type { ContentStore } from '../contents';
+import { DESK_KEY } from '../database-schema';
 import { isPlainObject } from '../mend';
 import { MOST_OF_A_KIND, NO_MORE } from '../most-of-a-kind';
 import type { RawRow, RawStores } from '../read-rows';
-import { isSetAside } from '../read-set-aside';
-import { SHELF_NAMES } from '../shelf-names';
-import type { ContentStore } from '../store-port';
+import { CONTENT_STORES, isSetAside, STORES } from '../stores';
 import { readValue } from './read-value';
 import { type Refused, refuse } from './refuse';
 import { writeValue } from './write-value';
@@ -24,16 +23,9 @@ export type Gathered = { readonly ok: true; readonly raw: RawStores } | Refused;
 
 /** Sorts the rows of a file by store, as a database would give them, but keyed by their line. */
 export function gatherRows(lines: readonly Line[], lastLine: number): Gathered {
-  const raw: Record<ContentStore, RawRow[]> = {
-    cues: [],
-    cloths: [],
-    balls: [],
-    tables: [],
-    attempts: [],
-    positions: [],
-    desk: [],
-    'set-aside': [],
-  };
+  const raw = Object.fromEntries(
+    CONTENT_STORES.map((name): [ContentStore, RawRow[]] => [name, []]),
+  ) as Record<ContentStore, RawRow[]>;
   const linesByKey = new Map<string, number>();
   for (const { number, text } of lines) {
     const row = readRow(text);
@@ -47,7 +39,9 @@ export function gatherRows(lines: readonly Line[], lastLine: number): Gathered {
     }
     raw[row.store].push({ key: row.store === 'desk' ? DESK_KEY : number, value: row.value });
   }
-  const missing = [...SHELF_NAMES, 'desk' as const].find((name) => raw[name].length === 0);
+  const missing = CONTENT_STORES.find(
+    (name) => STORES[name].isNeverEmpty && raw[name].length === 0,
+  );
   return missing ? refuse(lastLine, `This file has no ${missing} in it.`) : { ok: true, raw };
 }
 

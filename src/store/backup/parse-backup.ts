@@ -1,7 +1,7 @@
+import type { Contents, Repair } from '../contents';
 import { latestVersion, MIGRATIONS } from '../migrations';
 import { contentsOf, type ReadContents, readContents } from '../read-contents';
-import { SHELF_NAMES } from '../shelf-names';
-import type { Contents, Repair } from '../store-port';
+import { LIST_NAMES } from '../stores';
 import {
   type Checksums,
   checksumsOf,
@@ -94,11 +94,7 @@ function isSame(claimed: Checksums, found: Checksums): boolean {
 
 /** Rows are keyed by their line here, so what would be taken off its shelf is told by it. */
 function firstBeyondRepair(read: ReadContents): number | null {
-  const stores = [
-    ...SHELF_NAMES.map((shelf) => read.shelves[shelf]),
-    read.attempts,
-    read.positions,
-  ];
-  const first = Math.min(...stores.map(({ toDelete }) => Number(toDelete[0] ?? Infinity)));
+  const lines = LIST_NAMES.map((name) => Number(read.lists[name].toDelete[0] ?? Infinity));
+  const first = Math.min(...lines);
   return Number.isFinite(first) ? first : null;
 }

@@ -1,70 +1,62 @@
-import type { ShelfName, Shelves } from '../records';
-import type { Contents, ImportPlan } from '../store-port';
+import type { ContentRows, ContentStore, Contents } from '../contents';
+import type { ImportPlan, PlannedRows } from '../store-port';
+import { CONTENT_STORES, ofStores, STORES, storesOf } from '../stores';
 import type { Backup } from './parse-backup';
-import { attemptRows, deskRows, recordRows, setAsideRows } from './plan-rows';
-import { planStore } from './plan-store';
+import { writeValue } from './write-value';
 
 /**
- * What an import would do. In a merge the backup's record stands where both have one, and so does
- * its attempt, unless the present one has come further since, and its position, unless the present
- * one was changed later; the present desk stays.
+ * What an import would do. In a merge the backup's row stands where both have one, unless its store
+ * says that the present one stays.
  */
 export function planImport(
   current: Contents,
-  { contents: given, repairs }: Backup,
+  { contents, repairs }: Backup,
   mode: ImportPlan['mode'],
 ): ImportPlan {
   const isMerge = mode === 'merge';
-  const shelf = <S extends ShelfName>(name: S) =>
-    planStore<Shelves[S]>(
-      recordRows(current.shelves[name]),
-      recordRows(given.shelves[name]),
-      isMerge,
-    );
-  const shelves = {
-    cues: shelf('cues'),
-    cloths: shelf('cloths'),
-    balls: shelf('balls'),
-    tables: shelf('tables'),
-  };
-  const attempts = planStore(
-    attemptRows(current.attempts),
-    attemptRows(given.attempts),
-    isMerge,
-    (here, there) => here.stepsDone.length > there.stepsDone.length,
+  const [present, given] = [storesOf(current), storesOf(contents)];
+  const planned = ofStores<'planned'>((name) =>
+    planStore(name, present[name], given[name], isMerge),
   );
-  const positions = planStore(
-    recordRows(current.positions),
-    recordRows(given.positions),
-    isMerge,
-    (here, there) => here.changedAtMs > there.changedAtMs,
-  );
-  const desk = planStore(deskRows(current.desk), deskRows(given.desk), isMerge, () => true);
-  const setAside = planStore(setAsideRows(current.setAside), setAsideRows(given.setAside), isMerge);
+  const { desk, 'set-aside': setAside, ...lists } = ofStores<'rows'>((name) => planned[name].toPut);
+  const changes = CONTENT_STORES.map((name) => [name, planned[name].changes]);
   return {
     mode,
-    changes: {
-      cues: shelves.cues.changes,
-      cloths: shelves.cloths.changes,
-      balls: shelves.balls.changes,
-      tables: shelves.tables.changes,
-      attempts: attempts.changes,
-      positions: positions.changes,
-      desk: desk.changes,
-      'set-aside': setAside.changes,
-    },
+    changes: Object.fromEntries(changes) as ImportPlan['changes'],
     repairs: repairs.filter(({ store }) => store !== 'desk' || !isMerge),
-    toPut: {
-      shelves: {
-        cues: shelves.cues.toPut,
-        cloths: shelves.cloths.toPut,
-        balls: shelves.balls.toPut,
-        tables: shelves.tables.toPut,
-      },
-      attempts: attempts.toPut,
-      positions: positions.toPut,
-      desk: desk.toPut[0] ?? null,
-      setAside: setAside.toPut,
+    toPut: { ...lists, desk: desk[0] ?? null, setAside },
+  };
+}
+
+function planStore<S extends ContentStore>(
+  name: S,
+  presentRows: readonly ContentRows[S][],
+  givenRows: readonly ContentRows[S][],
+  isMerge: boolean,
+): PlannedRows<ContentRows[S]> {
+  const { idOf, nameOf, staysInMerge } = STORES[name];
+  const keyed = (rows: readonly ContentRows[S][]) => rows.map((row) => ({ id: idOf(row), row }));
+  const [present, given] = [keyed(presentRows), keyed(givenRows)];
+  const here = new Map(present.map(({ id, row }) => [id, row]));
+  const givenIds = new Set(given.map(({ id }) => id));
+  const isChanged = ({ id, row }: (typeof given)[number]) => {
+    const mine = here.get(id);
+    if (mine === undefined || writeValue(mine) === writeValue(row)) return false;
+    return !(isMerge && staysInMerge(mine, row));
+  };
+  const added = given.filter(({ id }) => !here.has(id));
+  const changed = given.filter(isChanged);
+  const removed = isMerge ? [] : present.filter(({ id }) => !givenIds.has(id));
+  const moved = new Set([...changed, ...removed].map(({ id }) => id));
+  const left = present.filter(({ id }) => !moved.has(id));
+  const namesOf = (rows: typeof given) => rows.map(({ row }) => nameOf(row));
+  return {
+    changes: {
+      added: namesOf(added),
+      changed: namesOf(changed),
+      removed: namesOf(removed),
+      left: namesOf(left),
     },
+    toPut: (isMerge ? [...added, ...changed] : given).map(({ row }) => row),
   };
 }

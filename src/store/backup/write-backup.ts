@@ -1,6 +1,6 @@
+import type { ContentStore, Contents } from '../contents';
 import { latestVersion, MIGRATIONS } from '../migrations';
-import { SHELF_NAMES } from '../shelf-names';
-import type { ContentStore, Contents } from '../store-port';
+import { CONTENT_STORES, ofStores, STORES, storesOf } from '../stores';
 import {
   BACKUP_FORMAT,
   type BackupHeader,
@@ -34,28 +34,8 @@ export async function writeBackup(
 }
 
 /** Every row, in an order that is the same on every device. */
-function rowsOf({
-  shelves,
-  attempts,
-  positions,
-  desk,
-  setAside,
-}: Contents): [ContentStore, unknown][] {
-  return [
-    ...SHELF_NAMES.flatMap((shelf) => byId(shelves[shelf]).map((row) => pair(shelf, row))),
-    ...attempts.map((row) => pair('attempts', row)),
-    ...byId(positions).map((row) => pair('positions', row)),
-    pair('desk', desk),
-    ...setAside.map((row) => pair('set-aside', row)),
-  ];
-}
-
-const pair = (store: ContentStore, row: unknown): [ContentStore, unknown] => [store, row];
-
-interface WithId {
-  readonly id: string;
-}
-
-function byId(records: readonly WithId[]): readonly WithId[] {
-  return [...records].sort((one, other) => (one.id < other.id ? -1 : 1));
+function rowsOf(contents: Contents): readonly (readonly [ContentStore, unknown])[] {
+  const rows = storesOf(contents);
+  const inOrder = ofStores<'rows'>((name) => STORES[name].inBackup(rows[name]));
+  return CONTENT_STORES.flatMap((name) => inOrder[name].map((row) => [name, row] as const));
 }

@@ -1,19 +1,8 @@
-import type { Attempt } from '../attempt';
-import type { Desk, Shelves } from '../records';
-import type { SavedPosition } from '../saved-position';
-
-/** What each store holds. */
-export interface Rows extends Shelves {
-  readonly attempts: Attempt;
-  readonly positions: SavedPosition;
-  readonly desk: Desk;
-}
-
-export type KeptRow = Rows[keyof Rows];
+import type { Rows, StoreName } from '../contents';
 
 /** A row that another tab has changed, added or deleted: what it was on screen here, and is now. */
 export type RowChange = {
-  readonly [S in keyof Rows]: {
+  readonly [S in StoreName]: {
     readonly kind: 'row';
     readonly store: S;
     readonly id: string;
@@ -22,7 +11,7 @@ export type RowChange = {
     /** Null where it is deleted. */
     readonly row: Rows[S] | null;
   };
-}[keyof Rows];
+}[StoreName];
 
 /**
  * What cannot be joined of the doings of two tabs.
@@ -33,7 +22,7 @@ export type RowChange = {
  */
 export interface Clash {
   readonly kind: 'both' | 'stays' | 'gone' | 'answered';
-  readonly store: keyof Rows;
+  readonly store: StoreName;
   readonly id: string;
   /** Of the row; empty where it has none. */
   readonly name: string;

@@ -1,8 +1,12 @@
+import { crc32 } from '../backup/crc-32';
+import { writeValue } from '../backup/write-value';
+import type { KeptRow, ListName, Rows } from '../contents';
+import { isPlainObject } from '../mend';
 import type { Note } from '../note';
 import { parseRow } from '../parse-row';
-import type { KeptRow } from './elsewhere';
+import type { Desk } from '../records';
+import { LISTS } from '../stores';
 import { isSame, joinRows } from './join-rows';
-import { type OtherCopy, otherCopy, withHeld } from './other-copy';
 
 /**
  * What becomes of a change, given what another tab has made of its row meanwhile.
@@ -17,7 +21,7 @@ export type Settled =
       readonly kind: 'put';
       readonly row: unknown;
       readonly isClash: boolean;
-      readonly copy: OtherCopy | null;
+      readonly copy: Rows[ListName] | null;
     }
   | { readonly kind: 'deleted' }
   | { readonly kind: 'stays'; readonly row: KeptRow }
@@ -40,8 +44,28 @@ export function settleNote({ store, was, row: mine }: Note, raw: unknown): Settl
   const joined = parseRow(store, row);
   if (joined === undefined) return put(mine);
   if (!isClash) return put(joined);
-  if (!('heldShot' in theirs)) return { ...put(joined), isClash, copy: otherCopy(theirs) };
-  return { ...put('heldShot' in joined ? withHeld(joined, was, theirs) : joined), isClash };
+  if (store !== 'desk') return { ...put(joined), isClash, copy: otherCopy(store, raw) };
+  const areDesks = 'heldShot' in joined && 'heldShot' in theirs;
+  return { ...put(areDesks ? withHeld(joined, was, theirs) : joined), isClash };
+}
+
+/**
+ * What another tab had made of a row, to be kept beside it. It has the same id whenever it is made,
+ * so that it is kept once.
+ */
+function otherCopy<L extends ListName>(list: L, raw: unknown): Rows[L] | null {
+  const { parse, asCopy } = LISTS[list];
+  const parsed = parse(raw);
+  if (!parsed.ok) return null;
+  const row = parsed.record;
+  return asCopy(row, `${row.id}-${crc32(new TextEncoder().encode(writeValue(row)))}`);
+}
+
+/** Of desks there is one: where both tabs changed the shot, the other's is held, if none is yet. */
+function withHeld(joined: Desk, was: unknown, theirs: Desk): Desk {
+  const before = isPlainObject(was) ? was.shot : undefined;
+  const { isClash } = joinRows<unknown>(before, joined.shot, theirs.shot);
+  return isClash ? { ...joined, heldShot: joined.heldShot ?? theirs.shot } : joined;
 }
 
 function put(row: unknown) {

@@ -1,4 +1,4 @@
-import type { StoreName } from '../store-port';
+import type { StoreName } from '../contents';
 import type { RowChange } from './elsewhere';
 import { isSame, joinRows } from './join-rows';
 

@@ -1,6 +1,6 @@
+import type { StoreName } from '../contents';
 import { isPlainObject } from '../mend';
-import { STORE_NAMES } from '../shelf-names';
-import type { StoreName } from '../store-port';
+import { STORE_NAMES } from '../stores';
 
 /** How the tabs of one app tell each other which row they have written. */
 export interface TabChannel {

@@ -1,6 +1,7 @@
 import type { ImportMode, Incoming } from '../../state/backup/bringing-in';
 import type { MendedField } from '../../state/backup/mended-field';
-import type { ContentStore, StoreChanges } from '../../store/store-port';
+import type { ContentStore } from '../../store/contents';
+import type { StoreChanges } from '../../store/store-port';
 import type { AppModels } from '../app-models';
 import { Choices } from '../controls/Choices';
 import {

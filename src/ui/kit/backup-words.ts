@@ -3,7 +3,8 @@ import type { Incoming } from '../../state/backup/bringing-in';
 import type { MendedField } from '../../state/backup/mended-field';
 import type { SaveOutcome } from '../../state/backup/saving-out';
 import type { LastExchange } from '../../state/backup/undoing';
-import type { ContentStore, StoreChanges } from '../../store/store-port';
+import type { ContentStore } from '../../store/contents';
+import type { StoreChanges } from '../../store/store-port';
 import { dayWords } from '../../units/ago-words';
 import { TRIAL_LABELS } from '../measure/trial-words';
 

@@ -1,6 +1,7 @@
 import type { CopyMade } from '../../state/backup/second-copy';
 import type { StorageState } from '../../state/backup/storage-look';
-import type { FormerCopy, SetAside } from '../../store/store-port';
+import type { SetAside } from '../../store/contents';
+import type { FormerCopy } from '../../store/store-port';
 import { dayWords } from '../../units/ago-words';
 import { KIND_LABELS } from './backup-words';
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { findDigest } from '../../../src/store/backup/find-digest';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { writeBackup } from '../../../src/store/backup/write-backup';
-import type { Contents } from '../../../src/store/store-port';
+import type { Contents } from '../../../src/store/contents';
 import { CURVE_ATTEMPT } from '../invented-attempts';
 import { CONTENTS, MY_CUE } from './invented-contents';
 import { resealed } from './resealed';
@@ -110,7 +110,7 @@ describe('reading a backup made up to deceive', () => {
     expect(repairs).toEqual([
       { store: 'cues', id: 'mine', field: 'massRatio', was: 1e9, now: 200 },
     ]);
-    expect(contents.shelves.cues.find(({ id }) => id === 'mine')?.massRatio).toBe(200);
+    expect(contents.cues.find(({ id }) => id === 'mine')?.massRatio).toBe(200);
     expect(contents.setAside).toEqual([
       ...CONTENTS.setAside,
       { store: 'cues', raw: { ...MY_CUE, massRatio: 1e9 }, reason: 'repaired' },
@@ -150,10 +150,7 @@ describe('reading a backup made up to deceive', () => {
       attempts: [],
       positions: [],
       desk: { ...CONTENTS.desk, recentShots: [] },
-      shelves: {
-        ...CONTENTS.shelves,
-        cues: CONTENTS.shelves.cues.map((cue) => ({ ...cue, changes: [], like: null })),
-      },
+      cues: CONTENTS.cues.map((cue) => ({ ...cue, changes: [], like: null })),
     };
     expect(parsed.backup).toMatchObject({ schema: 1, contents: expected, repairs: [] });
   });

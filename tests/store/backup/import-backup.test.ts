@@ -54,10 +54,10 @@ describe.each([
   it('leaves nothing else where it replaces', async () => {
     const text = await backupText();
     const store = await openApp();
-    await store.putRecord('cues', { ...MY_CUE, id: 'another' });
-    await store.putAttempt({ ...CURVE_ATTEMPT, id: 'another' });
-    await store.putPosition({ ...BANK_POSITION, id: 'another' });
-    await store.deleteRecord('cues', 'demo-cue-stiff');
+    await store.put('cues', { ...MY_CUE, id: 'another' });
+    await store.put('attempts', { ...CURVE_ATTEMPT, id: 'another' });
+    await store.put('positions', { ...BANK_POSITION, id: 'another' });
+    await store.delete('cues', 'demo-cue-stiff');
     await importText(store, text, 'replace');
     expect(await textOf(store)).toBe(text);
   });
@@ -71,7 +71,8 @@ describe.each([
     const setAside = [{ store: 'balls' as const, raw: 1, reason: 'not-a-record' as const }];
     await fill(store, {
       desk,
-      shelves: { ...DEMO_CATALOGUE, cues: [mine, { ...MY_CUE, massRatio: 9 }] },
+      ...DEMO_CATALOGUE,
+      cues: [mine, { ...MY_CUE, massRatio: 9 }],
       attempts: [LATER_ATTEMPT],
       positions: [other, { ...LATER_POSITION, name: 'Before', changedAtMs: 5 }],
       setAside,
@@ -79,7 +80,8 @@ describe.each([
     expect(await importText(store, text, 'merge')).toEqual({ ok: true });
     const merged = {
       desk,
-      shelves: { ...DEMO_CATALOGUE, cues: [...DEMO_CATALOGUE.cues, mine, MY_CUE] },
+      ...DEMO_CATALOGUE,
+      cues: [...DEMO_CATALOGUE.cues, mine, MY_CUE],
       attempts: [CURVE_ATTEMPT, LATER_ATTEMPT],
       positions: [LATER_POSITION, BANK_POSITION, other],
       setAside: [...setAside, ...CONTENTS.setAside],
@@ -96,15 +98,15 @@ describe.each([
       ...CONTENTS,
       attempts: [],
       positions: [],
-      shelves: DEMO_CATALOGUE,
+      ...DEMO_CATALOGUE,
       desk: DEFAULT_DESK,
     };
     await fill(store, before);
     const textBefore = await textOf(store);
     await importText(store, text, 'replace');
     await store.loadAll();
-    await store.putAttempt({ ...CURVE_ATTEMPT, id: 'since' });
-    await store.putPosition({ ...BANK_POSITION, id: 'since' });
+    await store.put('attempts', { ...CURVE_ATTEMPT, id: 'since' });
+    await store.put('positions', { ...BANK_POSITION, id: 'since' });
     const textSince = await textOf(store);
     expect(await store.undoImport()).toEqual({ ok: true });
     expect(await contentsOf(store)).toEqual(before);

@@ -2,7 +2,8 @@ import { exportBackup } from '../../../src/store/backup/export-backup';
 import { findDigest } from '../../../src/store/backup/find-digest';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { planImport } from '../../../src/store/backup/plan-import';
-import type { Contents, ImportPlan, StorePort } from '../../../src/store/store-port';
+import type { Contents } from '../../../src/store/contents';
+import type { ImportPlan, StorePort } from '../../../src/store/store-port';
 
 /** Every backup of these tests is saved at one time, so that only contents tell them apart. */
 const SAVED_AT_MS = 1_800_000_000_000;

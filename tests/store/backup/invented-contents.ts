@@ -1,7 +1,7 @@
+import type { Contents } from '../../../src/store/contents';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import type { Cue } from '../../../src/store/records';
-import type { Contents } from '../../../src/store/store-port';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 
@@ -26,7 +26,8 @@ export const CONTENTS: Contents = {
     heldShot: { ...DEFAULT_DESK.shot, headingRad: -2 },
     recentShots: [DEFAULT_DESK.shot, { ...DEFAULT_DESK.shot, side: -0 }],
   },
-  shelves: { ...DEMO_CATALOGUE, cues: [...DEMO_CATALOGUE.cues, MY_CUE] },
+  ...DEMO_CATALOGUE,
+  cues: [...DEMO_CATALOGUE.cues, MY_CUE],
   attempts: [CURVE_ATTEMPT, LATER_ATTEMPT],
   positions: [LATER_POSITION, BANK_POSITION],
   setAside: [

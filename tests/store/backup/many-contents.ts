@@ -1,5 +1,5 @@
+import type { Contents } from '../../../src/store/contents';
 import type { SavedPosition } from '../../../src/store/saved-position';
-import type { Contents } from '../../../src/store/store-port';
 import { CURVE_ATTEMPT } from '../invented-attempts';
 import { BANK_POSITION } from '../invented-positions';
 import { CONTENTS, MY_CUE } from './invented-contents';
@@ -14,7 +14,7 @@ export function manyContents(cues: number, attempts = cues, positions = cues): C
   return {
     ...CONTENTS,
     desk: { ...CONTENTS.desk, choice: { ...CONTENTS.desk.choice, cues: 'demo-cue-house' } },
-    shelves: { ...CONTENTS.shelves, cues: [...CONTENTS.shelves.cues, ...numbered] },
+    cues: [...CONTENTS.cues, ...numbered],
     attempts: many(attempts, (at) => ({
       ...CURVE_ATTEMPT,
       id: `attempt-${at}`,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Backup } from '../../../src/store/backup/parse-backup';
 import { planImport } from '../../../src/store/backup/plan-import';
+import type { Contents } from '../../../src/store/contents';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
-import type { Contents } from '../../../src/store/store-port';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 import { CONTENTS, MY_CUE } from './invented-contents';
@@ -11,7 +11,7 @@ import { CONTENTS, MY_CUE } from './invented-contents';
 /** A device on which nothing has been entered yet. */
 const FRESH: Contents = {
   desk: DEFAULT_DESK,
-  shelves: DEMO_CATALOGUE,
+  ...DEMO_CATALOGUE,
   attempts: [],
   positions: [],
   setAside: [],
@@ -21,9 +21,9 @@ function backupOf(contents: Contents, repairs: Backup['repairs'] = []): Backup {
   return { savedAtMs: 0, schema: 3, contents, repairs, checkedBy: 'sha256' };
 }
 
-const withCues = (...cues: Contents['shelves']['cues']): Contents => ({
+const withCues = (...cues: Contents['cues']): Contents => ({
   ...FRESH,
-  shelves: { ...DEMO_CATALOGUE, cues },
+  cues,
 });
 
 const demoCueNames = ['Stiff cue', 'House cue', 'Low-deflection cue', 'Very low-deflection cue'];
@@ -48,7 +48,10 @@ describe('planning to merge', () => {
     expect(changes.desk).toEqual({ ...none, left: ['desk'] });
     expect(changes['set-aside']).toEqual({ ...none, added: ['cues', 'desk'], left: [] });
     expect(toPut).toEqual({
-      shelves: { cues: [MY_CUE], cloths: [], balls: [], tables: [] },
+      cues: [MY_CUE],
+      cloths: [],
+      balls: [],
+      tables: [],
       attempts: CONTENTS.attempts,
       positions: CONTENTS.positions,
       desk: null,
@@ -66,7 +69,7 @@ describe('planning to merge', () => {
       removed: [],
       left: ['Stiff cue'],
     });
-    expect(toPut.shelves.cues).toEqual([MY_CUE]);
+    expect(toPut.cues).toEqual([MY_CUE]);
   });
 
   it('sees no difference in the order of the fields of a record', () => {
@@ -116,7 +119,10 @@ describe('planning to merge', () => {
       [],
     );
     expect(toPut).toEqual({
-      shelves: { cues: [], cloths: [], balls: [], tables: [] },
+      cues: [],
+      cloths: [],
+      balls: [],
+      tables: [],
       attempts: [],
       positions: [],
       desk: null,

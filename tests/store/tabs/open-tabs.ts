@@ -1,8 +1,9 @@
+import type { StoreName } from '../../../src/store/contents';
 import { createStore } from '../../../src/store/create-store';
 import type { DraftStorage } from '../../../src/store/noted-text';
 import type { Cue, Desk } from '../../../src/store/records';
 import type { SavedPosition } from '../../../src/store/saved-position';
-import type { StoreName, StorePort } from '../../../src/store/store-port';
+import type { StorePort } from '../../../src/store/store-port';
 import type { Clash, RowChange } from '../../../src/store/tabs/elsewhere';
 import type { TabChannel } from '../../../src/store/tabs/tab-channel';
 import { newDevice } from '../new-device';
@@ -60,10 +61,10 @@ export type Tab = Awaited<ReturnType<typeof openTab>>;
 
 async function openTab(draftStorage: DraftStorage, channel: TabChannel) {
   const store = createStore({ patienceMs: 600_000, findDraftStorage: () => draftStorage, channel });
-  const { shelves, positions, attempts, desk } = await store.loadAll();
+  const { cues, positions, attempts, desk } = await store.loadAll();
   const rows = new Map<string, unknown>();
   const keyOf = (name: StoreName, id: string) => `${name} ${id}`;
-  for (const cue of shelves.cues) rows.set(keyOf('cues', cue.id), cue);
+  for (const cue of cues) rows.set(keyOf('cues', cue.id), cue);
   for (const position of positions) rows.set(keyOf('positions', position.id), position);
   for (const attempt of attempts) rows.set(keyOf('attempts', attempt.id), attempt);
   rows.set(keyOf('desk', 'current'), desk);
@@ -91,15 +92,15 @@ async function openTab(draftStorage: DraftStorage, channel: TabChannel) {
     edit(cue: Cue, change: Partial<Cue>) {
       const now = screen.cue(cue.id) ?? cue;
       const edited = show('cues', cue.id, { ...now, ...change });
-      return did(store.putRecord('cues', edited));
+      return did(store.put('cues', edited));
     },
     lay(position: SavedPosition) {
-      return did(store.putPosition(show('positions', position.id, position)));
+      return did(store.put('positions', show('positions', position.id, position)));
     },
     saveDesk: (desk: Desk) => did(store.saveDesk(show('desk', 'current', desk))),
     remove(id: string) {
       rows.delete(keyOf('cues', id));
-      return did(store.deleteRecord('cues', id));
+      return did(store.delete('cues', id));
     },
     /** Resolves once everything asked for is answered. */
     async rest() {

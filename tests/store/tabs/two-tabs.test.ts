@@ -223,14 +223,14 @@ describe('two tabs that change', () => {
 
   it('readings of one trial keep both; the same reading twice is kept twice, one struck out', async () => {
     const { one, other, settle } = await twoTabs();
-    await one.store.putAttempt(CURVE_ATTEMPT);
+    await one.store.put('attempts', CURVE_ATTEMPT);
     await settle();
     const read = (landingM: number) => ({
       ...CURVE_ATTEMPT,
       readings: { ...CURVE_ATTEMPT.readings, landingM },
     });
-    await one.store.putAttempt(read(0.11));
-    await other.store.putAttempt(read(0.22));
+    await one.store.put('attempts', read(0.11));
+    await other.store.put('attempts', read(0.22));
     const { attempts } = await other.store.loadAll();
     expect(attempts.map(({ readings, isStruckOut }) => [readings.landingM, isStruckOut])).toEqual(
       expect.arrayContaining([

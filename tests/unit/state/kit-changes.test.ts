@@ -32,7 +32,7 @@ describe('marking a change', () => {
     const { kit, reload } = await setUp();
     expect(kit.markChange('cues', HOUSE, ' new tip ')).toEqual({ ok: true });
     kit.markChange('cues', HOUSE, 'new ferrule');
-    const stored = (await reload()).shelves.cues.find(({ id }) => id === HOUSE);
+    const stored = (await reload()).cues.find(({ id }) => id === HOUSE);
     expect(stored?.changes).toEqual([
       { atMs: 1001, what: 'new tip' },
       { atMs: 1002, what: 'new ferrule' },
@@ -65,7 +65,7 @@ describe('being like another', () => {
   it('is said of a record on the same shelf, or of none', async () => {
     const { kit, reload } = await setUp();
     expect(kit.setLike('cues', HOUSE, 'demo-cue-stiff')).toEqual({ ok: true });
-    const stored = (await reload()).shelves.cues.find(({ id }) => id === HOUSE);
+    const stored = (await reload()).cues.find(({ id }) => id === HOUSE);
     expect(stored?.like).toBe('demo-cue-stiff');
     kit.setLike('cues', HOUSE, null);
     expect(kit.current.cues.value.like).toBeNull();

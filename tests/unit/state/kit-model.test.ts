@@ -46,8 +46,8 @@ describe('copying', () => {
   it('adds a copy to the shelf, keeps it, and leaves what is in play', async () => {
     const { kit, reload } = await openKit();
     expect(kit.copy('cues', HOUSE)).toEqual({ ok: true, id: 'new-1' });
-    const { shelves, desk } = await reload();
-    expect(shelves.cues.at(-1)).toEqual({
+    const { cues, desk } = await reload();
+    expect(cues.at(-1)).toEqual({
       ...kit.current.cues.value,
       id: 'new-1',
       name: 'House cue (copy)',
@@ -68,7 +68,7 @@ describe('changing a number', () => {
     expect(kit.edit('cues', HOUSE, 'massRatio', 27.5)).toEqual({ ok: true });
     expect(kit.kit.value.massRatio).toBe(27.5);
     expect(kit.isDefault.value).toBe(false);
-    const stored = (await reload()).shelves.cues.find(({ id }) => id === HOUSE);
+    const stored = (await reload()).cues.find(({ id }) => id === HOUSE);
     expect(stored).toMatchObject({ massRatio: 27.5, origin: 'by-hand', name: 'House cue' });
   });
 
@@ -120,7 +120,7 @@ describe('changing a number', () => {
     expect(kit.current.cues.value).not.toEqual(before);
     putBack();
     expect(kit.current.cues.value).toEqual(before);
-    expect((await reload()).shelves.cues).toContainEqual(before);
+    expect((await reload()).cues).toContainEqual(before);
   });
 
   it('nudges by steps a person can follow, and stops at the end', async () => {
@@ -154,7 +154,7 @@ describe('renaming', () => {
     const { kit, reload } = await openKit();
     expect(kit.rename('cues', HOUSE, '  Mine ')).toEqual({ ok: true });
     expect(kit.current.cues.value).toMatchObject({ name: 'Mine', origin: 'invented' });
-    expect((await reload()).shelves.cues.map(({ name }) => name)).toContain('Mine');
+    expect((await reload()).cues.map(({ name }) => name)).toContain('Mine');
   });
 
   it.each(['', '   ', 'x'.repeat(61)])('refuses %j', async (name) => {
@@ -170,8 +170,8 @@ describe('deleting', () => {
     expect(kit.remove('cues', HOUSE)).toEqual({ ok: true });
     expect(idsOn('cues')).not.toContain(HOUSE);
     expect(kit.current.cues.value.id).toBe('demo-cue-low');
-    const { shelves, desk } = await reload();
-    expect(shelves.cues.map(({ id }) => id)).toEqual(idsOn('cues'));
+    const { cues, desk } = await reload();
+    expect(cues.map(({ id }) => id)).toEqual(idsOn('cues'));
     expect(desk.choice.cues).toBe('demo-cue-low');
   });
 
@@ -210,7 +210,7 @@ describe('deleting', () => {
   });
 
   it('is taken back when the stored shelf has nothing else left', async () => {
-    const { kit, idsOn } = await openKit({ deleteRecord: async () => LAST_ON_SHELF });
+    const { kit, idsOn } = await openKit({ delete: async () => LAST_ON_SHELF });
     kit.remove('cues', 'demo-cue-stiff');
     await kit.flush();
     expect(idsOn('cues')).toContain('demo-cue-stiff');
@@ -228,8 +228,8 @@ describe('putting back what was deleted', () => {
     expect(idsOn('cues')).toEqual(before);
     expect(kit.current.cues.value.id).toBe(HOUSE);
     expect(kit.lastDeleted.value).toBeNull();
-    const { shelves, desk } = await reload();
-    expect(shelves.cues).toEqual(DEMO_CATALOGUE.cues);
+    const { cues, desk } = await reload();
+    expect(cues).toEqual(DEMO_CATALOGUE.cues);
     expect(desk.choice.cues).toBe(HOUSE);
   });
 

@@ -8,7 +8,7 @@ describe('a change that cannot be saved', () => {
     let room = false;
     const message = 'No room left.';
     const { kit } = await openKit({
-      putRecord: async () => (room ? { ok: true } : { ok: false, reason: 'full', message }),
+      put: async () => (room ? { ok: true } : { ok: false, reason: 'full', message }),
     });
     kit.edit('cues', HOUSE, 'massRatio', 30);
     await kit.flush();
@@ -25,7 +25,7 @@ describe('a change that cannot be saved', () => {
     const message = 'No room left.';
     const saved: string[] = [];
     const { kit } = await openKit({
-      putRecord: async (_, { id }) => {
+      put: async (_, { id }) => {
         if (!room && id === HOUSE) return { ok: false, reason: 'full', message };
         saved.push(id);
         return { ok: true };

@@ -5,12 +5,12 @@ import { mendedFields } from '../../../src/state/backup/mended-field';
 import { withinRoom } from '../../../src/state/backup/within-room';
 import { createKeptPositions } from '../../../src/state/choose/kept-positions';
 import { createPositionEdits } from '../../../src/state/choose/position-edits';
+import type { Contents, Repair } from '../../../src/store/contents';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { createMemoryStore } from '../../../src/store/memory-store';
 import { MOST_OF_A_KIND } from '../../../src/store/most-of-a-kind';
 import { createNoticeBoard } from '../../../src/store/notice-board';
 import type { Table } from '../../../src/store/records';
-import type { Contents, Repair } from '../../../src/store/store-port';
 import { countingIds } from '../../harness/count-reads';
 import { contentsOf, fill, textOf } from '../../store/backup/import-text';
 import { manyContents } from '../../store/backup/many-contents';
@@ -35,8 +35,8 @@ async function storeOf(contents: Contents) {
 describe('many rows', () => {
   it('of trials find the records they were played with without looking through all', async () => {
     const contents = manyContents(MANY);
-    const { rows: cues, reads } = countingIds(contents.shelves.cues);
-    const kept = await storeOf({ ...contents, shelves: { ...contents.shelves, cues } });
+    const { rows: cues, reads } = countingIds(contents.cues);
+    const kept = await storeOf({ ...contents, cues });
     const { measure } = await openMeasure({ kept });
     reads();
     expect(measure.attempts.value).toHaveLength(MANY);
@@ -59,17 +59,13 @@ describe('many rows', () => {
   });
 
   it('that had to be mended are found by their ids at once', () => {
-    const { shelves, attempts, positions } = manyContents(MANY);
-    const { rows, reads } = countingIds(shelves.cues);
-    const repairs = shelves.cues.map(
+    const contents = manyContents(MANY);
+    const { rows, reads } = countingIds(contents.cues);
+    const repairs = contents.cues.map(
       ({ id }): Repair => ({ store: 'cues', id, field: 'massRatio', was: 1e9, now: 200 }),
     );
-    const mended = mendedFields(repairs, {
-      shelves: { ...shelves, cues: rows },
-      attempts,
-      positions,
-    });
-    expect(mended.map(({ name }) => name)).toEqual(shelves.cues.map(({ name }) => name));
+    const mended = mendedFields(repairs, { ...contents, cues: rows });
+    expect(mended.map(({ name }) => name)).toEqual(contents.cues.map(({ name }) => name));
     expect(reads()).toBeLessThan(FEW * MANY);
   });
 

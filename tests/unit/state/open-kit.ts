@@ -1,10 +1,11 @@
 import { createDeskModel } from '../../../src/state/desk-model';
 import { createKitModel } from '../../../src/state/kit-model';
+import type { ShelfContents } from '../../../src/store/contents';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { createMemoryStore } from '../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../src/store/notice-board';
-import type { ShelfContents, StorePort } from '../../../src/store/store-port';
+import type { StorePort } from '../../../src/store/store-port';
 
 /** A kit over a store in memory, with what of it is to behave otherwise. */
 export async function openKit(

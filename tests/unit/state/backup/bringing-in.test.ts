@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Contents } from '../../../../src/store/contents';
 import { DEFAULT_DESK } from '../../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
-import type { Contents } from '../../../../src/store/store-port';
 import { contentsOf, textOf } from '../../../store/backup/import-text';
 import { CONTENTS, MY_CUE } from '../../../store/backup/invented-contents';
 import { resealed } from '../../../store/backup/resealed';
@@ -12,14 +12,15 @@ const HERS = { ...MY_CUE, id: 'hers', name: 'Her cue' };
 const OTHER: Contents = {
   ...CONTENTS,
   desk: DEFAULT_DESK,
-  shelves: { ...DEMO_CATALOGUE, cues: [...DEMO_CATALOGUE.cues, HERS] },
+  ...DEMO_CATALOGUE,
+  cues: [...DEMO_CATALOGUE.cues, HERS],
   attempts: [],
   setAside: [],
 };
 
 const backupText = async () => textOf((await openBackup()).store);
 const namesOf = async (opened: Awaited<ReturnType<typeof openBackup>>) =>
-  (await contentsOf(opened.store)).shelves.cues.map(({ name }) => name);
+  (await contentsOf(opened.store)).cues.map(({ name }) => name);
 
 describe('picking a file', () => {
   it('says what a merge would do, and does nothing yet', async () => {
@@ -143,7 +144,7 @@ describe('bringing it in', () => {
     await model.into.bringIn();
     gate.store.draftDesk(DEFAULT_DESK);
     void gate.store.saveDesk(DEFAULT_DESK);
-    void gate.store.putRecord('cues', HERS);
+    void gate.store.put('cues', HERS);
     expect(model.into.incoming.value.kind).toBe('working');
     expect(await contentsOf(store)).toEqual(CONTENTS);
   });
@@ -152,7 +153,7 @@ describe('bringing it in', () => {
     const opened = await openBackup({ contents: OTHER });
     const { model, store, done } = opened;
     await model.into.pick(picked(await backupText()));
-    await store.putRecord('cues', { ...MY_CUE, massRatio: 30 });
+    await store.put('cues', { ...MY_CUE, massRatio: 30 });
     await model.into.bringIn();
     expect(done).not.toContain('reload');
     expect(model.into.incoming.value).toMatchObject({
@@ -162,7 +163,7 @@ describe('bringing it in', () => {
     });
     await model.into.bringIn();
     expect(done).toContain('reload');
-    expect((await contentsOf(store)).shelves.cues).toContainEqual(MY_CUE);
+    expect((await contentsOf(store)).cues).toContainEqual(MY_CUE);
   });
 
   it('says why where it could not be done, and saves what was held back', async () => {

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { mendedFields } from '../../../../src/state/backup/mended-field';
-import type { Repair } from '../../../../src/store/store-port';
+import type { Repair } from '../../../../src/store/contents';
 import { CONTENTS, MY_CUE } from '../../../store/backup/invented-contents';
 
 const told = (repair: Repair) => mendedFields([repair], CONTENTS)[0];

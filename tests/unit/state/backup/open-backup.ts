@@ -4,9 +4,10 @@ import { createSaveGate } from '../../../../src/state/backup/save-gate';
 import { copyPlaces } from '../../../../src/state/backup/second-copy';
 import { createBackupModel } from '../../../../src/state/backup-model';
 import { findDigest } from '../../../../src/store/backup/find-digest';
+import type { Contents } from '../../../../src/store/contents';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
-import type { Contents, StorePort } from '../../../../src/store/store-port';
+import type { StorePort } from '../../../../src/store/store-port';
 import { fill } from '../../../store/backup/import-text';
 import { CONTENTS } from '../../../store/backup/invented-contents';
 

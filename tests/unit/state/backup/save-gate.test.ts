@@ -18,17 +18,17 @@ const beginner = { ...DEFAULT_DESK, player: 'beginner' } as const;
 describe('an open gate', () => {
   it('lets every write through, and its answer back', async () => {
     const { store, gate } = setUp();
-    expect(await gate.store.putRecord('cues', MY_CUE)).toEqual({ ok: true });
-    await gate.store.putAttempt(CURVE_ATTEMPT);
+    expect(await gate.store.put('cues', MY_CUE)).toEqual({ ok: true });
+    await gate.store.put('attempts', CURVE_ATTEMPT);
     await gate.store.saveDesk(steady);
-    const { shelves, attempts, desk } = await contentsOf(store);
-    expect(shelves.cues).toContainEqual(MY_CUE);
+    const { cues, attempts, desk } = await contentsOf(store);
+    expect(cues).toContainEqual(MY_CUE);
     expect(attempts).toEqual([CURVE_ATTEMPT]);
     expect(desk.player).toBe('steady');
-    await gate.store.deleteRecord('cues', MY_CUE.id);
-    await gate.store.deleteAttempt(CURVE_ATTEMPT.id);
+    await gate.store.delete('cues', MY_CUE.id);
+    await gate.store.delete('attempts', CURVE_ATTEMPT.id);
     expect((await contentsOf(store)).attempts).toEqual([]);
-    expect((await contentsOf(store)).shelves.cues).not.toContainEqual(MY_CUE);
+    expect((await contentsOf(store)).cues).not.toContainEqual(MY_CUE);
   });
 
   it('says at once when something of one’s own is saved, and only then', () => {
@@ -36,13 +36,13 @@ describe('an open gate', () => {
     const { store } = createSaveGate(createMemoryStore(createNoticeBoard()), () => {
       own += 1;
     });
-    void store.putRecord('cues', { ...MY_CUE, origin: 'invented' });
-    void store.putAttempt({ ...CURVE_ATTEMPT, readings: {} });
+    void store.put('cues', { ...MY_CUE, origin: 'invented' });
+    void store.put('attempts', { ...CURVE_ATTEMPT, readings: {} });
     void store.saveDesk(steady);
     expect(own).toBe(0);
-    void store.putAttempt(CURVE_ATTEMPT);
+    void store.put('attempts', CURVE_ATTEMPT);
     expect(own).toBe(1);
-    void store.putRecord('cues', MY_CUE);
+    void store.put('cues', MY_CUE);
     expect(own).toBe(2);
   });
 
@@ -62,9 +62,9 @@ describe('a closed gate', () => {
     gate.close();
     void gate.store.saveDesk(steady);
     gate.store.draftDesk(steady);
-    void gate.store.putRecord('cues', MY_CUE);
-    void gate.store.deleteRecord('cues', 'demo-cue-stiff');
-    void gate.store.putAttempt(CURVE_ATTEMPT);
+    void gate.store.put('cues', MY_CUE);
+    void gate.store.delete('cues', 'demo-cue-stiff');
+    void gate.store.put('attempts', CURVE_ATTEMPT);
     expect(await gate.store.readAll()).toEqual({ ok: true, contents: before });
     expect(gate.answered.value).toBe(0);
   });

@@ -53,7 +53,7 @@ describe('saving a backup', () => {
     const { model, gate } = await openBackup({ sharing: port });
     model.out.keepReady();
     await expect.poll(() => model.out.counts.value?.cues).toBe(5);
-    await gate.store.putRecord('cues', { ...MY_CUE, id: 'another' });
+    await gate.store.put('cues', { ...MY_CUE, id: 'another' });
     await expect.poll(() => model.out.counts.value?.cues).toBe(6);
     await model.out.save();
     expect(await shared[0]?.text()).toContain('"id":"another"');
@@ -63,7 +63,7 @@ describe('saving a backup', () => {
     const { model, store } = await openBackup();
     model.out.keepReady();
     await expect.poll(() => model.out.counts.value?.cues).toBe(5);
-    await store.putRecord('cues', { ...MY_CUE, id: 'another' });
+    await store.put('cues', { ...MY_CUE, id: 'another' });
     await model.out.refresh();
     expect(model.out.counts.value?.cues).toBe(6);
   });

@@ -7,9 +7,9 @@ import {
   runFromCopy,
 } from '../../../../src/state/backup/second-copy';
 import { parseBackup } from '../../../../src/store/backup/parse-backup';
+import type { Contents } from '../../../../src/store/contents';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
-import type { Contents } from '../../../../src/store/store-port';
 import { contentsOf, fill } from '../../../store/backup/import-text';
 import { CONTENTS, MY_CUE } from '../../../store/backup/invented-contents';
 import { LATER_ATTEMPT } from '../../../store/invented-attempts';
@@ -84,10 +84,10 @@ describe('the second copy', () => {
     const first = await copied(places.copy.get());
     expect(first.savedAtMs).toBe(NOW_MS);
     expect(first.contents).toEqual({ ...CONTENTS, setAside: [] });
-    await store.putRecord('cues', { ...MY_CUE, massRatio: 31 });
+    await store.put('cues', { ...MY_CUE, massRatio: 31 });
     await later();
     const { contents } = await copied(places.copy.get());
-    expect(contents.shelves.cues).toContainEqual({ ...MY_CUE, massRatio: 31 });
+    expect(contents.cues).toContainEqual({ ...MY_CUE, massRatio: 31 });
   });
 
   it('is offered where nothing of one’s own is left, on every visit until it is taken up', async () => {
@@ -129,8 +129,8 @@ describe('the second copy', () => {
 
   it('is not offered, nor shown for a moment, where it is only behind', async () => {
     await leaveCopyOf(CONTENTS);
-    const cues = CONTENTS.shelves.cues.map((cue) => ({ ...cue, massRatio: 40 }));
-    const ahead = { ...CONTENTS, shelves: { ...CONTENTS.shelves, cues } };
+    const cues = CONTENTS.cues.map((cue) => ({ ...cue, massRatio: 40 }));
+    const ahead = { ...CONTENTS, cues };
     expect((await openPage(ahead)).offers).toEqual([null]);
   });
 
@@ -164,7 +164,7 @@ describe('the second copy', () => {
     await later();
     expect([copy.made.value, copy.hasNoRoom.value]).toEqual([null, true]);
     isFull = false;
-    await store.putAttempt({ ...LATER_ATTEMPT, id: 'another' });
+    await store.put('attempts', { ...LATER_ATTEMPT, id: 'another' });
     await later();
     expect([copy.made.value?.leftOut, copy.hasNoRoom.value]).toEqual([0, false]);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import type { SavedPosition } from '../../../../src/store/saved-position';
 import type { StorePort } from '../../../../src/store/store-port';
 import { CUT, NINE_FOOT, openChoose } from './open-choose';
 
@@ -9,7 +10,8 @@ describe('laying balls', () => {
   it('puts one down, moves it, and keeps each change at once and in order', async () => {
     const put: number[] = [];
     const store: Partial<StorePort> = {
-      async putPosition({ balls }) {
+      async put(_list, row) {
+        const { balls } = row as SavedPosition;
         await new Promise((resolve) => setTimeout(resolve, put.length === 0 ? 5 : 0));
         put.push(balls.find(({ name }) => name === 5)?.xM ?? Number.NaN);
         return { ok: true };

@@ -85,7 +85,7 @@ describe('the positions', () => {
     const put: unknown[] = [];
     const { model } = await openChoose({
       store: {
-        async putPosition(position) {
+        async put(_list, position) {
           if (isFull) return { ok: false, reason: 'full', message: 'No room left.' };
           put.push(position);
           return { ok: true };

@@ -65,8 +65,8 @@ export interface OpenOptions {
 export async function openChoose(options: OpenOptions = {}) {
   const { positions = [CUT, OTHER], workers = 1 } = options;
   const memory = createMemoryStore(createNoticeBoard());
-  for (const { id } of (await memory.loadAll()).positions) await memory.deletePosition(id);
-  for (const position of positions) await memory.putPosition(position);
+  for (const { id } of (await memory.loadAll()).positions) await memory.delete('positions', id);
+  for (const position of positions) await memory.put('positions', position);
   const { hired, make } = workshop();
   const table = signal(options.table ?? NINE_FOOT);
   const knowledge = signal(KNOWN);

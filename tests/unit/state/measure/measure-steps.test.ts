@@ -31,8 +31,8 @@ describe('an attempt', () => {
     const saved: Attempt[] = [];
     const { measure } = await openMeasure({
       store: {
-        putAttempt: async (attempt) => {
-          saved.push(attempt);
+        put: async (_list, attempt) => {
+          saved.push(attempt as Attempt);
           return { ok: true };
         },
       },
@@ -142,7 +142,7 @@ describe('an attempt', () => {
   it('stays on screen where it cannot be saved, says so, and is tried again when flushed', async () => {
     let isFull = true;
     const { measure, memory } = await openMeasure({
-      store: { putAttempt: async (attempt) => (isFull ? FULL : memory.putAttempt(attempt)) },
+      store: { put: async (list, row) => (isFull ? FULL : memory.put(list, row)) },
     });
     const id = measure.begin(LINE);
     await measure.flush();

@@ -90,7 +90,7 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
     ids += 1;
     return `new-${ids}`;
   };
-  const kit = createKitModel({ store, desk, shelves: loaded.shelves, now, newId });
+  const kit = createKitModel({ store, desk, shelves: loaded, now, newId });
   const jobs: FitJob[] = [];
   const waiting = new Set<() => void>();
   const { fit: workOut = async (job: FitJob) => inventedReport(job) } = options;

@@ -115,7 +115,7 @@ describe('the next visit', () => {
     const { id, note, kept } = await visited();
     const attempt = (await kept.loadAll()).attempts.find((one) => one.id === id);
     if (!attempt) throw new Error('it was kept');
-    await kept.putAttempt({ ...attempt, readings: { landingM: 0.02 } });
+    await kept.put('attempts', { ...attempt, readings: { landingM: 0.02 } });
     const { measure, kit } = await openMeasure({ note, kept });
     expect(measure.isSettled.value).toBe(false);
     expect(measure.knowledge.value.kit).toEqual(kit.kit.value);

@@ -70,7 +70,7 @@ describe('the Backup panel', () => {
     const text = await textOf((await openBackup({ contents: LESS })).store);
     const contents = {
       ...LESS,
-      shelves: { ...LESS.shelves, cues: [...LESS.shelves.cues, { ...MY_CUE, id: 'b', name: 'B' }] },
+      cues: [...LESS.cues, { ...MY_CUE, id: 'b', name: 'B' }],
     };
     const { container } = await openPanel({ contents });
     await pick(container, picked(text));

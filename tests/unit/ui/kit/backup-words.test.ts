@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { ContentStore } from '../../../../src/store/contents';
 import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
-import type { ContentStore, StoreChanges } from '../../../../src/store/store-port';
+import type { StoreChanges } from '../../../../src/store/store-port';
 import {
   changesNothing,
   changeWords,
@@ -57,7 +58,7 @@ describe('the words for a file', () => {
   it('say from which day it is, and whether it would do anything', () => {
     const changes = { ...NO_CHANGES, cues: { ...NONE, added: ['Mine'] } };
     const toPut = {
-      shelves: DEMO_CATALOGUE,
+      ...DEMO_CATALOGUE,
       attempts: [],
       positions: [],
       setAside: [],
