@@ -31,7 +31,7 @@ import { createRoomModel } from './state/room-model';
 import { createShotModel } from './state/shot-model';
 import { createStorageNotices } from './state/storage-notices';
 import { createTabClashes } from './state/tab-clashes';
-import { findDigest } from './store/backup/find-digest';
+import { findDigest } from './store/backup/backup-format';
 import { createStore } from './store/create-store';
 import { notedText } from './store/noted-text';
 import { onPageGone, onPageHide } from './store/on-page-hide';

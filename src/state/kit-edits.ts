@@ -1,7 +1,7 @@
-import { copyRecord } from '../store/copy-record';
 import type { KitFieldPath } from '../store/kit-fields';
 import { numberAt, withNumberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
+import { copyRecord } from '../store/shelf-changes';
 import { joinRows } from '../store/tabs/join-rows';
 import { formatNumber } from '../units/format-number';
 import type { KitUnits } from '../units/kit-units';

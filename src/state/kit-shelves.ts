@@ -2,9 +2,9 @@ import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Rows, ShelfContents } from '../store/contents';
 import { orderShelf } from '../store/order-rows';
 import type { ShelfName, Shelves } from '../store/records';
+import { type TakenOff, takeOffShelf } from '../store/shelf-changes';
 import type { DeleteResult, StorePort } from '../store/store-port';
 import { joinRows } from '../store/tabs/join-rows';
-import { type TakenOff, takeOffShelf } from '../store/take-off-shelf';
 import { createGoneRows, type GoneRows } from './gone-rows';
 import type { ChangeElsewhere } from './kept-rows';
 

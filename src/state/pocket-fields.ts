@@ -1,4 +1,4 @@
-import { POCKET_RANGES } from '../store/pocket-ranges';
+import { POCKET_RANGES } from '../store/record-ranges';
 import type { Pocket } from '../store/records';
 import { DISTANCE_UNITS, distanceInM, distanceInUnit } from '../units/distance-unit';
 import { LENGTH_UNITS, lengthInM, lengthInUnit } from '../units/length-unit';

@@ -7,7 +7,6 @@ import { createNoticeBoard } from './notice-board';
 import type { StorePort } from './store-port';
 import type { TabChannel } from './tabs/tab-channel';
 import { createUnsavedNotes } from './unsaved-notes';
-import { withinTime } from './within-time';
 
 export interface StoreOptions {
   readonly databaseName?: string;
@@ -65,4 +64,18 @@ export function createStore({
 /** A browser without IndexedDB, or one that forbids it: reloading would not help. */
 function isMissing(error: unknown): boolean {
   return globalThis.indexedDB === undefined || errorName(error) === 'SecurityError';
+}
+
+/** Settles as the work does, or rejects with a TimeoutError once the time is up. */
+async function withinTime<T>(work: Promise<T>, limitMs: number): Promise<T> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const limit = new Promise<never>((_resolve, reject) => {
+    const late = new DOMException(`No answer within ${limitMs} ms`, 'TimeoutError');
+    timer = setTimeout(() => reject(late), limitMs);
+  });
+  try {
+    return await Promise.race([work, limit]);
+  } finally {
+    clearTimeout(timer);
+  }
 }

@@ -1,9 +1,9 @@
 import { openDB } from 'idb';
-import { abandonAll } from './begin-transaction';
-import { isConnectionLost } from './database-errors';
+import { isConnectionLost, writeFailure } from './database-errors';
 import type { Database, DatabaseSchema } from './database-schema';
 import { latestVersion, MIGRATIONS, type Migration, migrate } from './migrations';
-import { abort, ignoreSecondTelling } from './transaction-end';
+import type { WriteResult } from './store-port';
+import { abandonAll, abort, ignoreSecondTelling } from './transactions';
 
 /**
  * What can happen to a connection without anyone asking. Where it was `emptied`, the database was
@@ -132,4 +132,19 @@ function open(
       onEvent('closed');
     },
   });
+}
+
+/** Why something could not be done. */
+export type Failed = Extract<WriteResult, { ok: false }>;
+
+/** Works on the database, or says in words why that was not possible. */
+export async function attemptOn<R>(
+  door: DatabaseDoor,
+  work: (database: Database) => Promise<R>,
+): Promise<R | Failed> {
+  try {
+    return await door.withDatabase(work);
+  } catch (error) {
+    return writeFailure(error);
+  }
 }

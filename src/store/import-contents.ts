@@ -1,14 +1,15 @@
-import { allOrNothing, type OverAll } from './all-or-nothing';
-import { askAll } from './ask-all';
-import { beginReading } from './begin-transaction';
-import { type Database, DESK_KEY } from './database-schema';
+import type { IDBPTransaction } from 'idb';
+import { type Database, type DatabaseSchema, DESK_KEY } from './database-schema';
 import { type FormerContents, isOfImport, lastImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
 import { ERA_KEY } from './import-era';
 import { NOTHING_KEPT } from './nothing-kept';
 import type { RawStores } from './read-rows';
 import type { ImportPlan, RestoreResult, WriteResult } from './store-port';
-import { CONTENT_STORES, LIST_NAMES } from './stores';
+import { ALL_STORES, CONTENT_STORES, LIST_NAMES } from './stores';
+import { allOrNothing, askAll, beginReading, beginWriting } from './transactions';
+
+type OverAll = IDBPTransaction<DatabaseSchema, typeof ALL_STORES, 'readwrite'>;
 
 /** When an exchange was asked for, and what tells it from others: done twice, it is done once. */
 export interface Stamp {
@@ -26,7 +27,7 @@ export async function importContents(
   plan: ImportPlan,
   stamp: Stamp,
 ): Promise<WriteResult> {
-  return await allOrNothing(database, async (transaction) => {
+  return await allOrNothing(beginWriting(database, ALL_STORES), async (transaction) => {
     const former = await findFormer(transaction);
     if (former?.id === stamp.id) return { ok: true };
     await keepFormer(transaction, stamp);
@@ -39,7 +40,7 @@ export async function importContents(
 
 /** Puts back what was there before the last import, and keeps what was there before this. */
 export async function putBackFormer(database: Database, stamp: Stamp): Promise<RestoreResult> {
-  return await allOrNothing(database, async (transaction) => {
+  return await allOrNothing(beginWriting(database, ALL_STORES), async (transaction) => {
     const former = await findFormer(transaction);
     if (!former) return NOTHING_KEPT;
     if (former.id === stamp.id) return { ok: true };

@@ -1,7 +1,5 @@
-import { attemptOn, type Failed } from './attempt-on';
-import { beginReading } from './begin-transaction';
 import type { StoreName } from './contents';
-import type { DatabaseDoor } from './database-door';
+import { attemptOn, type DatabaseDoor, type Failed } from './database-door';
 import { errorName, readFailure } from './database-errors';
 import { type Database, DESK_KEY } from './database-schema';
 import { formerCopies } from './former-contents';
@@ -13,6 +11,7 @@ import type { Loaded, StorePort, WriteResult } from './store-port';
 import { LIST_NAMES } from './stores';
 import { createRowSaver, type KeptAt } from './tabs/row-saver';
 import type { TabChannel } from './tabs/tab-channel';
+import { beginReading } from './transactions';
 import type { UnsavedNotes } from './unsaved-notes';
 
 interface IndexedDbExtras {

@@ -1,5 +1,4 @@
 import type { IDBPTransaction } from 'idb';
-import { beginReading, beginWriting } from './begin-transaction';
 import type { Contents } from './contents';
 import { type Database, type DatabaseSchema, DESK_KEY } from './database-schema';
 import { readRaw } from './former-contents';
@@ -8,6 +7,7 @@ import type { Note } from './note';
 import { contentsOf, type ReadContents, readContents } from './read-contents';
 import type { Loaded } from './store-port';
 import { CONTENT_STORES, LIST_NAMES } from './stores';
+import { beginReading, beginWriting } from './transactions';
 import { withNotes } from './unsaved-notes';
 
 type OverContents<Mode extends IDBTransactionMode> = IDBPTransaction<

@@ -4,7 +4,7 @@ import { EXAMPLE_POSITIONS } from './example-positions';
 import { type FormerContents, isOfImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
 import { withGoal } from './parse-position';
-import { SHELF_NAMES } from './shelf-names';
+import { SHELF_NAMES } from './records';
 import { CONTENT_STORES } from './stores';
 
 /** One step of the database's layout. A step that has shipped is never changed. */

@@ -1,12 +1,107 @@
-import { isWithin } from '../engine/numerics/range';
-import type { Attempt, TypedDraft } from './attempt';
-import type { ParsedRow, Repair } from './contents';
-import { isPlainObject, mendList, mendObject, mendUnless } from './mend';
-import { mendButt, mendReadings } from './mend-readings';
-import { isId } from './parse-named';
-import { isTrialShot } from './read-trial-shot';
-import { TIME_RANGE_MS } from './record-ranges';
-import { SHELF_NAMES } from './shelf-names';
+import {
+  type MeantStroke,
+  READING_NAMES,
+  READING_RANGES,
+  type Readings,
+  SPEED_WORDS,
+  TRIAL_NAMES,
+  TRIAL_RANGES,
+  type TrialSetup,
+  type TrialShot,
+} from '../engine/fit/trial-shot';
+import { isWithin, type Range } from '../engine/numerics/range';
+import type { Attempt, ButtReading, TypedDraft } from './attempt';
+import type { ParsedRow } from './contents';
+import {
+  isPlainObject,
+  type Mend,
+  mendList,
+  mendNumber,
+  mendObject,
+  mendOrNone,
+  mendUnless,
+} from './mend';
+import { isId, parseWithId } from './parse-named';
+import { BUTT_RANGES, TIME_RANGE_MS } from './record-ranges';
+import { SHELF_NAMES } from './records';
+
+/**
+ * Leaves out every reading that cannot have been read. None is ever moved into range: that would be
+ * inventing one. Readings of other names are kept for the version that knows them.
+ */
+const mendReadings: Mend<Readings> = (was, field, note) => {
+  if (!isPlainObject(was)) {
+    note(field, was, {});
+    return {};
+  }
+  const kept: Record<string, unknown> = { ...was };
+  for (const name of READING_NAMES) {
+    if (!(name in kept) || isWithin(READING_RANGES[name], kept[name])) continue;
+    note(`${field}.${name}`, kept[name], undefined);
+    delete kept[name];
+  }
+  return kept;
+};
+
+/** A butt higher than its cue is long was misread. */
+function canHaveBeenRead(was: unknown): boolean {
+  if (!isPlainObject(was)) return false;
+  const { buttHeightM, cueLengthM } = was;
+  return (
+    isWithin(BUTT_RANGES.buttHeightM, buttHeightM) &&
+    isWithin(BUTT_RANGES.cueLengthM, cueLengthM) &&
+    buttHeightM < cueLengthM
+  );
+}
+
+/** Leaves out a measured elevation that cannot have been read; it is then as it was meant. */
+const mendButt: Mend<ButtReading | null> = mendOrNone(
+  canHaveBeenRead,
+  mendObject<ButtReading>({
+    buttHeightM: mendNumber(BUTT_RANGES.buttHeightM, 0),
+    cueLengthM: mendNumber(BUTT_RANGES.cueLengthM, 0),
+  }),
+);
+
+type Ranges<Name extends string> = { readonly [N in Name]: Range };
+
+const STROKE_RANGES: Ranges<Exclude<keyof MeantStroke, 'speedWord'>> = {
+  headingRad: TRIAL_RANGES.headingRad,
+  side: TRIAL_RANGES.side,
+  height: TRIAL_RANGES.height,
+  elevationRad: TRIAL_RANGES.elevationRad,
+  speedMps: TRIAL_RANGES.speedMps,
+};
+
+const SETUP_RANGES: Ranges<keyof TrialSetup> = {
+  distanceM: TRIAL_RANGES.distanceM,
+  gapM: TRIAL_RANGES.gapM,
+  cutRad: TRIAL_RANGES.cutRad,
+  bedLengthM: TRIAL_RANGES.bedLengthM,
+};
+
+/** Whether a shot was set up and meant as it says: nothing of that can be mended. */
+function isTrialShot(was: unknown): was is TrialShot {
+  if (!isPlainObject(was)) return false;
+  const { trial, stroke, setup } = was;
+  return (
+    TRIAL_NAMES.some((name) => name === trial) &&
+    isStroke(stroke) &&
+    isWithinAll(SETUP_RANGES, setup)
+  );
+}
+
+function isStroke(was: unknown): boolean {
+  if (!isPlainObject(was)) return false;
+  const { speedWord } = was;
+  const isWordKnown = speedWord === null || SPEED_WORDS.some((word) => word === speedWord);
+  return isWordKnown && isWithinAll(STROKE_RANGES, was);
+}
+
+function isWithinAll(ranges: Ranges<string>, was: unknown): boolean {
+  if (!isPlainObject(was)) return false;
+  return Object.entries(ranges).every(([name, range]) => isWithin(range, was[name]));
+}
 
 /** Longer than anything typed on a keypad, or the name of any step. */
 const LONGEST_WORD = 60;
@@ -37,26 +132,20 @@ const isDraft = (was: unknown): was is TypedDraft | null =>
  * before anything about the kit was changed.
  */
 export function parseAttempt(raw: unknown): ParsedRow<Attempt> {
-  if (!isPlainObject(raw)) return { ok: false, reason: 'not-a-record' };
-  const id = raw.id;
-  if (!isId(id)) return { ok: false, reason: 'no-id' };
-  if (!isPlayed(raw)) return { ok: false, reason: 'unreadable' };
-  const { choice, shot } = raw;
-  const mend = mendObject<Attempt>({
-    id: () => id,
-    startedAtMs: mendUnless(isTime, 0),
-    modelVersion: mendUnless(isCount, 1),
-    choice: () => choice,
-    shot: () => shot,
-    readings: mendReadings,
-    butt: mendButt,
-    stepsDone: mendList(MOST_STEPS, isWord, String),
-    typed: mendUnless(isDraft, null),
-    isStruckOut: mendUnless(isFlag, false),
+  return parseWithId('attempts', raw, (row, id) => {
+    if (!isPlayed(row)) return 'unreadable';
+    const { choice, shot } = row;
+    return mendObject<Attempt>({
+      id: () => id,
+      startedAtMs: mendUnless(isTime, 0),
+      modelVersion: mendUnless(isCount, 1),
+      choice: () => choice,
+      shot: () => shot,
+      readings: mendReadings,
+      butt: mendButt,
+      stepsDone: mendList(MOST_STEPS, isWord, String),
+      typed: mendUnless(isDraft, null),
+      isStruckOut: mendUnless(isFlag, false),
+    });
   });
-  const repairs: Repair[] = [];
-  const record = mend(raw, '', (field, was, now) => {
-    repairs.push({ store: 'attempts', id, field, was, now });
-  });
-  return { ok: true, record, repairs };
 }

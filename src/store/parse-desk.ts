@@ -1,5 +1,14 @@
+import { INPUT_RANGES } from '../engine/direct/input-ranges';
+import type { Shot } from '../engine/direct/shot';
+import { TRIAL_RANGES } from '../engine/fit/trial-shot';
 import type { Repair, ShelfContents } from './contents';
-import { DEFAULT_CHOICE, DEFAULT_DESK, DEFAULT_POCKET } from './default-desk';
+import {
+  DEFAULT_CHOICE,
+  DEFAULT_DESK,
+  DEFAULT_POCKET,
+  DEFAULT_PREFERENCES,
+  DEFAULT_SHOT,
+} from './default-desk';
 import {
   isPlainObject,
   type Mend,
@@ -8,15 +17,77 @@ import {
   mendNumber,
   mendObject,
   mendOrNone,
+  mendOrNull,
   mendUnless,
   mendWord,
+  within,
 } from './mend';
+import { numberAt } from './number-at';
 import { isId } from './parse-named';
-import { mendPreferences } from './parse-preferences';
-import { isShotLeft, mendLaidShot, mendShot } from './parse-shot';
-import { POCKET_RANGES } from './pocket-ranges';
-import type { Choice, Desk, Pocket, ShelfName } from './records';
-import { SHELF_NAMES } from './shelf-names';
+import { POCKET_RANGES } from './record-ranges';
+import {
+  type Choice,
+  type Desk,
+  type LaidShot,
+  type Pocket,
+  type Preferences,
+  SHELF_NAMES,
+  type ShelfName,
+} from './records';
+
+const mendInputs = mendObject<Omit<Shot, 'objectDistanceM'>>({
+  distanceM: mendNumber(INPUT_RANGES.distanceM, DEFAULT_SHOT.distanceM),
+  cutRad: mendNumber(INPUT_RANGES.cutRad, DEFAULT_SHOT.cutRad),
+  side: mendNumber(INPUT_RANGES.side, DEFAULT_SHOT.side),
+  height: mendNumber(INPUT_RANGES.height, DEFAULT_SHOT.height),
+  elevationRad: mendNumber(INPUT_RANGES.elevationRad, DEFAULT_SHOT.elevationRad),
+  speedMps: mendNumber(INPUT_RANGES.speedMps, DEFAULT_SHOT.speedMps),
+});
+
+/** Whether anything is left of a shot: one without a single number of its own would be invented. */
+function isShotLeft(was: unknown): boolean {
+  return (
+    isPlainObject(was) && Object.keys(INPUT_RANGES).some((name) => numberAt(was, name) !== null)
+  );
+}
+
+/** Mends a shot. An unreadable object-ball distance is left out: every distance will do. */
+const mendShot: Mend<Shot> = (was, field, note) => {
+  const { objectDistanceM, ...shot }: Record<string, unknown> & Omit<Shot, 'objectDistanceM'> = {
+    ...mendInputs(was, field, note),
+  };
+  if (objectDistanceM === undefined) return shot;
+  const path = within(field, 'objectDistanceM');
+  if (typeof objectDistanceM !== 'number' || !Number.isFinite(objectDistanceM)) {
+    note(path, objectDistanceM, undefined);
+    return shot;
+  }
+  const mended = mendNumber(INPUT_RANGES.objectDistanceM, objectDistanceM);
+  return { ...shot, objectDistanceM: mended(objectDistanceM, path, note) };
+};
+
+const mendHeading = mendAbsent(null, mendOrNull(TRIAL_RANGES.headingRad));
+
+/** Mends a shot, and how it lies on the table. */
+const mendLaidShot: Mend<LaidShot> = (was, field, note) => {
+  const shot: Shot & { headingRad?: unknown } = mendShot(was, field, note);
+  return { ...shot, headingRad: mendHeading(shot.headingRad, within(field, 'headingRad'), note) };
+};
+
+/** Mends preferences: a word this version does not know gives way to the default. */
+const mendPreferences: Mend<Preferences> = mendObject<Preferences>({
+  lengthUnit: mendWord(['mm', 'cm', 'in'], DEFAULT_PREFERENCES.lengthUnit),
+  distanceUnit: mendWord(
+    ['m', 'cm', 'in', 'diamonds', 'table-lengths'],
+    DEFAULT_PREFERENCES.distanceUnit,
+  ),
+  distanceFrom: mendWord(['ghost-ball', 'ball-to-ball'], DEFAULT_PREFERENCES.distanceFrom),
+  speedUnit: mendWord(['mps', 'kmh', 'mph', 'lengths'], DEFAULT_PREFERENCES.speedUnit),
+  cutUnit: mendWord(['degrees', 'ball-hit'], DEFAULT_PREFERENCES.cutUnit),
+  lead: mendWord(['object-ball', 'ghost-ball'], DEFAULT_PREFERENCES.lead),
+  hand: mendWord(['right', 'left'], DEFAULT_PREFERENCES.hand),
+  theme: mendWord(['dark', 'light', 'system'], DEFAULT_PREFERENCES.theme),
+});
 
 /** As many as a thumb can look through. */
 export const MOST_RECENT_SHOTS = 12;

@@ -1,4 +1,5 @@
 import { isWithin } from '../engine/numerics/range';
+import type { ListName, ParsedRow, Quarantined, Repair } from './contents';
 import {
   isPlainObject,
   type Mend,
@@ -21,6 +22,28 @@ const LONGEST_ID = 200;
 
 /** More changes than anyone makes to one cue. */
 const MOST_CHANGES = 500;
+
+/**
+ * A valid row out of anything found in a list, with what had to be mended. Beyond repair is something
+ * without fields, or without an id.
+ * @param mendOf how to mend a row, or why it is beyond repair
+ */
+export function parseWithId<T>(
+  store: ListName,
+  raw: unknown,
+  mendOf: (row: Record<string, unknown>, id: string) => Mend<T> | Quarantined['reason'],
+): ParsedRow<T> {
+  if (!isPlainObject(raw)) return { ok: false, reason: 'not-a-record' };
+  const id = raw.id;
+  if (!isId(id)) return { ok: false, reason: 'no-id' };
+  const mend = mendOf(raw, id);
+  if (typeof mend === 'string') return { ok: false, reason: mend };
+  const repairs: Repair[] = [];
+  const record = mend(raw, '', (field, was, now) => {
+    repairs.push({ store, id, field, was, now });
+  });
+  return { ok: true, record, repairs };
+}
 
 /** The key a record is stored under; it is checked before anything is mended. */
 const keepId: Mend<string> = (was) => String(was);

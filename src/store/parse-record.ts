@@ -1,8 +1,8 @@
-import type { ParsedRow, Repair } from './contents';
+import type { ParsedRow } from './contents';
 import { kitFields } from './kit-fields';
-import { isPlainObject, type Mend, mendNumber, mendObject } from './mend';
+import { type Mend, mendNumber, mendObject } from './mend';
 import { numberAt } from './number-at';
-import { isId, mendNamed } from './parse-named';
+import { mendNamed, parseWithId } from './parse-named';
 import type { ShelfName, Shelves } from './records';
 
 const MENDS: { readonly [S in ShelfName]: Mend<Shelves[S]> } = {
@@ -34,15 +34,8 @@ function mendRecord<S extends ShelfName>(shelf: S, nameless: string): Mend<Shelv
  * them in would be inventing a record, not mending one.
  */
 export function parseRecord<S extends ShelfName>(shelf: S, raw: unknown): ParsedRow<Shelves[S]> {
-  if (!isPlainObject(raw)) return { ok: false, reason: 'not-a-record' };
-  const id = raw.id;
-  if (!isId(id)) return { ok: false, reason: 'no-id' };
-  if (kitFields(shelf).every(({ path }) => numberAt(raw, path) === null)) {
-    return { ok: false, reason: 'nothing-readable' };
-  }
-  const repairs: Repair[] = [];
-  const record = MENDS[shelf](raw, '', (field, was, now) => {
-    repairs.push({ store: shelf, id, field, was, now });
-  });
-  return { ok: true, record, repairs };
+  const fields = kitFields(shelf);
+  return parseWithId(shelf, raw, (row) =>
+    fields.every(({ path }) => numberAt(row, path) === null) ? 'nothing-readable' : MENDS[shelf],
+  );
 }

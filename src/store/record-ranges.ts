@@ -1,5 +1,6 @@
 import { KIT_NUMBERS } from '../engine/kit/kit-numbers';
 import type { Range } from '../engine/numerics/range';
+import type { Pocket } from './records';
 
 /** What a record may hold: what the engine accepts, narrowed where a real thing is narrower. */
 export const CUE_RANGES = {
@@ -37,3 +38,9 @@ export const BUTT_RANGES = {
 
 /** Every time a Date can hold, from 1970 on (ECMAScript, time values and time range). */
 export const TIME_RANGE_MS: Range = { min: 0, max: 8.64e15 };
+
+/** What a player may enter: a mouth a little wider than any ball, up to a wide-open one. */
+export const POCKET_RANGES = {
+  distanceM: { min: 0.01, max: 4 },
+  mouthM: { min: 0.085, max: 0.3 },
+} as const satisfies Record<keyof Pocket, Range>;

@@ -47,6 +47,9 @@ export interface Shelves {
 }
 export type ShelfName = keyof Shelves;
 
+/** Every shelf, in the order the app shows them. */
+export const SHELF_NAMES = ['cues', 'cloths', 'balls', 'tables'] as const satisfies ShelfName[];
+
 /** Which of each is in play: the id of a record on that shelf. */
 export type Choice = { readonly [S in ShelfName]: string };
 

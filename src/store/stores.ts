@@ -1,23 +1,25 @@
-import { writeValue } from './backup/write-value';
+import { writeValue } from './backup/value-text';
 import type {
   ContentRows,
   ContentStore,
   Contents,
+  KeptRow,
   ListName,
   ParsedRow,
   Rows,
   SetAside,
   StoreName,
 } from './contents';
-import { copyName, copyRecord } from './copy-record';
 import { DEMO_CATALOGUE } from './demo-catalogue';
 import { isPlainObject } from './mend';
 import { orderAttempts, orderPositions, orderShelf } from './order-rows';
 import { parseAttempt } from './parse-attempt';
+import { mendDesk } from './parse-desk';
 import { parsePosition } from './parse-position';
 import { parseRecord } from './parse-record';
 import type { ReadRows } from './read-rows';
 import type { ShelfName, Shelves } from './records';
+import { copyName, copyRecord } from './shelf-changes';
 import type { PlannedRows } from './store-port';
 
 /** What tells the rows of a store from those of others. */
@@ -175,6 +177,14 @@ export function ofStores<M extends Making>(
 /** Contents as the rows of their stores, of which all look alike. */
 export function storesOf({ desk, setAside, ...lists }: Contents): OfStores<'rows'> {
   return { ...lists, desk: [desk], 'set-aside': setAside };
+}
+
+/** A valid row out of anything found in a store; undefined where it is beyond repair. */
+export function parseRow(store: StoreName, raw: unknown): KeptRow | undefined {
+  // The record that a desk's choice names may be on its way from another tab.
+  if (store === 'desk') return isPlainObject(raw) ? mendDesk(raw, '', () => {}) : undefined;
+  const parsed = LISTS[store].parse(raw);
+  return parsed.ok ? parsed.record : undefined;
 }
 
 const REASONS: readonly SetAside['reason'][] = [

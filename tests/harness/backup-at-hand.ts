@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { FileChooser, Page } from 'playwright-core';
-import { findDigest } from '../../src/store/backup/find-digest';
+import { findDigest } from '../../src/store/backup/backup-format';
 import { writeBackup } from '../../src/store/backup/write-backup';
 import type { Contents } from '../../src/store/contents';
 import { CONTENTS } from '../store/backup/invented-contents';

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { findDigest } from '../../src/store/backup/find-digest';
+import { findDigest } from '../../src/store/backup/backup-format';
 import { type ParsedBackup, parseBackup } from '../../src/store/backup/parse-backup';
 import { planImport } from '../../src/store/backup/plan-import';
 import type { Contents } from '../../src/store/contents';

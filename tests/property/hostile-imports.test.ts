@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { findDigest } from '../../src/store/backup/find-digest';
+import { findDigest } from '../../src/store/backup/backup-format';
 import { type Backup, parseBackup } from '../../src/store/backup/parse-backup';
 import { planImport } from '../../src/store/backup/plan-import';
 import { writeBackup } from '../../src/store/backup/write-backup';

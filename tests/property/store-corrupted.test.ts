@@ -1,7 +1,7 @@
 import { openDB } from 'idb';
 import { expect, it } from 'vitest';
 import { parseBackup } from '../../src/store/backup/parse-backup';
-import { writeValue } from '../../src/store/backup/write-value';
+import { writeValue } from '../../src/store/backup/value-text';
 import { createStore } from '../../src/store/create-store';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import type { LyingRow } from '../harness/corrupt-rows';

@@ -1,10 +1,10 @@
 import { forceCloseDatabase } from 'fake-indexeddb';
 import { deleteDB, openDB, unwrap } from 'idb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { beginWriting } from '../../src/store/begin-transaction';
 import { createDatabaseDoor, type DatabaseEvent } from '../../src/store/database-door';
 import type { Database } from '../../src/store/database-schema';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
+import { beginWriting } from '../../src/store/transactions';
 import { newDevice } from './new-device';
 
 beforeEach(() => {

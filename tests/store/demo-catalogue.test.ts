@@ -5,8 +5,7 @@ import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { kitOf } from '../../src/store/kit-of';
 import { parseDesk } from '../../src/store/parse-desk';
 import { parseRecord } from '../../src/store/parse-record';
-import type { ShelfName, Shelves } from '../../src/store/records';
-import { SHELF_NAMES } from '../../src/store/shelf-names';
+import { SHELF_NAMES, type ShelfName, type Shelves } from '../../src/store/records';
 import { kitProblemOf, shotProblemsOf } from './engine-accepts';
 
 const everything = SHELF_NAMES.flatMap((shelf) =>

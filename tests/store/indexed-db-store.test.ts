@@ -5,8 +5,7 @@ import { DEFAULT_DESK } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import type { DraftStorage } from '../../src/store/noted-text';
-import type { Cue, Desk } from '../../src/store/records';
-import { SHELF_NAMES } from '../../src/store/shelf-names';
+import { type Cue, type Desk, SHELF_NAMES } from '../../src/store/records';
 import type { StoreNoticeKind } from '../../src/store/store-port';
 import { newDevice } from './new-device';
 

@@ -4,7 +4,7 @@ import { INPUT_RANGES } from '../../src/engine/direct/input-ranges';
 import { DEFAULT_DESK, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { parseDesk } from '../../src/store/parse-desk';
-import { SHELF_NAMES } from '../../src/store/shelf-names';
+import { SHELF_NAMES } from '../../src/store/records';
 import { shotProblemsOf } from './engine-accepts';
 
 const anything = fc.oneof(

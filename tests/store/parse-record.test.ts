@@ -4,7 +4,7 @@ import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { kitFields } from '../../src/store/kit-fields';
 import { numberAt, withNumberAt } from '../../src/store/number-at';
 import { parseRecord } from '../../src/store/parse-record';
-import { SHELF_NAMES } from '../../src/store/shelf-names';
+import { SHELF_NAMES } from '../../src/store/records';
 import { kitProblemOf } from './engine-accepts';
 
 /** Anything a database may hold: JSON, and what JSON cannot say. */

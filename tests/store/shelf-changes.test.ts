@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { copyRecord } from '../../src/store/copy-record';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { freshId } from '../../src/store/fresh-id';
 import { orderShelf } from '../../src/store/order-rows';
 import type { Cue } from '../../src/store/records';
-import { takeOffShelf } from '../../src/store/take-off-shelf';
+import { copyRecord, takeOffShelf } from '../../src/store/shelf-changes';
 
 const cue = (id: string, name = id): Cue => ({
   id,

@@ -3,7 +3,7 @@ import { openFile } from '../../sensors/open-file';
 import type { Digest } from '../../store/backup/backup-format';
 import { type Backup, parseBackup } from '../../store/backup/parse-backup';
 import { planImport } from '../../store/backup/plan-import';
-import { writeValue } from '../../store/backup/write-value';
+import { writeValue } from '../../store/backup/value-text';
 import type { Contents } from '../../store/contents';
 import { whyTooMany } from '../../store/most-of-a-kind';
 import type { ImportPlan } from '../../store/store-port';

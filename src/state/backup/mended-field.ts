@@ -1,6 +1,6 @@
 import type { ListName, Lists, Repair, Rows, StoreName } from '../../store/contents';
 import { numberAt } from '../../store/number-at';
-import { SHELF_NAMES } from '../../store/shelf-names';
+import { SHELF_NAMES } from '../../store/records';
 import { LIST_NAMES, LISTS } from '../../store/stores';
 import { formatQuantity } from '../../units/format-number';
 import type { KitUnits } from '../../units/kit-units';

@@ -7,8 +7,7 @@ import {
   type TextFile,
 } from '../../sensors/share-file';
 import type { Digest } from '../../store/backup/backup-format';
-import { exportBackup } from '../../store/backup/export-backup';
-import { writeBackup } from '../../store/backup/write-backup';
+import { exportBackup, writeBackup } from '../../store/backup/write-backup';
 import type { FormerCopy } from '../../store/store-port';
 import { backupFile, countRows, type RowCounts } from './backup-file';
 import type { SaveGate } from './save-gate';

@@ -4,7 +4,7 @@ import { planImport } from '../../store/backup/plan-import';
 import { writeBackup } from '../../store/backup/write-backup';
 import type { Contents } from '../../store/contents';
 import { type FindStorage, type NotedText, notedText } from '../../store/noted-text';
-import { SHELF_NAMES } from '../../store/shelf-names';
+import { SHELF_NAMES } from '../../store/records';
 import type { Loaded, StorePort } from '../../store/store-port';
 import type { BringingIn } from './bringing-in';
 import type { SaveGate } from './save-gate';

@@ -1,6 +1,6 @@
-import { writeValue } from '../../store/backup/write-value';
+import { writeValue } from '../../store/backup/value-text';
 import type { Contents, Lists } from '../../store/contents';
-import { SHELF_NAMES } from '../../store/shelf-names';
+import { SHELF_NAMES } from '../../store/records';
 import { LISTS, ofLists } from '../../store/stores';
 
 /** Room for a second copy, in characters: browsers give all of a site some millions. */

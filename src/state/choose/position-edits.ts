@@ -1,6 +1,6 @@
-import { copyName } from '../../store/copy-record';
 import { LONGEST_NAME } from '../../store/parse-named';
 import type { SavedPosition } from '../../store/saved-position';
+import { copyName } from '../../store/shelf-changes';
 import { crowded } from '../crowded';
 import { type EditResult, NOT_THERE } from '../kit-edits';
 import type { ChooseModel } from './choose-model';

@@ -2,7 +2,7 @@ import { targetOfStroke } from '../../engine/goal/direct-pot';
 import { allowedRad, type Target } from '../../engine/goal/target';
 import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { Option } from '../../engine/plan/solve-option';
-import { POCKET_RANGES } from '../../store/pocket-ranges';
+import { POCKET_RANGES } from '../../store/record-ranges';
 import type { Pocket } from '../../store/records';
 import type { Asked } from '../shot-field';
 

@@ -10,8 +10,7 @@ import {
 } from '../../engine/kit/kit-spread';
 import { PART_OF } from '../../store/kit-fields';
 import { kitOf } from '../../store/kit-of';
-import type { BallSet, ShelfName, Shelves } from '../../store/records';
-import { SHELF_NAMES } from '../../store/shelf-names';
+import { type BallSet, SHELF_NAMES, type ShelfName, type Shelves } from '../../store/records';
 import type { Played } from './parts-played';
 
 /** What is taken to be known of one record before anything was read on it. */

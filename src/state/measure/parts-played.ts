@@ -2,8 +2,13 @@ import type { Parts } from '../../engine/fit/fit-question';
 import type { Attempt } from '../../store/attempt';
 import type { ShelfContents } from '../../store/contents';
 import { PART_OF } from '../../store/kit-fields';
-import type { Choice, Named, ShelfName, Shelves } from '../../store/records';
-import { SHELF_NAMES } from '../../store/shelf-names';
+import {
+  type Choice,
+  type Named,
+  SHELF_NAMES,
+  type ShelfName,
+  type Shelves,
+} from '../../store/records';
 
 /** A cue, a cloth, a ball set and a table. */
 export type Records = { readonly [S in ShelfName]: Shelves[S] };

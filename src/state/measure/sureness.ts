@@ -7,8 +7,7 @@ import {
   quantityIn,
 } from '../../engine/kit/kit-spread';
 import { PART_OF } from '../../store/kit-fields';
-import type { ShelfName } from '../../store/records';
-import { SHELF_NAMES } from '../../store/shelf-names';
+import { SHELF_NAMES, type ShelfName } from '../../store/records';
 import { QUANTITY_WORDS } from '../../words/kit-words';
 
 /** A figure and one standard deviation, in one unit. */

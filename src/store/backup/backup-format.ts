@@ -63,3 +63,24 @@ export function readChecksums(line: string): Checksums | null {
 function hexOf(buffer: ArrayBuffer): string {
   return Array.from(new Uint8Array(buffer), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
+
+/** The browser's SHA-256; null where there is none, which is so outside https. */
+export function findDigest(
+  source: { readonly subtle?: Pick<SubtleCrypto, 'digest'> | undefined } = globalThis.crypto,
+): Digest | null {
+  const { subtle } = source;
+  return subtle ? (bytes) => subtle.digest('SHA-256', bytes) : null;
+}
+
+/** Why a file is no backup to go by. */
+export interface Refused {
+  readonly ok: false;
+  /** The first line that is wrong, counted from 1. */
+  readonly line: number;
+  /** One kind line, ready to show. */
+  readonly message: string;
+}
+
+export function refuse(line: number, message: string): Refused {
+  return { ok: false, line, message };
+}

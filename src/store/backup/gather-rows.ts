@@ -4,9 +4,8 @@ import { isPlainObject } from '../mend';
 import { MOST_OF_A_KIND, NO_MORE } from '../most-of-a-kind';
 import type { RawRow, RawStores } from '../read-rows';
 import { CONTENT_STORES, isSetAside, STORES } from '../stores';
-import { readValue } from './read-value';
-import { type Refused, refuse } from './refuse';
-import { writeValue } from './write-value';
+import { type Refused, refuse } from './backup-format';
+import { readValue, writeValue } from './value-text';
 
 /** A line of a file, its number counted from 1. */
 export interface Line {

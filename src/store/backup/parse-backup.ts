@@ -1,18 +1,24 @@
+import { isWithin } from '../../engine/numerics/range';
 import type { Contents, Repair } from '../contents';
+import { isPlainObject } from '../mend';
 import { latestVersion, MIGRATIONS } from '../migrations';
 import { contentsOf, type ReadContents, readContents } from '../read-contents';
+import { TIME_RANGE_MS } from '../record-ranges';
 import { LIST_NAMES } from '../stores';
 import {
+  BACKUP_FORMAT,
+  type BackupHeader,
   type Checksums,
   checksumsOf,
   type Digest,
+  type Refused,
   readChecksums,
+  refuse,
   unsealLine,
 } from './backup-format';
 import { gatherRows, type Line } from './gather-rows';
-import { readHeader } from './read-header';
-import { type Refused, refuse } from './refuse';
 import { splitLines } from './split-lines';
+import { readValue } from './value-text';
 
 /** A backup found whole, and every row of it made valid. */
 export interface Backup {
@@ -98,3 +104,26 @@ function firstBeyondRepair(read: ReadContents): number | null {
   const first = Math.min(...lines);
   return Number.isFinite(first) ? first : null;
 }
+
+const NOT_OURS = refuse(1, 'This is no Leeway backup, or its first line is damaged.');
+const NEWER = refuse(1, 'This was written by a newer Leeway: update first.');
+
+/** Reads the first line of a file that may be anything. */
+function readHeader(
+  line: string,
+  latestSchema: number,
+): Refused | (BackupHeader & { readonly ok: true }) {
+  const read = readValue(line);
+  const found = read.ok ? read.value : null;
+  if (!isPlainObject(found) || found.app !== 'Leeway') return NOT_OURS;
+  const { leewayBackup, app, savedAtMs, schema, lines } = found;
+  if (!isCount(leewayBackup)) return NOT_OURS;
+  // A newer form may seal its lines in another way, so this comes first.
+  if (leewayBackup > BACKUP_FORMAT) return NEWER;
+  if (unsealLine(line, 1) === null) return NOT_OURS;
+  if (!isCount(schema) || !isCount(lines) || !isWithin(TIME_RANGE_MS, savedAtMs)) return NOT_OURS;
+  if (schema > latestSchema) return NEWER;
+  return { ok: true, leewayBackup, app, savedAtMs, schema, lines };
+}
+
+const isCount = (was: unknown): was is number => Number.isSafeInteger(was) && Number(was) > 0;

@@ -2,7 +2,7 @@ import type { ContentRows, ContentStore, Contents } from '../contents';
 import type { ImportPlan, PlannedRows } from '../store-port';
 import { CONTENT_STORES, ofStores, STORES, storesOf } from '../stores';
 import type { Backup } from './parse-backup';
-import { writeValue } from './write-value';
+import { writeValue } from './value-text';
 
 /**
  * What an import would do. In a merge the backup's row stands where both have one, unless its store

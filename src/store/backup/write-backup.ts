@@ -1,5 +1,6 @@
 import type { ContentStore, Contents } from '../contents';
 import { latestVersion, MIGRATIONS } from '../migrations';
+import type { StorePort } from '../store-port';
 import { CONTENT_STORES, ofStores, STORES, storesOf } from '../stores';
 import {
   BACKUP_FORMAT,
@@ -9,7 +10,7 @@ import {
   sealLine,
   writeChecksums,
 } from './backup-format';
-import { writeValue } from './write-value';
+import { writeValue } from './value-text';
 
 /** The text of a backup: a header, a line for every row, and checksums. */
 export async function writeBackup(
@@ -38,4 +39,22 @@ function rowsOf(contents: Contents): readonly (readonly [ContentStore, unknown])
   const rows = storesOf(contents);
   const inOrder = ofStores<'rows'>((name) => STORES[name].inBackup(rows[name]));
   return CONTENT_STORES.flatMap((name) => inOrder[name].map((row) => [name, row] as const));
+}
+
+export type ExportResult =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly message: string };
+
+/**
+ * Everything the app keeps, what was set aside included, as the text of one file.
+ * @param digest null where the browser gives none; the file then carries a CRC-32 alone.
+ */
+export async function exportBackup(
+  store: Pick<StorePort, 'readAll'>,
+  savedAtMs: number,
+  digest: Digest | null,
+): Promise<ExportResult> {
+  const read = await store.readAll();
+  if (!read.ok) return read;
+  return { ok: true, text: await writeBackup(read.contents, savedAtMs, digest) };
 }

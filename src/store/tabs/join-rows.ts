@@ -1,4 +1,4 @@
-import { writeValue } from '../backup/write-value';
+import { writeValue } from '../backup/value-text';
 import { isPlainObject } from '../mend';
 import { numberAt } from '../number-at';
 

@@ -1,16 +1,14 @@
-import { attemptOn, type Failed } from '../attempt-on';
 import type { StoreName } from '../contents';
-import type { DatabaseDoor } from '../database-door';
+import { attemptOn, type DatabaseDoor, type Failed } from '../database-door';
 import { writeFailure } from '../database-errors';
 import type { Database } from '../database-schema';
 import { isPlainObject } from '../mend';
 import type { Note } from '../note';
 import type { NoticeBoard } from '../notice-board';
-import { putAllRows } from '../put-all-rows';
 import type { DeleteResult } from '../store-port';
 import type { UnsavedNotes } from '../unsaved-notes';
 import { unsavedWords } from '../unsaved-words';
-import { readRow, type Saved, type Settlement, saveNote } from '../write-row';
+import { putAllRows, readRow, type Saved, type Settlement, saveNote } from '../write-rows';
 import type { Clash, Elsewhere } from './elsewhere';
 import {
   changedFrom,

@@ -1,11 +1,10 @@
 import { crc32 } from '../backup/crc-32';
-import { writeValue } from '../backup/write-value';
+import { writeValue } from '../backup/value-text';
 import type { KeptRow, ListName, Rows } from '../contents';
 import { isPlainObject } from '../mend';
 import type { Note } from '../note';
-import { parseRow } from '../parse-row';
 import type { Desk } from '../records';
-import { LISTS } from '../stores';
+import { LISTS, parseRow } from '../stores';
 import { isSame, joinRows } from './join-rows';
 
 /**

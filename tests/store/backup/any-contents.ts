@@ -11,8 +11,7 @@ import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { kitFields } from '../../../src/store/kit-fields';
 import { withNumberAt } from '../../../src/store/number-at';
 import { BED_RANGES, TABLE_RANGES, ZONE_RADIUS_RANGE } from '../../../src/store/record-ranges';
-import type { ShelfName } from '../../../src/store/records';
-import { SHELF_NAMES } from '../../../src/store/shelf-names';
+import { SHELF_NAMES, type ShelfName } from '../../../src/store/records';
 import { CURVE_ATTEMPT } from '../invented-attempts';
 
 /** Rows as a database may hold them, by store; every row of them is sound. */

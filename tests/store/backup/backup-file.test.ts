@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { crc32 } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { findDigest } from '../../../src/store/backup/find-digest';
+import { findDigest } from '../../../src/store/backup/backup-format';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { writeBackup } from '../../../src/store/backup/write-backup';
 import { CONTENTS, MY_CUE } from './invented-contents';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findDigest } from '../../../src/store/backup/find-digest';
+import { findDigest } from '../../../src/store/backup/backup-format';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { writeBackup } from '../../../src/store/backup/write-backup';
 import type { Contents } from '../../../src/store/contents';

@@ -1,7 +1,7 @@
-import { exportBackup } from '../../../src/store/backup/export-backup';
-import { findDigest } from '../../../src/store/backup/find-digest';
+import { findDigest } from '../../../src/store/backup/backup-format';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { planImport } from '../../../src/store/backup/plan-import';
+import { exportBackup } from '../../../src/store/backup/write-backup';
 import type { Contents } from '../../../src/store/contents';
 import type { ImportPlan, StorePort } from '../../../src/store/store-port';
 

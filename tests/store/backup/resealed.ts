@@ -1,7 +1,10 @@
-import { checksumsOf, sealLine, writeChecksums } from '../../../src/store/backup/backup-format';
-import { findDigest } from '../../../src/store/backup/find-digest';
-import { readValue } from '../../../src/store/backup/read-value';
-import { writeValue } from '../../../src/store/backup/write-value';
+import {
+  checksumsOf,
+  findDigest,
+  sealLine,
+  writeChecksums,
+} from '../../../src/store/backup/backup-format';
+import { readValue, writeValue } from '../../../src/store/backup/value-text';
 
 /** What a line of a backup says, without its seal. */
 export type LineFields = Readonly<Record<string, unknown>>;

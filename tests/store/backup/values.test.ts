@@ -1,8 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readValue } from '../../../src/store/backup/read-value';
-import { writeValue } from '../../../src/store/backup/write-value';
+import { readValue, writeValue } from '../../../src/store/backup/value-text';
 
 /** Whatever the app may keep: JSON, what JSON has no word for, and keys that mean something. */
 const anyValue = fc.letrec((tie) => ({

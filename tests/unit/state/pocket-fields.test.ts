@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { POCKET_RANGES } from '../../../src/store/pocket-ranges';
+import { POCKET_RANGES } from '../../../src/store/record-ranges';
 import { openShot } from './shot-fakes';
 
 describe('the pocket', () => {

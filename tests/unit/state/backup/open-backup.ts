@@ -3,7 +3,7 @@ import { createStorageRoom } from '../../../../src/sensors/storage-room';
 import { createSaveGate } from '../../../../src/state/backup/save-gate';
 import { copyPlaces } from '../../../../src/state/backup/second-copy';
 import { createBackupModel } from '../../../../src/state/backup-model';
-import { findDigest } from '../../../../src/store/backup/find-digest';
+import { findDigest } from '../../../../src/store/backup/backup-format';
 import type { Contents } from '../../../../src/store/contents';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';

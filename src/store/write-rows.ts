@@ -1,15 +1,14 @@
 import type { IDBPTransaction } from 'idb';
-import { beginReading, beginWriting } from './begin-transaction';
 import type { ContentStore, KeptRow, StoreName } from './contents';
 import { ReplacedError } from './database-errors';
 import type { Database, DatabaseSchema } from './database-schema';
-import { readEra } from './import-era';
+import { EXAMPLE_POSITIONS } from './example-positions';
+import { ERA_KEY, readEra } from './import-era';
 import { LAST_ON_SHELF } from './last-on-shelf';
 import type { Note } from './note';
-import { parseRow } from './parse-row';
-import { STORES } from './stores';
+import { CONTENT_STORES, parseRow, STORES } from './stores';
 import { type Settled, settleNote } from './tabs/settle-note';
-import { abort } from './transaction-end';
+import { allOrNothing, askAll, beginReading, beginWriting } from './transactions';
 
 type OverStore = IDBPTransaction<DatabaseSchema, ContentStore[], 'readwrite'>;
 
@@ -30,23 +29,17 @@ export interface Settlement {
 
 /**
  * Saves a change, joined in one transaction with what other tabs have made of its row meanwhile.
- * Refuses to delete the last record of a shelf; attempts and positions may all go.
+ * Refuses to delete the last record of a shelf; rows of other lists may all go.
  *
  * Waits until the device has it, not only the browser: a flat battery must not cost a cue. What the
  * page shows may have been replaced by another tab since it was read: then nothing is written.
  */
 export async function saveNote(database: Database, note: Note & Place): Promise<Saved> {
   const stores: ContentStore[] = [note.store, 'desk'];
-  const transaction = beginWriting(database, stores);
-  try {
+  return await allOrNothing(beginWriting(database, stores), async (transaction) => {
     if ((await readEra(transaction.objectStore('desk'))) !== note.era) throw new ReplacedError();
-    const result = await write(transaction, note);
-    await transaction.done;
-    return result;
-  } catch (error) {
-    abort(transaction);
-    throw error;
-  }
+    return await write(transaction, note);
+  });
 }
 
 async function write(transaction: OverStore, note: Note): Promise<Saved> {
@@ -80,4 +73,27 @@ export async function readRow(
   if (now !== era) throw new ReplacedError();
   if (row === undefined && raw !== undefined) throw new TypeError('It cannot be read here');
   return { ok: true, row };
+}
+
+/**
+ * Fills an empty database with rows of whatever stores and the era they are of, in one transaction;
+ * nothing of it is kept where that fails, with the reason.
+ */
+export async function putAllRows(
+  database: Database,
+  rows: readonly Note[],
+  era: string,
+): Promise<void> {
+  const eraRow = { store: 'desk', id: ERA_KEY, row: era } as const;
+  await allOrNothing(beginWriting(database, CONTENT_STORES), async (transaction) => {
+    // They come with a new database; those that the page has are among its rows.
+    const examples = transaction.objectStore('positions');
+    await askAll(EXAMPLE_POSITIONS, ({ id }) => examples.delete(id));
+    const all: readonly Pick<Note, 'store' | 'id' | 'row'>[] =
+      era === '' ? rows : [...rows, eraRow];
+    await askAll(all, ({ store: name, id, row }) => {
+      const store = transaction.objectStore(name);
+      return name === 'desk' ? store.put(row, id) : store.put(row);
+    });
+  });
 }
