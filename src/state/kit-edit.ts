@@ -3,6 +3,8 @@ import { LONGEST_NAME } from '../store/parse-named';
 import type { ShelfName, Shelves } from '../store/records';
 import { checkRange } from '../units/check-range';
 import type { KitUnits } from '../units/kit-units';
+import { KIT_PROBLEMS } from '../words/kit-problems';
+import { LIST_PROBLEMS } from '../words/list-problems';
 import { figureAt, shownRange, siOf } from './kit-figure';
 import { type ShownField, shownFields } from './shown-fields';
 
@@ -43,31 +45,31 @@ export function withChange<S extends ShelfName>(
   atMs: number,
 ): Edited<S> {
   const what = typed.trim();
-  if (what === '') return { ok: false, problem: 'Say what was changed.' };
+  if (what === '') return { ok: false, problem: KIT_PROBLEMS.noChangeSaid };
   if (what.length > LONGEST_NAME) {
-    return { ok: false, problem: `Say it in ${LONGEST_NAME} characters at most.` };
+    return { ok: false, problem: LIST_PROBLEMS.longText(LONGEST_NAME) };
   }
   return { ok: true, record: { ...record, changes: [...record.changes, { atMs, what }] } };
 }
 
 /** Takes the change noted last back. */
 export function withoutLastChange<S extends ShelfName>(record: Shelves[S]): Edited<S> {
-  if (record.changes.length === 0) return { ok: false, problem: 'Nothing of it was changed.' };
+  if (record.changes.length === 0) return { ok: false, problem: KIT_PROBLEMS.nothingChanged };
   return { ok: true, record: { ...record, changes: record.changes.slice(0, -1) } };
 }
 
 /** Says from which record's measurements this one starts. */
 export function withLike<S extends ShelfName>(record: Shelves[S], like: string | null): Edited<S> {
-  if (like === record.id) return { ok: false, problem: 'It is like itself already.' };
+  if (like === record.id) return { ok: false, problem: KIT_PROBLEMS.likeItself };
   return { ok: true, record: { ...record, like } };
 }
 
 /** Gives a record another name; where its numbers come from stays as it was. */
 export function withName<S extends ShelfName>(record: Shelves[S], typed: string): Edited<S> {
   const name = typed.trim();
-  if (name === '') return { ok: false, problem: 'Give it a name.' };
+  if (name === '') return { ok: false, problem: LIST_PROBLEMS.noName };
   if (name.length > LONGEST_NAME) {
-    return { ok: false, problem: `A name has ${LONGEST_NAME} characters at most.` };
+    return { ok: false, problem: LIST_PROBLEMS.longName(LONGEST_NAME) };
   }
   return { ok: true, record: { ...record, name } };
 }

@@ -7,6 +7,7 @@ import { formatNumber } from '../units/format-number';
 import type { KitUnits } from '../units/kit-units';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
+import { KIT_PROBLEMS } from '../words/kit-problems';
 import { crowded } from './crowded';
 import {
   type Edited,
@@ -22,8 +23,8 @@ import type { KitShelves } from './kit-shelves';
 import type { ShownField } from './shown-fields';
 
 const OK = { ok: true } as const;
-const NO_SUCH_NUMBER = { ok: false, problem: 'There is no such number here.' } as const;
-export const NOT_THERE = { ok: false, problem: 'This one is no longer here.' } as const;
+const NO_SUCH_NUMBER = { ok: false, problem: KIT_PROBLEMS.noSuchNumber } as const;
+export const NOT_THERE = { ok: false, problem: KIT_PROBLEMS.notThere } as const;
 
 export type EditResult =
   | { readonly ok: true }

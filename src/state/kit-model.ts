@@ -6,6 +6,7 @@ import { kitOf } from '../store/kit-of';
 import { LAST_ON_SHELF } from '../store/last-on-shelf';
 import { SHELF_NAMES, type ShelfName, type Shelves } from '../store/records';
 import type { StorePort } from '../store/store-port';
+import { KIT_PROBLEMS } from '../words/kit-problems';
 import type { DeskModel } from './desk-model';
 import { createKitEdits, type EditResult, type KitEdits, NOT_THERE } from './kit-edits';
 import { type KitFigure, kitFigures } from './kit-figure';
@@ -57,7 +58,7 @@ export interface KitModelPorts {
 }
 
 const OK = { ok: true } as const;
-const NOTHING_DELETED = { ok: false, problem: 'There is nothing to put back.' } as const;
+const NOTHING_DELETED = { ok: false, problem: KIT_PROBLEMS.nothingDeleted } as const;
 
 export function createKitModel({
   store,

@@ -4,6 +4,7 @@ import { allowedRad, type Target } from '../engine/goal/target';
 import type { KitCorrelation, KitQuantity, KitSpread } from '../engine/kit/kit-spread';
 import type { RoomForError, RoomQuestion } from '../engine/room/room-for-error';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
+import { SHOT_PROBLEMS } from '../words/shot-problems';
 import type { DeskModel } from './desk-model';
 import type { Answered } from './shot-answers';
 
@@ -61,7 +62,7 @@ interface Question {
   readonly known: KnownSpread;
 }
 
-const NOT_WORKED_OUT = 'The room for error could not be worked out just now.';
+const NOT_WORKED_OUT = SHOT_PROBLEMS.roomNotWorkedOut;
 
 /** Known better than this share of what was assumed, a quantity counts as measured. */
 const MEASURED_SHARE = 0.9;

@@ -1,6 +1,7 @@
 import { INPUT_RANGES } from '../engine/direct/input-ranges';
 import type { LaidShot } from '../store/records';
 import type { Parsed } from '../units/parsed';
+import { SHOT_PROBLEMS } from '../words/shot-problems';
 
 type Numbers = { readonly [K in keyof typeof INPUT_RANGES]?: number };
 
@@ -18,7 +19,7 @@ export function withinShot(shot: LaidShot, numbers: Numbers): Parsed<{ shot: Lai
       return {
         ok: false,
         problem: 'out-of-domain',
-        message: 'That is outside what can be played.',
+        message: SHOT_PROBLEMS.outside,
       };
     }
     held[key] = Math.min(max, Math.max(min, value));

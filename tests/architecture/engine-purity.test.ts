@@ -21,3 +21,27 @@ it('hides no loose types anywhere in src', () => {
   );
   expect(loose.map(({ path }) => path)).toEqual([]);
 });
+
+/** A literal of several words that ends as a sentence does. */
+const SENTENCE = /(['"`])(?:(?!\1)[^\n\\])*[A-Za-z’]+,? [a-z’]+,? (?:(?!\1)[^\n\\])*[.!?…]\1/g;
+
+/** What is thrown is for whoever writes the code. */
+const THROWN = /new (?:Range)?Error\([^;]*;/g;
+
+function sentencesIn(code: string): readonly string[] {
+  return code.replaceAll(THROWN, '').match(SENTENCE) ?? [];
+}
+
+it.each(['src/engine', 'src/state'])('says nothing to a person in %s: src/words does', (folder) => {
+  const said = readSources(folder).flatMap(({ path, code }) =>
+    sentencesIn(code).map((sentence) => `${path}: ${sentence}`),
+  );
+  expect(said).toEqual([]);
+});
+
+it('knows a sentence where it sees one', () => {
+  expect(sentencesIn("const A = 'There is no room for it.';")).toHaveLength(1);
+  expect(sentencesIn('return `A name has more characters.`;')).toHaveLength(1);
+  expect(sentencesIn("throw new RangeError('0 openings; there must be at least 1.');")).toEqual([]);
+  expect(sentencesIn("import { a } from './a'; const kind = 'phase-ends';")).toEqual([]);
+});

@@ -7,6 +7,7 @@ import { writeValue } from '../../store/backup/value-text';
 import type { Contents } from '../../store/contents';
 import { whyTooMany } from '../../store/most-of-a-kind';
 import type { ImportPlan } from '../../store/store-port';
+import { BACKUP_PROBLEMS } from '../../words/backup-problems';
 import { type ExchangePorts, exchange } from './exchange';
 import { type MendedField, mendedFields } from './mended-field';
 import type { UndoneMark } from './undone-mark';
@@ -70,7 +71,7 @@ type Stage = Exclude<Incoming, { kind: 'planned' }> | Picked;
 
 const CHANGED_MEANWHILE = {
   ok: false,
-  message: 'What is kept here has changed meanwhile: look again.',
+  message: BACKUP_PROBLEMS.changedMeanwhile,
 } as const;
 
 export function createBringingIn(ports: BringingInPorts): BringingIn {
@@ -156,9 +157,9 @@ async function lookInto(
     message,
   });
   const opened = await openFile(file);
-  if (opened.kind === 'too-large') return refused('This file is too large to be a Leeway backup.');
+  if (opened.kind === 'too-large') return refused(BACKUP_PROBLEMS.tooLarge);
   if (opened.kind === 'unreadable') {
-    return refused('This file cannot be read from where it lies: copy it to this device first.');
+    return refused(BACKUP_PROBLEMS.unreadable);
   }
   const parsed = await parseBackup(opened.text, digest);
   if (!parsed.ok) return refused(parsed.message, parsed.line);

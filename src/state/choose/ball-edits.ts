@@ -8,6 +8,7 @@ import type { BallName, Position } from '../../engine/lie/position';
 import { snapped } from '../../engine/lie/snap';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition } from '../../store/saved-position';
+import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { type EditResult, NOT_THERE } from '../kit-edits';
 import type { ChooseModel } from './choose-model';
 import type { LayoutEdits } from './layout-edits';
@@ -35,8 +36,8 @@ export interface BallEditsPorts {
 }
 
 const OK = { ok: true } as const;
-const NO_ROOM = { ok: false, problem: 'There is no room for it.' } as const;
-const NOTHING_NEAR = { ok: false, problem: 'There is nothing it could be frozen to.' } as const;
+const NO_ROOM = { ok: false, problem: CHOOSE_PROBLEMS.noRoom } as const;
+const NOTHING_NEAR = { ok: false, problem: CHOOSE_PROBLEMS.nothingNear } as const;
 
 /** As near as this to a crossing of two diamonds' lines, a ball snaps to it, m (our choice). */
 const SNAP_M = 0.04;
@@ -62,7 +63,7 @@ export function createBallEdits({ open, shape, kit, edits }: BallEditsPorts): Ba
       const near = isSnapping ? snapped(wanted, shape.peek(), SNAP_M) : wanted;
       const place = within(name, near) === null ? near : wanted;
       const other = within(name, place);
-      if (other !== null) return refused(`${inTheWay(other)}: Freeze to touch it.`);
+      if (other !== null) return refused(CHOOSE_PROBLEMS.inTheWayUnlessFrozen(other));
       return put(name, found(name, place), 'change');
     },
     putDown: (name) => put(name, found(name, { xM: 0, yM: 0 }), 'change'),
@@ -78,7 +79,7 @@ export function createBallEdits({ open, shape, kit, edits }: BallEditsPorts): Ba
         put(name, place, 'change');
         const cameM2 = (place.xM - xM) * rightM + (place.yM - yM) * upM;
         const wasStopped = 2 * cameM2 < rightM * rightM + upM * upM;
-        return wasStopped ? refused(`${inTheWay(other)}.`) : OK;
+        return wasStopped ? refused(CHOOSE_PROBLEMS.inTheWay(other)) : OK;
       }),
     freeze: (name) =>
       onLaid(name, () => {
@@ -108,10 +109,6 @@ function ballWithin(
     (other) => Math.hypot(other.xM - xM, other.yM - yM) < leastM,
   );
   return inside?.name ?? null;
-}
-
-function inTheWay(name: BallName): string {
-  return `The ${name === 'cue' ? 'cue ball' : name} is in the way`;
 }
 
 function refused(problem: string): EditResult {

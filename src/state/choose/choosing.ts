@@ -2,6 +2,7 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import type { FanPlay, RankedWay } from '../../engine/plan/ranked-way';
 import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { Option } from '../../engine/plan/solve-option';
+import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import type { Work } from '../../worker/engine-pool';
 import type { Comparing } from './comparing';
 
@@ -15,7 +16,7 @@ export interface Choosing {
   chooseCell(side: number, speedMps: number): void;
 }
 
-const NOT_PLAYED = 'How it plays out could not be worked out just now: choose it again.';
+const NOT_PLAYED = CHOOSE_PROBLEMS.notPlayed;
 
 /** What is chosen next supersedes what is still being worked out. */
 export function createChoosing(

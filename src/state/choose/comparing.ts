@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { RankQuestion } from '../../engine/plan/refine-way';
+import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import type { Work } from '../../worker/engine-pool';
 import type { Comparison } from './choose-model';
 import { compareWays } from './compare-ways';
@@ -18,8 +19,8 @@ export interface Comparing {
 type Shown = Omit<Comparison, 'isStale'>;
 
 const NOTHING: Shown = { state: 'none', progress: 0, map: null, ways: [], problem: null };
-const NO_WORKERS = 'This browser cannot work beside the page: ways cannot be compared here.';
-const FAILED = 'The comparison stopped halfway: try again.';
+const NO_WORKERS = CHOOSE_PROBLEMS.noWorkers;
+const FAILED = CHOOSE_PROBLEMS.failed;
 
 /**
  * @param present what would be asked now; null where there is no shot

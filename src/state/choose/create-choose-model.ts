@@ -4,6 +4,7 @@ import { frozenPairs, neighboursOf } from '../../engine/lie/neighbours';
 import type { BallName } from '../../engine/lie/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import { freshId } from '../../store/fresh-id';
+import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { noShotWords } from '../../words/refusal-words';
 import { crowded } from '../crowded';
 import type { EditResult } from '../kit-edits';
@@ -23,9 +24,9 @@ import { lastShotOf, positionShot } from './position-shot';
 import { shotToAsk } from './send-to-shot';
 import { shapeOf } from './table-in-play';
 
-const NOTHING_TO_PLAY = 'Choose a ball and a pocket first.';
+const NOTHING_TO_PLAY = CHOOSE_PROBLEMS.nothingToPlay;
 const NONE_CLOSED: ReadonlyMap<PocketName, WhyClosed> = new Map();
-const OUT_OF_DATE = 'Something has changed since these ways were compared: compare again.';
+const OUT_OF_DATE = CHOOSE_PROBLEMS.outOfDate;
 
 /** Keeps the place Choose. */
 export function createChooseModel(ports: ChoosePorts): ChooseModel {

@@ -1,6 +1,8 @@
 import { LONGEST_NAME } from '../../store/parse-named';
 import type { SavedPosition } from '../../store/saved-position';
 import { copyName } from '../../store/shelf-changes';
+import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
+import { LIST_PROBLEMS } from '../../words/list-problems';
 import { crowded } from '../crowded';
 import { type EditResult, NOT_THERE } from '../kit-edits';
 import type { ChooseModel } from './choose-model';
@@ -13,11 +15,11 @@ export type PositionEdits = Pick<
 >;
 
 const OK = { ok: true } as const;
-const NOTHING_REMOVED = { ok: false, problem: 'There is nothing to put back.' } as const;
-const NO_NAME = { ok: false, problem: 'Give it a name.' } as const;
+const NOTHING_REMOVED = { ok: false, problem: CHOOSE_PROBLEMS.nothingRemoved } as const;
+const NO_NAME = { ok: false, problem: LIST_PROBLEMS.noName } as const;
 const LONG_NAME = {
   ok: false,
-  problem: `A name has ${LONGEST_NAME} characters at most.`,
+  problem: LIST_PROBLEMS.longName(LONGEST_NAME),
 } as const;
 
 export interface PositionEditsPorts {

@@ -1,5 +1,6 @@
 import type { Attempt } from '../../store/attempt';
 import type { Choice } from '../../store/records';
+import { MEASURE_PROBLEMS } from '../../words/measure-problems';
 import { type EditResult, NOT_THERE } from '../kit-edits';
 import { progressOf, withStepBack, withStepDone } from './attempt-progress';
 import type { CueLengths } from './cue-lengths';
@@ -34,10 +35,10 @@ export interface ChangesPorts {
 }
 
 const OK = { ok: true } as const;
-const ALL_DONE = { ok: false, problem: 'All of it is done.' } as const;
-const NOT_A_PRESS = { ok: false, problem: 'This step asks for a number.' } as const;
-const NOTHING_DONE = { ok: false, problem: 'Nothing is done yet.' } as const;
-const NOTHING_REMOVED = { ok: false, problem: 'There is nothing to put back.' } as const;
+const ALL_DONE = { ok: false, problem: MEASURE_PROBLEMS.allDone } as const;
+const NOT_A_PRESS = { ok: false, problem: MEASURE_PROBLEMS.notAPress } as const;
+const NOTHING_DONE = { ok: false, problem: MEASURE_PROBLEMS.nothingDone } as const;
+const NOTHING_REMOVED = { ok: false, problem: MEASURE_PROBLEMS.nothingRemoved } as const;
 
 /** Every change is kept at once. */
 export function createAttemptChanges(ports: ChangesPorts): AttemptChanges {

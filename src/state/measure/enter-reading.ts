@@ -4,6 +4,7 @@ import type { Kit } from '../../engine/kit/kit';
 import { isWithin, type Range } from '../../engine/numerics/range';
 import type { Attempt, ButtReading } from '../../store/attempt';
 import { BUTT_RANGES } from '../../store/record-ranges';
+import { MEASURE_PROBLEMS } from '../../words/measure-problems';
 import { withStepDone } from './attempt-progress';
 import type { TrialStep } from './trial-steps';
 
@@ -29,7 +30,7 @@ export function withEntered(
   value: number,
   context: ButtContext,
 ): Entered {
-  if (step.kind === 'done') return refuse('There is nothing to enter here.');
+  if (step.kind === 'done') return refuse(MEASURE_PROBLEMS.nothingToEnter);
   const entered = enteredAt(attempt, step, value, context);
   return entered.ok ? { ok: true, attempt: withStepDone(entered.attempt, step) } : entered;
 }
@@ -42,7 +43,7 @@ function enteredAt(
 ): Entered {
   if (name === 'butt') return withButt(attempt, { buttHeightM: value, cueLengthM }, kit);
   if (name === 'distance') return withDistance(attempt, value);
-  if (name === 'place' || name === 'play') return refuse('There is nothing to enter here.');
+  if (name === 'place' || name === 'play') return refuse(MEASURE_PROBLEMS.nothingToEnter);
   return (
     outside(READING_RANGES[name], value) ?? {
       ok: true,
@@ -69,9 +70,9 @@ function withButt(attempt: Attempt, butt: ButtReading, kit: ButtContext['kit']):
   const { side, height } = attempt.shot.stroke;
   const elevationRad = elevationAt(buttHeightM, { side, height, cueLengthM }, kit);
   if (elevationRad === null || elevationRad > TRIAL_RANGES.elevationRad.max) {
-    return refuse('That would raise the cue beyond 45°: look again.');
+    return refuse(MEASURE_PROBLEMS.tooSteep);
   }
-  if (elevationRad < 0) return refuse('That is lower than the tip: look again.');
+  if (elevationRad < 0) return refuse(MEASURE_PROBLEMS.tooLow);
   return { ok: true, attempt: { ...attempt, butt } };
 }
 
@@ -90,9 +91,9 @@ export function withCueLength(
 /** The refusal of a value outside a range; null within it. */
 function outside(range: Range, value: number): Extract<Entered, { ok: false }> | null {
   if (isWithin(range, value)) return null;
-  if (value > range.max) return refuse('That is too much to be right: look again.');
-  if (value < range.min) return refuse('That is too little to be right: look again.');
-  return refuse('That is not a number.');
+  if (value > range.max) return refuse(MEASURE_PROBLEMS.tooMuch);
+  if (value < range.min) return refuse(MEASURE_PROBLEMS.tooLittle);
+  return refuse(MEASURE_PROBLEMS.notANumber);
 }
 
 function refuse(problem: string): Extract<Entered, { ok: false }> {

@@ -1,5 +1,6 @@
 import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { Shot } from '../../engine/direct/shot';
+import { MEASURE_PROBLEMS } from '../../words/measure-problems';
 import type { WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
 import { remembering } from './remembering';
@@ -28,9 +29,8 @@ export interface ReportAtRest {
   dispose(): void;
 }
 
-const NO_WORKERS =
-  'This browser cannot work beside the page: readings are kept, but not what they tell.';
-const NOT_WORKED_OUT = 'What the readings tell could not be worked out just now.';
+const NO_WORKERS = MEASURE_PROBLEMS.noWorkers;
+const NOT_WORKED_OUT = MEASURE_PROBLEMS.notWorkedOut;
 
 /**
  * Works out the report that is wanted, a moment after the last change; the answer to an older question
