@@ -1,6 +1,7 @@
 import { playAim } from '../engine/direct/play-aim';
 import type { AimAnswer, Heading } from '../engine/direct/shot';
 import { solveAim } from '../engine/direct/solve-aim';
+import { DEG_PER_RAD } from '../engine/numerics/angle';
 import { answerFields } from './answer-fields';
 import { isRefusal, refused, worded } from './door-refusal';
 import type { Fields } from './json-fields';
@@ -24,27 +25,25 @@ function answerOf(fields: Fields): object {
   return isRefusal(room) ? refused(room) : { ...told(result), ...room };
 }
 
-const DEGREES = 180 / Math.PI;
-
 function told(answer: AimAnswer) {
   const { parts, arrival } = answer;
   return {
     ok: true,
-    aimAngleDeg: answer.aimRad * DEGREES,
+    aimAngleDeg: answer.aimRad * DEG_PER_RAD,
     aimOffsetM: answer.aimOffsetM,
     stickOffsetM: answer.stickOffsetM,
     aimOnObjectBallM: answer.aimOnObjectBallM,
     stickOnObjectBallM: answer.stickOnObjectBallM,
     parts: {
-      squirtDeg: parts.squirtRad * DEGREES,
-      swerveDeg: parts.swerveRad * DEGREES,
-      throwDeg: parts.throwRad * DEGREES,
+      squirtDeg: parts.squirtRad * DEG_PER_RAD,
+      swerveDeg: parts.swerveRad * DEG_PER_RAD,
+      throwDeg: parts.throwRad * DEG_PER_RAD,
     },
     pivotBridgeM: answer.pivotBridgeM,
     arrival: {
       speedMps: arrival.speedMps,
-      directionDeg: arrival.directionRad * DEGREES,
-      cutDeg: arrival.cutRad * DEGREES,
+      directionDeg: arrival.directionRad * DEG_PER_RAD,
+      cutDeg: arrival.cutRad * DEG_PER_RAD,
       sideSpinRadS: arrival.sideSpinRadS,
       phase: arrival.motion,
       heightM: arrival.heightM,
@@ -55,7 +54,7 @@ function told(answer: AimAnswer) {
       ...heading(answer.cueBall),
       rollingDirectionDeg: degrees(answer.cueBall.rollingDirectionRad),
     },
-    otherAimsDeg: answer.otherAimsRad.map((aim) => aim * DEGREES),
+    otherAimsDeg: answer.otherAimsRad.map((aim) => aim * DEG_PER_RAD),
   };
 }
 
@@ -64,5 +63,5 @@ function heading({ speedMps, directionRad }: Heading) {
 }
 
 function degrees(angleRad: number | null): number | null {
-  return angleRad === null ? null : angleRad * DEGREES;
+  return angleRad === null ? null : angleRad * DEG_PER_RAD;
 }

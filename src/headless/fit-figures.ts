@@ -4,6 +4,7 @@ import {
   type TrialName,
   type TrialShot,
 } from '../engine/fit/trial-shot';
+import { DEG_PER_RAD } from '../engine/numerics/angle';
 import type { Range } from '../engine/numerics/range';
 
 /** The figures of a trial's shot as they go through the door: metres and degrees, right +. */
@@ -20,8 +21,6 @@ export interface Figures {
 }
 
 export type FigureName = keyof Figures;
-
-const DEGREES = 180 / Math.PI;
 
 /** What the door takes of each. A table is one that a trial can be done on. */
 export const FIGURE_RANGES: { readonly [N in FigureName]: Range } = {
@@ -59,17 +58,17 @@ export function shotOf(trial: TrialName, figures: Figures, speedWord: SpeedWord 
   return {
     trial,
     stroke: {
-      headingRad: figures.headingDeg / DEGREES,
+      headingRad: figures.headingDeg / DEG_PER_RAD,
       side,
       height,
-      elevationRad: figures.elevationDeg / DEGREES,
+      elevationRad: figures.elevationDeg / DEG_PER_RAD,
       speedMps,
       speedWord,
     },
     setup: {
       distanceM,
       gapM,
-      cutRad: figures.cutDeg / DEGREES,
+      cutRad: figures.cutDeg / DEG_PER_RAD,
       bedLengthM: figures.tableLengthM,
     },
   };
@@ -77,7 +76,7 @@ export function shotOf(trial: TrialName, figures: Figures, speedWord: SpeedWord 
 
 /** To a millionth of a degree: more would be the rounding of π. */
 function tidyDegrees(angleRad: number): number {
-  return Number((angleRad * DEGREES).toFixed(6));
+  return Number((angleRad * DEG_PER_RAD).toFixed(6));
 }
 
 function inDegrees({ min, max }: Range): Range {

@@ -1,6 +1,7 @@
 import type { StrokeScatter } from '../engine/fit/fit-question';
 import type { Kit } from '../engine/kit/kit';
 import type { KitSpread } from '../engine/kit/kit-spread';
+import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { isWithin } from '../engine/numerics/range';
 import { checkKit } from './check-kit';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt, span, worded } from './door-refusal';
@@ -32,15 +33,16 @@ export function parsePrior(given: unknown): PlainPrior | DoorRefusal {
 
 /** More scatter than the straight lines of a fit can bear, in the request's units. */
 const MOST_SCATTER = 'directionDeg to 10, speedShare to 0.5, tipM to 0.01, elevationDeg to 10';
-const RAD = Math.PI / 180;
-
 /** The player's scatter: the invented club player's where nothing is told. */
 export function parseScatter(fields: Fields): StrokeScatter | DoorRefusal {
   const profile = parseStroke(fields);
   if (isRefusal(profile)) return profile;
   const { directionRad, speedShare, tipM, elevationRad } = profile;
   const isFine =
-    directionRad <= 10 * RAD && speedShare <= 0.5 && tipM <= 0.01 && elevationRad <= 10 * RAD;
+    directionRad <= 10 * RAD_PER_DEG &&
+    speedShare <= 0.5 &&
+    tipM <= 0.01 &&
+    elevationRad <= 10 * RAD_PER_DEG;
   if (isFine) return { directionRad, speedShare, tipM, elevationRad };
   return notTaken('stroke', `within what a fit can bear: ${MOST_SCATTER}`, `Give ${MOST_SCATTER}.`);
 }

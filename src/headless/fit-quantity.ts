@@ -6,6 +6,7 @@ import { SPEED_WORDS, type SpeedWord } from '../engine/fit/trial-shot';
 import type { Kit } from '../engine/kit/kit';
 import type { Part } from '../engine/kit/kit-numbers';
 import { isShareOfOne, quantityIn } from '../engine/kit/kit-spread';
+import { DEG_PER_RAD } from '../engine/numerics/angle';
 
 /** A quantity, and whose it is: a cue's, a cloth's, some balls', a table's or the player's. */
 export interface ToldQuantity {
@@ -21,8 +22,6 @@ export interface ToldEstimate extends ToldQuantity {
   readonly sd: number;
   readonly sdBefore: number;
 }
-
-const DEGREES = 180 / Math.PI;
 
 /** A quantity under its name at the door, which carries its unit. */
 export function toldQuantity({ part, owner, quantity }: Unknown): ToldQuantity {
@@ -58,7 +57,7 @@ function isOfPlayer(quantity: FitQuantity): quantity is PlayerQuantity {
 
 /** From the fit's unit to the door's. */
 function scaleOf(quantity: FitQuantity): number {
-  if (quantity === 'aimBias') return DEGREES;
+  if (quantity === 'aimBias') return DEG_PER_RAD;
   return isWord(quantity) ? USUAL_SPEEDS[quantity] : 1;
 }
 

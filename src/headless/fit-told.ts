@@ -7,11 +7,10 @@ import type { Readings, TrialName, TrialShot } from '../engine/fit/trial-shot';
 import { TRIALS } from '../engine/fit/trials';
 import type { Kit } from '../engine/kit/kit';
 import { KIT_QUANTITIES } from '../engine/kit/kit-spread';
+import { DEG_PER_RAD } from '../engine/numerics/angle';
 import { figuresOf } from './fit-figures';
 import type { AskedFit } from './fit-job';
 import { quantityName, toldEstimate, toldQuantity } from './fit-quantity';
-
-const DEGREES = 180 / Math.PI;
 
 /** A report in the words and units of the door. */
 export function toldReport(report: FitReport, { job, ids, isNextAsked }: AskedFit) {
@@ -29,8 +28,8 @@ export function toldReport(report: FitReport, { job, ids, isNextAsked }: AskedFi
       advice: advice.map(toldAdvice),
     },
     aimSdDeg: aimSdRad && {
-      before: aimSdRad.before * DEGREES,
-      after: aimSdRad.after * DEGREES,
+      before: aimSdRad.before * DEG_PER_RAD,
+      after: aimSdRad.after * DEG_PER_RAD,
     },
     ...(isNextAsked ? { next: toldNext(report.lessons) } : {}),
   };

@@ -1,6 +1,7 @@
 import type { NoShot, PositionShot } from '../engine/goal/position-shot';
 import { shotFrom } from '../engine/goal/shot-from-position';
 import { kitAlong } from '../engine/kit/kit-along';
+import { DEG_PER_RAD } from '../engine/numerics/angle';
 import { gridFrom } from '../engine/plan/grid-from';
 import { placesOf } from '../engine/plan/option-grid';
 import { orderWays, rankWays } from '../engine/plan/rank-ways';
@@ -12,8 +13,6 @@ import { isRefusal } from './door-refusal';
 import type { Fields } from './json-fields';
 import { OPTIONS_NAMES, type OptionsRequest, parseOptions } from './options-request';
 import { toldWindows } from './room-of';
-
-const DEGREES = 180 / Math.PI;
 
 /**
  * Compares all ways to play the ball of one line and answers with one line, the easiest first, both
@@ -61,9 +60,9 @@ function compared(request: OptionsRequest, shot: PositionShot): object {
 function toldShot({ ok, cutRad, headingRad, least, ...shot }: PositionShot): object {
   return {
     ...shot,
-    cutDeg: cutRad * DEGREES,
-    headingDeg: headingRad * DEGREES,
-    least: { elevationDeg: least.elevationRad * DEGREES, over: least.over },
+    cutDeg: cutRad * DEG_PER_RAD,
+    headingDeg: headingRad * DEG_PER_RAD,
+    least: { elevationDeg: least.elevationRad * DEG_PER_RAD, over: least.over },
   };
 }
 
@@ -73,9 +72,9 @@ function toldWay(ranked: RankedWay): object {
   return {
     side,
     height,
-    elevationDeg: elevationRad * DEGREES,
+    elevationDeg: elevationRad * DEG_PER_RAD,
     speedMps,
-    aimAngleDeg: option.stroke.aimRad * DEGREES,
+    aimAngleDeg: option.stroke.aimRad * DEG_PER_RAD,
     way,
     chance: { share: chance, error: chanceError },
     hardest,

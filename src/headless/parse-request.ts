@@ -1,5 +1,6 @@
 import type { Shot } from '../engine/direct/shot';
 import { DEFAULT_KIT, type Kit } from '../engine/kit/kit';
+import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { type Fields, fieldIn, isFields, numberOf, overlaid } from './json-fields';
 import type { KnownNames } from './unknown-names';
 
@@ -47,14 +48,12 @@ export const LOOKUP_NAMES: KnownNames = {
   ...kitNames(''),
 };
 
-const RAD = Math.PI / 180;
-
 /** Reads one parsed JSON line. */
 export function parseRequest(json: Fields): LookupRequest {
   return {
     shot: shotFrom(json),
     kit: kitFrom(json.kit),
-    ...(json.aimAngleDeg === undefined ? {} : { aimRad: numberOf(json.aimAngleDeg) * RAD }),
+    ...(json.aimAngleDeg === undefined ? {} : { aimRad: numberOf(json.aimAngleDeg) * RAD_PER_DEG }),
     fields: json,
   };
 }
@@ -65,10 +64,10 @@ export function shotFrom(json: Fields): Shot {
   const distance = isFields(target) ? target.distanceM : target;
   return {
     distanceM: numberOf(json.distanceM),
-    cutRad: numberOf(json.cutDeg) * RAD,
+    cutRad: numberOf(json.cutDeg) * RAD_PER_DEG,
     side: numberOf(json.side),
     height: numberOf(json.height),
-    elevationRad: numberOf(json.elevationDeg) * RAD,
+    elevationRad: numberOf(json.elevationDeg) * RAD_PER_DEG,
     speedMps: numberOf(json.speedMps),
     ...(distance === undefined ? {} : { objectDistanceM: distanceOf(target, distance) }),
   };

@@ -10,6 +10,7 @@ import {
   quantityIn,
   UNMEASURED,
 } from '../engine/kit/kit-spread';
+import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
 import { type DoorRefusal, notTaken, worded } from './door-refusal';
 import { type Fields, fieldIn, fieldsOf, numberOf } from './json-fields';
@@ -17,8 +18,6 @@ import { type Fields, fieldIn, fieldsOf, numberOf } from './json-fields';
 /** What a request may want beside the aim. */
 export const WANTS = ['forgives', 'certainty', 'chance'] as const;
 export type Want = (typeof WANTS)[number];
-
-const RAD = Math.PI / 180;
 
 /** The wants of a request, or why they cannot be read. */
 export function parseWants(fields: Fields): readonly Want[] | DoorRefusal {
@@ -40,7 +39,7 @@ export function parseTarget(fields: Fields, kit: Kit): Target | DoorRefusal {
           distanceM: numberOf(given.distanceM),
           mouthM: numberOf(given.mouthM),
         }
-      : { kind: 'angle', halfAngleRad: numberOf(given.halfAngleDeg) * RAD };
+      : { kind: 'angle', halfAngleRad: numberOf(given.halfAngleDeg) * RAD_PER_DEG };
   const problem = checkTarget(target, kit.ballRadiusM);
   return problem === null ? target : worded(problem);
 }
@@ -53,10 +52,10 @@ export function parseStroke(fields: Fields): StrokeProfile | DoorRefusal {
     return field === undefined ? usually : numberOf(field) * scale;
   };
   const profile = {
-    directionRad: or('directionDeg', usual.directionRad, RAD),
+    directionRad: or('directionDeg', usual.directionRad, RAD_PER_DEG),
     speedShare: or('speedShare', usual.speedShare),
     tipM: or('tipM', usual.tipM),
-    elevationRad: or('elevationDeg', usual.elevationRad, RAD),
+    elevationRad: or('elevationDeg', usual.elevationRad, RAD_PER_DEG),
     together: or('together', usual.together),
   };
   const { together, ...spreads } = profile;

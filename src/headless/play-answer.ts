@@ -3,6 +3,7 @@ import type { Kit } from '../engine/kit/kit';
 import { ballNamed, without } from '../engine/lie/balls-of';
 import type { NamedBall } from '../engine/lie/position';
 import { endState } from '../engine/motion/phase';
+import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { isWithin } from '../engine/numerics/range';
 import type { Stroke } from '../engine/stroke/stroke';
 import { playTable } from '../engine/table/play-table';
@@ -23,7 +24,6 @@ const KNOWN: KnownNames = {
   ...kitNames(''),
 };
 
-const RAD = Math.PI / 180;
 const TURN_DEG = 360;
 
 /**
@@ -53,10 +53,10 @@ function parseStroke(given: unknown): Stroke | DoorRefusal {
     return notTaken('headingDeg', `a number from ${-TURN_DEG} to ${TURN_DEG}`);
   }
   const stroke = {
-    aimRad: headingDeg * RAD,
+    aimRad: headingDeg * RAD_PER_DEG,
     side: numberOf(given.side),
     height: numberOf(given.height),
-    elevationRad: numberOf(given.elevationDeg) * RAD,
+    elevationRad: numberOf(given.elevationDeg) * RAD_PER_DEG,
     speedMps: numberOf(given.speedMps),
   };
   const names = ['side', 'height', 'elevationRad', 'speedMps'] as const;
@@ -67,7 +67,10 @@ function parseStroke(given: unknown): Stroke | DoorRefusal {
 function outside(name: 'side' | 'height' | 'elevationRad' | 'speedMps'): DoorRefusal {
   const { min, max } = INPUT_RANGES[name];
   if (name !== 'elevationRad') return notTaken(name, `a number from ${min} to ${max}`);
-  return notTaken('elevationDeg', `a number from ${min / RAD} to ${Math.round(max / RAD)}`);
+  return notTaken(
+    'elevationDeg',
+    `a number from ${min / RAD_PER_DEG} to ${Math.round(max / RAD_PER_DEG)}`,
+  );
 }
 
 function toldRefusal(refusal: TableRefusal): object {

@@ -3,14 +3,13 @@ import { directPot } from '../engine/goal/direct-pot';
 import type { Target } from '../engine/goal/target';
 import type { Task } from '../engine/goal/task';
 import type { Kit } from '../engine/kit/kit';
+import { DEG_PER_RAD } from '../engine/numerics/angle';
 import { certaintyOf } from '../engine/room/certainty';
 import { chanceOf } from '../engine/room/chance';
 import { type RoomWindow, type RoomWindows, roomWindows } from '../engine/room/windows';
 import { type DoorRefusal, isRefusal } from './door-refusal';
 import type { LookupRequest } from './parse-request';
 import { parseKitSd, parseStroke, parseTarget, parseWants } from './parse-room';
-
-const DEGREES = 180 / Math.PI;
 
 /** What a request wants beside its answer, or why it cannot be had. */
 export function roomOf(request: LookupRequest, answer: AimAnswer): object | DoorRefusal {
@@ -42,11 +41,11 @@ function forgives({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer): 
 export function toldWindows(windows: RoomWindows | null): object | null {
   return (
     windows && {
-      aimAngleDeg: inUnit(windows.aimRad, DEGREES),
+      aimAngleDeg: inUnit(windows.aimRad, DEG_PER_RAD),
       speedMps: inUnit(windows.speedMps, 1),
       side: inUnit(windows.side, 1),
       height: inUnit(windows.height, 1),
-      elevationDeg: inUnit(windows.elevationRad, DEGREES),
+      elevationDeg: inUnit(windows.elevationRad, DEG_PER_RAD),
     }
   );
 }
@@ -56,7 +55,7 @@ function inUnit({ low, high, directionPerUnit }: RoomWindow, scale: number) {
   return {
     low: { value: low.value * scale, endedBy: low.endedBy },
     high: { value: high.value * scale, endedBy: high.endedBy },
-    objectBallDegPerUnit: directionPerUnit && (directionPerUnit * DEGREES) / scale,
+    objectBallDegPerUnit: directionPerUnit && (directionPerUnit * DEG_PER_RAD) / scale,
   };
 }
 
@@ -71,10 +70,10 @@ function certainty({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer):
   );
   return {
     certainty: {
-      aimSdDeg: aimSdRad * DEGREES,
+      aimSdDeg: aimSdRad * DEG_PER_RAD,
       contributions: contributions.map((share) => ({
         quantity: share.quantity,
-        aimSdDeg: share.aimSdRad * DEGREES,
+        aimSdDeg: share.aimSdRad * DEG_PER_RAD,
       })),
       unsolved,
     },

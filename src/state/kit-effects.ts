@@ -1,6 +1,7 @@
 import type { Shot, SolveAim } from '../engine/direct/shot';
 import { squirtAngle } from '../engine/impacts/strike';
 import type { Kit } from '../engine/kit/kit';
+import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { thrownAngleRad } from './thrown-angle';
 
 /** What a kit does, in angles a player can picture; null where the example shot has no answer. */
@@ -13,8 +14,7 @@ export interface KitEffects {
   readonly throwRad: number | null;
 }
 
-const DEG = Math.PI / 180;
-const HALF_BALL_RAD = 30 * DEG;
+const HALF_BALL_RAD = 30 * RAD_PER_DEG;
 
 /** How long that soft shot is, m. */
 export const SWERVE_OVER_M = 1;
@@ -24,7 +24,7 @@ const SWERVE_EXAMPLE: Shot = {
   cutRad: 0,
   side: 0.4,
   height: 0,
-  elevationRad: 5 * DEG,
+  elevationRad: 5 * RAD_PER_DEG,
   speedMps: 1,
 };
 

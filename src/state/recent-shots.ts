@@ -1,16 +1,15 @@
 import type { Shot } from '../engine/direct/shot';
+import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { MOST_RECENT_SHOTS } from '../store/parse-desk';
 import { isSame } from './shot-history';
-
-const DEG = Math.PI / 180;
 
 /** Two shots that differ by no more than this in every input are one shot, tried out (our judgement). */
 const ALIKE = {
   distanceM: 0.05,
-  cutRad: DEG,
+  cutRad: RAD_PER_DEG,
   side: 0.05,
   height: 0.05,
-  elevationRad: DEG,
+  elevationRad: RAD_PER_DEG,
   speedMps: 0.1,
 } as const;
 

@@ -1,6 +1,7 @@
 import type { Refusal, RefusalReason, Shot } from '../engine/direct/shot';
 import type { NoShot } from '../engine/goal/position-shot';
 import type { BallName } from '../engine/lie/position';
+import { DEG_PER_RAD } from '../engine/numerics/angle';
 import type { Range } from '../engine/numerics/range';
 import { MOST_BALLS } from '../engine/table/check-table';
 import type { TableRefusal } from '../engine/table/table-play';
@@ -60,7 +61,7 @@ interface Named {
   readonly scale: number;
 }
 
-const DEGREES = { unit: '°', scale: 180 / Math.PI };
+const DEGREES = { unit: '°', scale: DEG_PER_RAD };
 
 const INPUTS: Readonly<Record<keyof Shot | 'aimRad', Named>> = {
   distanceM: { name: 'Distance', unit: ' m', scale: 1 },

@@ -29,3 +29,8 @@ export function slipX(ball: BallState, radiusM: number): number {
 export function slipY(ball: BallState, radiusM: number): number {
   return ball.vy + radiusM * ball.wx;
 }
+
+/** Spin about the vertical after the cloth has worn it down for a while (s), at so many rad/s². */
+export function spinLeft(wz: number, decayRadS2: number, timeS: number): number {
+  return wz - Math.sign(wz) * Math.min(decayRadS2 * timeS, Math.abs(wz));
+}

@@ -1,8 +1,8 @@
+import { RAD_PER_DEG } from '../numerics/angle';
 import type { Range } from '../numerics/range';
 import { STROKE_RANGES } from '../stroke/stroke';
 import type { Shot } from './shot';
 
-const DEG = Math.PI / 180;
 const { aimRad: _aim, ...OF_A_STROKE } = STROKE_RANGES;
 
 /**
@@ -11,7 +11,7 @@ const { aimRad: _aim, ...OF_A_STROKE } = STROKE_RANGES;
  */
 export const INPUT_RANGES = {
   distanceM: { min: 0.005, max: 4.1 },
-  cutRad: { min: -90 * DEG, max: 90 * DEG },
+  cutRad: { min: -90 * RAD_PER_DEG, max: 90 * RAD_PER_DEG },
   ...OF_A_STROKE,
   objectDistanceM: { min: 0.001, max: 5 },
 } as const satisfies Record<keyof Shot, Range>;
@@ -21,4 +21,4 @@ export const INPUT_RANGES = {
  * less than 1/700 of their width, and friction alone decides whether the object ball leaves that way:
  * it throws it by up to 4° (Marlow 1995, from memory), and hardly moves it.
  */
-export const THINNEST_CUT_RAD = 87 * DEG;
+export const THINNEST_CUT_RAD = 87 * RAD_PER_DEG;

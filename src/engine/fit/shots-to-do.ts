@@ -1,3 +1,4 @@
+import { RAD_PER_DEG } from '../numerics/angle';
 import type { MeantStroke, SpeedWord, TrialSetup, TrialShot } from './trial-shot';
 
 /** The table the trials are done on. */
@@ -14,19 +15,18 @@ export const USUAL_SPEEDS: { readonly [W in SpeedWord]: number } = {
   firm: 3,
 };
 
-const DEG = Math.PI / 180;
 /** As level as a bridge on the open table allows (common practice, no source). */
-export const LEVEL_RAD = 3 * DEG;
+export const LEVEL_RAD = 3 * RAD_PER_DEG;
 /** Just inside the miscue limit. */
 const SIDE = 0.45;
 const LEVEL_SIDE = { side: SIDE, height: 0 };
 /** As far out, but low: the ball slides longer, and its path tells more of the cloth. */
 const LOW_SIDE = { side: 0.33, height: -0.3 };
 /** The cue is raised no further: higher, a firm stroke begins to endanger the cloth (our judgement). */
-const RAISED_RAD = [10 * DEG, 20 * DEG];
+const RAISED_RAD = [10 * RAD_PER_DEG, 20 * RAD_PER_DEG];
 const STOP_HEIGHT = -0.45;
 const STOP_GAPS_M = [0.03, 0.05, 0.07, 0.1, 0.15];
-const THROW_CUT_RAD = 30 * DEG;
+const THROW_CUT_RAD = 30 * RAD_PER_DEG;
 /** A ball's width between the two: so near, a crooked aim hardly turns the line of centres. */
 const THROW_GAP_BALLS = 1;
 const BOTH_SIDES = [-1, 1] as const;

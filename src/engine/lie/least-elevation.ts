@@ -1,15 +1,14 @@
 import type { Kit } from '../kit/kit';
+import { RAD_PER_DEG } from '../numerics/angle';
 import type { Point } from '../table/point';
 import type { TableShape } from '../table/table-shape';
 import { placeOf } from './balls-of';
 import type { LeastElevation, Position } from './position';
 
-const DEG = Math.PI / 180;
-
 /** As level as a cue is held with nothing in its way, rad (common practice, no source). */
-const LEVEL_RAD = 3 * DEG;
+const LEVEL_RAD = 3 * RAD_PER_DEG;
 /** Steeper than this nobody reaches over anything: a massé's elevation, and the engine's own end. */
-const STEEPEST_RAD = 75 * DEG;
+const STEEPEST_RAD = 75 * RAD_PER_DEG;
 /** Half a shaft's thickness at its tip and how much that grows each metre (our estimate), m. */
 const SHAFT_M = 0.0065;
 const SHAFT_M_PER_M = 0.0055;

@@ -1,4 +1,4 @@
-import type { BallState } from '../ball/ball-state';
+import { type BallState, spinLeft } from '../ball/ball-state';
 import { SPIN_SHARE } from '../ball/inertia';
 import { type CoulombDrag, draggedAt } from './coulomb-drag';
 
@@ -77,8 +77,7 @@ export function stateAt(phase: Phase, timeS: number): BallState {
 /** The whole state at a time (s) whose place is known already. */
 export function stateFrom(phase: Phase, timeS: number, place: Place): BallState {
   const { start, radiusM } = phase;
-  const lost = Math.min(phase.spinDecay * timeS, Math.abs(start.wz));
-  const wz = start.wz - Math.sign(start.wz) * lost;
+  const wz = spinLeft(start.wz, phase.spinDecay, timeS);
   if (phase.motion === 'rolling') {
     return stateOf(place, place.zM, -place.vy / radiusM, place.vx / radiusM, wz);
   }

@@ -1,3 +1,7 @@
+/** To rad from degrees, and back. */
+export const RAD_PER_DEG = Math.PI / 180;
+export const DEG_PER_RAD = 180 / Math.PI;
+
 /** The same direction within (−π, π], rad. */
 export function wrapped(angleRad: number): number {
   const turn = 2 * Math.PI;

@@ -1,3 +1,4 @@
+import { RAD_PER_DEG } from '../numerics/angle';
 import { isBeyondMiscue } from '../stroke/miscue-limit';
 
 /** How a shot can be played: all but the balls' places and the aim. */
@@ -21,13 +22,12 @@ export interface OptionGrid {
   readonly leastAtHeightsRad?: readonly number[];
 }
 
-const DEG = Math.PI / 180;
 /** Just inside the miscue limit, and as evenly as makes side 0 and height 0 one of them. */
 const OUTERMOST = 0.45;
 const SIDES_EACH_WAY = 8;
 const HEIGHTS_EACH_WAY = 5;
 /** Above the least the position allows: level, and raised by more and more (our choice). */
-const RAISED_BY_RAD = [0, 4, 9, 16].map((deg) => deg * DEG);
+const RAISED_BY_RAD = [0, 4, 9, 16].map((deg) => deg * RAD_PER_DEG);
 /** A ball that just gets there, to a break (common practice, no source). */
 const SLOWEST_MPS = 0.6;
 const FASTEST_MPS = 5;

@@ -1,3 +1,5 @@
+import { RAD_PER_DEG } from '../numerics/angle';
+
 /** How a player's strokes scatter about what was meant, one standard deviation each. */
 export interface StrokeProfile {
   /** Of the cue's direction, rad. */
@@ -14,8 +16,6 @@ export interface StrokeProfile {
   readonly together: number;
 }
 
-const RAD = Math.PI / 180;
-
 /** Direction and sideways tip error go together half-way in all of them: ours, nothing says more. */
 const TOGETHER = 0.5;
 
@@ -25,24 +25,24 @@ const TOGETHER = 0.5;
  */
 export const INVENTED_PROFILES = {
   steady: {
-    directionRad: 0.08 * RAD,
+    directionRad: 0.08 * RAD_PER_DEG,
     speedShare: 0.03,
     tipM: 0.0008,
-    elevationRad: 0.25 * RAD,
+    elevationRad: 0.25 * RAD_PER_DEG,
     together: TOGETHER,
   },
   club: {
-    directionRad: 0.13 * RAD,
+    directionRad: 0.13 * RAD_PER_DEG,
     speedShare: 0.05,
     tipM: 0.001,
-    elevationRad: 0.3 * RAD,
+    elevationRad: 0.3 * RAD_PER_DEG,
     together: TOGETHER,
   },
   beginner: {
-    directionRad: 0.5 * RAD,
+    directionRad: 0.5 * RAD_PER_DEG,
     speedShare: 0.1,
     tipM: 0.0018,
-    elevationRad: 0.4 * RAD,
+    elevationRad: 0.4 * RAD_PER_DEG,
     together: TOGETHER,
   },
 } as const satisfies Record<string, StrokeProfile>;

@@ -1,3 +1,4 @@
+import { RAD_PER_DEG } from '../numerics/angle';
 import type { Range } from '../numerics/range';
 
 /** What the cue does: the five inputs of a player. */
@@ -12,17 +13,15 @@ export interface Stroke {
   readonly speedMps: number;
 }
 
-const DEG = Math.PI / 180;
-
 /**
  * What the engine accepts of a stroke. The lower speed is a ball that barely leaves the tip; the upper
  * is above the nine-ball break of Onoda 1989 (9.8-11.6 m/s). The steepest elevation is a massé's. The
  * aim is one along a straight line; over a table every direction will do.
  */
 export const STROKE_RANGES = {
-  aimRad: { min: -90 * DEG, max: 90 * DEG },
+  aimRad: { min: -90 * RAD_PER_DEG, max: 90 * RAD_PER_DEG },
   side: { min: -1, max: 1 },
   height: { min: -1, max: 1 },
-  elevationRad: { min: 0, max: 75 * DEG },
+  elevationRad: { min: 0, max: 75 * RAD_PER_DEG },
   speedMps: { min: 0.02, max: 13 },
 } as const satisfies Record<keyof Stroke, Range>;

@@ -1,4 +1,4 @@
-import { type BallState, restingAt } from '../ball/ball-state';
+import { type BallState, restingAt, spinLeft } from '../ball/ball-state';
 import { type Phase, stateAt } from '../motion/phase';
 import type { BallRun } from './table-play';
 
@@ -20,6 +20,5 @@ export function ballAt({ from, phases, outcome }: BallRun, timeS: number): BallS
 /** It lies still until the next of its phases, but may spin on the spot for a while. */
 function stillAfter(phase: Phase, pastS: number): BallState {
   const { xM, yM, wz } = stateAt(phase, phase.durationS);
-  const lost = Math.min(Math.abs(wz), phase.spinDecay * pastS);
-  return { ...restingAt(xM, yM), wz: wz - Math.sign(wz) * lost };
+  return { ...restingAt(xM, yM), wz: spinLeft(wz, phase.spinDecay, pastS) };
 }

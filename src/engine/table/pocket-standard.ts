@@ -1,3 +1,4 @@
+import { RAD_PER_DEG } from '../numerics/angle';
 import type { Range } from '../numerics/range';
 
 /** How pockets of one kind are cut. */
@@ -18,16 +19,14 @@ export interface PocketStandard {
   readonly pointRadiusM: number;
 }
 
-const DEG = Math.PI / 180;
-
 /**
  * Mid-way of the WPA equipment specification: corner mouth 114.3-117.5 mm, cut 142 ± 1°; side mouth
  * 127-130.2 mm, cut 104 ± 1°; shelf 25.4-57.2 mm at the corners, 0-9.5 mm at the sides (shelves from
  * memory). The rounding of the points is our estimate.
  */
 export const WPA_POCKETS: PocketStandard = {
-  corner: { mouthM: 0.1159, cutRad: 142 * DEG, shelfM: 0.0413 },
-  side: { mouthM: 0.1286, cutRad: 104 * DEG, shelfM: 0.0048 },
+  corner: { mouthM: 0.1159, cutRad: 142 * RAD_PER_DEG, shelfM: 0.0413 },
+  side: { mouthM: 0.1286, cutRad: 104 * RAD_PER_DEG, shelfM: 0.0048 },
   pointRadiusM: 0.003,
 };
 
@@ -61,8 +60,8 @@ export const POCKET_RANGES = {
 
 /** Likewise of the cut of a jaw, which must narrow the pocket but not close it, rad. */
 export const CUT_RANGES = {
-  corner: { min: 135 * DEG, max: 150 * DEG },
-  side: { min: 90 * DEG, max: 110 * DEG },
+  corner: { min: 135 * RAD_PER_DEG, max: 150 * RAD_PER_DEG },
+  side: { min: 90 * RAD_PER_DEG, max: 110 * RAD_PER_DEG },
 } as const satisfies Record<'corner' | 'side', Range>;
 
 export const POINT_RADIUS_RANGE: Range = { min: 0, max: 0.012 };
