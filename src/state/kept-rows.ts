@@ -1,6 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { DeleteResult, WriteResult } from '../store/store-port';
+import type { DeleteResult, StoreFailure, WriteResult } from '../store/store-port';
 import { joinRows } from '../store/tabs/join-rows';
+import { failureWords } from '../words/store-words';
 import { createGoneRows } from './gone-rows';
 
 interface WithId {
@@ -43,7 +44,7 @@ export interface RowsPorts<T> {
 /** A change that has not reached the store: what to try again, and why it failed. */
 interface Unsaved {
   readonly write: () => Promise<DeleteResult>;
-  readonly message: string;
+  readonly reason: StoreFailure;
 }
 
 /** Writes go to the store at once, and count as answered in the order in which they were asked for. */
@@ -63,7 +64,7 @@ export function createKeptRows<T extends WithId>(
   const send = (id: string, write: () => Promise<DeleteResult>) => {
     const sent = write();
     last = Promise.all([last, sent]).then(([, result]) => {
-      note(id, result.ok ? null : { write, message: result.message });
+      note(id, result.ok ? null : { write, reason: result.reason });
     });
   };
   const others = (id: string) => all.peek().filter((row) => row.id !== id);
@@ -75,7 +76,10 @@ export function createKeptRows<T extends WithId>(
 
   return {
     all,
-    problem: computed(() => [...unsaved.value.values()].at(-1)?.message ?? null),
+    problem: computed(() => {
+      const last = [...unsaved.value.values()].at(-1);
+      return last ? failureWords(last.reason) : null;
+    }),
     find: (id) => shown(id) ?? gone.find(id),
     put(row) {
       show(row);

@@ -3,10 +3,10 @@ import type { Kit } from '../engine/kit/kit';
 import type { ShelfContents } from '../store/contents';
 import { freshId } from '../store/fresh-id';
 import { kitOf } from '../store/kit-of';
-import { LAST_ON_SHELF } from '../store/last-on-shelf';
 import { SHELF_NAMES, type ShelfName, type Shelves } from '../store/records';
 import type { StorePort } from '../store/store-port';
 import { KIT_PROBLEMS } from '../words/kit-problems';
+import { failureWords } from '../words/store-words';
 import type { DeskModel } from './desk-model';
 import { createKitEdits, type EditResult, type KitEdits, NOT_THERE } from './kit-edits';
 import { type KitFigure, kitFigures } from './kit-figure';
@@ -114,7 +114,7 @@ export function createKitModel({
       const wasInPlay = current[shelf].peek().id === id;
       return batch(() => {
         const takenOff = kept.takeOff(shelf, id);
-        if (!takenOff) return { ok: false, problem: LAST_ON_SHELF.message };
+        if (!takenOff) return { ok: false, problem: failureWords('last-on-shelf') };
         if (wasInPlay) desk.choose(shelf, takenOff.successorId);
         lastDeleted.value = { shelf, record: takenOff.taken, wasInPlay };
         return OK;

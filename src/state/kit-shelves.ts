@@ -5,6 +5,7 @@ import type { ShelfName, Shelves } from '../store/records';
 import { type TakenOff, takeOffShelf } from '../store/shelf-changes';
 import type { DeleteResult, StorePort } from '../store/store-port';
 import { joinRows } from '../store/tabs/join-rows';
+import { failureWords } from '../words/store-words';
 import { createGoneRows, type GoneRows } from './gone-rows';
 import type { ChangeElsewhere } from './kept-rows';
 
@@ -73,7 +74,8 @@ export function createKitShelves(
     if (result.ok || isRefused) unsaved.delete(id);
     else unsaved.set(id, again);
     // What is not saved yet is told until it is.
-    if (!result.ok || unsaved.size === 0) saveProblem.value = result.ok ? null : result.message;
+    if (!result.ok) saveProblem.value = failureWords(result.reason);
+    else if (unsaved.size === 0) saveProblem.value = null;
     if (isRefused) whenRefused();
   };
   const send = (id: string, write: () => Promise<DeleteResult>, whenRefused?: () => void) => {

@@ -2,7 +2,7 @@ import { openDB } from 'idb';
 import { isConnectionLost, writeFailure } from './database-errors';
 import type { Database, DatabaseSchema } from './database-schema';
 import { latestVersion, MIGRATIONS, type Migration, migrate } from './migrations';
-import type { WriteResult } from './store-port';
+import type { Failed } from './store-port';
 import { abandonAll, abort, ignoreSecondTelling } from './transactions';
 
 /**
@@ -134,10 +134,7 @@ function open(
   });
 }
 
-/** Why something could not be done. */
-export type Failed = Extract<WriteResult, { ok: false }>;
-
-/** Works on the database, or says in words why that was not possible. */
+/** Works on the database, or says why that was not possible. */
 export async function attemptOn<R>(
   door: DatabaseDoor,
   work: (database: Database) => Promise<R>,

@@ -1,4 +1,4 @@
-import type { WriteResult } from './store-port';
+import type { Failed, ReadFailure } from './store-port';
 
 /** What is on screen is not what is kept any more: another tab brought something else in. */
 export class ReplacedError extends Error {
@@ -20,33 +20,23 @@ export function isConnectionLost(error: unknown): boolean {
   return name === 'UnknownError' && /connection|server/i.test(textOf(error, 'message'));
 }
 
-/** Why a write failed, in words a person can act on. */
-export function writeFailure(error: unknown): Extract<WriteResult, { ok: false }> {
+/** Why a write failed. */
+export function writeFailure(error: unknown): Failed {
   switch (errorName(error)) {
     case 'QuotaExceededError':
-      return { ok: false, reason: 'full', message: 'No room left: this change is not kept yet.' };
+      return { ok: false, reason: 'full' };
     case 'VersionError':
-      return {
-        ok: false,
-        reason: 'outdated',
-        message: 'A newer version is open: reload to go on saving.',
-      };
+      return { ok: false, reason: 'outdated' };
     case 'ReplacedError':
-      return {
-        ok: false,
-        reason: 'replaced',
-        message: 'A backup was brought in elsewhere: reload to go on saving.',
-      };
+      return { ok: false, reason: 'replaced' };
     default:
-      return { ok: false, reason: 'unavailable', message: 'This change is not saved yet.' };
+      return { ok: false, reason: 'unavailable' };
   }
 }
 
-/** Why nothing could be read, in words a person can act on. */
-export function readFailure(error: unknown): string {
-  return errorName(error) === 'VersionError'
-    ? 'A newer version is open: reload first.'
-    : 'What is kept could not be read.';
+/** Why nothing could be read. */
+export function readFailure(error: unknown): Failed<ReadFailure> {
+  return { ok: false, reason: errorName(error) === 'VersionError' ? 'newer-open' : 'not-read' };
 }
 
 function textOf(error: unknown, key: 'name' | 'message'): string {

@@ -3,7 +3,6 @@ import { type Database, type DatabaseSchema, DESK_KEY } from './database-schema'
 import { type FormerContents, isOfImport, lastImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
 import { ERA_KEY } from './import-era';
-import { NOTHING_KEPT } from './nothing-kept';
 import type { RawStores } from './read-rows';
 import type { ImportPlan, RestoreResult, WriteResult } from './store-port';
 import { ALL_STORES, CONTENT_STORES, LIST_NAMES } from './stores';
@@ -42,7 +41,7 @@ export async function importContents(
 export async function putBackFormer(database: Database, stamp: Stamp): Promise<RestoreResult> {
   return await allOrNothing(beginWriting(database, ALL_STORES), async (transaction) => {
     const former = await findFormer(transaction);
-    if (!former) return NOTHING_KEPT;
+    if (!former) return { ok: false, reason: 'nothing-kept' };
     if (former.id === stamp.id) return { ok: true };
     await keepFormer(transaction, stamp);
     await clearContents(transaction);

@@ -1,5 +1,5 @@
 import type { StoreName } from './contents';
-import { attemptOn, type DatabaseDoor, type Failed } from './database-door';
+import { attemptOn, type DatabaseDoor } from './database-door';
 import { errorName, readFailure } from './database-errors';
 import { type Database, DESK_KEY } from './database-schema';
 import { formerCopies } from './former-contents';
@@ -7,7 +7,7 @@ import { findImportMs, importContents, newStamp, putBackFormer } from './import-
 import { type LoadedEra, loadContents, lookThrough } from './load-contents';
 import type { Note } from './note';
 import type { NoticeBoard } from './notice-board';
-import type { Loaded, StorePort, WriteResult } from './store-port';
+import type { Failed, Loaded, StorePort, WriteResult } from './store-port';
 import { LIST_NAMES } from './stores';
 import { createRowSaver, type KeptAt } from './tabs/row-saver';
 import type { TabChannel } from './tabs/tab-channel';
@@ -94,7 +94,7 @@ export function createIndexedDbStore(
         const { contents } = await door.withDatabase((one) => lookThrough(one, notes.all()));
         return { ok: true, contents };
       } catch (error) {
-        return { ok: false, message: readFailure(error) };
+        return readFailure(error);
       }
     },
     async importBackup(plan) {

@@ -1,8 +1,6 @@
 import type { Contents, ListName, Lists, Rows } from './contents';
 import { contentsAfter } from './contents-after';
 import { EXAMPLE_POSITIONS } from './example-positions';
-import { LAST_ON_SHELF } from './last-on-shelf';
-import { NOTHING_KEPT } from './nothing-kept';
 import type { NoticeBoard } from './notice-board';
 import { contentsOf, readContents } from './read-contents';
 import type { StorePort } from './store-port';
@@ -48,7 +46,8 @@ export function createMemoryStore(
     },
     async delete(list, id) {
       const rest = without(list, id);
-      if (LISTS[list].isNeverEmpty && rest.length === 0) return LAST_ON_SHELF;
+      if (LISTS[list].isNeverEmpty && rest.length === 0)
+        return { ok: false, reason: 'last-on-shelf' };
       notes.drop({ store: list, id });
       replace(list, rest);
       return OK;
@@ -66,7 +65,7 @@ export function createMemoryStore(
     },
     lastImportMs: async () => former?.atMs ?? null,
     async undoImport() {
-      if (!former) return NOTHING_KEPT;
+      if (!former) return { ok: false, reason: 'nothing-kept' };
       exchange(former.contents);
       return OK;
     },

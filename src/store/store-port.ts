@@ -70,25 +70,32 @@ export type StoreNoticeKind =
 
 export interface StoreNotice {
   readonly kind: StoreNoticeKind;
-  /** One kind line, ready to show. */
-  readonly message: string;
+  /** Where what is not kept yet belongs. */
+  readonly unsaved: readonly StoreName[];
 }
 
-export type WriteResult =
-  | { readonly ok: true }
-  | {
-      readonly ok: false;
-      readonly reason: 'full' | 'outdated' | 'replaced' | 'unavailable';
-      readonly message: string;
-    };
+/** Why something could not be written: there is no room, what is on screen is out of date, or other. */
+export type WriteFailure = 'full' | 'outdated' | 'replaced' | 'unavailable';
 
-export type DeleteResult =
-  | WriteResult
-  | { readonly ok: false; readonly reason: 'last-on-shelf'; readonly message: string };
+/** Why nothing could be read: a newer version of the app has the database open, or other. */
+export type ReadFailure = 'newer-open' | 'not-read';
 
-export type RestoreResult =
-  | WriteResult
-  | { readonly ok: false; readonly reason: 'nothing-kept'; readonly message: string };
+/** Why anything was not done. */
+export type StoreFailure = WriteFailure | ReadFailure | 'last-on-shelf' | 'nothing-kept';
+
+export type WriteResult = { readonly ok: true } | Failed<WriteFailure>;
+
+/** The only record of a shelf stays: there must be something to play with. */
+export type DeleteResult = WriteResult | Failed<'last-on-shelf'>;
+
+/** An import is not undone where there has been none, or it was under an older layout. */
+export type RestoreResult = WriteResult | Failed<'nothing-kept'>;
+
+/** Not done, and why. */
+export interface Failed<Reason extends StoreFailure = WriteFailure> {
+  readonly ok: false;
+  readonly reason: Reason;
+}
 
 /** A copy of everything from before an update of the app or an import, made valid. */
 export interface FormerCopy {
@@ -97,9 +104,7 @@ export interface FormerCopy {
   readonly contents: Contents;
 }
 
-export type ReadResult =
-  | { readonly ok: true; readonly contents: Contents }
-  | { readonly ok: false; readonly message: string };
+export type ReadResult = { readonly ok: true; readonly contents: Contents } | Failed<ReadFailure>;
 
 /**
  * The one way in and out of what the app keeps. Load once before anything is written: the load

@@ -4,8 +4,8 @@ import { ReplacedError } from './database-errors';
 import type { Database, DatabaseSchema } from './database-schema';
 import { EXAMPLE_POSITIONS } from './example-positions';
 import { ERA_KEY, readEra } from './import-era';
-import { LAST_ON_SHELF } from './last-on-shelf';
 import type { Note } from './note';
+import type { Failed } from './store-port';
 import { CONTENT_STORES, parseRow, STORES } from './stores';
 import { type Settled, settleNote } from './tabs/settle-note';
 import { allOrNothing, askAll, beginReading, beginWriting } from './transactions';
@@ -20,7 +20,7 @@ export interface Place {
 }
 
 /** What became of a change. */
-export type Saved = Settlement | typeof LAST_ON_SHELF;
+export type Saved = Settlement | Failed<'last-on-shelf'>;
 
 export interface Settlement {
   readonly ok: true;
@@ -53,7 +53,7 @@ async function write(transaction: OverStore, note: Note): Promise<Saved> {
   if (settled.kind === 'deleted') {
     const { isNeverEmpty } = STORES[name];
     const others = isNeverEmpty ? (await store.getAllKeys()).filter((key) => key !== id) : [];
-    if (isNeverEmpty && others.length === 0) return LAST_ON_SHELF;
+    if (isNeverEmpty && others.length === 0) return { ok: false, reason: 'last-on-shelf' };
     await store.delete(id);
   }
   return { ok: true, settled };

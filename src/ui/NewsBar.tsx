@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { StoreNoticeKind } from '../store/store-port';
 import { dayWords } from '../units/ago-words';
+import { noticeWords } from '../words/store-words';
 import type { PlatformNews } from './app-models';
 import { clashWords } from './clash-words';
 import { NO_COPY_WORDS } from './kit/storage-words';
@@ -41,12 +42,12 @@ export function NewsBar({ news }: { news: PlatformNews }) {
   return (
     <div class="news-bar">
       <output>
-        {news.storage.notices.value.map(({ kind, message }) => (
-          <Line key={kind}>
+        {news.storage.notices.value.map((notice) => (
+          <Line key={notice.kind}>
             <span>
-              <span aria-hidden="true">▲</span> {message}
+              <span aria-hidden="true">▲</span> {noticeWords(notice)}
             </span>
-            {ACTS[kind].map((act) => (
+            {ACTS[notice.kind].map((act) => (
               <NewsButton key={act} words={ACT_WORDS[act]} onClick={acts[act]} />
             ))}
           </Line>

@@ -1,16 +1,10 @@
 import type { StoreName } from '../store/contents';
 import type { Clash } from '../store/tabs/elsewhere';
-
-/** What has no name, or none that is known. */
-const NAMELESS: { readonly [S in StoreName]?: string } = {
-  attempts: 'A reading',
-  positions: 'A position',
-  desk: 'Your shot or a setting',
-};
+import { STORE_NOUNS } from '../words/store-words';
 
 /** What two tabs did that could not be joined, in words. */
 export function clashWords({ kind, store, name, copyName }: Clash): string {
-  const what = name || (NAMELESS[store] ?? 'Part of your kit');
+  const what = name || STORE_NOUNS[store].nameless;
   if (kind === 'gone') return `${what} was deleted in another tab. Bring it back as changed here?`;
   if (kind === 'stays') return `${what} was changed in another tab, so it stays.`;
   return `${what} was changed in another tab too. This tab’s stands; ${otherWords(store, copyName)}`;

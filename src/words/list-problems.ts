@@ -1,7 +1,6 @@
-/** What a record of a list cannot be called, and a list cannot take. */
+/** What a record of a list cannot be called. */
 export const LIST_PROBLEMS = {
   noName: 'Give it a name.',
   longName: (most: number) => `A name has ${most} characters at most.`,
   longText: (most: number) => `Say it in ${most} characters at most.`,
-  deleteSome: 'Delete some first.',
 } as const;

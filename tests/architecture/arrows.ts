@@ -18,7 +18,7 @@ const PLACES: Readonly<Record<string, Place>> = {
   units: { from: ['engine'], packages: [] },
   diagram: { from: ['engine', 'units'], packages: [] },
   // What the app says: whoever speaks to a person takes it from here.
-  words: { from: ['engine', 'units'], packages: [] },
+  words: { from: ['engine', 'units'], typesFrom: ['store'], packages: [] },
   worker: { from: ['engine'], packages: [] },
   store: { from: ['engine', 'units'], packages: ['idb'] },
   sensors: { from: ['engine'], packages: [] },

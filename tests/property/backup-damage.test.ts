@@ -5,6 +5,7 @@ import { planImport } from '../../src/store/backup/plan-import';
 import type { Contents } from '../../src/store/contents';
 import { createStore } from '../../src/store/create-store';
 import type { StorePort } from '../../src/store/store-port';
+import { backupFaultWords } from '../../src/words/store-words';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import {
   type Damage,
@@ -59,7 +60,7 @@ async function parse(damaged: string, random: Random): Promise<ParsedBackup> {
   if (parsed.ok) return parsed;
   expect(parsed.line).toBeGreaterThanOrEqual(1);
   expect(parsed.line).toBeLessThanOrEqual(Math.max(1, damaged.split('\n').length));
-  expect(parsed.message).toMatch(/^[A-Z].{10,70}\.$/);
+  expect(backupFaultWords(parsed.fault)).toMatch(/^[A-Z].{10,70}\.$/);
   expect(await textOf(store)).toBe(textBefore);
   return parsed;
 }

@@ -8,6 +8,7 @@ import { contentsAfter } from '../../src/store/contents-after';
 import type { ImportPlan } from '../../src/store/store-port';
 import { LIST_NAMES } from '../../src/store/stores';
 import { parseHash } from '../../src/ui/route';
+import { backupFaultWords } from '../../src/words/store-words';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import { pick } from '../harness/damage-text';
 import { hostileBackup } from '../harness/hostile-backups';
@@ -58,7 +59,7 @@ function carriedOut(backup: Backup, mode: ImportPlan['mode'], forged: string): C
 async function expectSettled(contents: Contents, forged: string): Promise<void> {
   const text = await writeBackup(contents, SAVED_AT_MS, null);
   const again = await parseBackup(text, null);
-  if (!again.ok) throw new Error(`line ${again.line}: ${again.message} ${forged}`);
+  if (!again.ok) throw new Error(`line ${again.line}: ${again.fault.reason} ${forged}`);
   expect(again.backup.repairs, forged).toEqual([]);
   expect(await writeBackup(again.backup.contents, SAVED_AT_MS, null), forged).toBe(text);
 }
@@ -79,7 +80,7 @@ it(
       const forged = await hostileBackup(text, random);
       const parsed = await parseBackup(forged, random() < 0.5 ? findDigest() : null);
       if (!parsed.ok) {
-        expect(parsed.message).toMatch(/^[A-Z].{10,70}\.$/);
+        expect(backupFaultWords(parsed.fault)).toMatch(/^[A-Z].{10,70}\.$/);
         expect(parsed.line).toBeGreaterThanOrEqual(1);
         expect(parsed.line).toBeLessThanOrEqual(Math.max(1, forged.split('\n').length));
         continue;

@@ -79,7 +79,7 @@ it(
       const again = await createStore({ findDraftStorage }).loadAll();
       expect([seed, again.repairs, again.quarantined]).toEqual([seed, [], []]);
       const parsed = await parseBackup(await textOf(store), null);
-      if (!parsed.ok) throw new Error(`${seed}: line ${parsed.line}: ${parsed.message}`);
+      if (!parsed.ok) throw new Error(`${seed}: line ${parsed.line}: ${parsed.fault.reason}`);
       expect([seed, parsed.backup.contents.setAside.length]).toEqual([seed, setAside.length]);
       await store.formerCopies();
     }

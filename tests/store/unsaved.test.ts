@@ -5,6 +5,7 @@ import { createStore } from '../../src/store/create-store';
 import { DEFAULT_DESK } from '../../src/store/default-desk';
 import type { DraftStorage } from '../../src/store/noted-text';
 import type { StoreNotice } from '../../src/store/store-port';
+import { noticeWords } from '../../src/words/store-words';
 import { contentsOf, importText, textOf } from './backup/import-text';
 import { MY_CUE } from './backup/invented-contents';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from './invented-attempts';
@@ -26,7 +27,7 @@ async function openApp(findDraftStorage = () => draftStorage, patienceMs = 20_00
   const store = createStore({ patienceMs, findDraftStorage, onPageGone });
   const notices = new Map<string, string>();
   store.onNotice(
-    ({ kind, message }: StoreNotice) => notices.set(kind, message),
+    (notice: StoreNotice) => notices.set(notice.kind, noticeWords(notice)),
     (kind) => notices.delete(kind),
   );
   const loaded = await store.loadAll();

@@ -1,18 +1,23 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { openFile } from '../../sensors/open-file';
-import type { Digest } from '../../store/backup/backup-format';
+import type { BackupFault, Digest } from '../../store/backup/backup-format';
 import { type Backup, parseBackup } from '../../store/backup/parse-backup';
 import { planImport } from '../../store/backup/plan-import';
 import { writeValue } from '../../store/backup/value-text';
 import type { Contents } from '../../store/contents';
-import { whyTooMany } from '../../store/most-of-a-kind';
-import type { ImportPlan } from '../../store/store-port';
-import { BACKUP_PROBLEMS } from '../../words/backup-problems';
-import { type ExchangePorts, exchange } from './exchange';
+import { isTooMany } from '../../store/most-of-a-kind';
+import type { Failed, ImportPlan, ReadFailure } from '../../store/store-port';
+import { type ExchangeFailure, type ExchangePorts, exchange } from './exchange';
 import { type MendedField, mendedFields } from './mended-field';
 import type { UndoneMark } from './undone-mark';
 
 export type ImportMode = ImportPlan['mode'];
+
+/** Why a file is not looked into: what is wrong with it, or with reading it or what is kept here. */
+export type FileFault =
+  | BackupFault
+  | { readonly reason: 'not-opened' }
+  | Pick<Failed<ReadFailure>, 'reason'>;
 
 /** A file picked to be brought in, as far as it has come. */
 export type Incoming =
@@ -23,7 +28,7 @@ export type Incoming =
       readonly fileName: string;
       /** The first line that is wrong, counted from 1; null where no line is to blame. */
       readonly line: number | null;
-      readonly message: string;
+      readonly fault: FileFault;
     }
   | {
       readonly kind: 'planned';
@@ -32,7 +37,7 @@ export type Incoming =
       readonly plan: ImportPlan;
       readonly mended: readonly MendedField[];
       /** Why it cannot be done, or was not when it was asked for; null where nothing is known. */
-      readonly problem: string | null;
+      readonly problem: ExchangeFailure | 'too-many' | null;
       /** Whether it may be asked for. */
       readonly canBeDone: boolean;
     }
@@ -64,15 +69,12 @@ interface Picked {
   readonly backup: Backup;
   /** What is kept here, as it was looked at. */
   readonly current: Contents;
-  readonly problem: string | null;
+  readonly problem: ExchangeFailure | null;
 }
 
 type Stage = Exclude<Incoming, { kind: 'planned' }> | Picked;
 
-const CHANGED_MEANWHILE = {
-  ok: false,
-  message: BACKUP_PROBLEMS.changedMeanwhile,
-} as const;
+const CHANGED_MEANWHILE = { ok: false, reason: 'changed-meanwhile' } as const;
 
 export function createBringingIn(ports: BringingInPorts): BringingIn {
   const { gate, undone } = ports;
@@ -116,7 +118,7 @@ export function createBringingIn(ports: BringingInPorts): BringingIn {
         if (result.ok) undone.write(null);
         return result;
       });
-      if (!done.ok) stage.value = { ...picked, current, problem: done.message };
+      if (!done.ok) stage.value = { ...picked, current, problem: done.reason };
     },
     leave() {
       picks += 1;
@@ -133,15 +135,15 @@ function plannedOf(picked: Picked, mode: ImportMode): Incoming {
   const { fileName, backup, current } = picked;
   const plan = planOf(picked, mode);
   const mended = mendedFields(plan.repairs, backup.contents, current.desk.preferences);
-  const tooMany = whyTooMany(plan);
+  const isMore = isTooMany(plan);
   return {
     kind: 'planned',
     fileName,
     savedAtMs: backup.savedAtMs,
     plan,
     mended,
-    problem: tooMany ?? picked.problem,
-    canBeDone: tooMany === null,
+    problem: isMore ? 'too-many' : picked.problem,
+    canBeDone: !isMore,
   };
 }
 
@@ -150,22 +152,20 @@ async function lookInto(
   file: Pick<File, 'name' | 'size' | 'text'>,
   { gate, flush, digest }: BringingInPorts,
 ): Promise<Stage> {
-  const refused = (message: string, line: number | null = null): Stage => ({
+  const refused = (fault: FileFault, line: number | null = null): Stage => ({
     kind: 'refused',
     fileName: file.name,
     line,
-    message,
+    fault,
   });
   const opened = await openFile(file);
-  if (opened.kind === 'too-large') return refused(BACKUP_PROBLEMS.tooLarge);
-  if (opened.kind === 'unreadable') {
-    return refused(BACKUP_PROBLEMS.unreadable);
-  }
+  if (opened.kind === 'too-large') return refused({ reason: 'too-large' });
+  if (opened.kind === 'unreadable') return refused({ reason: 'not-opened' });
   const parsed = await parseBackup(opened.text, digest);
-  if (!parsed.ok) return refused(parsed.message, parsed.line);
+  if (!parsed.ok) return refused(parsed.fault, parsed.line);
   await flush();
   const read = await gate.store.readAll();
-  if (!read.ok) return refused(read.message);
+  if (!read.ok) return refused(read);
   const { backup } = parsed;
   return { kind: 'picked', fileName: file.name, backup, current: read.contents, problem: null };
 }

@@ -1,7 +1,13 @@
+import type { StoreFailure } from '../../store/store-port';
 import type { SaveGate } from './save-gate';
 
-/** Done, or why not, in one kind line. */
-export type Exchanged = { readonly ok: true } | { readonly ok: false; readonly message: string };
+/** Why an exchange was not done: what it was agreed for is not there any more, or the store's reason. */
+export type ExchangeFailure = StoreFailure | 'changed-meanwhile';
+
+/** Done, or why not. */
+export type Exchanged =
+  | { readonly ok: true }
+  | { readonly ok: false; readonly reason: ExchangeFailure };
 
 export interface ExchangePorts {
   readonly gate: SaveGate;

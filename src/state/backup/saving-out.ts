@@ -8,12 +8,12 @@ import {
 } from '../../sensors/share-file';
 import type { Digest } from '../../store/backup/backup-format';
 import { exportBackup, writeBackup } from '../../store/backup/write-backup';
-import type { FormerCopy } from '../../store/store-port';
+import type { FormerCopy, ReadFailure } from '../../store/store-port';
 import { backupFile, countRows, type RowCounts } from './backup-file';
 import type { SaveGate } from './save-gate';
 
 /** What became of a backup: handed out, or why not. */
-export type SaveOutcome = ShareOutcome | { readonly kind: 'failed'; readonly message: string };
+export type SaveOutcome = ShareOutcome | { readonly kind: 'failed'; readonly reason: ReadFailure };
 
 /** Everything, as one file for the person to keep elsewhere. */
 export interface SavingOut {
@@ -47,7 +47,7 @@ export interface SavingOutPorts {
 
 type Ready =
   | { readonly kind: 'ready'; readonly file: TextFile; readonly counts: RowCounts }
-  | { readonly kind: 'failed'; readonly message: string };
+  | { readonly kind: 'failed'; readonly reason: ReadFailure };
 
 export function createSavingOut(ports: SavingOutPorts): SavingOut {
   const { gate, flush, sharing, digest, now } = ports;
@@ -112,7 +112,7 @@ async function readyFile(
   digest: Digest | null,
 ): Promise<Ready> {
   const exported = await exportBackup(store, savedAtMs, digest);
-  if (!exported.ok) return { kind: 'failed', message: exported.message };
+  if (!exported.ok) return { kind: 'failed', reason: exported.reason };
   const { text } = exported;
   return { kind: 'ready', file: backupFile(text, savedAtMs), counts: countRows(text) };
 }

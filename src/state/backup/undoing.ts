@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { type ExchangePorts, exchange } from './exchange';
+import { type ExchangeFailure, type ExchangePorts, exchange } from './exchange';
 import type { UndoneMark } from './undone-mark';
 
 /** The last time that everything was exchanged for something else. */
@@ -14,7 +14,7 @@ export interface Undoing {
   /** Null where there is nothing to undo, or before {@link look}. */
   readonly last: ReadonlySignal<LastExchange | null>;
   /** Why it could not be undone, or null. */
-  readonly problem: ReadonlySignal<string | null>;
+  readonly problem: ReadonlySignal<ExchangeFailure | null>;
   /** Finds out what there is to undo. */
   look(): Promise<void>;
   undo(): Promise<void>;
@@ -28,7 +28,7 @@ export function createUndoing(ports: UndoingPorts): Undoing {
   const { undone } = ports;
   const { store } = ports.gate;
   const last = signal<LastExchange | null>(null);
-  const problem = signal<string | null>(null);
+  const problem = signal<ExchangeFailure | null>(null);
 
   return {
     last,
@@ -44,7 +44,7 @@ export function createUndoing(ports: UndoingPorts): Undoing {
         if (result.ok) undone.write(wasUndoing ? null : await store.lastImportMs());
         return result;
       });
-      problem.value = done.ok ? null : done.message;
+      problem.value = done.ok ? null : done.reason;
     },
   };
 }

@@ -1,3 +1,4 @@
+import type { ContentStore } from '../contents';
 import { crc32 } from './crc-32';
 
 /** The version of the file's own form; that of the rows is the database's. */
@@ -77,10 +78,38 @@ export interface Refused {
   readonly ok: false;
   /** The first line that is wrong, counted from 1. */
   readonly line: number;
-  /** One kind line, ready to show. */
-  readonly message: string;
+  readonly fault: BackupFault;
 }
 
-export function refuse(line: number, message: string): Refused {
-  return { ok: false, line, message };
+/**
+ * What is wrong with a line, or at it with the file.
+ * - `not-ours`: it is no header of a backup, or a damaged one.
+ * - `newer`: a newer version of the app wrote it.
+ * - `damaged`: it is not as it was sealed, or not where it was.
+ * - `miscounted`: there should be so many rows before it.
+ * - `cut-short`: the file ends here, without its checksums.
+ * - `no-row`: it says of no known store what it is.
+ * - `repeated`: the same row is on an earlier line.
+ * - `missing`: the file has nothing of a store that is never empty.
+ * - `unreadable`: a row beyond repair.
+ */
+export type BackupFault =
+  | {
+      readonly reason:
+        | 'too-large'
+        | 'not-ours'
+        | 'newer'
+        | 'damaged'
+        | 'cut-short'
+        | 'not-its-checksum'
+        | 'no-row'
+        | 'too-many'
+        | 'unreadable';
+    }
+  | { readonly reason: 'miscounted'; readonly rows: number }
+  | { readonly reason: 'repeated'; readonly earlier: number }
+  | { readonly reason: 'missing'; readonly store: ContentStore };
+
+export function refuse(line: number, fault: BackupFault): Refused {
+  return { ok: false, line, fault };
 }

@@ -1,7 +1,7 @@
 import type { ContentStore } from '../contents';
 import { DESK_KEY } from '../database-schema';
 import { isPlainObject } from '../mend';
-import { MOST_OF_A_KIND, NO_MORE } from '../most-of-a-kind';
+import { MOST_OF_A_KIND } from '../most-of-a-kind';
 import type { RawRow, RawStores } from '../read-rows';
 import { CONTENT_STORES, isSetAside, STORES } from '../stores';
 import { type Refused, refuse } from './backup-format';
@@ -28,20 +28,20 @@ export function gatherRows(lines: readonly Line[], lastLine: number): Gathered {
   const linesByKey = new Map<string, number>();
   for (const { number, text } of lines) {
     const row = readRow(text);
-    if (!row) return refuse(number, 'This line does not say what it is.');
+    if (!row) return refuse(number, { reason: 'no-row' });
     const key = keyOf(row, number);
     const earlier = linesByKey.get(key);
-    if (earlier !== undefined) return refuse(number, `This is on line ${earlier} already.`);
+    if (earlier !== undefined) return refuse(number, { reason: 'repeated', earlier });
     linesByKey.set(key, number);
     if (row.store !== 'set-aside' && raw[row.store].length === MOST_OF_A_KIND) {
-      return refuse(number, NO_MORE);
+      return refuse(number, { reason: 'too-many' });
     }
     raw[row.store].push({ key: row.store === 'desk' ? DESK_KEY : number, value: row.value });
   }
   const missing = CONTENT_STORES.find(
     (name) => STORES[name].isNeverEmpty && raw[name].length === 0,
   );
-  return missing ? refuse(lastLine, `This file has no ${missing} in it.`) : { ok: true, raw };
+  return missing ? refuse(lastLine, { reason: 'missing', store: missing }) : { ok: true, raw };
 }
 
 /** Null where a line is no row of any store, or has none of the shape all rows of its store have. */

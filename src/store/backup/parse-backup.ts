@@ -42,13 +42,13 @@ export type ParsedBackup = { readonly ok: true; readonly backup: Backup } | Refu
  */
 export async function parseBackup(text: string, digest: Digest | null): Promise<ParsedBackup> {
   const lines = splitLines(text);
-  if (!lines) return refuse(1, 'This file is too large to be a Leeway backup.');
+  if (!lines) return refuse(1, { reason: 'too-large' });
   const header = readHeader(lines[0] ?? '', latestVersion(MIGRATIONS));
   if (!header.ok) return header;
   const unsealed = unsealRows(lines);
   if (!unsealed.ok) return unsealed;
   if (unsealed.rows.length !== header.lines) {
-    return refuse(lines.length, `There should be ${header.lines} lines of data before this one.`);
+    return refuse(lines.length, { reason: 'miscounted', rows: header.lines });
   }
   const checked = await checkWhole(lines, digest);
   if (!checked.ok) return checked;
@@ -56,7 +56,7 @@ export async function parseBackup(text: string, digest: Digest | null): Promise<
   if (!gathered.ok) return gathered;
   const read = readContents(gathered.raw);
   const beyondRepair = firstBeyondRepair(read);
-  if (beyondRepair !== null) return refuse(beyondRepair, 'This cannot be read.');
+  if (beyondRepair !== null) return refuse(beyondRepair, { reason: 'unreadable' });
   const contents = contentsOf(gathered.raw, read);
   const { savedAtMs, schema } = header;
   const { repairs } = read.loaded;
@@ -73,7 +73,7 @@ function unsealRows(
   const rows: Line[] = [];
   for (let number = 2; number < lines.length; number += 1) {
     const text = unsealLine(lines[number - 1] ?? '', number);
-    if (text === null) return refuse(number, 'This line is damaged, or not where it was.');
+    if (text === null) return refuse(number, { reason: 'damaged' });
     rows.push({ number, text });
   }
   return { ok: true, rows };
@@ -84,11 +84,10 @@ async function checkWhole(
   digest: Digest | null,
 ): Promise<Refused | { readonly ok: true; readonly by: Backup['checkedBy'] }> {
   const claimed = readChecksums(lines.at(-1) ?? '');
-  if (!claimed) return refuse(lines.length, 'The file ends here, and should not.');
+  if (!claimed) return refuse(lines.length, { reason: 'cut-short' });
   const sealed = lines.slice(0, -1).map((line) => `${line}\n`);
   const found = await checksumsOf(sealed.join(''), claimed.sha256 === null ? null : digest);
-  if (!isSame(claimed, found))
-    return refuse(lines.length, 'The checksum is not that of this file.');
+  if (!isSame(claimed, found)) return refuse(lines.length, { reason: 'not-its-checksum' });
   return { ok: true, by: found.sha256 === null ? 'crc32' : 'sha256' };
 }
 
@@ -105,8 +104,8 @@ function firstBeyondRepair(read: ReadContents): number | null {
   return Number.isFinite(first) ? first : null;
 }
 
-const NOT_OURS = refuse(1, 'This is no Leeway backup, or its first line is damaged.');
-const NEWER = refuse(1, 'This was written by a newer Leeway: update first.');
+const NOT_OURS = refuse(1, { reason: 'not-ours' });
+const NEWER = refuse(1, { reason: 'newer' });
 
 /** Reads the first line of a file that may be anything. */
 function readHeader(

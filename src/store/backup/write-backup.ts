@@ -1,6 +1,6 @@
 import type { ContentStore, Contents } from '../contents';
 import { latestVersion, MIGRATIONS } from '../migrations';
-import type { StorePort } from '../store-port';
+import type { ReadResult, StorePort } from '../store-port';
 import { CONTENT_STORES, ofStores, STORES, storesOf } from '../stores';
 import {
   BACKUP_FORMAT,
@@ -43,7 +43,7 @@ function rowsOf(contents: Contents): readonly (readonly [ContentStore, unknown])
 
 export type ExportResult =
   | { readonly ok: true; readonly text: string }
-  | { readonly ok: false; readonly message: string };
+  | Extract<ReadResult, { ok: false }>;
 
 /**
  * Everything the app keeps, what was set aside included, as the text of one file.

@@ -1,13 +1,12 @@
 import type { StoreName } from '../contents';
-import { attemptOn, type DatabaseDoor, type Failed } from '../database-door';
+import { attemptOn, type DatabaseDoor } from '../database-door';
 import { writeFailure } from '../database-errors';
 import type { Database } from '../database-schema';
 import { isPlainObject } from '../mend';
 import type { Note } from '../note';
 import type { NoticeBoard } from '../notice-board';
-import type { DeleteResult } from '../store-port';
+import type { DeleteResult, Failed } from '../store-port';
 import type { UnsavedNotes } from '../unsaved-notes';
-import { unsavedWords } from '../unsaved-words';
 import { putAllRows, readRow, type Saved, type Settlement, saveNote } from '../write-rows';
 import type { Clash, Elsewhere } from './elsewhere';
 import {
@@ -115,7 +114,10 @@ export function createRowSaver({ door, board, notes, channel }: RowSaverPorts): 
   };
   const tellUnsaved = (failed: Failed) => {
     const kind = failed.reason === 'unavailable' ? 'write-failed' : failed.reason;
-    board.raise(kind, unsavedWords(notes.mine));
+    board.raise(
+      kind,
+      notes.mine.map(({ store }) => store),
+    );
   };
   const fail = (note: Note, mark: number, failed: Failed): Failed => {
     notes.add(note, mark);

@@ -2,16 +2,10 @@ import type { ImportMode, Incoming } from '../../state/backup/bringing-in';
 import type { MendedField } from '../../state/backup/mended-field';
 import type { ContentStore } from '../../store/contents';
 import type { StoreChanges } from '../../store/store-port';
+import { STORE_NOUNS, TOLD_STORES } from '../../words/store-words';
 import type { AppModels } from '../app-models';
 import { Choices } from '../controls/Choices';
-import {
-  changesNothing,
-  changeWords,
-  KIND_LABELS,
-  KINDS,
-  mendedWords,
-  nameLines,
-} from './backup-words';
+import { changesNothing, changeWords, mendedWords, nameLines } from './backup-words';
 
 const MODES: readonly (readonly [ImportMode, string])[] = [
   ['merge', 'Add to it'],
@@ -44,7 +38,7 @@ export function BackupPlan({ app, planned: { plan, mended, canBeDone }, onLeave 
       />
       <p class="place-note">{MODE_NOTES[plan.mode]}</p>
       <ul class="backup-changes">
-        {KINDS.map((kind) => (
+        {TOLD_STORES.map((kind) => (
           <KindRow key={kind} kind={kind} changes={plan.changes[kind]} />
         ))}
       </ul>
@@ -69,7 +63,7 @@ function KindRow({ kind, changes }: { kind: ContentStore; changes: StoreChanges 
   if (words === '') return null;
   const told = (
     <>
-      <b>{KIND_LABELS[kind]}:</b> {words}
+      <b>{STORE_NOUNS[kind].all}:</b> {words}
     </>
   );
   if (kind === 'desk') return <li class="backup-row">{told}</li>;

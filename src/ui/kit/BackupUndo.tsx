@@ -1,12 +1,13 @@
 import { useEffect } from 'preact/hooks';
 import type { AppModels } from '../app-models';
-import { exchangeWords } from './backup-words';
+import { exchangeFailureWords, exchangeWords } from './backup-words';
 
 /** Says when a backup was brought in, and takes it back. */
 export function BackupUndo({ app }: { app: AppModels }) {
   const { undoing } = app.backup;
   useEffect(() => void undoing.look(), [undoing]);
   const last = undoing.last.value;
+  const problem = undoing.problem.value;
   return (
     <>
       <output class="undo-delete">
@@ -23,7 +24,7 @@ export function BackupUndo({ app }: { app: AppModels }) {
           </>
         )}
       </output>
-      <output class="place-problem">{undoing.problem.value}</output>
+      <output class="place-problem">{problem && exchangeFailureWords(problem)}</output>
     </>
   );
 }

@@ -1,53 +1,26 @@
 import type { RowCounts } from '../../state/backup/backup-file';
-import type { Incoming } from '../../state/backup/bringing-in';
+import type { FileFault, Incoming } from '../../state/backup/bringing-in';
+import type { ExchangeFailure } from '../../state/backup/exchange';
 import type { MendedField } from '../../state/backup/mended-field';
 import type { SaveOutcome } from '../../state/backup/saving-out';
 import type { LastExchange } from '../../state/backup/undoing';
 import type { ContentStore } from '../../store/contents';
 import type { StoreChanges } from '../../store/store-port';
 import { dayWords } from '../../units/ago-words';
+import {
+  backupFaultWords,
+  failureWords,
+  STORE_NOUNS,
+  TOLD_STORES,
+  TOO_MANY_WORDS,
+} from '../../words/store-words';
 import { TRIAL_LABELS } from '../measure/trial-words';
-
-/** What is kept, in the order in which it is told. */
-export const KINDS: readonly ContentStore[] = [
-  'cues',
-  'cloths',
-  'balls',
-  'tables',
-  'attempts',
-  'positions',
-  'desk',
-  'set-aside',
-];
-
-export const KIND_LABELS: Readonly<Record<ContentStore, string>> = {
-  cues: 'Cues',
-  cloths: 'Cloths',
-  balls: 'Ball sets',
-  tables: 'Tables',
-  attempts: 'Shots of trials',
-  positions: 'Positions',
-  desk: 'Your shot and settings',
-  'set-aside': 'Set aside as it was found',
-};
-
-/** One of each, and more of them. */
-const NOUNS: Readonly<Record<Exclude<ContentStore, 'desk'>, readonly [string, string]>> = {
-  cues: ['cue', 'cues'],
-  cloths: ['cloth', 'cloths'],
-  balls: ['ball set', 'ball sets'],
-  tables: ['table', 'tables'],
-  attempts: ['shot of a trial', 'shots of trials'],
-  positions: ['position', 'positions'],
-  'set-aside': ['damaged entry as it was found', 'damaged entries as they were found'],
-};
 
 /** What a backup holds: "4 cues, 3 cloths, 3 ball sets, 4 tables, your shot and settings." */
 export function contentWords(counts: RowCounts): string {
-  const told = KINDS.filter((kind) => counts[kind] > 0).map((kind) => {
-    if (kind === 'desk') return KIND_LABELS.desk.toLowerCase();
-    const [one, more] = NOUNS[kind];
-    return `${counts[kind]} ${counts[kind] === 1 ? one : more}`;
+  const told = TOLD_STORES.filter((store) => counts[store] > 0).map((store) => {
+    const { one, more } = STORE_NOUNS[store];
+    return store === 'desk' ? one : `${counts[store]} ${counts[store] === 1 ? one : more}`;
   });
   return `${told.join(', ')}.`;
 }
@@ -64,7 +37,7 @@ export function savedWords(outcome: SaveOutcome): string {
     case 'again':
       return 'Not saved yet: the browser wants one more tap.';
     case 'failed':
-      return `Not saved. ${outcome.message}`;
+      return `Not saved. ${failureWords(outcome.reason)}`;
   }
 }
 
@@ -79,17 +52,37 @@ export function incomingWords(incoming: Incoming, nowMs: number): string {
       return `Bringing in ${incoming.fileName}…`;
     case 'refused': {
       const where = incoming.line === null ? '' : `Line ${incoming.line}: `;
-      return `${incoming.fileName} is not brought in. ${where}${incoming.message} Nothing was changed.`;
+      return `${incoming.fileName} is not brought in. ${where}${fileFaultWords(incoming.fault)} Nothing was changed.`;
     }
     case 'planned': {
       const { fileName, savedAtMs, plan, problem } = incoming;
-      if (problem !== null) return `Not brought in. ${problem}`;
+      if (problem !== null) return `Not brought in. ${exchangeFailureWords(problem)}`;
       const so = changesNothing(plan.changes)
         ? 'Nothing would change: all of it is here already.'
         : 'This is what it would do.';
       return `${fileName}, saved on ${dayWords(savedAtMs, nowMs)}, is whole. ${so}`;
     }
   }
+}
+
+/** Why a file is not looked into. */
+function fileFaultWords(fault: FileFault): string {
+  switch (fault.reason) {
+    case 'not-opened':
+      return 'This file cannot be read from where it lies: copy it to this device first.';
+    case 'newer-open':
+    case 'not-read':
+      return failureWords(fault.reason);
+    default:
+      return backupFaultWords(fault);
+  }
+}
+
+/** Why what is kept was not exchanged for something else. */
+export function exchangeFailureWords(reason: ExchangeFailure | 'too-many'): string {
+  if (reason === 'too-many') return TOO_MANY_WORDS;
+  if (reason !== 'changed-meanwhile') return failureWords(reason);
+  return 'What is kept here has changed meanwhile: look again.';
 }
 
 const FATES = ['added', 'changed', 'removed', 'left'] as const satisfies (keyof StoreChanges)[];
@@ -119,7 +112,7 @@ export function nameLines(kind: ContentStore, changes: StoreChanges): readonly s
 
 /** Whether it would leave everything as it is. */
 export function changesNothing(changes: Readonly<Record<ContentStore, StoreChanges>>): boolean {
-  return KINDS.every((kind) => {
+  return TOLD_STORES.every((kind) => {
     const { added, changed, removed } = changes[kind];
     return added.length + changed.length + removed.length === 0;
   });
@@ -171,7 +164,9 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
 /** A name as a person knows it: trials and kinds go by theirs, records by their own. */
 function nameWords(kind: ContentStore, name: string): string {
   if (kind === 'attempts') return ownOr(TRIAL_LABELS, name);
-  return kind === 'desk' || kind === 'set-aside' ? ownOr(KIND_LABELS, name) : name;
+  if (kind !== 'desk' && kind !== 'set-aside') return name;
+  const store = TOLD_STORES.find((known) => known === name);
+  return store ? STORE_NOUNS[store].all : name;
 }
 
 function ownOr(labels: Readonly<Record<string, string>>, name: string): string {

@@ -3,7 +3,7 @@ import type { StorageState } from '../../state/backup/storage-look';
 import type { SetAside } from '../../store/contents';
 import type { FormerCopy } from '../../store/store-port';
 import { dayWords } from '../../units/ago-words';
-import { KIND_LABELS } from './backup-words';
+import { STORE_NOUNS } from '../../words/store-words';
 
 /** Whether the browser may clear what is kept, and how much room there is. */
 export function roomWords({ isPromised, usedBytes, mostBytes }: StorageState['room']): string {
@@ -37,7 +37,7 @@ const REASONS: { readonly [R in SetAside['reason']]?: string } = {
 /** What is set aside, by place and reason: "Cues, unreadable: 2". */
 export function setAsideLines(rows: readonly SetAside[]): readonly string[] {
   const kinds = rows.map(
-    (row) => `${KIND_LABELS[row.store]}, ${REASONS[row.reason] ?? 'unreadable'}`,
+    (row) => `${STORE_NOUNS[row.store].all}, ${REASONS[row.reason] ?? 'unreadable'}`,
   );
   return [...new Set(kinds)].map(
     (kind) => `${kind}: ${kinds.filter((one) => one === kind).length}`,

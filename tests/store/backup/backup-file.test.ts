@@ -123,8 +123,8 @@ describe('reading a backup', () => {
   it.each(['', 'hello', '{}', '[]', '{"leewayBackup":"1"}', 'null', '{"app":"Leeway"}', '\u0000'])(
     'refuses what is no backup: %j',
     async (text) => {
-      const message = 'This is no Leeway backup, or its first line is damaged.';
-      expect(await read(text)).toEqual({ ok: false, line: 1, message });
+      const fault = { reason: 'not-ours' };
+      expect(await read(text)).toEqual({ ok: false, line: 1, fault });
     },
   );
 
@@ -133,11 +133,11 @@ describe('reading a backup', () => {
   });
 
   it('refuses one that a newer version wrote, whatever its lines are like', async () => {
-    const message = 'This was written by a newer Leeway: update first.';
+    const fault = { reason: 'newer' };
     const newerForm = '{"leewayBackup":2,"app":"Leeway","seal":"other"}\n???\n';
-    expect(await read(newerForm)).toEqual({ ok: false, line: 1, message });
+    expect(await read(newerForm)).toEqual({ ok: false, line: 1, fault });
     const newerRows = await resealed(TEXT, (lines) => lines.with(0, { ...lines[0], schema: 5 }));
-    expect(await read(newerRows)).toEqual({ ok: false, line: 1, message });
+    expect(await read(newerRows)).toEqual({ ok: false, line: 1, fault });
   });
 
   it('names the line that was damaged', async () => {

@@ -53,7 +53,7 @@ describe('reading a backup made up to deceive', () => {
     expect(await read(again)).toEqual({
       ok: false,
       line: LINES.length - 1,
-      message: `This is on line ${lineOf('"id":"mine"')} already.`,
+      fault: { reason: 'repeated', earlier: lineOf('"id":"mine"') },
     });
   });
 
@@ -75,7 +75,7 @@ describe('reading a backup made up to deceive', () => {
       expect(await read(without)).toMatchObject({
         ok: false,
         line: without.split('\n').length - 1,
-        message: `This file has no ${store} in it.`,
+        fault: { reason: 'missing', store },
       });
     },
   );
@@ -105,7 +105,7 @@ describe('reading a backup made up to deceive', () => {
   it('mends what can be mended, tells of it, and sets aside what it was', async () => {
     const odd = await replaceRow('"id":"mine"', (row) => ({ ...row, massRatio: 1e9 }));
     const parsed = await read(odd);
-    if (!parsed.ok) throw new Error(parsed.message);
+    if (!parsed.ok) throw new Error(parsed.fault.reason);
     const { contents, repairs } = parsed.backup;
     expect(repairs).toEqual([
       { store: 'cues', id: 'mine', field: 'massRatio', was: 1e9, now: 200 },
@@ -144,7 +144,7 @@ describe('reading a backup made up to deceive', () => {
       return [{ ...header, schema: 1, lines: left.length }, ...left];
     });
     const parsed = await read(older);
-    if (!parsed.ok) throw new Error(parsed.message);
+    if (!parsed.ok) throw new Error(parsed.fault.reason);
     const expected: Contents = {
       ...CONTENTS,
       attempts: [],

@@ -117,10 +117,7 @@ describe('exporting', () => {
   it('says so where nothing can be read', async () => {
     const store = await openApp();
     const newer = await openDB('leeway', latestVersion(MIGRATIONS) + 1);
-    expect(await store.readAll()).toEqual({
-      ok: false,
-      message: 'A newer version is open: reload first.',
-    });
+    expect(await store.readAll()).toEqual({ ok: false, reason: 'newer-open' });
     expect(await store.lastImportMs()).toBeNull();
     newer.close();
   });
@@ -183,7 +180,7 @@ describe('an import', () => {
     const store = await openApp();
     const before = await textOf(store);
     const parsed = await parseBackup(text, null);
-    if (!parsed.ok) throw new Error(parsed.message);
+    if (!parsed.ok) throw new Error(parsed.fault.reason);
     const plan = planImport(await contentsOf(store), parsed.backup, 'replace');
     const door = createDatabaseDoor('leeway', () => {});
     const [importing, undoing] = [newStamp(), newStamp()];

@@ -10,20 +10,20 @@ const SAVED_AT_MS = 1_800_000_000_000;
 
 export async function textOf(store: StorePort): Promise<string> {
   const exported = await exportBackup(store, SAVED_AT_MS, findDigest());
-  if (!exported.ok) throw new Error(exported.message);
+  if (!exported.ok) throw new Error(exported.reason);
   return exported.text;
 }
 
 export async function contentsOf(store: StorePort): Promise<Contents> {
   const read = await store.readAll();
-  if (!read.ok) throw new Error(read.message);
+  if (!read.ok) throw new Error(read.reason);
   return read.contents;
 }
 
 /** What a person does with a file: has it read, sees the plan, agrees. */
 export async function importText(store: StorePort, text: string, mode: ImportPlan['mode']) {
   const parsed = await parseBackup(text, findDigest());
-  if (!parsed.ok) throw new Error(`line ${parsed.line}: ${parsed.message}`);
+  if (!parsed.ok) throw new Error(`line ${parsed.line}: ${parsed.fault.reason}`);
   return await store.importBackup(planImport(await contentsOf(store), parsed.backup, mode));
 }
 
@@ -31,5 +31,5 @@ export async function importText(store: StorePort, text: string, mode: ImportPla
 export async function fill(store: StorePort, contents: Contents): Promise<void> {
   const backup = { savedAtMs: 0, schema: 3, contents, repairs: [], checkedBy: 'crc32' } as const;
   const written = await store.importBackup(planImport(await contentsOf(store), backup, 'replace'));
-  if (!written.ok) throw new Error(written.message);
+  if (!written.ok) throw new Error(written.reason);
 }

@@ -169,7 +169,7 @@ describe('a cue deleted in one tab', () => {
     const next = await openTab();
     expect(await kept()).toBeUndefined();
     const read = await next.store.readAll();
-    if (!read.ok) throw new Error(read.message);
+    if (!read.ok) throw new Error(read.reason);
     expect(read.contents.setAside).toContainEqual({
       store: 'cues',
       raw: { ...house, massRatio: 29 },

@@ -11,7 +11,7 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-const FULL: WriteResult = { ok: false, reason: 'full', message: 'No room left.' };
+const FULL: WriteResult = { ok: false, reason: 'full' };
 
 /** A desk on screen, and a store that answers when told to. */
 function setUp(desk: Desk = DEFAULT_DESK) {

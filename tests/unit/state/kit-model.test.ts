@@ -2,7 +2,7 @@ import { effect } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
-import { LAST_ON_SHELF } from '../../../src/store/last-on-shelf';
+import { failureWords } from '../../../src/words/store-words';
 import { openKit } from './open-kit';
 
 const HOUSE = 'demo-cue-house';
@@ -199,7 +199,7 @@ describe('deleting', () => {
     for (const id of others) expect(kit.remove('cloths', id)).toEqual({ ok: true });
     expect(kit.remove('cloths', first ?? '')).toEqual({
       ok: false,
-      problem: LAST_ON_SHELF.message,
+      problem: failureWords('last-on-shelf'),
     });
     expect(idsOn('cloths')).toEqual([first]);
   });
@@ -210,11 +210,13 @@ describe('deleting', () => {
   });
 
   it('is taken back when the stored shelf has nothing else left', async () => {
-    const { kit, idsOn } = await openKit({ delete: async () => LAST_ON_SHELF });
+    const { kit, idsOn } = await openKit({
+      delete: async () => ({ ok: false, reason: 'last-on-shelf' }),
+    });
     kit.remove('cues', 'demo-cue-stiff');
     await kit.flush();
     expect(idsOn('cues')).toContain('demo-cue-stiff');
-    expect(kit.saveProblem.value).toBe(LAST_ON_SHELF.message);
+    expect(kit.saveProblem.value).toBe(failureWords('last-on-shelf'));
   });
 });
 

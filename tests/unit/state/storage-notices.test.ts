@@ -34,10 +34,10 @@ function setUp(savesFromMs = Number.POSITIVE_INFINITY) {
 it('tell each kind once, the last said of it, until it is over', () => {
   const { board, storage, kinds } = setUp();
   board.raise('closed');
-  board.raise('full', 'Not kept yet: a reading.');
-  board.raise('full', 'Not kept yet: a reading, your shot.');
+  board.raise('full', ['attempts']);
+  board.raise('full', ['attempts', 'desk']);
   expect(kinds()).toEqual(['closed', 'full']);
-  expect(storage.notices.value[1]?.message).toMatch(/a reading, your shot\.$/);
+  expect(storage.notices.value[1]?.unsaved).toEqual(['attempts', 'desk']);
   board.lower('closed');
   expect(kinds()).toEqual(['full']);
 });

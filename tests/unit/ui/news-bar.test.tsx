@@ -54,10 +54,10 @@ describe('the news', () => {
   it('tell of trouble with the storage, and what to do about it', async () => {
     const { notices, done } = setUp();
     notices.value = [
-      { kind: 'full', message: 'The storage is full.' },
-      { kind: 'outdated', message: 'A newer version is open.' },
+      { kind: 'full', unsaved: ['attempts'] },
+      { kind: 'outdated', unsaved: [] },
     ];
-    await screen.findByText(/The storage is full/);
+    await screen.findByText(/is full\. Not kept yet: a reading\./);
     for (const name of ['Try again', 'Backup', 'Reload']) {
       fireEvent.click(screen.getByRole('button', { name }));
     }

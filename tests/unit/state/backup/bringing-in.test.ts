@@ -64,12 +64,13 @@ describe('picking a file', () => {
       throw new DOMException('', 'NotReadableError');
     };
     await model.into.pick({ name: 'film.mov', size: 1e9, text });
-    expect(model.into.incoming.value).toMatchObject({ kind: 'refused', line: null });
+    expect(model.into.incoming.value).toMatchObject({ line: null, fault: { reason: 'too-large' } });
     await model.into.pick({ name: 'in-a-cloud.json', size: 10, text });
     expect(model.into.incoming.value).toMatchObject({
       kind: 'refused',
       fileName: 'in-a-cloud.json',
       line: null,
+      fault: { reason: 'not-opened' },
     });
   });
 
@@ -159,7 +160,7 @@ describe('bringing it in', () => {
     expect(model.into.incoming.value).toMatchObject({
       kind: 'planned',
       plan: { changes: { cues: { added: [], changed: [MY_CUE.name] } } },
-      problem: expect.stringContaining('look again'),
+      problem: 'changed-meanwhile',
     });
     await model.into.bringIn();
     expect(done).toContain('reload');
@@ -167,10 +168,9 @@ describe('bringing it in', () => {
   });
 
   it('says why where it could not be done, and saves what was held back', async () => {
-    const message = 'No room left: this change is not kept.';
     const { model, store, gate, done } = await openBackup({
       contents: OTHER,
-      over: { importBackup: async () => ({ ok: false, reason: 'full', message }) },
+      over: { importBackup: async () => ({ ok: false, reason: 'full' }) },
     });
     await model.into.pick(picked(await backupText()));
     const bringing = model.into.bringIn();
@@ -178,7 +178,7 @@ describe('bringing it in', () => {
     const saving = gate.store.saveDesk({ ...DEFAULT_DESK, player: 'steady' });
     await bringing;
     await saving;
-    expect(model.into.incoming.value).toMatchObject({ kind: 'planned', problem: message });
+    expect(model.into.incoming.value).toMatchObject({ kind: 'planned', problem: 'full' });
     expect(done).not.toContain('reload');
     expect((await contentsOf(store)).desk.player).toBe('steady');
   });

@@ -90,10 +90,10 @@ describe('saving a backup', () => {
   });
 
   it('says why where what is kept cannot be read, and tries again the next time', async () => {
-    const message = 'What is kept could not be read.';
-    const { model } = await openBackup({ over: { readAll: async () => ({ ok: false, message }) } });
+    const reason = 'not-read';
+    const { model } = await openBackup({ over: { readAll: async () => ({ ok: false, reason }) } });
     await model.out.save();
-    expect(model.out.outcome.value).toEqual({ kind: 'failed', message });
+    expect(model.out.outcome.value).toEqual({ kind: 'failed', reason });
     expect(model.out.counts.value).toBeNull();
   });
 });

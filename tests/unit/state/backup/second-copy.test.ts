@@ -71,7 +71,7 @@ async function leaveCopyOf(contents: Contents): Promise<void> {
 
 const copied = async (text: string | null) => {
   const parsed = await parseBackup(text ?? '', null);
-  if (!parsed.ok) throw new Error(parsed.message);
+  if (!parsed.ok) throw new Error(parsed.fault.reason);
   return parsed.backup;
 };
 

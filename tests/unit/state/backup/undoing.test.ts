@@ -47,17 +47,13 @@ it('says so where there is nothing to undo, and loads nothing anew', async () =>
   const { model, done } = await openBackup({
     over: {
       lastImportMs: async () => null,
-      undoImport: async () => ({
-        ok: false,
-        reason: 'nothing-kept',
-        message: 'There is no import to undo.',
-      }),
+      undoImport: async () => ({ ok: false, reason: 'nothing-kept' }),
     },
   });
   await model.undoing.look();
   expect(model.undoing.last.value).toBeNull();
   await model.undoing.undo();
-  expect(model.undoing.problem.value).toBe('There is no import to undo.');
+  expect(model.undoing.problem.value).toBe('nothing-kept');
   expect(done).toEqual(['flush']);
 });
 

@@ -8,18 +8,21 @@ import {
   contentWords,
   exchangeWords,
   incomingWords,
-  KINDS,
   mendedWords,
   nameLines,
   savedWords,
 } from '../../../../src/ui/kit/backup-words';
+import { TOLD_STORES } from '../../../../src/words/store-words';
 
 const NONE: StoreChanges = { added: [], changed: [], removed: [], left: [] };
-const NO_CHANGES = Object.fromEntries(KINDS.map((kind) => [kind, NONE])) as Record<
+const NO_CHANGES = Object.fromEntries(TOLD_STORES.map((kind) => [kind, NONE])) as Record<
   ContentStore,
   StoreChanges
 >;
-const NO_ROWS = Object.fromEntries(KINDS.map((kind) => [kind, 0])) as Record<ContentStore, number>;
+const NO_ROWS = Object.fromEntries(TOLD_STORES.map((kind) => [kind, 0])) as Record<
+  ContentStore,
+  number
+>;
 const AT_MS = new Date(2026, 10, 25, 9, 5).getTime();
 
 describe('the words for what is in a backup', () => {
@@ -39,20 +42,29 @@ describe('the words for what became of it', () => {
     [{ kind: 'downloaded', name: 'a.json' } as const, /^Saved as a\.json, /],
     [{ kind: 'cancelled' } as const, /^Not saved: /],
     [{ kind: 'again', way: 'download' } as const, /^Not saved yet: .* one more tap\.$/],
-    [{ kind: 'failed', message: 'Cannot be read.' } as const, /^Not saved\. Cannot be read\.$/],
+    [{ kind: 'failed', reason: 'not-read' } as const, /^Not saved\. What is kept .*\.$/],
   ])('are one line of %o', (outcome, words) => {
     expect(savedWords(outcome)).toMatch(words);
   });
 });
 
 describe('the words for a file', () => {
-  const refused = { kind: 'refused', fileName: 'a.json', line: 7, message: 'Damaged.' } as const;
+  const fault = { reason: 'unreadable' } as const;
+  const refused = { kind: 'refused', fileName: 'a.json', line: 7, fault } as const;
 
   it('name the line that is wrong, where there is one', () => {
     expect(incomingWords(refused, AT_MS)).toBe(
-      'a.json is not brought in. Line 7: Damaged. Nothing was changed.',
+      'a.json is not brought in. Line 7: This cannot be read. Nothing was changed.',
     );
     expect(incomingWords({ ...refused, line: null }, AT_MS)).not.toContain('Line');
+  });
+
+  it('say what stands in the way of looking into it', () => {
+    const words = (reason: 'not-opened' | 'not-read' | 'newer-open') =>
+      incomingWords({ ...refused, line: null, fault: { reason } }, AT_MS);
+    expect(words('not-opened')).toContain('copy it to this device first');
+    expect(words('not-read')).toContain('What is kept could not be read.');
+    expect(words('newer-open')).toContain('reload first');
   });
 
   it('say from which day it is, and whether it would do anything', () => {
@@ -70,7 +82,9 @@ describe('the words for a file', () => {
       incomingWords({ ...planned, mended: [], problem: null, canBeDone: true, ...over }, AT_MS);
     expect(words({})).toBe('a.json, saved on 25 Nov, is whole. This is what it would do.');
     expect(words({ plan: { ...plan, changes: NO_CHANGES } })).toContain('Nothing would change');
-    expect(words({ problem: 'No room left.' })).toBe('Not brought in. No room left.');
+    expect(words({ problem: 'full' })).toMatch(/^Not brought in\. No room left: .*\.$/);
+    expect(words({ problem: 'changed-meanwhile' })).toContain('look again');
+    expect(words({ problem: 'too-many' })).toMatch(/5,000 of a kind at most.*Delete some here/);
   });
 
   it('say what is being done to it', () => {
