@@ -1,7 +1,7 @@
 import type { BallName, NamedBall } from '../engine/lie/position';
 import { isWithin } from '../engine/numerics/range';
 import type { PocketName } from '../engine/table/pocket-shape';
-import type { ParsedRow, Repair } from './contents';
+import type { ParsedRow } from './contents';
 import {
   isPlainObject,
   type Mend,
@@ -13,7 +13,7 @@ import {
   mendUnless,
   mendWord,
 } from './mend';
-import { isId, LONGEST_NAME } from './parse-named';
+import { LONGEST_NAME, parseWithId } from './parse-named';
 import {
   BED_RANGES,
   NINE_FOOT,
@@ -97,12 +97,13 @@ const isTime = (was: unknown): was is number => isWithin(TIME_RANGE_MS, was);
  * Balls that cannot be read are left out, and so are a goal and a zone.
  */
 export function parsePosition(given: unknown): ParsedRow<SavedPosition> {
-  const raw = withGoal(given);
-  if (!isPlainObject(raw)) return { ok: false, reason: 'not-a-record' };
-  const id = raw.id;
-  if (!isId(id)) return { ok: false, reason: 'no-id' };
-  if (!Array.isArray(raw.balls)) return { ok: false, reason: 'unreadable' };
-  const mend = mendObject<SavedPosition>({
+  return parseWithId('positions', withGoal(given), (row, id) =>
+    Array.isArray(row.balls) ? mendPosition(id) : 'unreadable',
+  );
+}
+
+const mendPosition = (id: string): Mend<SavedPosition> =>
+  mendObject<SavedPosition>({
     id: () => id,
     name: mendLine(LONGEST_NAME, 'Position without a name'),
     origin: mendWord(['invented', 'by-hand'], 'by-hand'),
@@ -113,9 +114,3 @@ export function parsePosition(given: unknown): ParsedRow<SavedPosition> {
     zone: mendZone,
     changedAtMs: mendUnless(isTime, 0),
   });
-  const repairs: Repair[] = [];
-  const record = mend(raw, '', (field, was, now) => {
-    repairs.push({ store: 'positions', id, field, was, now });
-  });
-  return { ok: true, record, repairs };
-}

@@ -114,10 +114,8 @@ export function createRowSaver({ door, board, notes, channel }: RowSaverPorts): 
   };
   const tellUnsaved = (failed: Failed) => {
     const kind = failed.reason === 'unavailable' ? 'write-failed' : failed.reason;
-    board.raise(
-      kind,
-      notes.mine.map(({ store }) => store),
-    );
+    const unsaved = notes.mine.map(({ store }) => store);
+    board.raise(kind, unsaved);
   };
   const fail = (note: Note, mark: number, failed: Failed): Failed => {
     notes.add(note, mark);
