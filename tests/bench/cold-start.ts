@@ -31,7 +31,7 @@ interface Stored {
 async function store(folder: string): Promise<Stored> {
   const profile = await mkdtemp(join(tmpdir(), 'cold-start-'));
   const { url, stop } = await startStaticServer({ folder });
-  const context = await launchWithProfile(profile);
+  const context = await launchWithProfile(profile, true);
   try {
     // Twice: a browser keeps what it has compiled of a stored script from its first use on.
     for (let visit = 0; visit < 2; visit++) {
@@ -64,7 +64,7 @@ async function noteReadable(page: Page): Promise<void> {
 }
 
 async function start({ url, profile }: Stored): Promise<ColdStart> {
-  const context = await launchWithProfile(profile);
+  const context = await launchWithProfile(profile, true);
   try {
     const page = await context.newPage();
     await noteReadable(page);

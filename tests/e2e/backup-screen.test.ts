@@ -15,7 +15,7 @@ import { SIZES, THEMES } from '../harness/screens';
 
 let app: OpenApp;
 beforeEach(async () => {
-  app = await openApp({ hash: '#kit/backup' });
+  app = await openApp({ hash: '#kit/backup', hasWorkers: false });
 });
 afterEach(async () => {
   expect(app.guard.problems).toEqual([]);

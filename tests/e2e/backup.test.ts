@@ -8,7 +8,7 @@ import { untilKept } from '../harness/until-kept';
 
 let app: OpenApp;
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ hasWorkers: false });
 });
 afterEach(async () => {
   expect(app.guard.problems).toEqual([]);

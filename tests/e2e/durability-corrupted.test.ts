@@ -21,7 +21,7 @@ const PLACES = [
 
 let app: OpenApp;
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ hasWorkers: false });
 });
 afterEach(async () => {
   expect(app.guard.problems).toEqual([]);

@@ -4,7 +4,7 @@ import { type OpenApp, openApp } from '../harness/open-app';
 
 let app: OpenApp;
 beforeEach(async () => {
-  app = await openApp({ context: { colorScheme: 'light' } });
+  app = await openApp({ hasWorkers: false, context: { colorScheme: 'light' } });
 });
 afterEach(() => app.close());
 

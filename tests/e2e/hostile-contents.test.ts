@@ -15,7 +15,7 @@ const HASHES = 60;
 
 let app: OpenApp;
 beforeEach(async () => {
-  app = await openApp({ hash: '#kit/backup' });
+  app = await openApp({ hash: '#kit/backup', hasWorkers: false });
 });
 afterEach(() => app.close());
 

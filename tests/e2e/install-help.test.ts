@@ -51,7 +51,10 @@ describe('in Safari on an iPhone', () => {
 describe('from the home screen', () => {
   let app: OpenApp;
   beforeAll(async () => {
-    app = await openApp({ context: { userAgent: IPHONE, viewport: { width: 360, height: 640 } } });
+    app = await openApp({
+      hasWorkers: false,
+      context: { userAgent: IPHONE, viewport: { width: 360, height: 640 } },
+    });
     // What an iPhone says there; Chromium has no such place.
     await app.context.addInitScript(() => {
       Object.defineProperty(navigator, 'standalone', { value: true });
@@ -88,7 +91,7 @@ describe('from the home screen', () => {
 });
 
 it('leaves the browser’s own question until it is wanted', async () => {
-  const app = await openApp({ hash: '#kit/about' });
+  const app = await openApp({ hasWorkers: false, hash: '#kit/about' });
   const asked = await app.page.evaluate(() => {
     const offer = new Event('beforeinstallprompt', { cancelable: true });
     Object.assign(offer, {

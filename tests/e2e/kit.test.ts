@@ -6,7 +6,7 @@ import { untilDeskKept } from '../harness/until-kept';
 
 let app: OpenApp;
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ hasWorkers: false });
 });
 afterEach(async () => {
   expect(app.guard.problems).toEqual([]);

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { runAxe, runAxeOnColours } from '../harness/axe';
+import { runAxe, runAxeOnColours, runAxeOnSizes } from '../harness/axe';
 import { contrastFaults } from '../harness/drawing-contrast';
 import { focusFaults } from '../harness/focus-faults';
 import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
@@ -57,7 +57,7 @@ async function lookAtLargeText({ page }: OpenApp, step: string): Promise<void> {
   };
   await withLargeText(page, async () => {
     await look();
-    if (hasAllKinds(step)) faults.axe.push(...(await runAxe(page)).found);
+    if (hasAllKinds(step)) faults.axe.push(...(await runAxeOnSizes(page)).found);
   });
   await withSpreadText(page, look);
 }

@@ -11,7 +11,7 @@ it.each(['/', '/some/where/'])(
   async (basePath) => {
     const profile = await mkdtemp(join(tmpdir(), 'leeway-profile-'));
     const server = await startStaticServer({ folder: 'dist', basePath });
-    const context = await launchWithProfile(profile);
+    const context = await launchWithProfile(profile, true);
     try {
       const page = await context.newPage();
       await page.goto(server.url);

@@ -29,7 +29,7 @@ describe('a network that answers with its login page for any one file', () => {
   let older: string;
   let newer: string;
   beforeAll(async () => {
-    app = await openApp({ isStored: true, basePath });
+    app = await openApp({ hasWorkers: false, isStored: true, basePath });
     older = await deriveAllNew('dist');
     newer = await deriveAllNew(older);
   });
@@ -59,7 +59,7 @@ describe('a network that answers with its login page for any one file', () => {
 describe('an app that is not whole', () => {
   let app: OpenApp;
   beforeEach(async () => {
-    app = await openApp({ isStored: true, basePath, hash: '#kit' });
+    app = await openApp({ hasWorkers: false, isStored: true, basePath, hash: '#kit' });
     await readyOffline(app.page).waitFor();
   });
   afterEach(() => app.close());

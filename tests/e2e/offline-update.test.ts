@@ -22,7 +22,7 @@ describe('an update of the app', () => {
   let loads: Map<Page, number>;
 
   beforeEach(async () => {
-    app = await openApp({ isStored: true, basePath });
+    app = await openApp({ hasWorkers: false, isStored: true, basePath });
     loads = new Map([[app.page, 0]]);
     countLoads(app.page);
     await untilOfflineReady(app.page);
@@ -91,7 +91,7 @@ describe('an update of the app', () => {
 describe('an update whose download breaks off', () => {
   it('is offered when a later attempt succeeds, and harms nothing meanwhile', async () => {
     const broken = await mkdtemp(join(tmpdir(), 'leeway-broken-'));
-    const app = await openApp({ isStored: true });
+    const app = await openApp({ hasWorkers: false, isStored: true });
     try {
       await untilOfflineReady(app.page);
       await cp(next, broken, { recursive: true });

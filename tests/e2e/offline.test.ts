@@ -11,7 +11,7 @@ import { untilNoWorkerComes } from '../harness/update-at-hand';
 describe.each(['/', '/some/where/'])('after one visit to %s, with the server gone', (basePath) => {
   let app: OpenApp;
   beforeAll(async () => {
-    app = await openApp({ isStored: true, basePath });
+    app = await openApp({ hasWorkers: false, isStored: true, basePath });
     await untilOfflineReady(app.page);
     await app.server.stop();
     app.guard.expectServerGone();
@@ -67,7 +67,7 @@ describe.each(['/', '/some/where/'])('a browser closed and started again', (base
 });
 
 it('takes the very first page over without reloading it', async () => {
-  const app = await openApp({ isStored: true });
+  const app = await openApp({ hasWorkers: false, isStored: true });
   try {
     await untilOfflineReady(app.page);
     await untilNoWorkerComes(app.page);

@@ -9,7 +9,7 @@ let app: OpenApp;
 let cdp: CDPSession;
 let clock: HeldClock;
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ hasWorkers: false });
   cdp = await app.context.newCDPSession(app.page);
   await openTile(app.page, 'distance');
   clock = await holdClock(app.page);

@@ -4,7 +4,7 @@ import { readAnswer, readTiles, settle } from '../harness/read-shot';
 
 let app: OpenApp;
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ hasWorkers: false });
 });
 afterEach(() => app.close());
 

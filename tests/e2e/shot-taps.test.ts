@@ -23,7 +23,7 @@ function shown(lengthM: number): string {
 describe('a shot given by thumb alone', () => {
   let app: OpenApp;
   beforeAll(async () => {
-    app = await openApp();
+    app = await openApp({ hasWorkers: false });
   });
   afterAll(() => app.close());
 

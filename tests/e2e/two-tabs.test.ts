@@ -9,7 +9,7 @@ let app: OpenApp;
 let one: Page;
 let other: Page;
 beforeEach(async () => {
-  app = await openApp({ hash: '#kit' });
+  app = await openApp({ hash: '#kit', hasWorkers: false });
   await app.context.addInitScript(() => {
     const { postMessage } = BroadcastChannel.prototype;
     BroadcastChannel.prototype.postMessage = function (message) {

@@ -29,6 +29,7 @@ describe.each(OLDER_SCHEMAS)('a phone with version %d of the database', (schema)
     older = await unpackOlderVersion(schema);
     app = await openApp({
       isStored: true,
+      hasWorkers: false,
       folder: older,
       basePath: '/some/where/',
       hash: '#kit/cues',

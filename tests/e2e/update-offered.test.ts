@@ -13,7 +13,7 @@ beforeAll(async () => {
 });
 afterAll(() => rm(next, { recursive: true, force: true }));
 beforeEach(async () => {
-  app = await openApp({ isStored: true });
+  app = await openApp({ hasWorkers: false, isStored: true });
   await untilOfflineReady(app.page);
 });
 afterEach(() => app.close());

@@ -25,7 +25,12 @@ let app: OpenApp;
 let folders: string[];
 beforeEach(async () => {
   folders = [];
-  app = await openApp({ isStored: true, basePath: '/some/where/', hash: '#kit/about' });
+  app = await openApp({
+    hasWorkers: false,
+    isStored: true,
+    basePath: '/some/where/',
+    hash: '#kit/about',
+  });
   await untilOfflineReady(app.page);
   await putRawRows(app.page, 'attempts', [CURVE_ATTEMPT]);
 });

@@ -5,6 +5,7 @@ import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { chanceWords } from '../../src/ui/shot/room-words';
 import { radOf } from '../../src/units/angle-degrees';
+import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { ENGINES } from '../harness/engines/engine-page';
 import { eventually, fill, tapButton, textOf } from '../harness/engines/engine-thumb';
 import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
@@ -18,7 +19,9 @@ type Typed = Readonly<Record<Input, string>>;
 type Input = (typeof INPUTS)[number];
 
 const INPUTS = ['distance', 'cut', 'speed', 'raised', 'side', 'height'] as const;
-const SHOTS = 12;
+const SHOTS = campaignSize(3, 12);
+/** How often the page is left in the middle of saving. */
+const ROUNDS = campaignSize(2, 12);
 
 /** Invented shots that the engine answers, from a fixed seed: each changes two inputs of the last. */
 function shotsToType(): { changed: readonly Input[]; typed: Typed; answer: AimAnswer }[] {
@@ -110,16 +113,21 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     await eventually(() => textOf(page, '.why-chance')).toBe(often);
   });
 
-  it(`answers ${SHOTS} typed shots as the engine does in Node`, async () => {
-    const { page } = app;
-    const read = [];
-    const shots = shotsToType();
-    for (const { typed, changed } of shots) {
-      for (const input of changed) await type(input, typed[input]);
-      read.push({ typed, ...(await readFigures(page)) });
-    }
-    expect(read).toMatchObject(shots.map(({ typed, answer }) => ({ typed, ...figuresOf(answer) })));
-  });
+  it(
+    `answers ${SHOTS} typed shots as the engine does in Node`,
+    async () => {
+      const { page } = app;
+      const read = [];
+      const shots = shotsToType();
+      for (const { typed, changed } of shots) {
+        for (const input of changed) await type(input, typed[input]);
+        read.push({ typed, ...(await readFigures(page)) });
+      }
+      const expected = shots.map(({ typed, answer }) => ({ typed, ...figuresOf(answer) }));
+      expect(read).toMatchObject(expected);
+    },
+    CAMPAIGN_TIMEOUT_MS,
+  );
 
   it('is changed by thumb alone, and is still there after a reload', async () => {
     const { page } = app;
@@ -138,22 +146,26 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     await eventually(() => readFigures(page)).toEqual(after);
   });
 
-  it('keeps what was changed when the page is left in the middle of saving, time and again', async () => {
-    const { page } = app;
-    for (let round = 0; round < 4; round++) {
-      await openTile(page, 'cut');
-      await tapButton(page, 'Thinner');
-      const after = await readFigures(page);
-      await page.reload();
-      await eventually(() => readFigures(page)).toEqual(after);
-      await page.reload();
-      await app.goTo('#kit/backup');
-      await eventually(() => textOf(page, '[aria-labelledby="backup-in"] button')).toMatch(
-        /^Bring/,
-      );
-      await app.goTo('#shot');
-    }
-  });
+  it(
+    `keeps what was changed when the page is left in the middle of saving, time and again`,
+    async () => {
+      const { page } = app;
+      for (let round = 0; round < ROUNDS; round++) {
+        await openTile(page, 'cut');
+        await tapButton(page, 'Thinner');
+        const after = await readFigures(page);
+        await page.reload();
+        await eventually(() => readFigures(page)).toEqual(after);
+        await page.reload();
+        await app.goTo('#kit/backup');
+        await eventually(() => textOf(page, '[aria-labelledby="backup-in"] button')).toMatch(
+          /^Bring/,
+        );
+        await app.goTo('#shot');
+      }
+    },
+    CAMPAIGN_TIMEOUT_MS,
+  );
 
   it('leaves nothing wrong behind', async () => {
     expect(await app.page.problems()).toEqual([]);

@@ -24,12 +24,19 @@ export function runAxeOnColours(page: Page): Promise<AxeReport> {
   return run(page, { type: 'rule', values: ['color-contrast'] });
 }
 
+/** Looks only for what larger text may spoil: its contrast, what scrolls then, what a thumb hits. */
+export function runAxeOnSizes(page: Page): Promise<AxeReport> {
+  const values = ['color-contrast', 'scrollable-region-focusable', 'target-size'];
+  return run(page, { type: 'rule', values });
+}
+
 async function run(page: Page, runOnly: RunOnly): Promise<AxeReport> {
   // Evaluated by the debugger, which the page's content security policy does not bind.
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
   const { violations, passes } = await page.evaluate(
-    (only) => (window as unknown as WithAxe).axe.run(document, { runOnly: only }),
-    runOnly,
+    (options) => (window as unknown as WithAxe).axe.run(document, options),
+    // Of what passes the rules alone are told, not each element: they are many.
+    { runOnly, resultTypes: ['violations'] },
   );
   return {
     found: violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`)),

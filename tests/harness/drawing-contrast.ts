@@ -11,8 +11,11 @@ interface Wanted {
 const AA: Wanted = { lines: 3, text: 4.5 };
 const MORE: Wanted = { lines: 4.5, text: 7 };
 
-/** Each way a reader may have the colours besides the themes, and what is then asked of drawings. */
+const AS_IT_IS = { forcedColors: null, colorScheme: null, contrast: null } as const;
+
+/** Each way a reader may have the colours in either theme, and what is then asked of drawings. */
 const READERS_COLOURS = [
+  { ...AS_IT_IS, wanted: AA },
   { forcedColors: 'active', colorScheme: 'dark', contrast: null, wanted: AA },
   { forcedColors: 'active', colorScheme: 'light', contrast: null, wanted: AA },
   { forcedColors: null, colorScheme: null, contrast: 'more', wanted: MORE },
@@ -24,21 +27,18 @@ const READERS_COLOURS = [
  */
 export async function contrastFaults(page: Page): Promise<string[]> {
   const faults: string[] = [];
-  const look = async (how: string, wanted: Wanted) => {
-    const found = faint(await drawnMarks(page), wanted);
-    faults.push(...found.map((fault) => `${how}: ${fault}`));
-  };
-  for (const theme of ['light', 'dark']) {
-    await page.evaluate((name) => {
-      document.documentElement.dataset.theme = name;
-    }, theme);
-    await look(theme, AA);
-    for (const { wanted, ...media } of READERS_COLOURS) {
-      await page.emulateMedia(media);
-      await look(`${theme}, ${Object.values(media).join(' ')}`, wanted);
+  for (const { wanted, ...media } of READERS_COLOURS) {
+    await page.emulateMedia(media);
+    for (const theme of ['light', 'dark']) {
+      await page.evaluate((name) => {
+        document.documentElement.dataset.theme = name;
+      }, theme);
+      const found = faint(await drawnMarks(page), wanted);
+      const how = [theme, ...Object.values(media)].filter(Boolean).join(' ');
+      faults.push(...found.map((fault) => `${how}: ${fault}`));
     }
-    await page.emulateMedia({ forcedColors: null, colorScheme: null, contrast: null });
   }
+  await page.emulateMedia(AS_IT_IS);
   return faults;
 }
 

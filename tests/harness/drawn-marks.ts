@@ -36,6 +36,14 @@ export async function drawnMarks(page: Page): Promise<DrawnMark[]> {
   return page.evaluate(
     ({ surfaces, heaps, greyed, shares }) => {
       type Mark = SVGGeometryElement | SVGTextContentElement;
+      /** Looked up once for each mark, which lies under many others. */
+      const once = <T>(look: (mark: Mark) => T) => {
+        const known = new Map<Mark, T>();
+        return (mark: Mark): T => {
+          if (!known.has(mark)) known.set(mark, look(mark));
+          return known.get(mark) as T;
+        };
+      };
       const upFrom = function* (element: Element) {
         for (let at: Element | null = element; at; at = at.parentElement)
           yield getComputedStyle(at);
@@ -45,14 +53,15 @@ export async function drawnMarks(page: Page): Promise<DrawnMark[]> {
       const pageBehind = (mark: Element) =>
         [...upFrom(mark)].find(({ backgroundColor }) => /^rgb\(/.test(backgroundColor))
           ?.backgroundColor ?? 'rgb(255, 255, 255)';
-      const paintsOf = (mark: Element) => {
+      const paintsOf = once((mark) => {
         const { fill, fillOpacity, stroke, strokeOpacity } = getComputedStyle(mark);
         const share = opacityOf(mark);
         return {
           fill: { css: fill, alpha: Number(fillOpacity) * share },
           stroke: { css: stroke, alpha: Number(strokeOpacity) * share },
         };
-      };
+      });
+      const toOwn = once((mark) => mark.getScreenCTM()?.inverse() ?? null);
       /** Along a line, or the middle of a text; on the screen. */
       const placesOf = (mark: Mark) => {
         const matrix = mark.getScreenCTM() ?? new DOMMatrix();
@@ -66,11 +75,11 @@ export async function drawnMarks(page: Page): Promise<DrawnMark[]> {
         return [new DOMPoint(x + width / 2, y + height / 2).matrixTransform(matrix)];
       };
       const covers = (mark: Mark, at: DOMPoint) => {
-        const matrix = mark.getScreenCTM();
+        const matrix = toOwn(mark);
         return (
           mark instanceof SVGGeometryElement &&
           matrix !== null &&
-          mark.isPointInFill(at.matrixTransform(matrix.inverse()))
+          mark.isPointInFill(at.matrixTransform(matrix))
         );
       };
       const told = (mark: Mark, drawnBefore: readonly Mark[]) => {

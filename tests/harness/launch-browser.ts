@@ -53,14 +53,16 @@ export function sharedBrowser(): Promise<Browser> {
 /**
  * A Chromium that keeps what it stores in `profileFolder`, so that closing the context and
  * launching again is what a person does who closes the browser and comes back.
+ *
+ * @param isWhole whether the shell will not do: it installs no apps
  */
 export async function launchWithProfile(
   profileFolder: string,
-  options: BrowserContextOptions = PHONE,
+  isWhole = false,
 ): Promise<BrowserContext> {
   const context = await chromium.launchPersistentContext(profileFolder, {
-    ...options,
-    executablePath: await getChromium(),
+    ...PHONE,
+    executablePath: await (isWhole ? getChromium() : getHeadlessShell()),
     args: ARGS,
   });
   context.setDefaultTimeout(PATIENCE_MS);

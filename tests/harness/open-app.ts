@@ -18,6 +18,11 @@ export interface OpenAppOptions {
    * does. Left out, it is as one whose owner forbids them.
    */
   readonly isStored?: boolean;
+  /**
+   * Whether the browser has workers, in which the room for error and what readings tell are worked
+   * out at every load: that costs as much again. Left out, it has.
+   */
+  readonly hasWorkers?: boolean;
 }
 
 export interface OpenApp {
@@ -31,13 +36,15 @@ export interface OpenApp {
 
 /** Serves the built app on a free port and opens it in a fresh phone, empty of any data. */
 export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
-  const { folder = 'dist', basePath = '/', hash = '', context: over = {}, isStored } = options;
+  const { folder = 'dist', basePath = '/', hash = '', context: over = {} } = options;
+  const { isStored = false, hasWorkers = true } = options;
   const server = await startStaticServer({ folder, basePath });
   const browser = await sharedBrowser();
   const context = await browser.newContext({ ...PHONE, ...over });
   context.setDefaultTimeout(PATIENCE_MS);
   const guard = guardContext(context, server.origin);
   if (!isStored) await context.addInitScript(withoutServiceWorkers);
+  if (!hasWorkers) await context.addInitScript(withoutWorkers);
   const page = await context.newPage();
   await page.goto(server.url + hash);
   await untilRendered(page);
@@ -56,6 +63,10 @@ export async function openApp(options: OpenAppOptions = {}): Promise<OpenApp> {
 
 function withoutServiceWorkers(): void {
   Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
+}
+
+function withoutWorkers(): void {
+  Reflect.deleteProperty(window, 'Worker');
 }
 
 /** Waits until the app has put something to read on the page. */

@@ -1,18 +1,29 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { rmSync } from 'node:fs';
+import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page as PlaywrightPage } from 'playwright-core';
-import puppeteer, { type Browser, type Page } from 'puppeteer-core';
+import puppeteer, { type Browser, type BrowserContext, type Page } from 'puppeteer-core';
 import { enginesFetched } from '../engines-fetched';
 import { type EnginePage, PHONE_SIZE } from './engine-page';
 import { findFirefox } from './get-engines';
 
 const LONG_MS = 600_000;
 
-/** A Firefox of its own, empty of any data, at a phone's size and with touch. */
-export async function openFirefox(): Promise<EnginePage> {
+/**
+ * The Firefox that all tests of this process open a page of their own in; starting one takes longer
+ * than most of them do. It ends with the process.
+ */
+interface RunningFirefox {
+  readonly browser: Browser;
+  readonly downloads: string;
+}
+let running: Promise<RunningFirefox> | undefined;
+
+async function launchFirefox(): Promise<RunningFirefox> {
   await enginesFetched();
   const downloads = await mkdtemp(join(tmpdir(), 'leeway-firefox-'));
+  process.once('exit', () => rmSync(downloads, { recursive: true, force: true }));
   const browser = await puppeteer.launch({
     browser: 'firefox',
     executablePath: await findFirefox(),
@@ -26,9 +37,20 @@ export async function openFirefox(): Promise<EnginePage> {
       'browser.download.dir': downloads,
     },
   });
-  const page = await browser.newPage();
+  browser.once('disconnected', () => {
+    running = undefined;
+  });
+  return { browser, downloads };
+}
+
+/** A page that shares nothing with others, empty of any data, at a phone's size and with touch. */
+export async function openFirefox(): Promise<EnginePage> {
+  running ??= launchFirefox();
+  const { browser, downloads } = await running;
+  const context = await browser.createBrowserContext();
+  const page = await context.newPage();
   await page.setViewport(PHONE_SIZE);
-  return firefoxPage(browser, page, downloads);
+  return firefoxPage(context, page, downloads);
 }
 
 /**
@@ -37,7 +59,7 @@ export async function openFirefox(): Promise<EnginePage> {
  */
 const OF_A_DOCUMENT_LEFT = /Failed to load .*A ServiceWorker intercepted the request/;
 
-function firefoxPage(browser: Browser, page: Page, downloads: string): EnginePage {
+function firefoxPage(context: BrowserContext, page: Page, downloads: string): EnginePage {
   const problems = watch(page);
   const open = async (url: string) => {
     await page.goto('about:blank');
@@ -66,10 +88,7 @@ function firefoxPage(browser: Browser, page: Page, downloads: string): EnginePag
     },
     screenshot: async () => Buffer.from(await page.screenshot()),
     problems: async () => problems.filter((problem) => !OF_A_DOCUMENT_LEFT.test(problem)),
-    close: async () => {
-      await browser.close();
-      await rm(downloads, { recursive: true, force: true });
-    },
+    close: () => context.close(),
   };
 }
 
