@@ -4,6 +4,7 @@ import type { ChooseModel } from '../../state/choose/choose-model';
 import { NudgePad } from './NudgePad';
 import { ballLabel } from './table-words';
 import type { Board } from './use-board';
+import './BallTools.css';
 
 const BALLS: readonly BallName[] = ['cue', 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];
 

@@ -1,5 +1,6 @@
 import type { AppModels } from '../app-models';
 import { type ChooseMode, TABLE_MODES } from './choose-mode';
+import './ModeTabs.css';
 
 /** What the table is used for now. The back button leads to the balls. */
 export function ModeTabs({ app: { router }, mode }: { app: AppModels; mode: ChooseMode }) {
