@@ -1,4 +1,5 @@
-import type { ReadingName, TrialShot } from '../engine/fit/trial-shot';
+import type { ReadingName } from '../engine/fit/trials/trial';
+import type { TrialShot } from '../engine/fit/trials/trials';
 import { diamondAt } from '../units/diamond-count';
 
 /** A spot on the bed, m: x right of its middle line, y from the break end's nose, as seen from there. */

@@ -1,10 +1,10 @@
 import { type FitJob, type FitReport, fitReport } from '../engine/fit/fit-report';
-import { READING_NAMES } from '../engine/fit/trial-shot';
+import { READING_NAMES } from '../engine/fit/trials/trial';
+import { PARTS } from '../engine/kit/kit-numbers';
 import { answerFields } from './answer-fields';
 import { type DoorRefusal, isRefusal } from './door-refusal';
 import { FIGURE_NAMES } from './fit-figures';
 import { parseFitJob } from './fit-job';
-import { PARTS } from './fit-parts';
 import { toldReport } from './fit-told';
 import type { Fields } from './json-fields';
 import { kitNames, SHOT_NAMES, STROKE_NAMES } from './parse-request';

@@ -1,9 +1,5 @@
-import {
-  type SpeedWord,
-  TRIAL_RANGES,
-  type TrialName,
-  type TrialShot,
-} from '../engine/fit/trial-shot';
+import { type SpeedWord, TRIAL_RANGES } from '../engine/fit/trials/trial';
+import type { TrialName, TrialShot } from '../engine/fit/trials/trials';
 import { DEG_PER_RAD } from '../engine/numerics/angle';
 import type { Range } from '../engine/numerics/range';
 

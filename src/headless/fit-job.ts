@@ -1,6 +1,6 @@
 import type { FitJob } from '../engine/fit/fit-report';
-import { shotsToDo } from '../engine/fit/shots-to-do';
-import type { TrialShot } from '../engine/fit/trial-shot';
+import type { TrialShot } from '../engine/fit/trials/trials';
+import { shotsToDo } from '../engine/fit/trials/trials';
 import { isWithin } from '../engine/numerics/range';
 import { type DoorRefusal, isRefusal, notTaken, span } from './door-refusal';
 import { parseAims } from './fit-aims';

@@ -1,11 +1,7 @@
 import type { Parts } from '../engine/fit/fit-question';
-import type { Part } from '../engine/kit/kit-numbers';
-import { QUANTITIES_OF } from '../engine/kit/kit-spread';
+import { PARTS, type Part } from '../engine/kit/kit-numbers';
 import { type DoorRefusal, notTaken, refusedAt } from './door-refusal';
 import { fieldIn, orElse } from './json-fields';
-
-/** The parts of a kit. */
-export const PARTS = Object.keys(QUANTITIES_OF) as Part[];
 
 /** Whatever goes without a name. */
 const NAMELESS = 'mine';

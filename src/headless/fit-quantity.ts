@@ -1,8 +1,8 @@
 import type { Estimate } from '../engine/fit/estimates';
 import type { Unknown } from '../engine/fit/fit-layout';
 import type { FitQuantity, PlayerQuantity } from '../engine/fit/fit-question';
-import { USUAL_SPEEDS } from '../engine/fit/shots-to-do';
-import { SPEED_WORDS, type SpeedWord } from '../engine/fit/trial-shot';
+import { USUAL_SPEEDS } from '../engine/fit/trials/set-up';
+import { SPEED_WORDS, type SpeedWord } from '../engine/fit/trials/trial';
 import type { Kit } from '../engine/kit/kit';
 import type { Part } from '../engine/kit/kit-numbers';
 import { isShareOfOne, quantityIn } from '../engine/kit/kit-spread';

@@ -1,13 +1,6 @@
 import type { Parts } from '../engine/fit/fit-question';
-import {
-  READING_RANGES,
-  type ReadingName,
-  type Readings,
-  TRIAL_NAMES,
-  type TrialName,
-  type TrialShot,
-} from '../engine/fit/trial-shot';
-import { TRIALS } from '../engine/fit/trials';
+import { READING_RANGES, type ReadingName, type Readings } from '../engine/fit/trials/trial';
+import { TRIAL_NAMES, TRIALS, type TrialName, type TrialShot } from '../engine/fit/trials/trials';
 import { isWithin } from '../engine/numerics/range';
 import { type DoorRefusal, isRefusal, notTaken, span } from './door-refusal';
 import { parseParts } from './fit-parts';

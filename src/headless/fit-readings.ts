@@ -1,6 +1,6 @@
 import { MOST_SHOTS } from '../engine/fit/most-shots';
+import { PARTS } from '../engine/kit/kit-numbers';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt } from './door-refusal';
-import { PARTS } from './fit-parts';
 import { type GivenReading, parseReading } from './fit-reading';
 import type { ShotSetting } from './fit-shot';
 import { isFields } from './json-fields';

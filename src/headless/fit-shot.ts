@@ -1,11 +1,7 @@
 import { refusal } from '../engine/direct/refusal';
-import { USUAL_SPEEDS } from '../engine/fit/shots-to-do';
-import {
-  SPEED_WORDS,
-  type SpeedWord,
-  type TrialName,
-  type TrialShot,
-} from '../engine/fit/trial-shot';
+import { USUAL_SPEEDS } from '../engine/fit/trials/set-up';
+import { SPEED_WORDS, type SpeedWord, type TrialSetup } from '../engine/fit/trials/trial';
+import { TRIALS, type TrialName, type TrialShot } from '../engine/fit/trials/trials';
 import { isWithin, type Range } from '../engine/numerics/range';
 import { isBeyondMiscue } from '../engine/stroke/miscue-limit';
 import { type DoorRefusal, isRefusal, notTaken, span, worded } from './door-refusal';
@@ -20,19 +16,21 @@ export interface ShotSetting {
   readonly ballRadiusM: number;
 }
 
-/** What a trial's set-up hangs on; the rest of it need not be told. */
-const SETUP_OF: { readonly [T in TrialName]: readonly FigureName[] } = {
-  line: ['distanceM'],
-  curve: ['distanceM'],
-  stop: ['gapM', 'cutDeg'],
-  throw: ['gapM', 'cutDeg', 'distanceM'],
-  coast: ['distanceM'],
-  pivot: ['distanceM'],
-  speed: ['distanceM', 'tableLengthM'],
+/** What of a set-up may be told, by its name at the door. */
+const SETUP_FIGURES: { readonly [N in keyof TrialSetup]: FigureName } = {
+  gapM: 'gapM',
+  cutRad: 'cutDeg',
+  distanceM: 'distanceM',
+  bedLengthM: 'tableLengthM',
 };
 
 /** Of a set-up; where it does not hang on them they may be anything, 0 included. */
-const SETUP_NAMES: readonly FigureName[] = ['gapM', 'cutDeg', 'distanceM', 'tableLengthM'];
+const SETUP_NAMES: readonly FigureName[] = Object.values(SETUP_FIGURES);
+
+/** Whether a trial's readings hang on a figure of its set-up: the others need not be told. */
+function hangsOn(trial: TrialName, figure: FigureName): boolean {
+  return TRIALS[trial].hangsOn.some((name) => SETUP_FIGURES[name] === figure);
+}
 
 /** Nearer than this, m, there is no way to be read, and no gap. */
 const LEAST: Partial<Figures> = { distanceM: 0.05, gapM: 0.005 };
@@ -99,15 +97,15 @@ function leftOut(
   { cutDeg }: Fields,
   usual: Partial<Figures>,
 ): number | undefined {
-  if (SETUP_NAMES.includes(name) && !SETUP_OF[trial].includes(name)) return 0;
-  if (trial === 'throw' && name === 'headingDeg') return 0 - Number(cutDeg);
+  if (SETUP_NAMES.includes(name) && !hangsOn(trial, name)) return 0;
+  if (TRIALS[trial].isTurnedByCut && name === 'headingDeg') return 0 - Number(cutDeg);
   return usual[name];
 }
 
 function rangeOf(name: FigureName, trial: TrialName): Range {
   const { min, max } = FIGURE_RANGES[name];
   if (!SETUP_NAMES.includes(name)) return { min, max };
-  return SETUP_OF[trial].includes(name) ? { min: LEAST[name] ?? min, max } : { min: 0, max };
+  return hangsOn(trial, name) ? { min: LEAST[name] ?? min, max } : { min: 0, max };
 }
 
 function outside(name: FigureName, range: Range): DoorRefusal {

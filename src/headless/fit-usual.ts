@@ -1,5 +1,6 @@
-import { shotsToDo, type TrialBed } from '../engine/fit/shots-to-do';
-import type { SpeedWord, TrialName } from '../engine/fit/trial-shot';
+import type { SpeedWord, TrialBed } from '../engine/fit/trials/trial';
+import type { TrialName } from '../engine/fit/trials/trials';
+import { shotsToDo } from '../engine/fit/trials/trials';
 import { FIGURE_NAMES, type Figures, figuresOf } from './fit-figures';
 
 /** What every shot of a trial has in common: the rest cannot be guessed. */

@@ -1,4 +1,5 @@
-import type { Readings, TrialShot } from '../engine/fit/trial-shot';
+import type { Readings } from '../engine/fit/trials/trial';
+import type { TrialShot } from '../engine/fit/trials/trials';
 import type { Choice } from './records';
 
 /** How the cue's elevation was measured: the butt's height above the cloth, and the cue's length. */

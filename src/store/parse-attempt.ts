@@ -4,11 +4,10 @@ import {
   READING_RANGES,
   type Readings,
   SPEED_WORDS,
-  TRIAL_NAMES,
   TRIAL_RANGES,
   type TrialSetup,
-  type TrialShot,
-} from '../engine/fit/trial-shot';
+} from '../engine/fit/trials/trial';
+import { TRIAL_NAMES, type TrialShot } from '../engine/fit/trials/trials';
 import { isWithin, type Range } from '../engine/numerics/range';
 import type { Attempt, ButtReading, TypedDraft } from './attempt';
 import type { ParsedRow } from './contents';

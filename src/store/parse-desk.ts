@@ -1,6 +1,6 @@
 import { INPUT_RANGES } from '../engine/direct/input-ranges';
 import type { Shot } from '../engine/direct/shot';
-import { TRIAL_RANGES } from '../engine/fit/trial-shot';
+import { TRIAL_RANGES } from '../engine/fit/trials/trial';
 import type { Repair, ShelfContents } from './contents';
 import {
   DEFAULT_CHOICE,

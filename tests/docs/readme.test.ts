@@ -1,11 +1,11 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { TRIAL_NAMES } from '../../src/engine/fit/trial-shot';
+import { TRIAL_NAMES } from '../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
+import { PARTS } from '../../src/engine/kit/kit-numbers';
 import { answerLine } from '../../src/headless/answer-line';
 import { FIGURE_NAMES } from '../../src/headless/fit-figures';
-import { PARTS } from '../../src/headless/fit-parts';
 
 const README = readFileSync('README.md', 'utf8');
 const DOORS = readFileSync('src/headless/README.md', 'utf8');

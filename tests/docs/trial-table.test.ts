@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { READING_NAMES, READING_RANGES, TRIAL_NAMES } from '../../src/engine/fit/trial-shot';
-import { TRIALS } from '../../src/engine/fit/trials';
+import { READING_NAMES, READING_RANGES } from '../../src/engine/fit/trials/trial';
+import { TRIAL_NAMES, TRIALS } from '../../src/engine/fit/trials/trials';
 
 const DEVELOPERS = readFileSync('DEVELOPERS.md', 'utf8');
 

@@ -1,7 +1,6 @@
 import { buttHeightAt } from '../../src/engine/fit/butt-elevation';
-import { shotsToDo } from '../../src/engine/fit/shots-to-do';
-import type { TrialShot } from '../../src/engine/fit/trial-shot';
-import { TRIALS } from '../../src/engine/fit/trials';
+import type { TrialShot } from '../../src/engine/fit/trials/trials';
+import { shotsToDo, TRIALS } from '../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 import { shotName } from '../../src/ui/measure/trial-words';
 

@@ -1,9 +1,10 @@
 import type { Shot } from '../../src/engine/direct/shot';
 import type { FitShot, KitPrior, StrokeScatter } from '../../src/engine/fit/fit-question';
 import { type FitReport, fitReport } from '../../src/engine/fit/fit-report';
-import { shotsToDo, type TrialBed } from '../../src/engine/fit/shots-to-do';
-import { READING_RANGES, type Readings, type TrialShot } from '../../src/engine/fit/trial-shot';
-import { TRIALS } from '../../src/engine/fit/trials';
+import type { TrialBed } from '../../src/engine/fit/trials/trial';
+import { READING_RANGES, type Readings } from '../../src/engine/fit/trials/trial';
+import type { TrialShot } from '../../src/engine/fit/trials/trials';
+import { shotsToDo, TRIALS } from '../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 import { slopeSeenAlong } from '../../src/engine/kit/kit-along';
 import { KIT_QUANTITIES, kitMoved, UNMEASURED } from '../../src/engine/kit/kit-spread';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { READING_RANGES, TRIAL_NAMES, TRIAL_RANGES } from '../../src/engine/fit/trial-shot';
+import { READING_RANGES, TRIAL_RANGES } from '../../src/engine/fit/trials/trial';
+import { TRIAL_NAMES } from '../../src/engine/fit/trials/trials';
 import { isWithin, type Range } from '../../src/engine/numerics/range';
 import type { Attempt } from '../../src/store/attempt';
 import { parseAttempt } from '../../src/store/parse-attempt';

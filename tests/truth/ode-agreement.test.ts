@@ -127,7 +127,7 @@ it('the reference takes nothing from the engine but the shapes of what is asked 
   expect(files.length).toBeGreaterThan(8);
   expect([...new Set(outside.map(({ from }) => from))].sort()).toEqual([
     '../../../src/engine/direct/shot',
-    '../../../src/engine/fit/trial-shot',
+    '../../../src/engine/fit/trials/trial',
     '../../../src/engine/kit/cushion',
     '../../../src/engine/kit/kit',
     '../../../src/engine/stroke/stroke',

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shotsToDo } from '../../src/engine/fit/shots-to-do';
-import { TRIALS } from '../../src/engine/fit/trials';
+import { shotsToDo, TRIALS } from '../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { readTrial } from './reference/read-trial';
 

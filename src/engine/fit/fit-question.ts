@@ -1,7 +1,8 @@
 import type { Kit } from '../kit/kit';
 import type { Part } from '../kit/kit-numbers';
 import type { KitQuantity, KitSpread } from '../kit/kit-spread';
-import type { Readings, SpeedWord, TrialShot } from './trial-shot';
+import type { Readings, SpeedWord } from './trials/trial';
+import type { TrialShot } from './trials/trials';
 
 /** Which cue, cloth, ball set and table a shot was played with, by names of the caller's. */
 export type Parts = { readonly [P in Part]: string };

@@ -7,7 +7,7 @@ import type { FitShot, KitPrior, StrokeScatter } from './fit-question';
 import { type KitKnowledge, kitKnowledge } from './kit-knowledge';
 import { type Lesson, lessons } from './next-shot';
 import { type ShotReport, shotReport } from './shot-report';
-import type { TrialShot } from './trial-shot';
+import type { TrialShot } from './trials/trials';
 
 /** What there is to work out, as plain data. */
 export interface FitJob {

@@ -5,8 +5,9 @@ import type { FitQuantity, FitShot, KitPrior, StrokeScatter } from './fit-questi
 import { type Influence, influenceAt, spreadAhead } from './influence';
 import { dot } from './shot-evidence';
 import { predictedReadings, shotResiduals, withAt } from './shot-residuals';
-import type { Readings, TrialShot } from './trial-shot';
-import { TRIALS } from './trials';
+import type { Readings } from './trials/trial';
+import type { TrialShot } from './trials/trials';
+import { TRIALS } from './trials/trials';
 
 /** What a shot not yet played would teach. */
 export interface Lesson {

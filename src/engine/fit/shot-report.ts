@@ -2,8 +2,8 @@ import type { Fit, FittedShot } from './fit-kit';
 import type { FitShot } from './fit-question';
 import { readingCovariance } from './shot-evidence';
 import { predictedReadings } from './shot-residuals';
-import type { ReadingName, Readings } from './trial-shot';
-import { type ReadingSpec, TRIALS } from './trials';
+import type { ReadingName, ReadingSpec, Readings } from './trials/trial';
+import { TRIALS } from './trials/trials';
 
 /** A reading beside what the fit expects of a stroke exactly as meant; both in the reading's unit. */
 export interface ReadingReport {

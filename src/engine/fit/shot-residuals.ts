@@ -5,8 +5,8 @@ import { comesToRest } from '../motion/roll';
 import type { Stroke } from '../stroke/stroke';
 import { type FitLayout, unknownsOf } from './fit-layout';
 import { type FitShot, PLAYER_SPREAD } from './fit-question';
-import type { Readings } from './trial-shot';
-import { type ReadingSpec, TRIALS } from './trials';
+import type { ReadingSpec, Readings } from './trials/trial';
+import { TRIALS } from './trials/trials';
 
 /** How the stroke strayed, in standard deviations: direction, side, height, elevation, speed. */
 export type Strays = readonly number[];

@@ -1,5 +1,5 @@
 import { elevationAt } from '../../engine/fit/butt-elevation';
-import { READING_RANGES, TRIAL_RANGES } from '../../engine/fit/trial-shot';
+import { READING_RANGES, TRIAL_RANGES } from '../../engine/fit/trials/trial';
 import type { Kit } from '../../engine/kit/kit';
 import { isWithin, type Range } from '../../engine/numerics/range';
 import type { Attempt, ButtReading } from '../../store/attempt';

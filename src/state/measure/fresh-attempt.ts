@@ -1,4 +1,4 @@
-import { MODEL_VERSION, type TrialShot } from '../../engine/fit/trial-shot';
+import { MODEL_VERSION, type TrialShot } from '../../engine/fit/trials/trials';
 import type { Attempt } from '../../store/attempt';
 import type { Choice } from '../../store/records';
 

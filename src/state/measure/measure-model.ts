@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
 import type { ShelfName } from '../../store/records';
 import type { EditResult } from '../kit-edits';
 import type { AttemptProgress } from './attempt-progress';

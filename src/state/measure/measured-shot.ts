@@ -1,6 +1,6 @@
 import { elevationAt } from '../../engine/fit/butt-elevation';
 import type { FitShot, KitPrior, StrokeScatter } from '../../engine/fit/fit-question';
-import type { TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { Attempt } from '../../store/attempt';
 

@@ -1,4 +1,4 @@
-import type { TrialBed } from '../../engine/fit/shots-to-do';
+import type { TrialBed } from '../../engine/fit/trials/trial';
 import type { Records } from './parts-played';
 
 /** The table in play, with the balls in play on it. */

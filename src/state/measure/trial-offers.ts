@@ -1,11 +1,14 @@
 import type { FitReport } from '../../engine/fit/fit-report';
-import { shotsToDo, type TrialBed } from '../../engine/fit/shots-to-do';
-import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialBed } from '../../engine/fit/trials/trial';
+import {
+  shotsToDo,
+  TRIAL_NAMES,
+  TRIALS,
+  type TrialName,
+  type TrialShot,
+} from '../../engine/fit/trials/trials';
 import type { AttemptProgress } from './attempt-progress';
 import type { TrialOffer } from './measure-model';
-
-/** Level and done within minutes by one person: each of them once, before all that teaches more. */
-const FIRST: readonly TrialName[] = ['line', 'coast', 'throw'];
 
 /**
  * Every trial by the shot of it that teaches most, the best first, as far as that suits a person:
@@ -36,9 +39,13 @@ function doneOf(trial: TrialName, attempts: readonly AttemptProgress[]): number 
   return attempts.filter((one) => one.now === null && one.attempt.shot.trial === trial).length;
 }
 
-/** When a trial is a person's turn, whatever it teaches; the same for those that teaching orders. */
+/** The turn of those that what they teach orders: after all that one begins with. */
+const ANY_TURN = TRIAL_NAMES.length;
+
+/** When a trial is a person's turn, whatever it teaches. */
 function turnOf(trial: TrialName, attempts: readonly AttemptProgress[]): number {
-  if (trial === 'curve') return FIRST.length + (doneOf('line', attempts) === 0 ? 1 : 0);
-  const first = FIRST.indexOf(trial);
-  return first >= 0 && doneOf(trial, attempts) === 0 ? first : FIRST.length;
+  const { after, beginWith } = TRIALS[trial];
+  const easier = TRIAL_NAMES.find((name) => name === after);
+  if (easier && doneOf(easier, attempts) === 0) return ANY_TURN + 1;
+  return beginWith !== undefined && doneOf(trial, attempts) === 0 ? beginWith : ANY_TURN;
 }

@@ -1,4 +1,5 @@
-import type { ReadingName, TrialName } from '../../engine/fit/trial-shot';
+import type { ReadingName, Trial } from '../../engine/fit/trials/trial';
+import { TRIAL_NAMES, TRIALS, type TrialName } from '../../engine/fit/trials/trials';
 
 /**
  * One screen of a trial.
@@ -18,15 +19,24 @@ export type StepKind = 'done' | 'butt' | 'taps' | 'read';
 const PLACE: TrialStep = { name: 'place', kind: 'done' };
 const PLAY: TrialStep = { name: 'play', kind: 'done' };
 const read = (name: ReadingName): TrialStep => ({ name, kind: 'read' });
+const BUTT: TrialStep = { name: 'butt', kind: 'butt' };
+const DISTANCE: TrialStep = { name: 'distance', kind: 'read' };
 const TIME: TrialStep = { name: 'timeS', kind: 'taps' };
 
-/** What a player does, in order. */
-export const TRIAL_STEPS: { readonly [N in TrialName]: readonly TrialStep[] } = {
-  line: [PLACE, PLAY, read('landingM')],
-  curve: [PLACE, { name: 'butt', kind: 'butt' }, TIME, read('landingM')],
-  stop: [PLACE, PLAY, read('cueBallM'), read('objectBallM')],
-  throw: [PLACE, PLAY, read('objectLandingM')],
-  coast: [PLACE, TIME, { name: 'distance', kind: 'read' }],
-  pivot: [PLACE, read('bridgeM')],
-  speed: [PLACE, PLAY, read('runM')],
-};
+/** What a player does in a trial, in order. */
+function stepsOf({ readings, strokes, isRaised, isRolledByHand }: Trial): readonly TrialStep[] {
+  const isTimed = readings.some(({ name }) => name === 'timeS');
+  // What is tried until it works is played while it is set up.
+  const play = strokes > 1 ? [] : [PLAY];
+  return [
+    PLACE,
+    ...(isRaised ? [BUTT] : []),
+    ...(isTimed ? [TIME] : play),
+    ...readings.filter(({ name }) => name !== 'timeS').map(({ name }) => read(name)),
+    ...(isRolledByHand ? [DISTANCE] : []),
+  ];
+}
+
+export const TRIAL_STEPS = Object.fromEntries(
+  TRIAL_NAMES.map((name) => [name, stepsOf(TRIALS[name])]),
+) as { readonly [N in TrialName]: readonly TrialStep[] };

@@ -4,7 +4,7 @@ import type { FitReport } from '../../engine/fit/fit-report';
 import type { ForesightJob } from '../../engine/fit/foresee';
 import { MOST_SHOTS } from '../../engine/fit/most-shots';
 import type { ReadingReport } from '../../engine/fit/shot-report';
-import { shotsToDo } from '../../engine/fit/shots-to-do';
+import { shotsToDo } from '../../engine/fit/trials/trials';
 import { findPriors, type PriorSources, type WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
 import { measuredShot, scatterOf } from './measured-shot';

@@ -1,4 +1,5 @@
 import type { ComponentChildren, RefObject } from 'preact';
+import { traitsOf } from '../../state/measure/trial-traits';
 import { ButtDrawing } from './ButtDrawing';
 import { buttTarget } from './butt-target';
 import { RaisedWarning } from './RaisedWarning';
@@ -27,10 +28,11 @@ export function AttemptStep(props: Props) {
     lengthUnit: app.desk.preferences.value.lengthUnit,
     buttHeight: buttTarget(app, attempt),
   });
-  const isRaised = shot.trial === 'curve' && step.name === 'place';
+  const { isRaised, isRolledByHand } = traitsOf(shot.trial);
+  const isRaisedNow = isRaised && step.name === 'place';
   const isSetUp = step.kind === 'done' || step.kind === 'taps';
   const isLens = step.name === 'place' && (shot.trial === 'stop' || shot.trial === 'throw');
-  const showsTip = isSetUp && shot.trial !== 'coast' && !isLens;
+  const showsTip = isSetUp && !isRolledByHand && !isLens;
   return (
     <section class="attempt" aria-label={name}>
       <header class="attempt-head">
@@ -52,7 +54,7 @@ export function AttemptStep(props: Props) {
         {showsTip && <TipCard app={app} shot={shot} />}
       </div>
       <div class="attempt-control">
-        {isRaised && <RaisedWarning />}
+        {isRaisedNow && <RaisedWarning />}
         {app.sensors.awake.mayGoDark.value && isSetUp && (
           <p class="attempt-note">Your screen may go dark: tap it now and then.</p>
         )}

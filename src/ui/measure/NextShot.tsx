@@ -1,3 +1,4 @@
+import { traitsOf } from '../../state/measure/trial-traits';
 import type { AppModels } from '../app-models';
 import { lessonOf } from './lesson-of';
 import { RaisedWarning } from './RaisedWarning';
@@ -20,7 +21,7 @@ export function NextShot({ app }: { app: AppModels }) {
           <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
           {TRIAL_FACTS[trial].takes}.
         </p>
-        {trial === 'curve' && <RaisedWarning />}
+        {traitsOf(trial).isRaised && <RaisedWarning />}
         <button
           type="button"
           class="button button-main"

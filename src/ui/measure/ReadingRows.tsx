@@ -1,5 +1,5 @@
 import type { ReadingReport } from '../../engine/fit/shot-report';
-import type { ReadingName } from '../../engine/fit/trial-shot';
+import type { ReadingName } from '../../engine/fit/trials/trial';
 import type { Attempt } from '../../store/attempt';
 import type { AppModels } from '../app-models';
 import { ResidualBar, residualWords } from './ResidualBar';

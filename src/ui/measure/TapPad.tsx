@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import type { TrialName } from '../../engine/fit/trial-shot';
+import type { TrialName } from '../../engine/fit/trials/trials';
 import { createTapClock } from '../../state/measure/tap-clock';
 import type { Entry } from './use-entry';
 import './TapPad.css';

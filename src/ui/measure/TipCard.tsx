@@ -1,4 +1,5 @@
-import type { TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialShot } from '../../engine/fit/trials/trials';
+import { traitsOf } from '../../state/measure/trial-traits';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import type { AppModels } from '../app-models';
@@ -24,7 +25,7 @@ export function TipCard({ app, shot }: { app: AppModels; shot: TrialShot }) {
       </svg>
       <p>
         {words} <b>{speedName(shot)}</b>
-        {shot.trial === 'curve' && (
+        {traitsOf(shot.trial).isRaised && (
           <span> butt up {formatQuantity(degreesOf(elevationRad), DEGREES)}</span>
         )}
       </p>

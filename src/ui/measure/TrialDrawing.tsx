@@ -2,7 +2,7 @@ import type { Circle } from '../../diagram/canvas';
 import type { Segment } from '../../diagram/overhead-view';
 import { type SceneStep, trialScene } from '../../diagram/trial-scene';
 import { layOutTrialView, type TrialView } from '../../diagram/trial-view';
-import type { TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { TrialStep } from '../../state/measure/trial-steps';
 import type { AppModels } from '../app-models';
 import { TableRails } from '../TableRails';

@@ -1,6 +1,6 @@
 import { layOutTrialLens } from '../../diagram/trial-lens';
 import { trialScene } from '../../diagram/trial-scene';
-import type { TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { AppModels } from '../app-models';
 import { spareGapWords } from './step-words';
 import { ballsApart, gapWords } from './trial-words';

@@ -1,4 +1,5 @@
 import type { TrialOffer } from '../../state/measure/measure-model';
+import { traitsOf } from '../../state/measure/trial-traits';
 import type { AppModels } from '../app-models';
 import { RaisedWarning } from './RaisedWarning';
 import { shotName, TRIAL_FACTS } from './trial-words';
@@ -36,7 +37,7 @@ function TrialRow({ app, offer }: { app: AppModels; offer: TrialOffer }) {
       <span class="shelf-effect">Tells {teaches}.</span>{' '}
       <span class="shelf-origin">
         {doneWords(done)}, {takes}
-        {trial === 'curve' && <RaisedWarning />}
+        {traitsOf(trial).isRaised && <RaisedWarning />}
       </span>
       <span class="shelf-arrow" aria-hidden="true">
         ›

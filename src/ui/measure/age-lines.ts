@@ -1,5 +1,6 @@
-import type { TrialName } from '../../engine/fit/trial-shot';
+import type { Part } from '../../engine/kit/kit-numbers';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
+import { traitsOf } from '../../state/measure/trial-traits';
 import type { ShelfName } from '../../store/records';
 import { agoWords, daysPassed } from '../../units/ago-words';
 
@@ -12,7 +13,7 @@ export interface AgeLine {
 interface Aging {
   readonly name: string;
   readonly shelf: ShelfName;
-  readonly trials: readonly TrialName[];
+  readonly part: Part;
   /** Days after which it may have changed (our judgement). */
   readonly lastsDays: number;
   readonly why: string;
@@ -22,21 +23,21 @@ const AGING: readonly Aging[] = [
   {
     name: 'Cue',
     shelf: 'cues',
-    trials: ['line', 'curve', 'pivot'],
+    part: 'cue',
     lastsDays: 365,
     why: 'a tip wears',
   },
   {
     name: 'Cloth',
     shelf: 'cloths',
-    trials: ['line', 'curve', 'stop', 'coast'],
+    part: 'cloth',
     lastsDays: 60,
     why: 'a cloth changes',
   },
   {
     name: 'Balls',
     shelf: 'balls',
-    trials: ['stop', 'throw'],
+    part: 'balls',
     lastsDays: 60,
     why: 'balls get dirty',
   },
@@ -51,11 +52,13 @@ export function ageLines(
   measured: readonly ShelfName[],
   nowMs: number,
 ): readonly AgeLine[] {
-  return AGING.flatMap(({ name, shelf, trials, lastsDays, why }) => {
+  return AGING.flatMap(({ name, shelf, part, lastsDays, why }) => {
     if (!measured.includes(shelf)) return [];
     const times = attempts
       .filter(({ attempt, now }) => {
-        return now === null && !attempt.isStruckOut && trials.includes(attempt.shot.trial);
+        return (
+          now === null && !attempt.isStruckOut && traitsOf(attempt.shot.trial).tells.includes(part)
+        );
       })
       .map(({ attempt }) => attempt.startedAtMs);
     if (times.length === 0) return [];

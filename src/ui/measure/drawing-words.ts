@@ -1,5 +1,5 @@
 import type { SceneStep } from '../../diagram/trial-scene';
-import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
 import { directionWord } from '../../units/direction-word';
 
 const FROM_ABOVE = 'The table from above, the break end below.';

@@ -1,4 +1,4 @@
-import type { ReadingName } from '../../engine/fit/trial-shot';
+import type { ReadingName } from '../../engine/fit/trials/trial';
 import type { Preferences } from '../../store/records';
 import { type RunTable, runInDiamonds, runInM } from '../../units/run-in-diamonds';
 import { tapeInM, tapeInUnit } from '../../units/tape-unit';

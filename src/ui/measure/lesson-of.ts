@@ -1,6 +1,6 @@
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { Lesson } from '../../engine/fit/next-shot';
-import type { TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialShot } from '../../engine/fit/trials/trials';
 
 /** What the report says of a shot not yet played; null where it says nothing. */
 export function lessonOf(report: FitReport | null, shot: TrialShot): Lesson | null {

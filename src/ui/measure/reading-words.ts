@@ -1,4 +1,4 @@
-import type { ReadingName } from '../../engine/fit/trial-shot';
+import type { ReadingName } from '../../engine/fit/trials/trial';
 import type { Preferences } from '../../store/records';
 import { formatNumber } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';

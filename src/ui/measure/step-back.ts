@@ -30,8 +30,7 @@ function draftOf(
   if (name === null || typeof value !== 'number') return null;
   const unit = openingUnit(name, session.unit.peek(), app.desk.preferences.peek());
   const draft = entryDraft(name, value, unit, entryTable(app, attempt));
-  const isTapped = attempt.shot.trial === 'coast' || attempt.shot.trial === 'curve';
-  return name === 'timeS' && isTapped ? { ...draft, word: 'tapped' } : draft;
+  return name === 'timeS' ? { ...draft, word: 'tapped' } : draft;
 }
 
 /** What a figure of this attempt hangs on. */

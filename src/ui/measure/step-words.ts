@@ -1,4 +1,5 @@
-import type { MeantStroke, ReadingName, SpeedWord, TrialShot } from '../../engine/fit/trial-shot';
+import type { MeantStroke, ReadingName, SpeedWord } from '../../engine/fit/trials/trial';
+import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { TrialStep } from '../../state/measure/trial-steps';
 import { diamondAt, ordinal } from '../../units/diamond-count';
 import { directionWord } from '../../units/direction-word';

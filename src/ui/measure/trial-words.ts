@@ -1,5 +1,5 @@
 import type { FitQuantity, PlayerQuantity } from '../../engine/fit/fit-question';
-import type { TrialName, TrialShot } from '../../engine/fit/trial-shot';
+import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
 import type { KitQuantity } from '../../engine/kit/kit-spread';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { directionWord } from '../../units/direction-word';

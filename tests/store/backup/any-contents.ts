@@ -1,10 +1,6 @@
 import fc from 'fast-check';
-import {
-  READING_RANGES,
-  SPEED_WORDS,
-  TRIAL_NAMES,
-  TRIAL_RANGES,
-} from '../../../src/engine/fit/trial-shot';
+import { READING_RANGES, SPEED_WORDS, TRIAL_RANGES } from '../../../src/engine/fit/trials/trial';
+import { TRIAL_NAMES } from '../../../src/engine/fit/trials/trials';
 import type { Range } from '../../../src/engine/numerics/range';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';

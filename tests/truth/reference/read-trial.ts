@@ -1,4 +1,5 @@
-import type { Readings, TrialSetup, TrialShot } from '../../../src/engine/fit/trial-shot';
+import type { Readings, TrialSetup } from '../../../src/engine/fit/trials/trial';
+import type { TrialShot } from '../../../src/engine/fit/trials/trials';
 import type { Kit } from '../../../src/engine/kit/kit';
 import type { Stroke } from '../../../src/engine/stroke/stroke';
 import { ballImpact, type ImpactOptions } from './ball-impact';

@@ -3,8 +3,8 @@ import { layOutButtView } from '../../../src/diagram/trial-butt';
 import { layOutTrialLens } from '../../../src/diagram/trial-lens';
 import { trialScene } from '../../../src/diagram/trial-scene';
 import { layOutTrialView } from '../../../src/diagram/trial-view';
-import type { TrialName } from '../../../src/engine/fit/trial-shot';
-import { TRIAL_NAMES } from '../../../src/engine/fit/trial-shot';
+import type { TrialName } from '../../../src/engine/fit/trials/trials';
+import { TRIAL_NAMES } from '../../../src/engine/fit/trials/trials';
 import { shotOf } from '../ui/measure/invented-trials';
 
 const RADIUS_M = 0.028575;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { shotsToDo, USUAL_SPEEDS } from '../../../src/engine/fit/shots-to-do';
-import type { TrialShot } from '../../../src/engine/fit/trial-shot';
-import { TRIALS } from '../../../src/engine/fit/trials';
+import { USUAL_SPEEDS } from '../../../src/engine/fit/trials/set-up';
+import type { TrialShot } from '../../../src/engine/fit/trials/trials';
+import { shotsToDo, TRIALS } from '../../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
 import { answerFit } from '../../../src/headless/fit-answer';
 import { ask, JOB, LINES, type Told } from './fit-lines';

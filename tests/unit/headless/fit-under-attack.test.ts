@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { READING_NAMES, TRIAL_NAMES } from '../../../src/engine/fit/trial-shot';
+import { READING_NAMES } from '../../../src/engine/fit/trials/trial';
+import { TRIAL_NAMES } from '../../../src/engine/fit/trials/trials';
 import { answerFit } from '../../../src/headless/fit-answer';
 import { REFUSAL_REASONS } from '../../harness/refusal-reasons';
 

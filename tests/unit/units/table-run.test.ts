@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { predictRun } from '../../../src/engine/fit/predict-run';
+import { predictRun } from '../../../src/engine/fit/trials/speed';
 import { afterBed } from '../../../src/engine/impacts/bed-impulse';
 import { afterCushion } from '../../../src/engine/impacts/cushion';
 import { strike } from '../../../src/engine/impacts/strike';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layOut, unknownsOf } from '../../../../src/engine/fit/fit-layout';
 import type { FitShot, Parts } from '../../../../src/engine/fit/fit-question';
-import type { TrialShot } from '../../../../src/engine/fit/trial-shot';
+import type { TrialShot } from '../../../../src/engine/fit/trials/trials';
 import { HONEST, MIDDLE, READABLE } from '../../../harness/trial-player';
 
 const shot = READABLE[0] as TrialShot;

@@ -1,7 +1,8 @@
 import type { Fit, FittedShot } from '../../../../src/engine/fit/fit-kit';
 import { layOut } from '../../../../src/engine/fit/fit-layout';
 import type { FitQuantity, FitShot, KitPrior } from '../../../../src/engine/fit/fit-question';
-import type { Readings, TrialShot } from '../../../../src/engine/fit/trial-shot';
+import type { Readings } from '../../../../src/engine/fit/trials/trial';
+import type { TrialShot } from '../../../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { setup, stroke } from './trial-cases';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FitQuantity } from '../../../../src/engine/fit/fit-question';
 import type { FitReport } from '../../../../src/engine/fit/fit-report';
-import type { TrialName } from '../../../../src/engine/fit/trial-shot';
+import type { TrialName } from '../../../../src/engine/fit/trials/trials';
 import { reportOn } from '../../../harness/trial-player';
 
 describe('the lessons of shots not yet played', () => {

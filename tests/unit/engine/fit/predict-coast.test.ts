@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { predictCoast } from '../../../../src/engine/fit/predict-coast';
+import { predictCoast } from '../../../../src/engine/fit/trials/coast';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { setup, stroke } from './trial-cases';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { predictLanding } from '../../../../src/engine/fit/predict-landing';
+import { predictLanding } from '../../../../src/engine/fit/trials/landing';
 import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
 import type { Stroke } from '../../../../src/engine/stroke/stroke';
 import { G, NO_SQUIRT, runOf, setup, stroke } from './trial-cases';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { predictObjectLanding, predictRunsAfter } from '../../../../src/engine/fit/predict-pair';
+import { predictRunsAfter } from '../../../../src/engine/fit/trials/stop';
+import { predictObjectLanding } from '../../../../src/engine/fit/trials/throw';
 import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
 import { G, NO_SQUIRT, runOf, setup, stroke } from './trial-cases';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { predictPivot } from '../../../../src/engine/fit/predict-pivot';
+import { predictPivot } from '../../../../src/engine/fit/trials/pivot';
 import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
 import type { Stroke } from '../../../../src/engine/stroke/stroke';
 import { setup, stroke } from './trial-cases';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { predictRun } from '../../../../src/engine/fit/predict-run';
+import { predictRun } from '../../../../src/engine/fit/trials/speed';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { G, runOf, setup, stroke } from './trial-cases';
 

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { LEVEL_RAD, shotsToDo, USUAL_SPEEDS } from '../../../../src/engine/fit/shots-to-do';
+import { LEVEL_RAD, USUAL_SPEEDS } from '../../../../src/engine/fit/trials/set-up';
+import { READING_RANGES, TRIAL_RANGES } from '../../../../src/engine/fit/trials/trial';
 import {
-  READING_RANGES,
+  shotsToDo,
   TRIAL_NAMES,
-  TRIAL_RANGES,
+  TRIALS,
   type TrialShot,
-} from '../../../../src/engine/fit/trial-shot';
-import { TRIALS } from '../../../../src/engine/fit/trials';
+} from '../../../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { isWithin } from '../../../../src/engine/numerics/range';
 import { isBeyondMiscue } from '../../../../src/engine/stroke/miscue-limit';

@@ -1,4 +1,4 @@
-import type { TrialSetup } from '../../../../src/engine/fit/trial-shot';
+import type { TrialSetup } from '../../../../src/engine/fit/trials/trial';
 import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
 import type { Stroke } from '../../../../src/engine/stroke/stroke';
 

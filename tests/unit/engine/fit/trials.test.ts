@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { shotsToDo } from '../../../../src/engine/fit/shots-to-do';
-import { READING_NAMES, TRIAL_NAMES, type TrialName } from '../../../../src/engine/fit/trial-shot';
-import { TRIALS } from '../../../../src/engine/fit/trials';
+import { READING_NAMES } from '../../../../src/engine/fit/trials/trial';
+import {
+  shotsToDo,
+  TRIAL_NAMES,
+  TRIALS,
+  type TrialName,
+} from '../../../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 
 /** What can be read where, by what is left on the table or on a watch (common practice, no source). */

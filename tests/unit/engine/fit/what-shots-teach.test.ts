@@ -9,7 +9,7 @@ import {
   predictedReadings,
   shotResiduals,
 } from '../../../../src/engine/fit/shot-residuals';
-import type { TrialShot } from '../../../../src/engine/fit/trial-shot';
+import type { TrialShot } from '../../../../src/engine/fit/trials/trials';
 import { type KitQuantity, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { cholesky, choleskySolve } from '../../../../src/engine/numerics/cholesky';
 import { HONEST, MIDDLE, READABLE } from '../../../harness/trial-player';

@@ -1,5 +1,5 @@
 import type { FitJob, FitReport } from '../../../../src/engine/fit/fit-report';
-import type { TrialShot } from '../../../../src/engine/fit/trial-shot';
+import type { TrialShot } from '../../../../src/engine/fit/trials/trials';
 import { KIT_QUANTITIES } from '../../../../src/engine/kit/kit-spread';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createKitModel } from '../../../../src/state/kit-model';

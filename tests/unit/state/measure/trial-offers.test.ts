@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FitReport } from '../../../../src/engine/fit/fit-report';
 import type { Lesson } from '../../../../src/engine/fit/next-shot';
-import { shotsToDo } from '../../../../src/engine/fit/shots-to-do';
-import { TRIAL_NAMES, type TrialName } from '../../../../src/engine/fit/trial-shot';
+import { shotsToDo, TRIAL_NAMES, type TrialName } from '../../../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import type { AttemptProgress } from '../../../../src/state/measure/attempt-progress';

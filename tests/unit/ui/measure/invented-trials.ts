@@ -1,5 +1,5 @@
-import { shotsToDo } from '../../../../src/engine/fit/shots-to-do';
-import type { TrialName, TrialShot } from '../../../../src/engine/fit/trial-shot';
+import type { TrialName, TrialShot } from '../../../../src/engine/fit/trials/trials';
+import { shotsToDo } from '../../../../src/engine/fit/trials/trials';
 import type { Attempt } from '../../../../src/store/attempt';
 
 const BED = { lengthM: 2.54, ballRadiusM: 0.028575 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shotsToDo } from '../../../../src/engine/fit/shots-to-do';
+import { shotsToDo } from '../../../../src/engine/fit/trials/trials';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
 import type { ShelfName } from '../../../../src/store/records';
 import { adviceWords } from '../../../../src/ui/measure/advice-words';

@@ -1,8 +1,6 @@
-/**
- * The trials a player can do at a table. What each asks for and predicts is data: see `trials`.
- */
-export const TRIAL_NAMES = ['line', 'curve', 'stop', 'throw', 'coast', 'pivot', 'speed'] as const;
-export type TrialName = (typeof TRIAL_NAMES)[number];
+import type { Kit } from '../../kit/kit';
+import type { Part } from '../../kit/kit-numbers';
+import type { Stroke } from '../../stroke/stroke';
 
 /** What a player calls a cue-ball speed; how hard that is, is the player's own. */
 export const SPEED_WORDS = ['soft', 'medium', 'firm'] as const;
@@ -44,7 +42,7 @@ export interface MeantStroke {
   readonly speedWord: SpeedWord | null;
 }
 
-/** Where things stand. What a trial does not use is 0. */
+/** Where things stand. What a trial does not hang on is 0. */
 export interface TrialSetup {
   /** From the cue ball's centre (the object ball's, where that is read) to where it is read, m. */
   readonly distanceM: number;
@@ -54,13 +52,6 @@ export interface TrialSetup {
   readonly cutRad: number;
   /** Cushion to cushion along the shot, nose to nose, m. */
   readonly bedLengthM: number;
-}
-
-/** One shot of a trial, as set up and meant. */
-export interface TrialShot {
-  readonly trial: TrialName;
-  readonly stroke: MeantStroke;
-  readonly setup: TrialSetup;
 }
 
 /** What the engine accepts of a trial's stroke and set-up. */
@@ -87,8 +78,55 @@ export const READING_RANGES = {
   runM: { min: 0.05, max: 40 },
 } as const;
 
+/** The table the trials are done on. */
+export interface TrialBed {
+  /** Nose to nose, m. */
+  readonly lengthM: number;
+  readonly ballRadiusM: number;
+}
+
 /**
- * Goes up when the model behind the predictions changes. Readings taken under an older one are
- * fitted anew by the present one; none is ever thrown away.
+ * What a kit and a stroke would make one read; null where they would leave nothing to read.
+ *
+ * @param kit its bed's slope as seen along the meant line
+ * @param stroke its aim is measured from the meant line, right +
  */
-export const MODEL_VERSION = 1;
+export type Predict = (kit: Kit, stroke: Stroke, setup: TrialSetup) => Readings | null;
+
+/** What is read, and how well: one standard deviation, in its unit or as a share of it. */
+export interface ReadingSpec {
+  readonly name: ReadingName;
+  readonly sd: number;
+  readonly isShare: boolean;
+}
+
+/** Of a tape or a sight along a cushion, m (our estimate). */
+export const TAPE = { sd: 0.01, isShare: false } as const;
+/** Of two taps of a thumb, s (our estimate). */
+export const THUMB = { sd: 0.15, isShare: false } as const;
+
+/** One of the trials a player can do at a table: all that the rest of the program asks of it. */
+export interface Trial {
+  readonly name: string;
+  /** In the order in which they are taken; one of a time is taken by two taps while it is played. */
+  readonly readings: readonly ReadingSpec[];
+  readonly predict: Predict;
+  /** How many strokes one set of readings takes: more than one where it is tried until it works. */
+  readonly strokes: number;
+  /** The shots of it that can be done on a table. */
+  readonly shots: (bed: TrialBed) => readonly { stroke: MeantStroke; setup: TrialSetup }[];
+  /** What of a set-up its readings hang on. */
+  readonly hangsOn: readonly (keyof TrialSetup)[];
+  /** The parts of a kit that its readings may tell of. */
+  readonly tells: readonly Part[];
+  /** Level, and done within minutes by one person: its place among those to begin with. */
+  readonly beginWith?: number;
+  /** A trial of the same shot to be done before this one, which is harder. */
+  readonly after?: string;
+  /** Whether the butt is raised: its height is measured, and the cloth is at risk. */
+  readonly isRaised?: boolean;
+  /** Whether a hand rolls the ball, instead of a cue; how far it went is then read too. */
+  readonly isRolledByHand?: boolean;
+  /** Whether an object ball is to run along the table: the straight line is turned by the cut. */
+  readonly isTurnedByCut?: boolean;
+}

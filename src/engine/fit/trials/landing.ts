@@ -1,9 +1,9 @@
-import { strike } from '../impacts/strike';
-import type { Kit } from '../kit/kit';
-import { travel } from '../motion/journey';
-import { type Crossing, lineCrossing } from '../motion/line-crossing';
-import type { Stroke } from '../stroke/stroke';
-import type { Readings, TrialSetup } from './trial-shot';
+import { strike } from '../../impacts/strike';
+import type { Kit } from '../../kit/kit';
+import { travel } from '../../motion/journey';
+import { type Crossing, lineCrossing } from '../../motion/line-crossing';
+import type { Stroke } from '../../stroke/stroke';
+import type { Readings, TrialSetup } from './trial';
 
 /**
  * Where and when a lone cue ball reaches the far cushion; null where it stops before.

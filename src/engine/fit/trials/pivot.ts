@@ -1,12 +1,31 @@
-import { axisShift, pivotBridge } from '../direct/pivot-bridge';
-import type { Kit } from '../kit/kit';
-import type { Stroke } from '../stroke/stroke';
-import { landingOf } from './predict-landing';
-import type { Readings, TrialSetup } from './trial-shot';
+import { axisShift, pivotBridge } from '../../direct/pivot-bridge';
+import type { Kit } from '../../kit/kit';
+import type { Stroke } from '../../stroke/stroke';
+import { landingOf } from './landing';
+import { BOTH_SIDES, CENTRE_HIT, SIDE, setup, spoken } from './set-up';
+import type { Readings, Trial, TrialSetup } from './trial';
 
 const MAX_ROUNDS = 8;
 /** On the mark to this, m. */
 const ON_MARK_M = 1e-9;
+
+/**
+ * A bridge felt for in several strokes, until a pivot to the side still sends the ball through a
+ * gate. How closely is our estimate.
+ */
+export const PIVOT = {
+  name: 'pivot',
+  readings: [{ name: 'bridgeM', sd: 0.12, isShare: true }],
+  predict: predictPivot,
+  strokes: 6,
+  shots: ({ lengthM }) =>
+    BOTH_SIDES.map((sign) => ({
+      stroke: { ...CENTRE_HIT, side: sign * SIDE, ...spoken('firm') },
+      setup: setup(lengthM, { distanceM: (3 / 8) * lengthM }),
+    })),
+  hangsOn: ['distanceM'],
+  tells: ['cue'],
+} as const satisfies Trial;
 
 /**
  * The bridge about which the cue can be pivoted to the side and still send the cue ball over a mark

@@ -1,15 +1,31 @@
-import type { BallState } from '../ball/ball-state';
-import { afterCushion } from '../impacts/cushion';
-import { strike } from '../impacts/strike';
-import type { Kit } from '../kit/kit';
-import { travel } from '../motion/journey';
-import { lineCrossing } from '../motion/line-crossing';
-import { stateAt } from '../motion/phase';
-import type { Stroke } from '../stroke/stroke';
-import type { Readings, TrialSetup } from './trial-shot';
+import type { BallState } from '../../ball/ball-state';
+import { afterCushion } from '../../impacts/cushion';
+import { strike } from '../../impacts/strike';
+import type { Kit } from '../../kit/kit';
+import { travel } from '../../motion/journey';
+import { lineCrossing } from '../../motion/line-crossing';
+import { stateAt } from '../../motion/phase';
+import type { Stroke } from '../../stroke/stroke';
+import { CENTRE_HIT, fromDiamond, spoken } from './set-up';
+import { type Readings, SPEED_WORDS, type Trial, type TrialSetup } from './trial';
 
 /** More cushions than the hardest stroke reaches. */
 const MOST_CUSHIONS = 12;
+
+/** A stroke up the table, cushions counted: how far it runs tells how hard a player's word is. */
+export const SPEED = {
+  name: 'speed',
+  readings: [{ name: 'runM', sd: 0.06, isShare: true }],
+  predict: predictRun,
+  strokes: 1,
+  shots: (bed) =>
+    SPEED_WORDS.map((word) => ({
+      stroke: { ...CENTRE_HIT, ...spoken(word) },
+      setup: fromDiamond(1, bed),
+    })),
+  hangsOn: ['distanceM', 'bedLengthM'],
+  tells: [],
+} as const satisfies Trial;
 
 /**
  * How far a cue ball played straight up the table runs in all, cushions counted, until it rests;
