@@ -1,6 +1,5 @@
 import type { ReadingName } from '../engine/fit/trials/trial';
 import type { TrialShot } from '../engine/fit/trials/trials';
-import { diamondAt } from '../units/diamond-count';
 
 /** A spot on the bed, m: x right of its middle line, y from the break end's nose, as seen from there. */
 export interface TableSpot {
@@ -42,22 +41,22 @@ export interface TrialScene {
 /** What is being done, as far as the drawing cares. */
 export type SceneStep = 'set-up' | ReadingName | 'distance';
 
-const FAR_SHARE = 0.66;
-const NEAR_SHARE = 0.55;
-/** Half the way through the gate of the pivot trial, in radii: just wider than a ball. */
-const GATE_RADII = 2.25;
+/** What a scene is set up from. */
+export interface SceneSetting {
+  readonly shot: TrialShot;
+  readonly ballRadiusM: number;
+  readonly lengthM: number;
+  readonly step: SceneStep;
+  /** The expected landing, right + of the meant line, or null where none is shown. */
+  readonly expectedM: number | null;
+}
 
-/**
- * Sets up what a trial's drawing shows.
- * @param expectedM the expected landing, right + of the meant line, or null where none is shown
- */
-export function trialScene(
-  shot: TrialShot,
-  ballRadiusM: number,
-  step: SceneStep,
-  expectedM: number | null = null,
-): TrialScene {
-  const lengthM = shot.setup.bedLengthM;
+/** What of a scene is its trial's own. */
+export type ScenePart = (setting: SceneSetting) => Partial<TrialScene>;
+
+/** Sets up what a trial's drawing shows. */
+export function trialScene(setting: SceneSetting, part: ScenePart): TrialScene {
+  const { lengthM, ballRadiusM } = setting;
   const blank: TrialScene = {
     lengthM,
     ballRadiusM,
@@ -71,163 +70,13 @@ export function trialScene(
     hasRule: false,
     view: { fromYM: 0, toYM: lengthM },
   };
-  return { ...blank, ...PARTS[shot.trial]({ shot, ballRadiusM, lengthM, step, expectedM }) };
+  return { ...blank, ...part(setting) };
 }
 
-interface Setting {
-  readonly shot: TrialShot;
-  readonly ballRadiusM: number;
-  readonly lengthM: number;
-  readonly step: SceneStep;
-  readonly expectedM: number | null;
-}
-
-type Part = (setting: Setting) => Partial<TrialScene>;
-
-const PARTS: Readonly<Record<TrialShot['trial'], Part>> = {
-  line: landing,
-  curve: landing,
-  speed: run,
-  stop,
-  throw: thrown,
-  coast,
-  pivot,
-};
-
-const middle = (yM: number): TableSpot => ({ xM: 0, yM });
+/** A spot on the middle line. */
+export const middle = (yM: number): TableSpot => ({ xM: 0, yM });
 
 /** Of a ball that is played or runs to the far cushion from this far before it. */
-function placeOf({ shot, ballRadiusM, lengthM }: Setting): TableSpot {
+export function spotOf({ shot, ballRadiusM, lengthM }: SceneSetting): TableSpot {
   return middle(lengthM - ballRadiusM - shot.setup.distanceM);
-}
-
-function landing(setting: Setting): Partial<TrialScene> {
-  const { lengthM, ballRadiusM, step, expectedM } = setting;
-  const from = placeOf(setting);
-  const touch = lengthM - ballRadiusM;
-  if (step === 'landingM') {
-    return {
-      aim: { from, to: middle(lengthM) },
-      hasRule: true,
-      view: { fromYM: lengthM * FAR_SHARE, toYM: lengthM },
-    };
-  }
-  return {
-    balls: [{ kind: 'cue', at: from }],
-    countTo: diamondAt(from.yM, lengthM),
-    aim: { from, to: middle(lengthM) },
-    path: expectedM === null ? null : { from, to: { xM: expectedM, yM: touch } },
-  };
-}
-
-function run(setting: Setting): Partial<TrialScene> {
-  const from = placeOf(setting);
-  return {
-    balls: [{ kind: 'cue', at: from }],
-    aim: { from, to: middle(setting.lengthM) },
-    countTo: setting.step === 'runM' ? 7 : diamondAt(from.yM, setting.lengthM),
-  };
-}
-
-function stop(setting: Setting): Partial<TrialScene> {
-  const { shot, ballRadiusM, lengthM, step } = setting;
-  const object = placeOf(setting);
-  const ghost = middle(object.yM - 2 * ballRadiusM);
-  const cue = middle(ghost.yM - shot.setup.gapM);
-  const railXM = lengthM / 4;
-  const view = { fromYM: 0, toYM: lengthM * NEAR_SHARE };
-  const coins = [ghost, object].map(({ yM }) => ({ xM: railXM, yM }));
-  const common = { coins, view, countTo: diamondAt(cue.yM, lengthM) };
-  if (step === 'cueBallM') {
-    const rest = middle(ghost.yM - 0.1 * lengthM);
-    return {
-      ...common,
-      balls: [
-        { kind: 'ghost', at: ghost },
-        { kind: 'rest', at: rest },
-      ],
-      reading: { from: ghost, to: rest },
-    };
-  }
-  if (step === 'objectBallM') {
-    const rest = middle(object.yM + 0.2 * lengthM);
-    return {
-      ...common,
-      balls: [
-        { kind: 'ghost', at: object },
-        { kind: 'object', at: rest },
-      ],
-      reading: { from: object, to: rest },
-    };
-  }
-  return {
-    ...common,
-    balls: [
-      { kind: 'cue', at: cue },
-      { kind: 'object', at: object },
-    ],
-    aim: { from: cue, to: object },
-  };
-}
-
-function thrown(setting: Setting): Partial<TrialScene> {
-  const { shot, ballRadiusM, lengthM, step } = setting;
-  const object = placeOf(setting);
-  const ghost = middle(object.yM - 2 * ballRadiusM);
-  const { headingRad } = shot.stroke;
-  const cue = {
-    xM: ghost.xM - shot.setup.gapM * Math.sin(headingRad),
-    yM: ghost.yM - shot.setup.gapM * Math.cos(headingRad),
-  };
-  if (step === 'objectLandingM') {
-    return { hasRule: true, countTo: 0, view: { fromYM: lengthM * FAR_SHARE, toYM: lengthM } };
-  }
-  return {
-    balls: [
-      { kind: 'cue', at: cue },
-      { kind: 'ghost', at: ghost },
-      { kind: 'object', at: object },
-    ],
-    aim: { from: cue, to: ghost },
-    path: { from: object, to: middle(lengthM) },
-    countTo: diamondAt(object.yM, lengthM),
-  };
-}
-
-function coast({ shot, lengthM, step }: Setting): Partial<TrialScene> {
-  const towards = Math.cos(shot.stroke.headingRad) > 0 ? 1 : -1;
-  const start = middle(towards > 0 ? lengthM / 8 : (7 / 8) * lengthM);
-  const rest = middle(start.yM + towards * shot.setup.distanceM);
-  const mark = {
-    from: { xM: -lengthM / 4, yM: start.yM },
-    to: { xM: lengthM / 4, yM: start.yM },
-  };
-  const isRead = step === 'distance';
-  return {
-    balls: [
-      { kind: isRead ? 'ghost' : 'cue', at: start },
-      { kind: 'rest', at: rest },
-    ],
-    path: isRead ? null : { from: start, to: rest },
-    reading: isRead ? { from: start, to: rest } : null,
-    mark,
-    countTo: towards > 0 ? 1 : 7,
-  };
-}
-
-function pivot({ shot, ballRadiusM, lengthM, step }: Setting): Partial<TrialScene> {
-  const cue = middle(lengthM / 4);
-  const gateYM = cue.yM + shot.setup.distanceM;
-  const handYM = cue.yM - 0.11 * lengthM;
-  return {
-    balls: [
-      { kind: 'cue', at: cue },
-      { kind: 'object', at: { xM: -GATE_RADII * ballRadiusM, yM: gateYM } },
-      { kind: 'object', at: { xM: GATE_RADII * ballRadiusM, yM: gateYM } },
-    ],
-    aim: { from: cue, to: middle(gateYM) },
-    reading: step === 'bridgeM' ? { from: middle(cue.yM - ballRadiusM), to: middle(handYM) } : null,
-    countTo: 5,
-    view: { fromYM: 0, toYM: lengthM * 0.75 },
-  };
 }

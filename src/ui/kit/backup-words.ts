@@ -14,7 +14,7 @@ import {
   TOLD_STORES,
   TOO_MANY_WORDS,
 } from '../../words/store-words';
-import { TRIAL_LABELS } from '../measure/trial-words';
+import { FACES } from '../measure/trials/faces';
 
 /** What a backup holds: "4 cues, 3 cloths, 3 ball sets, 4 tables, your shot and settings." */
 export function contentWords(counts: RowCounts): string {
@@ -160,6 +160,10 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   pocket: 'the pocket',
   player: 'the player',
 };
+
+const TRIAL_LABELS = Object.fromEntries(
+  Object.entries(FACES).map(([name, { label }]) => [name, label]),
+);
 
 /** A name as a person knows it: trials and kinds go by theirs, records by their own. */
 function nameWords(kind: ContentStore, name: string): string {

@@ -9,6 +9,7 @@ import { stepWords } from './step-words';
 import { TipCard } from './TipCard';
 import { TrialDrawing } from './TrialDrawing';
 import { TrialLensDrawing } from './TrialLensDrawing';
+import { FACES } from './trials/faces';
 
 interface Props extends StepProps {
   readonly heading: RefObject<HTMLHeadingElement | null>;
@@ -31,7 +32,7 @@ export function AttemptStep(props: Props) {
   const { isRaised, isRolledByHand } = traitsOf(shot.trial);
   const isRaisedNow = isRaised && step.name === 'place';
   const isSetUp = step.kind === 'done' || step.kind === 'taps';
-  const isLens = step.name === 'place' && (shot.trial === 'stop' || shot.trial === 'throw');
+  const isLens = step.name === 'place' && FACES[shot.trial].lens !== undefined;
   const showsTip = isSetUp && !isRolledByHand && !isLens;
   return (
     <section class="attempt" aria-label={name}>

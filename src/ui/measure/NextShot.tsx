@@ -3,7 +3,8 @@ import type { AppModels } from '../app-models';
 import { lessonOf } from './lesson-of';
 import { RaisedWarning } from './RaisedWarning';
 import { TrialDrawing } from './TrialDrawing';
-import { quantityName, shotName, TRIAL_FACTS } from './trial-words';
+import { quantityName, shotName } from './trial-words';
+import { FACES } from './trials/faces';
 
 /** The one shot to do next: drawn, told in a line, and begun by one button. */
 export function NextShot({ app }: { app: AppModels }) {
@@ -12,14 +13,14 @@ export function NextShot({ app }: { app: AppModels }) {
   if (!best) return null;
   const { shot, trial } = best;
   const lesson = lessonOf(measure.report.value, shot);
-  const teaches = lesson ? quantityName(lesson.teaches) : TRIAL_FACTS[trial].teaches;
+  const teaches = lesson ? quantityName(lesson.teaches) : FACES[trial].teaches;
   return (
     <section class="next-shot" aria-labelledby="next-shot">
       <div class="next-shot-words">
         <h2 id="next-shot">Next</h2>
         <p>
           <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
-          {TRIAL_FACTS[trial].takes}.
+          {FACES[trial].takes}.
         </p>
         {traitsOf(trial).isRaised && <RaisedWarning />}
         <button

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { TrialName } from '../../engine/fit/trials/trials';
 import { createTapClock } from '../../state/measure/tap-clock';
+import { FACES } from './trials/faces';
 import type { Entry } from './use-entry';
 import './TapPad.css';
 
@@ -12,17 +13,10 @@ interface Props {
   onType(): void;
 }
 
-/** What the two taps are of. */
-function tapWords(trial: TrialName): readonly [string, string] {
-  return trial === 'coast'
-    ? ['as it passes the line', 'as it comes to rest']
-    : ['as the tip strikes', 'as it touches the cushion'];
-}
-
 /** One huge pad: the first tap begins, the second ends. Then the time is kept, or taken again. */
 export function TapPad({ entry, trial, onType }: Props) {
   const clock = useMemo(createTapClock, []);
-  const [first, second] = tapWords(trial);
+  const [first, second] = FACES[trial].timed?.taps ?? ['to begin', 'to end'];
   const isRunning = clock.timer.value.kind === 'running';
   const hasTime = entry.draft.word === 'tapped' && entry.draft.figure !== '';
   const tap = (timeStampMs: number) => {

@@ -3,7 +3,7 @@ import { traitsOf } from '../../state/measure/trial-traits';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import type { AppModels } from '../app-models';
-import { speedName, tipWords } from './step-words';
+import { speedName, tipWords } from './tip-words';
 import '../shot/TipFace.css';
 import './TipCard.css';
 

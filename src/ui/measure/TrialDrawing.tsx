@@ -1,6 +1,6 @@
 import type { Circle } from '../../diagram/canvas';
 import type { Segment } from '../../diagram/overhead-view';
-import { type SceneStep, trialScene } from '../../diagram/trial-scene';
+import type { SceneStep } from '../../diagram/trial-scene';
 import { layOutTrialView, type TrialView } from '../../diagram/trial-view';
 import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { TrialStep } from '../../state/measure/trial-steps';
@@ -10,6 +10,7 @@ import { useCanvas } from '../use-canvas';
 import { drawingWords } from './drawing-words';
 import { lessonOf } from './lesson-of';
 import { readingFigure, readingInWords } from './reading-words';
+import { sceneOf } from './trials/faces';
 import './TrialDrawing.css';
 
 /** Letters, for the diamonds have numbers. */
@@ -37,7 +38,7 @@ export function TrialDrawing({ app, shot, step }: Props) {
       ? null
       : readingInWords(readingFigure('landingM', expectedM, app.desk.preferences.value));
   const { ballRadiusM } = app.kit.kit.value;
-  const scene = trialScene(shot, ballRadiusM, sceneStep(step), expectedM);
+  const scene = sceneOf(shot, ballRadiusM, sceneStep(step), expectedM);
   const view = layOutTrialView(scene, canvas.value);
   const { widthPx, heightPx } = canvas.value;
   return (

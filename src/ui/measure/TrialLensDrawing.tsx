@@ -1,23 +1,19 @@
 import { layOutTrialLens } from '../../diagram/trial-lens';
-import { trialScene } from '../../diagram/trial-scene';
 import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { AppModels } from '../app-models';
-import { spareGapWords } from './step-words';
-import { ballsApart, gapWords } from './trial-words';
+import { FACES, sceneOf } from './trials/faces';
 import './TipCard.css';
 import './TrialDrawing.css';
 
 /** The balls of a set-up close up, with the gap between them. */
 export function TrialLensDrawing({ app, shot }: { app: AppModels; shot: TrialShot }) {
   const { ballRadiusM } = app.kit.kit.value;
-  const lens = layOutTrialLens(trialScene(shot, ballRadiusM, 'set-up'));
-  if (!lens) return null;
-  const { aim, gap } = lens;
   const { lengthUnit } = app.desk.preferences.value;
-  const isGap = shot.trial === 'stop';
-  const words = isGap
-    ? `${gapWords(shot.setup.gapM, lengthUnit)} between the balls`
-    : `cue ball ${spareGapWords(shot, { ballRadiusM, lengthUnit })}`;
+  const told = FACES[shot.trial].lens?.(shot, { ballRadiusM, lengthUnit });
+  const lens = layOutTrialLens(sceneOf(shot, ballRadiusM, 'set-up'));
+  if (!lens || !told) return null;
+  const { aim, gap } = lens;
+  const { words, gap: gapByEye } = told;
   return (
     <div class="tip-card trial-lens">
       <svg role="img" aria-label={`Close up: ${words}.`} viewBox={lens.viewBox.join(' ')}>
@@ -27,12 +23,12 @@ export function TrialLensDrawing({ app, shot }: { app: AppModels; shot: TrialSho
         {lens.balls.map(({ kind, circle }) => (
           <circle key={`${kind} ${circle.cy}`} class={`trial-ball is-${kind}`} {...circle} />
         ))}
-        {isGap && (
+        {gapByEye && (
           <line class="trial-gap" x1={gap.from.x} y1={gap.from.y} x2={gap.to.x} y2={gap.to.y} />
         )}
       </svg>
       <p>
-        {words} {isGap && <b>{ballsApart(shot.setup.gapM, ballRadiusM)}</b>}
+        {words} {gapByEye && <b>{gapByEye}</b>}
       </p>
     </div>
   );

@@ -2,7 +2,8 @@ import type { TrialOffer } from '../../state/measure/measure-model';
 import { traitsOf } from '../../state/measure/trial-traits';
 import type { AppModels } from '../app-models';
 import { RaisedWarning } from './RaisedWarning';
-import { shotName, TRIAL_FACTS } from './trial-words';
+import { shotName } from './trial-words';
+import { FACES } from './trials/faces';
 
 /** Every other trial: what it teaches, how often it was done, how long it takes. */
 export function TrialRows({ app }: { app: AppModels }) {
@@ -25,7 +26,7 @@ export function TrialRows({ app }: { app: AppModels }) {
 function TrialRow({ app, offer }: { app: AppModels; offer: TrialOffer }) {
   const { measure, router, desk } = app;
   const { shot, trial, done } = offer;
-  const { teaches, takes } = TRIAL_FACTS[trial];
+  const { teaches, takes } = FACES[trial];
   return (
     <button
       type="button"

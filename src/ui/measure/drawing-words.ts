@@ -1,6 +1,6 @@
 import type { SceneStep } from '../../diagram/trial-scene';
-import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
-import { directionWord } from '../../units/direction-word';
+import type { TrialShot } from '../../engine/fit/trials/trials';
+import { FACES } from './trials/faces';
 
 const FROM_ABOVE = 'The table from above, the break end below.';
 
@@ -10,36 +10,8 @@ const FROM_ABOVE = 'The table from above, the break end below.';
  */
 export function drawingWords(shot: TrialShot, step: SceneStep, expected: string | null): string {
   if (step !== 'set-up') return `${FROM_ABOVE} ${READ_WORDS[step]}`;
-  const told = `${FROM_ABOVE} ${setUpWords(shot)}`;
+  const told = `${FROM_ABOVE} ${FACES[shot.trial].shown(shot)}`;
   return expected === null ? told : `${told} It is expected to touch the far rail at ${expected}.`;
-}
-
-function setUpWords(shot: TrialShot): string {
-  const words: Readonly<Record<TrialName, string>> = {
-    line: UP_THE_MIDDLE,
-    curve: UP_THE_MIDDLE,
-    speed: UP_THE_MIDDLE,
-    stop: 'The cue ball in the middle by the first diamonds, another ball straight before it; coin B on the right rail beside that ball, coin A a ball’s width nearer.',
-    throw: throwWords(shot),
-    coast:
-      Math.cos(shot.stroke.headingRad) > 0
-        ? 'A ball rolls up the middle over the first diamonds’ line and rests before the far rail.'
-        : 'A ball rolls down the middle over the seventh diamonds’ line and rests before the break end.',
-    pivot:
-      'The cue ball in the middle by the second diamonds; by the fifth, two balls make a gate about the middle line.',
-  };
-  return words[shot.trial];
-}
-
-const UP_THE_MIDDLE =
-  'The cue ball in the middle near the break end, the aim straight at the middle diamond of the far rail.';
-
-function throwWords({ setup }: TrialShot): string {
-  const from =
-    setup.cutRad === 0
-      ? 'straight behind it'
-      : `behind it and to its ${directionWord(setup.cutRad)}`;
-  return `A ball in the middle, towards the far rail, the spare ball’s place touching it on the near side, the cue ball ${from}; the aim through the middle of the spare ball’s place.`;
 }
 
 const READ_WORDS: Readonly<Record<Exclude<SceneStep, 'set-up'>, string>> = {

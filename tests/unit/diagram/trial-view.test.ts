@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { layOutButtView } from '../../../src/diagram/trial-butt';
 import { layOutTrialLens } from '../../../src/diagram/trial-lens';
-import { trialScene } from '../../../src/diagram/trial-scene';
 import { layOutTrialView } from '../../../src/diagram/trial-view';
 import type { TrialName } from '../../../src/engine/fit/trials/trials';
 import { TRIAL_NAMES } from '../../../src/engine/fit/trials/trials';
+import { sceneOf } from '../../../src/ui/measure/trials/faces';
 import { shotOf } from '../ui/measure/invented-trials';
 
 const RADIUS_M = 0.028575;
 const CANVAS = { widthPx: 360, heightPx: 480, textPx: 13 };
-const viewOf = (trial: TrialName, step: Parameters<typeof trialScene>[2] = 'set-up') =>
-  layOutTrialView(trialScene(shotOf(trial), RADIUS_M, step, 0.1), CANVAS);
+const viewOf = (trial: TrialName, step: Parameters<typeof sceneOf>[2] = 'set-up') =>
+  layOutTrialView(sceneOf(shotOf(trial), RADIUS_M, step, 0.1), CANVAS);
 
 describe('the drawing of a trial', () => {
   it.each(TRIAL_NAMES)('of %s lies wholly on the canvas', (trial) => {
@@ -72,7 +72,7 @@ describe('the drawing of a trial', () => {
   it('rolls a ball up the table or down it', () => {
     const shot = shotOf('coast');
     const away = { ...shot, stroke: { ...shot.stroke, headingRad: 0 } };
-    const scene = (one: typeof shot) => trialScene(one, RADIUS_M, 'set-up').balls;
+    const scene = (one: typeof shot) => sceneOf(one, RADIUS_M, 'set-up').balls;
     expect(scene(away).map(({ at }) => at.yM)).toEqual([
       expect.closeTo(2.54 / 8, 9),
       expect.closeTo(2.54 / 8 + shot.setup.distanceM, 9),
@@ -83,7 +83,7 @@ describe('the drawing of a trial', () => {
 
   it('shows close up what is between the balls of the stop trial', () => {
     const shot = shotOf('stop');
-    const lens = layOutTrialLens(trialScene(shot, RADIUS_M, 'set-up'));
+    const lens = layOutTrialLens(sceneOf(shot, RADIUS_M, 'set-up'));
     const { from, to } = lens?.gap ?? { from: { x: 0, y: 0 }, to: { x: 0, y: 0 } };
     expect(Math.hypot(to.x - from.x, to.y - from.y) * RADIUS_M).toBeCloseTo(shot.setup.gapM, 9);
   });

@@ -1,7 +1,7 @@
-import { RAD_PER_DEG } from '../../numerics/angle';
 import type { Kit } from '../../kit/kit';
 import { travel } from '../../motion/journey';
 import { lineCrossing } from '../../motion/line-crossing';
+import { RAD_PER_DEG } from '../../numerics/angle';
 import type { Stroke } from '../../stroke/stroke';
 import { contactOf } from './meeting';
 import { BOTH_SIDES, CENTRE_HIT, SIDE, setup } from './set-up';
