@@ -102,7 +102,7 @@ export const ENGINE_FAULTS: readonly PlantedFault[] = [
   {
     why: 'a command line takes degrees for radians',
     file: 'src/headless/parse-request.ts',
-    find: 'cutRad: numberOf(json.cutDeg) * RAD,',
+    find: 'cutRad: numberOf(json.cutDeg) * RAD_PER_DEG,',
     replace: 'cutRad: numberOf(json.cutDeg),',
     catchers: ['tests/unit/headless/answer-line.test.ts'],
   },
