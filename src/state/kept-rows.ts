@@ -19,6 +19,7 @@ export interface KeptRows<T extends WithId> {
   put(row: T): void;
   /** The same, on screen alone: it is in the store once it was put. */
   show(row: T): void;
+  /** Comes back where the store refuses: of a shelf it keeps one. */
   remove(id: string): void;
   /** Takes in what another tab did to a row. */
   hear(change: ChangeElsewhere<T>): void;
@@ -57,14 +58,19 @@ export function createKeptRows<T extends WithId>(
   const unsaved = signal<ReadonlyMap<string, Unsaved>>(new Map());
   let last: Promise<void> = Promise.resolve();
 
+  const refused = signal<StoreFailure | null>(null);
+
   const note = (id: string, failed: Unsaved | null) => {
     const rest = [...unsaved.peek()].filter(([other]) => other !== id);
     unsaved.value = new Map(failed === null ? rest : [...rest, [id, failed]]);
   };
-  const send = (id: string, write: () => Promise<DeleteResult>) => {
+  const send = (id: string, write: () => Promise<DeleteResult>, whenRefused = () => {}) => {
     const sent = write();
     last = Promise.all([last, sent]).then(([, result]) => {
-      note(id, result.ok ? null : { write, reason: result.reason });
+      const isRefused = !result.ok && result.reason === 'last-on-shelf';
+      note(id, result.ok || isRefused ? null : { write, reason: result.reason });
+      refused.value = isRefused ? result.reason : null;
+      if (isRefused) whenRefused();
     });
   };
   const others = (id: string) => all.peek().filter((row) => row.id !== id);
@@ -77,8 +83,8 @@ export function createKeptRows<T extends WithId>(
   return {
     all,
     problem: computed(() => {
-      const last = [...unsaved.value.values()].at(-1);
-      return last ? failureWords(last.reason) : null;
+      const reason = [...unsaved.value.values()].at(-1)?.reason ?? refused.value;
+      return reason && failureWords(reason);
     }),
     find: (id) => shown(id) ?? gone.find(id),
     put(row) {
@@ -88,8 +94,13 @@ export function createKeptRows<T extends WithId>(
     },
     show,
     remove(id) {
+      const removed = shown(id);
       all.value = others(id);
-      send(id, () => ports.delete(id));
+      send(
+        id,
+        () => ports.delete(id),
+        () => removed && show(removed),
+      );
     },
     hear({ id, was, row }) {
       const mine = shown(id);
