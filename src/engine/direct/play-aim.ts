@@ -1,9 +1,10 @@
+import type { BallState } from '../ball/ball-state';
 import type { Kit } from '../kit/kit';
+import { travel } from '../motion/journey';
 import { checkQuery } from './check-query';
 import { type Play, play } from './contact';
 import { describeAnswer } from './describe-answer';
 import { type Layout, layoutOf } from './layout';
-import { reachOf } from './object-ball-reach';
 import { fliesOver } from './over-flight';
 import { refusal } from './refusal';
 import { type AimAnswer, type AimResult, type Refusal, type Shot, strokeOf } from './shot';
@@ -43,4 +44,10 @@ function missedBecause({ journey }: Play, layout: Layout): Refusal {
   return Math.hypot(xM, yM) < layout.separationM - layout.reachM
     ? refusal('stops-short', 'speedMps')
     : refusal('misses', 'aimRad');
+}
+
+/** How far from its start a ball is when it comes to rest, as the crow flies, m. */
+export function reachOf(ball: BallState, kit: Kit): number {
+  const { end } = travel(ball, 0, kit, []);
+  return Math.hypot(end.xM - ball.xM, end.yM - ball.yM);
 }

@@ -1,7 +1,14 @@
 import type { BallState } from '../ball/ball-state';
 import { SLIP_TO_CENTRE, SPIN_SHARE } from '../ball/inertia';
-import type { Kit } from '../kit/kit';
-import { ballFrictionAt } from './ball-friction';
+import type { BallFriction, Kit } from '../kit/kit';
+
+/**
+ * Effective friction coefficient of a whole impact between two balls at the slip speed of first
+ * touch (m/s): μ(u) = a + b·e^(−c·u). Source: the form fits Marlow 1995 (from memory).
+ */
+export function ballFrictionAt(friction: BallFriction, slipMps: number): number {
+  return friction.a + friction.b * Math.exp(-friction.c * slipMps);
+}
 
 /** What the cue ball gives the object ball at contact: impulse over the object ball's mass, m/s. */
 export interface Kick {

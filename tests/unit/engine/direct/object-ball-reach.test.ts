@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { restingAt } from '../../../../src/engine/ball/ball-state';
 import { STANDARD_GRAVITY as g } from '../../../../src/engine/ball/gravity';
-import { reachOf } from '../../../../src/engine/direct/object-ball-reach';
+import { reachOf } from '../../../../src/engine/direct/play-aim';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 
 it('is the slide and the roll of a ball set off without spin', () => {

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { BallState } from '../../../../src/engine/ball/ball-state';
-import { ballFrictionAt } from '../../../../src/engine/impacts/ball-friction';
-import { afterContact, kickOf, newKick } from '../../../../src/engine/impacts/ball-on-ball';
+import {
+  afterContact,
+  ballFrictionAt,
+  kickOf,
+  newKick,
+} from '../../../../src/engine/impacts/ball-on-ball';
 import { seededRandom } from '../../../harness/seeded-random';
 import { anyBall, anyKit } from '../ball/random-balls';
 
