@@ -8,6 +8,7 @@ import type { DraftStorage } from '../../src/store/noted-text';
 import { type Cue, type Desk, SHELF_NAMES } from '../../src/store/records';
 import type { StoreNoticeKind } from '../../src/store/store-port';
 import { newDevice } from './new-device';
+import { NO_ROWS } from './no-rows';
 
 let draftStorage: DraftStorage;
 beforeEach(() => {
@@ -47,9 +48,9 @@ describe('the store on a first visit', () => {
     const { store, notices } = openApp();
     const loaded = await store.loadAll();
     expect(loaded).toEqual({
+      ...NO_ROWS,
       desk: DEFAULT_DESK,
       ...DEMO_CATALOGUE,
-      attempts: [],
       positions: EXAMPLE_POSITIONS,
       repairs: [],
       quarantined: [],

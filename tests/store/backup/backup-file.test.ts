@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { findDigest } from '../../../src/store/backup/backup-format';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { writeBackup } from '../../../src/store/backup/write-backup';
+import { latestVersion, MIGRATIONS } from '../../../src/store/migrations';
 import { CONTENTS, MY_CUE } from './invented-contents';
 import { resealed } from './resealed';
 
@@ -33,7 +34,7 @@ describe('the text of a backup', () => {
       leewayBackup: 1,
       app: 'Leeway',
       savedAtMs: SAVED_AT_MS,
-      schema: 4,
+      schema: latestVersion(MIGRATIONS),
       lines: 15 + 2 + 2 + 1 + 2,
     });
     expect(LINES).toHaveLength(1 + header.lines + 1 + 1);
@@ -88,7 +89,7 @@ describe('reading a backup', () => {
       ok: true,
       backup: {
         savedAtMs: SAVED_AT_MS,
-        schema: 4,
+        schema: latestVersion(MIGRATIONS),
         contents: CONTENTS,
         repairs: [],
         checkedBy: 'sha256',
@@ -136,7 +137,9 @@ describe('reading a backup', () => {
     const fault = { reason: 'newer' };
     const newerForm = '{"leewayBackup":2,"app":"Leeway","seal":"other"}\n???\n';
     expect(await read(newerForm)).toEqual({ ok: false, line: 1, fault });
-    const newerRows = await resealed(TEXT, (lines) => lines.with(0, { ...lines[0], schema: 5 }));
+    const newerRows = await resealed(TEXT, (lines) =>
+      lines.with(0, { ...lines[0], schema: latestVersion(MIGRATIONS) + 1 }),
+    );
     expect(await read(newerRows)).toEqual({ ok: false, line: 1, fault });
   });
 

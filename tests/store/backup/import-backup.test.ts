@@ -5,6 +5,7 @@ import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 import { newDevice, newDraftStorage } from '../new-device';
+import { NO_ROWS } from '../no-rows';
 import { contentsOf, fill, importText, textOf } from './import-text';
 import { CONTENTS, MY_CUE } from './invented-contents';
 
@@ -70,6 +71,7 @@ describe.each([
     const other = { ...BANK_POSITION, id: 'other', changedAtMs: 7 };
     const setAside = [{ store: 'balls' as const, raw: 1, reason: 'not-a-record' as const }];
     await fill(store, {
+      ...NO_ROWS,
       desk,
       ...DEMO_CATALOGUE,
       cues: [mine, { ...MY_CUE, massRatio: 9 }],
@@ -79,6 +81,7 @@ describe.each([
     });
     expect(await importText(store, text, 'merge')).toEqual({ ok: true });
     const merged = {
+      ...CONTENTS,
       desk,
       ...DEMO_CATALOGUE,
       cues: [...DEMO_CATALOGUE.cues, mine, MY_CUE],
@@ -96,8 +99,7 @@ describe.each([
     const store = await openApp();
     const before = {
       ...CONTENTS,
-      attempts: [],
-      positions: [],
+      ...NO_ROWS,
       ...DEMO_CATALOGUE,
       desk: DEFAULT_DESK,
     };

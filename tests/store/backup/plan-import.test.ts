@@ -6,14 +6,14 @@ import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
+import { NO_ROWS } from '../no-rows';
 import { CONTENTS, MY_CUE } from './invented-contents';
 
 /** A device on which nothing has been entered yet. */
 const FRESH: Contents = {
   desk: DEFAULT_DESK,
+  ...NO_ROWS,
   ...DEMO_CATALOGUE,
-  attempts: [],
-  positions: [],
   setAside: [],
 };
 
@@ -48,10 +48,8 @@ describe('planning to merge', () => {
     expect(changes.desk).toEqual({ ...none, left: ['desk'] });
     expect(changes['set-aside']).toEqual({ ...none, added: ['cues', 'desk'], left: [] });
     expect(toPut).toEqual({
+      ...NO_ROWS,
       cues: [MY_CUE],
-      cloths: [],
-      balls: [],
-      tables: [],
       attempts: CONTENTS.attempts,
       positions: CONTENTS.positions,
       desk: null,
@@ -119,12 +117,7 @@ describe('planning to merge', () => {
       [],
     );
     expect(toPut).toEqual({
-      cues: [],
-      cloths: [],
-      balls: [],
-      tables: [],
-      attempts: [],
-      positions: [],
+      ...NO_ROWS,
       desk: null,
       setAside: [],
     });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import type { ContentStore } from '../../../../src/store/contents';
-import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
 import type { StoreChanges } from '../../../../src/store/store-port';
 import {
   changesNothing,
@@ -13,13 +12,14 @@ import {
   savedWords,
 } from '../../../../src/ui/kit/backup-words';
 import { TOLD_STORES } from '../../../../src/words/store-words';
+import { NO_ROWS } from '../../../store/no-rows';
 
 const NONE: StoreChanges = { added: [], changed: [], removed: [], left: [] };
 const NO_CHANGES = Object.fromEntries(TOLD_STORES.map((kind) => [kind, NONE])) as Record<
   ContentStore,
   StoreChanges
 >;
-const NO_ROWS = Object.fromEntries(TOLD_STORES.map((kind) => [kind, 0])) as Record<
+const NONE_COUNTED = Object.fromEntries(TOLD_STORES.map((kind) => [kind, 0])) as Record<
   ContentStore,
   number
 >;
@@ -27,10 +27,10 @@ const AT_MS = new Date(2026, 10, 25, 9, 5).getTime();
 
 describe('the words for what is in a backup', () => {
   it('count each kind, one or more of it, and leave out what there is none of', () => {
-    expect(contentWords({ ...NO_ROWS, cues: 1, cloths: 3, desk: 1 })).toBe(
+    expect(contentWords({ ...NONE_COUNTED, cues: 1, cloths: 3, desk: 1 })).toBe(
       '1 cue, 3 cloths, your shot and settings.',
     );
-    expect(contentWords({ ...NO_ROWS, attempts: 2, positions: 3, 'set-aside': 1 })).toBe(
+    expect(contentWords({ ...NONE_COUNTED, attempts: 2, positions: 3, 'set-aside': 1 })).toBe(
       '2 shots of trials, 3 positions, 1 damaged entry as it was found.',
     );
   });
@@ -69,13 +69,7 @@ describe('the words for a file', () => {
 
   it('say from which day it is, and whether it would do anything', () => {
     const changes = { ...NO_CHANGES, cues: { ...NONE, added: ['Mine'] } };
-    const toPut = {
-      ...DEMO_CATALOGUE,
-      attempts: [],
-      positions: [],
-      setAside: [],
-      desk: null,
-    };
+    const toPut = { ...NO_ROWS, setAside: [], desk: null };
     const plan = { mode: 'merge', changes, repairs: [], toPut } as const;
     const planned = { kind: 'planned', fileName: 'a.json', savedAtMs: AT_MS, plan } as const;
     const words = (over: object) =>
