@@ -112,21 +112,23 @@ describe('the second version', () => {
   it('keeps the copies of the last three updates, and that of an import', async () => {
     await firstVersion();
     const next = (version: number) => ({ version, run: () => {} });
-    for (const last of [4, 5, 6, 7]) {
-      const extra = [4, 5, 6, 7].filter((version) => version <= last).map(next);
+    const now = latestVersion(MIGRATIONS);
+    const later = [now + 1, now + 2, now + 3];
+    for (const last of [now, ...later]) {
+      const extra = later.filter((version) => version <= last).map(next);
       const door = createDatabaseDoor('leeway', () => {}, [...MIGRATIONS, ...extra]);
       await door.withDatabase(async (database) => {
-        if (last === 4) await database.add('former-contents', IMPORT_COPY);
+        if (last === now) await database.add('former-contents', IMPORT_COPY);
         database.close();
       });
     }
     const raw = await openDB('leeway');
     const kept = await raw.getAll('former-contents');
     expect(kept.map(({ reason, schema }) => [reason, schema])).toEqual([
-      ['import', 4],
-      ['upgrade', 4],
-      ['upgrade', 5],
-      ['upgrade', 6],
+      ['import', now],
+      ['upgrade', now],
+      ['upgrade', now + 1],
+      ['upgrade', now + 2],
     ]);
     raw.close();
   });

@@ -5,6 +5,7 @@ import { findDigest } from '../../../src/store/backup/backup-format';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { writeBackup } from '../../../src/store/backup/write-backup';
 import { latestVersion, MIGRATIONS } from '../../../src/store/migrations';
+import { rowsIn } from '../no-rows';
 import { CONTENTS, MY_CUE } from './invented-contents';
 import { resealed } from './resealed';
 
@@ -35,7 +36,7 @@ describe('the text of a backup', () => {
       app: 'Leeway',
       savedAtMs: SAVED_AT_MS,
       schema: latestVersion(MIGRATIONS),
-      lines: 15 + 2 + 2 + 1 + 2,
+      lines: rowsIn(CONTENTS).length + 1 + CONTENTS.setAside.length,
     });
     expect(LINES).toHaveLength(1 + header.lines + 1 + 1);
     expect(LINES.at(-1)).toBe('');

@@ -48,12 +48,12 @@ describe('planning to merge', () => {
     expect(changes.desk).toEqual({ ...none, left: ['desk'] });
     expect(changes['set-aside']).toEqual({ ...none, added: ['cues', 'desk'], left: [] });
     expect(toPut).toEqual({
-      ...NO_ROWS,
+      ...CONTENTS,
       cues: [MY_CUE],
-      attempts: CONTENTS.attempts,
-      positions: CONTENTS.positions,
+      cloths: [],
+      balls: [],
+      tables: [],
       desk: null,
-      setAside: CONTENTS.setAside,
     });
   });
 
