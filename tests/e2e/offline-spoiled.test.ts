@@ -5,7 +5,6 @@ import { deriveAllNew } from '../harness/derive-version';
 import { outOfSight } from '../harness/layout-faults';
 import { type OpenApp, openApp } from '../harness/open-app';
 import {
-  LOGIN_PAGE,
   openWhole,
   spoilInstalls,
   spoilRevisits,
@@ -13,6 +12,7 @@ import {
   startOver,
   type Visitor,
 } from '../harness/spoiled-store';
+import { LOGIN_PAGE } from '../harness/spoilings';
 import { updateButton } from '../harness/update-at-hand';
 
 const basePath = '/some/where/';

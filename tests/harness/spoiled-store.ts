@@ -3,35 +3,13 @@ import { expect, vi } from 'vitest';
 import type { ShippedFile } from '../../src/service-worker/stored-app';
 import { listedFiles } from './derive-version';
 import { PATIENCE_MS } from './patience';
+import { type Chosen, spoiledAtOnce, spoilings } from './spoilings';
 import type { Disturbance, StaticServer } from './static-server';
-
-/** What a hall's network answers for anything, until somebody has logged in. */
-export const LOGIN_PAGE: Disturbance = {
-  type: 'text/html; charset=utf-8',
-  body: '<!doctype html><title>Log in</title><p>Welcome. Log in to go on.</p>',
-};
 
 /** A browser's page, of which only this is needed. */
 export interface Visitor {
   open(url: string): Promise<unknown>;
   readonly evaluate: Page['evaluate'];
-}
-
-/** What else a script may be answered with while a release is half out. */
-const HALF_OUT: readonly Disturbance[] = [
-  { type: 'text/html; charset=utf-8', body: '<!doctype html><div id="app"></div>' },
-  { type: 'text/plain' },
-  { status: 500 },
-  { status: 404, body: 'Not found' },
-];
-
-/** Every file of a release with the login page for it, and its first script with all else. */
-function spoilings(files: readonly ShippedFile[]): [url: string, how: Disturbance][] {
-  const [script] = files.filter(({ url }) => url.endsWith('.js'));
-  return [
-    ...files.map(({ url }): [string, Disturbance] => [url, LOGIN_PAGE]),
-    ...HALF_OUT.map((how): [string, Disturbance] => [script?.url ?? '', how]),
-  ];
 }
 
 /** A page of the app's folder that is none of the app: no policy, and no script of its own. */
@@ -54,15 +32,16 @@ export async function spoilInstalls(
   page: Visitor,
   server: StaticServer,
   folder: string,
+  chosen?: Chosen,
 ): Promise<string[]> {
   const files = await listedFiles(folder);
   spoil(server);
   server.deploy(folder);
   await startOver(page, server);
   const faults: string[] = [];
-  for (const [url, how] of spoilings(files)) {
+  for (const [url, how] of spoilings(files, chosen)) {
     await page.evaluate(keepOnly, []);
-    spoil(server, url, how);
+    spoil(server, new Map([[url, how]]));
     const state = await page.evaluate(install, server.url);
     if (state !== 'redundant') faults.push(`${url}: a worker is ${state}`);
     faults.push(...untrue(await storedFiles(page, server), files));
@@ -71,7 +50,7 @@ export async function spoilInstalls(
   return faults;
 }
 
-/** The same for a file that the system has taken away, asked for at a later visit. */
+/** The same for files that the system has taken away, asked for one by one at a later visit. */
 export async function spoilRevisits(
   page: Visitor,
   server: StaticServer,
@@ -80,15 +59,16 @@ export async function spoilRevisits(
   const files = await listedFiles(folder);
   await openLab(page, server);
   const faults: string[] = [];
-  for (const [url, how] of spoilings(files)) {
-    const others = files.filter((file) => file.url !== url);
+  for (const round of spoiledAtOnce(files)) {
+    const others = files.filter(({ url }) => !round.has(url));
+    const addresses = [...round.keys()].map((url) => server.url + url);
     await page.evaluate(keepOnly, keysOf(others, server));
-    spoil(server, url, how);
-    await page.evaluate(fetchFile, server.url + url);
+    spoil(server, round);
+    await page.evaluate(fetchFiles, addresses);
     const spoiled = await storedFiles(page, server);
     faults.push(...untrue(spoiled, others), ...missing(spoiled, others));
     spoil(server);
-    await page.evaluate(fetchFile, server.url + url);
+    await page.evaluate(fetchFiles, addresses);
     faults.push(...missing(await storedFiles(page, server), files));
   }
   return faults;
@@ -99,19 +79,20 @@ export async function spoilUpdates(
   page: Visitor,
   server: StaticServer,
   { older, newer: folder }: { older: string; newer: string },
+  chosen?: Chosen,
 ): Promise<string[]> {
   const [files, newer] = [await listedFiles(older), await listedFiles(folder)];
   await openLab(page, server);
   const faults: string[] = [];
-  let spoiled: [url?: string, how?: Disturbance] = [];
-  for (const [url, how] of spoilings(newer)) {
+  let spoiled: ReadonlyMap<string, Disturbance> = new Map();
+  for (const [url, how] of spoilings(newer, chosen)) {
     // A browser looks for updates on its own account too. What it fetches between one spoiling and the
     // next would have each file whole once: so it finds no newer worker meanwhile, and is done first.
-    hide(server, 'sw.js', ...spoiled);
+    hide(server, 'sw.js', spoiled);
     server.deploy(folder);
     await page.evaluate(untilInstalled);
-    spoil(server, url, how);
-    spoiled = [url, how];
+    spoiled = new Map([[url, how]]);
+    spoil(server, spoiled);
     await page.evaluate(keepOnly, keysOf(files, server));
     const state = await page.evaluate(update);
     if (state !== 'redundant') faults.push(`${url}: a newer worker is ${state}`);
@@ -142,19 +123,22 @@ export async function openWhole(
 }
 
 /**
- * Spoils that file, and no other. A browser keeps no honest file by itself: it would have it at hand
- * the next time. A spoiled one it may keep, as long as the file itself.
+ * Spoils these files, and no others. A browser keeps no honest file by itself: it would have it at
+ * hand the next time. A spoiled one it may keep, as long as the file itself.
  */
-function spoil(server: StaticServer, url?: string, how?: Disturbance): void {
-  server.disturb((path) => (path === url ? how : { cache: 'no-store' }));
+function spoil(server: StaticServer, spoiled?: ReadonlyMap<string, Disturbance>): void {
+  server.disturb((path) => spoiled?.get(path) ?? { cache: 'no-store' });
 }
 
-/** Spoils that file, and lets another not be reached at all. */
-function hide(server: StaticServer, hidden: string, url?: string, how?: Disturbance): void {
-  server.disturb((path) => {
-    if (path === hidden) return 'cut';
-    return path === url ? how : { cache: 'no-store' };
-  });
+/** Spoils these files, and lets another not be reached at all. */
+function hide(
+  server: StaticServer,
+  hidden: string,
+  spoiled: ReadonlyMap<string, Disturbance>,
+): void {
+  server.disturb((path) =>
+    path === hidden ? 'cut' : (spoiled.get(path) ?? { cache: 'no-store' }),
+  );
 }
 
 const PATIENCE = { timeout: PATIENCE_MS, interval: 50 };
@@ -244,9 +228,11 @@ async function update(): Promise<string> {
   return registration.waiting ? 'installed' : outcome;
 }
 
-async function fetchFile(address: string): Promise<void> {
-  await fetch(address).then(
-    (response) => response.arrayBuffer(),
-    () => undefined,
-  );
+async function fetchFiles(addresses: readonly string[]): Promise<void> {
+  for (const address of addresses) {
+    await fetch(address).then(
+      (response) => response.arrayBuffer(),
+      () => undefined,
+    );
+  }
 }
