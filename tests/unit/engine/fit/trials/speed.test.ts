@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { predictRun } from '../../../../src/engine/fit/trials/speed';
-import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
-import { G, runOf, setup, stroke } from './trial-cases';
+import { predictRun } from '../../../../../src/engine/fit/trials/speed';
+import { DEFAULT_KIT } from '../../../../../src/engine/kit/kit';
+import { G, runOf, setup, stroke } from '../trial-cases';
 
 const TABLE = setup({ distanceM: 1.9, bedLengthM: 2.54 });
 /** The cloth of the cushion's published figures. */

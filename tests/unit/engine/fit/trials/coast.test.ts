@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { predictCoast } from '../../../../src/engine/fit/trials/coast';
-import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
-import { setup, stroke } from './trial-cases';
+import { predictCoast } from '../../../../../src/engine/fit/trials/coast';
+import { DEFAULT_KIT } from '../../../../../src/engine/kit/kit';
+import { setup, stroke } from '../trial-cases';
 
 const timeS = (rollFriction: number, along: number, distanceM = 2.483) => {
   const bedSlope = { alongM_per_M: along, rightM_per_M: 0.0003 };

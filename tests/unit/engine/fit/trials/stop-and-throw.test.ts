@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { predictRunsAfter } from '../../../../src/engine/fit/trials/stop';
-import { predictObjectLanding } from '../../../../src/engine/fit/trials/throw';
-import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
-import { G, NO_SQUIRT, runOf, setup, stroke } from './trial-cases';
+import { predictRunsAfter } from '../../../../../src/engine/fit/trials/stop';
+import { predictObjectLanding } from '../../../../../src/engine/fit/trials/throw';
+import { DEFAULT_KIT, type Kit } from '../../../../../src/engine/kit/kit';
+import { G, NO_SQUIRT, runOf, setup, stroke } from '../trial-cases';
 
 const DEG = Math.PI / 180;
 

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { LEVEL_RAD, USUAL_SPEEDS } from '../../../../src/engine/fit/trials/set-up';
-import { READING_RANGES, TRIAL_RANGES } from '../../../../src/engine/fit/trials/trial';
+import { LEVEL_RAD, USUAL_SPEEDS } from '../../../../../src/engine/fit/trials/set-up';
+import { READING_RANGES, TRIAL_RANGES } from '../../../../../src/engine/fit/trials/trial';
 import {
   shotsToDo,
   TRIAL_NAMES,
   TRIALS,
   type TrialShot,
-} from '../../../../src/engine/fit/trials/trials';
-import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
-import { isWithin } from '../../../../src/engine/numerics/range';
-import { isBeyondMiscue } from '../../../../src/engine/stroke/miscue-limit';
+} from '../../../../../src/engine/fit/trials/trials';
+import { DEFAULT_KIT } from '../../../../../src/engine/kit/kit';
+import { isWithin } from '../../../../../src/engine/numerics/range';
+import { isBeyondMiscue } from '../../../../../src/engine/stroke/miscue-limit';
 
 const R = DEFAULT_KIT.ballRadiusM;
 

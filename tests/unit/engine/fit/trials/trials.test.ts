@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { READING_NAMES } from '../../../../src/engine/fit/trials/trial';
+import { READING_NAMES } from '../../../../../src/engine/fit/trials/trial';
 import {
   shotsToDo,
   TRIAL_NAMES,
   TRIALS,
   type TrialName,
-} from '../../../../src/engine/fit/trials/trials';
-import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+} from '../../../../../src/engine/fit/trials/trials';
+import { DEFAULT_KIT } from '../../../../../src/engine/kit/kit';
 
 /** What can be read where, by what is left on the table or on a watch (common practice, no source). */
 const READ: { readonly [T in TrialName]: readonly string[] } = {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { predictPivot } from '../../../../src/engine/fit/trials/pivot';
-import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
-import type { Stroke } from '../../../../src/engine/stroke/stroke';
-import { setup, stroke } from './trial-cases';
+import { predictPivot } from '../../../../../src/engine/fit/trials/pivot';
+import { DEFAULT_KIT, type Kit } from '../../../../../src/engine/kit/kit';
+import type { Stroke } from '../../../../../src/engine/stroke/stroke';
+import { setup, stroke } from '../trial-cases';
 
 const bridge = (kit: Kit, given: Partial<Stroke>, distanceM = 1) =>
   predictPivot(kit, stroke(given), setup({ distanceM }))?.bridgeM ?? null;

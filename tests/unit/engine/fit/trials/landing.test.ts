@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { predictLanding } from '../../../../src/engine/fit/trials/landing';
-import { DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
-import type { Stroke } from '../../../../src/engine/stroke/stroke';
-import { G, NO_SQUIRT, runOf, setup, stroke } from './trial-cases';
+import { predictLanding } from '../../../../../src/engine/fit/trials/landing';
+import { DEFAULT_KIT, type Kit } from '../../../../../src/engine/kit/kit';
+import type { Stroke } from '../../../../../src/engine/stroke/stroke';
+import { G, NO_SQUIRT, runOf, setup, stroke } from '../trial-cases';
 
 const DEG = Math.PI / 180;
 
