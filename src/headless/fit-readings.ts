@@ -1,4 +1,4 @@
-import { MOST_SHOTS } from '../engine/fit/most-shots';
+import { MOST_SHOTS } from '../engine/fit/fit-question';
 import { PARTS } from '../engine/kit/kit-numbers';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt } from './door-refusal';
 import { type GivenReading, parseReading } from './fit-reading';

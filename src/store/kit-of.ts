@@ -1,5 +1,4 @@
-import { DEFAULT_CUSHION } from '../engine/kit/cushion';
-import type { Kit } from '../engine/kit/kit';
+import { DEFAULT_CUSHION, type Kit } from '../engine/kit/kit';
 import { numbersOfPart } from '../engine/kit/kit-numbers';
 import type { BallSet, Cloth, Cue, Table } from './records';
 

@@ -1,4 +1,4 @@
-import { DEFAULT_CUSHION } from '../../src/engine/kit/cushion';
+import { DEFAULT_CUSHION } from '../../src/engine/kit/kit';
 import { playTable } from '../../src/engine/table/play-table';
 import { WPA_POCKETS } from '../../src/engine/table/pocket-standard';
 import type { TableEvent } from '../../src/engine/table/table-play';

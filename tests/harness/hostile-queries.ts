@@ -1,7 +1,6 @@
 import { INPUT_RANGES } from '../../src/engine/direct/input-ranges';
 import type { Shot } from '../../src/engine/direct/shot';
-import { DEFAULT_CUSHION } from '../../src/engine/kit/cushion';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
+import { DEFAULT_CUSHION, DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 import { KIT_NUMBERS } from '../../src/engine/kit/kit-numbers';
 import type { Range } from '../../src/engine/numerics/range';
 import { MISCUE_LIMIT } from '../../src/engine/stroke/miscue-limit';

@@ -1,5 +1,4 @@
-import { DEFAULT_CUSHION } from '../../src/engine/kit/cushion';
-import type { Kit } from '../../src/engine/kit/kit';
+import { DEFAULT_CUSHION, type Kit } from '../../src/engine/kit/kit';
 import type { Stroke } from '../../src/engine/stroke/stroke';
 import { isOnBed } from '../../src/engine/table/check-table';
 import { TABLE_SIZES, WPA_POCKETS } from '../../src/engine/table/pocket-standard';

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type BallState, restingAt } from '../../src/engine/ball/ball-state';
 import { afterCushion } from '../../src/engine/impacts/cushion';
-import type { Cushion } from '../../src/engine/kit/cushion';
-import { DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
+import { type Cushion, DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 import { rolledVelocity } from '../../src/engine/motion/rolled-velocity';
 import { between, type Random, seededRandom } from '../harness/seeded-random';
 import type { Body } from './reference/body';

@@ -129,7 +129,6 @@ it('the reference takes nothing from the engine but the shapes of what is asked 
     '../../../src/engine/direct/shot',
     '../../../src/engine/fit/trials/trial',
     '../../../src/engine/fit/trials/trials',
-    '../../../src/engine/kit/cushion',
     '../../../src/engine/kit/kit',
     '../../../src/engine/stroke/stroke',
     'odex',

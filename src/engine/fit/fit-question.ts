@@ -48,3 +48,6 @@ export const PLAYER_SPREAD: { readonly [Q in PlayerQuantity]: number } = {
   medium: 0.25,
   firm: 0.25,
 };
+
+/** As many shots as are fitted at once: they take half a minute. */
+export const MOST_SHOTS = 400;

@@ -1,5 +1,3 @@
-import { type Cushion, DEFAULT_CUSHION } from './cushion';
-
 /**
  * The numbers of one cue, cloth, ball set and bed. Everything here can one day be measured at a
  * table; until then the defaults below stand in, and whoever shows them must say so.
@@ -19,6 +17,16 @@ export interface BedSlope {
   readonly alongM_per_M: number;
   /** + where the bed falls to the shooter's right. */
   readonly rightM_per_M: number;
+}
+
+/** The numbers of a table's cushions. */
+export interface Cushion {
+  /** e: the cushion gives back e² of the work done on it. */
+  readonly restitution: number;
+  /** Friction between ball and cushion, μ. */
+  readonly friction: number;
+  /** Height of the nose over the bed, as a share of the ball's radius. */
+  readonly noseHeight: number;
 }
 
 export interface Kit {
@@ -43,6 +51,13 @@ export interface Kit {
   readonly cueBallMassRatio: number;
   readonly cushion: Cushion;
 }
+
+/**
+ * A pool table's. Sources: restitution and friction, Mathavan, Jackson and Parkin, Proc. IMechE C
+ * 224(9):1863 (2010), measured on a snooker table; nose at 0.635 of the ball's diameter, mid-way of
+ * the WPA equipment specification (0.625-0.645).
+ */
+export const DEFAULT_CUSHION: Cushion = { restitution: 0.98, friction: 0.14, noseHeight: 1.27 };
 
 /**
  * An ordinary maple cue on club cloth with clean pool balls.

@@ -1,11 +1,11 @@
+import { MODEL_VERSION, type TrialShot } from '../../engine/fit/trials/trials';
 import type { Attempt } from '../../store/attempt';
 import type { Choice } from '../../store/records';
 import { MEASURE_PROBLEMS } from '../../words/measure-problems';
 import { type EditResult, NOT_THERE } from '../kit-edits';
 import { progressOf, withStepBack, withStepDone } from './attempt-progress';
-import type { CueLengths } from './cue-lengths';
+import type { CueLengths } from './butt-height';
 import { type ButtContext, type Entered, withCueLength, withEntered } from './enter-reading';
-import { freshAttempt } from './fresh-attempt';
 import type { KeptAttempts } from './kept-attempts';
 import type { MeasureModel } from './measure-model';
 
@@ -106,5 +106,26 @@ export function createAttemptChanges(ports: ChangesPorts): AttemptChanges {
       removed = null;
       return OK;
     },
+  };
+}
+
+/** An attempt at a shot of a trial, of which nothing is done yet. */
+export function freshAttempt(
+  shot: TrialShot,
+  choice: Choice,
+  id: string,
+  startedAtMs: number,
+): Attempt {
+  return {
+    id,
+    startedAtMs,
+    modelVersion: MODEL_VERSION,
+    choice,
+    shot,
+    readings: {},
+    butt: null,
+    stepsDone: [],
+    typed: null,
+    isStruckOut: false,
   };
 }

@@ -10,8 +10,12 @@ import { steady } from '../steady';
 import { createAttemptChanges } from './attempt-changes';
 import { progressOf } from './attempt-progress';
 import { attemptsOfKit, lastReadAt, newestUnfinished } from './attempts-of-kit';
-import { buttHeightToRaise, elevationFarOff, USUAL_CUE_LENGTH_M } from './butt-height';
-import { createCueLengths } from './cue-lengths';
+import {
+  buttHeightToRaise,
+  createCueLengths,
+  elevationFarOff,
+  USUAL_CUE_LENGTH_M,
+} from './butt-height';
 import type { WorkOut } from './find-priors';
 import { createForesight } from './foresight';
 import { createKeptAttempts } from './kept-attempts';
@@ -20,10 +24,9 @@ import { isOfKit, knownOfKit, toldBy } from './known-of-kit';
 import type { MeasureModel } from './measure-model';
 import { isUnread, type MeasureQuestion, presentQuestion } from './measure-question';
 import type { NotedKnowledge } from './noted-knowledge';
-import { indexShelves, playedAttempt } from './parts-played';
+import { indexShelves, playedAttempt, trialBedOf } from './parts-played';
 import { createReportAtRest } from './report-at-rest';
 import { measuredShelves } from './sureness';
-import { trialBedOf } from './trial-bed';
 import { trialOffers } from './trial-offers';
 import type { Foresee } from './work-report';
 

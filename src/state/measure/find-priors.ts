@@ -1,6 +1,5 @@
-import type { StrokeScatter } from '../../engine/fit/fit-question';
+import { MOST_SHOTS, type StrokeScatter } from '../../engine/fit/fit-question';
 import type { FitJob, FitReport } from '../../engine/fit/fit-report';
-import { MOST_SHOTS } from '../../engine/fit/most-shots';
 import type { ShelfContents } from '../../store/contents';
 import { PART_OF } from '../../store/kit-fields';
 import type { ShelfName, Shelves } from '../../store/records';

@@ -1,4 +1,5 @@
 import type { Parts } from '../../engine/fit/fit-question';
+import type { TrialBed } from '../../engine/fit/trials/trial';
 import type { Attempt } from '../../store/attempt';
 import type { ShelfContents } from '../../store/contents';
 import { PART_OF } from '../../store/kit-fields';
@@ -84,4 +85,9 @@ function recordsOf(choice: Choice, shelves: ShelfIndex): Records | null {
 /** Whether two share a cue, a cloth, a ball set or a table in the same era of it. */
 export function sharePart(one: Played, other: Played): boolean {
   return SHELF_NAMES.some((shelf) => one.parts[PART_OF[shelf]] === other.parts[PART_OF[shelf]]);
+}
+
+/** The table in play, with the balls in play on it. */
+export function trialBedOf({ tables, balls }: Pick<Records, 'tables' | 'balls'>): TrialBed {
+  return { lengthM: tables.lengthM, ballRadiusM: balls.ballRadiusM };
 }

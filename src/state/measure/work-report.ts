@@ -1,16 +1,14 @@
 import type { Shot } from '../../engine/direct/shot';
-import type { FitShot, KitPrior } from '../../engine/fit/fit-question';
+import { type FitShot, type KitPrior, MOST_SHOTS } from '../../engine/fit/fit-question';
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { ForesightJob } from '../../engine/fit/foresee';
-import { MOST_SHOTS } from '../../engine/fit/most-shots';
 import type { ReadingReport } from '../../engine/fit/shot-report';
 import { shotsToDo } from '../../engine/fit/trials/trials';
 import { findPriors, type PriorSources, type WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
 import { measuredShot, scatterOf } from './measured-shot';
 import { kitPriorOf } from './part-prior';
-import { type Played, type PlayedAttempt, sharePart } from './parts-played';
-import { trialBedOf } from './trial-bed';
+import { type Played, type PlayedAttempt, sharePart, trialBedOf } from './parts-played';
 
 /** Works out what was to be expected of a shot. */
 export type Foresee = (job: ForesightJob) => Promise<readonly ReadingReport[]>;

@@ -1,7 +1,7 @@
 import type { ComponentChildren, RefObject } from 'preact';
 import { traitsOf } from '../../state/measure/trial-traits';
 import { ButtDrawing } from './ButtDrawing';
-import { buttTarget } from './butt-target';
+import { buttTarget } from './butt-words';
 import { RaisedWarning } from './RaisedWarning';
 import { StepControl } from './StepControl';
 import type { StepProps } from './step-props';

@@ -2,7 +2,7 @@ import { layOutButtView } from '../../diagram/trial-butt';
 import type { Attempt } from '../../store/attempt';
 import type { AppModels } from '../app-models';
 import { useCanvas } from '../use-canvas';
-import { buttTarget } from './butt-target';
+import { buttTarget } from './butt-words';
 import './TrialDrawing.css';
 
 /** The raised cue from the side, and how high its butt is to be. */

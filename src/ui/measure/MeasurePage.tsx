@@ -3,12 +3,12 @@ import type { AppModels } from '../app-models';
 import { InstallHint } from '../install/InstallHint';
 import { PanelHeader } from '../kit/PanelHeader';
 import { AttemptList } from './AttemptList';
-import { adviceWords } from './advice-words';
 import { ageLines } from './age-lines';
+import { adviceWords } from './knowledge-words';
 import { NextShot } from './NextShot';
 import { SurenessList } from './SurenessList';
 import { TrialRows } from './TrialRows';
-import { UnfinishedRow } from './UnfinishedRow';
+import { shotName } from './trial-words';
 
 /** What to do next, what is known of the kit in play, and all that was taken down. */
 export function MeasurePage({ app }: { app: AppModels }) {
@@ -73,5 +73,23 @@ function AdviceLines({ app }: { app: AppModels }) {
         ))}
       </ul>
     </section>
+  );
+}
+
+/** The way back into an attempt that was left. */
+function UnfinishedRow({ app: { measure, router, desk } }: { app: AppModels }) {
+  const unfinished = measure.unfinished.value;
+  if (!unfinished?.now) return null;
+  const { attempt, steps, now } = unfinished;
+  const name = shotName(attempt.shot, desk.preferences.value.lengthUnit);
+  return (
+    <button
+      type="button"
+      class="button button-main unfinished"
+      data-opens={`measure/${attempt.id}`}
+      onClick={() => router.open(`measure/${attempt.id}`)}
+    >
+      Go on: {name}, step {steps.indexOf(now) + 1} of {steps.length}
+    </button>
   );
 }

@@ -4,7 +4,7 @@ import { erasOf } from '../../state/measure/era-figures';
 import type { ShelfName, Shelves } from '../../store/records';
 import { dayWords } from '../../units/ago-words';
 import type { AppModels } from '../app-models';
-import { CHANGES, eraWords } from './history-words';
+import { CHANGES, eraWords } from './knowledge-words';
 import './RecordHistory.css';
 
 interface Props {

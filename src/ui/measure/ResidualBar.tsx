@@ -1,4 +1,4 @@
-import { residualDot, USUAL_BAND } from '../../diagram/trial-residuals';
+import { residualDot, USUAL_BAND } from '../../diagram/trial-bars';
 import type { ReadingReport } from '../../engine/fit/shot-report';
 import './ResidualBar.css';
 

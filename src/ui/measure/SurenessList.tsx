@@ -1,7 +1,7 @@
 import { type Interval, layOutSureness } from '../../diagram/trial-bars';
 import type { Sureness } from '../../state/measure/sureness';
 import type { LengthUnit } from '../../units/unit-names';
-import { sureLabel, surenessInWords } from './sureness-words';
+import { sureLabel, surenessInWords } from './knowledge-words';
 import './SurenessList.css';
 
 interface Props {

@@ -7,9 +7,9 @@ import type { TrialStep } from '../../state/measure/trial-steps';
 import type { AppModels } from '../app-models';
 import { TableRails } from '../TableRails';
 import { useCanvas } from '../use-canvas';
-import { drawingWords } from './drawing-words';
 import { lessonOf } from './lesson-of';
 import { readingFigure, readingInWords } from './reading-words';
+import { drawingWords } from './step-words';
 import { sceneOf } from './trials/faces';
 import './TrialDrawing.css';
 

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
-import { buttQuery } from './butt-query';
+import { buttQuery } from './butt-words';
 import { ENTRY_SPECS, type EntrySpec, entryInSi, openingUnit } from './entry-specs';
 import {
   draftText,

@@ -1,5 +1,4 @@
-import type { Cushion } from '../../../src/engine/kit/cushion';
-import type { Kit } from '../../../src/engine/kit/kit';
+import type { Cushion, Kit } from '../../../src/engine/kit/kit';
 import { type Body, struck, surfaceVelocity } from './body';
 import { dot, length, minus, plus, times, type Vec3 } from './vec3';
 

@@ -1,5 +1,4 @@
-import type { Cushion } from '../../../src/engine/kit/cushion';
-import type { Kit } from '../../../src/engine/kit/kit';
+import type { Cushion, Kit } from '../../../src/engine/kit/kit';
 import { bodiesImpact } from './ball-impact';
 import { bedBounce } from './bed-bounce';
 import type { Body } from './body';

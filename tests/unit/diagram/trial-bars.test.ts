@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { layOutSureness } from '../../../src/diagram/trial-bars';
-import { residualDot, USUAL_BAND } from '../../../src/diagram/trial-residuals';
+import { layOutSureness, residualDot, USUAL_BAND } from '../../../src/diagram/trial-bars';
 
 describe('the bars of what is known', () => {
   it('are as long as their standard deviations', () => {

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { MOST_SHOTS } from '../../../src/engine/fit/most-shots';
+import { MOST_SHOTS } from '../../../src/engine/fit/fit-question';
 import { mendedFields } from '../../../src/state/backup/mended-field';
 import { withinRoom } from '../../../src/state/backup/within-room';
 import { createKeptPositions } from '../../../src/state/choose/kept-positions';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { bendOf } from '../../../../src/engine/fit/bend';
 import { layOut } from '../../../../src/engine/fit/fit-layout';
 import { changePerUnknown } from '../../../../src/engine/fit/fit-problem';
 import type { FitShot } from '../../../../src/engine/fit/fit-question';
+import { bendOf } from '../../../../src/engine/fit/influence';
 import { readingCovariance, slopesPerStray } from '../../../../src/engine/fit/shot-evidence';
 import {
   NO_STRAYS,

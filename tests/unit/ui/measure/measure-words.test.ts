@@ -2,12 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { shotsToDo } from '../../../../src/engine/fit/trials/trials';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
 import type { ShelfName } from '../../../../src/store/records';
-import { adviceWords } from '../../../../src/ui/measure/advice-words';
 import { ageLines } from '../../../../src/ui/measure/age-lines';
-import { drawingWords } from '../../../../src/ui/measure/drawing-words';
+import {
+  adviceWords,
+  sureFigure,
+  surenessInWords,
+} from '../../../../src/ui/measure/knowledge-words';
 import { readingFigure, readingInWords } from '../../../../src/ui/measure/reading-words';
-import { stepWords } from '../../../../src/ui/measure/step-words';
-import { sureFigure, surenessInWords } from '../../../../src/ui/measure/sureness-words';
+import { drawingWords, stepWords } from '../../../../src/ui/measure/step-words';
 import { shotName } from '../../../../src/ui/measure/trial-words';
 import { FINISHED_LINE } from './invented-trials';
 
