@@ -6,7 +6,7 @@ import { ERA_KEY } from './import-era';
 import type { RawStores } from './read-rows';
 import type { ImportPlan, RestoreResult, WriteResult } from './store-port';
 import { ALL_STORES, CONTENT_STORES, LIST_NAMES } from './stores';
-import { allOrNothing, askAll, beginReading, beginWriting } from './transactions';
+import { allOrNothing, askAll, beginReading, beginWriting, putRow } from './transactions';
 
 type OverAll = IDBPTransaction<DatabaseSchema, typeof ALL_STORES, 'readwrite'>;
 
@@ -94,9 +94,8 @@ async function putPlanned(transaction: OverAll, toPut: ImportPlan['toPut']): Pro
 
 async function putRaw(transaction: OverAll, rows: RawStores): Promise<void> {
   for (const name of CONTENT_STORES) {
-    const store = transaction.objectStore(name);
     await askAll(rows[name] ?? [], ({ key, value }) =>
-      name === 'desk' ? store.put(value, String(key)) : store.put(value),
+      putRow(transaction, name, String(key), value),
     );
   }
 }

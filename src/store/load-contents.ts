@@ -7,7 +7,7 @@ import type { Note } from './note';
 import { contentsOf, type ReadContents, readContents } from './read-contents';
 import type { Loaded } from './store-port';
 import { CONTENT_STORES, LIST_NAMES } from './stores';
-import { beginReading, beginWriting } from './transactions';
+import { beginReading, beginWriting, putRow } from './transactions';
 import { withNotes } from './unsaved-notes';
 
 type OverContents<Mode extends IDBTransactionMode> = IDBPTransaction<
@@ -78,11 +78,11 @@ function carryOut(
   transaction: OverContents<'readwrite'>,
   notes: readonly Note[],
 ): Promise<unknown>[] {
-  return notes.map((note) => {
-    const store = transaction.objectStore(note.store);
-    if (!('row' in note)) return store.delete(note.id);
-    return note.store === 'desk' ? store.put(note.row, note.id) : store.put(note.row);
-  });
+  return notes.map((note) =>
+    'row' in note
+      ? putRow(transaction, note.store, note.id, note.row)
+      : transaction.objectStore(note.store).delete(note.id),
+  );
 }
 
 function setAside(

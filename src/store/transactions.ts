@@ -1,4 +1,5 @@
 import type { IDBPTransaction, StoreNames } from 'idb';
+import type { ContentStore } from './contents';
 import type { Database, DatabaseSchema } from './database-schema';
 
 type Names = readonly StoreNames<DatabaseSchema>[];
@@ -73,6 +74,21 @@ export async function askAll<T>(
     return answer;
   });
   await Promise.all(asked);
+}
+
+/** Puts a row under its key: those of the desk do not bear it themselves. */
+export function putRow(
+  transaction: { objectStore(name: ContentStore): Putting },
+  name: ContentStore,
+  key: string,
+  row: unknown,
+): Promise<unknown> {
+  const store = transaction.objectStore(name);
+  return name === 'desk' ? store.put(row, key) : store.put(row);
+}
+
+interface Putting {
+  put(row: unknown, key?: string): Promise<unknown>;
 }
 
 /** A transaction tells of its failure beside the request that failed; once is enough. */

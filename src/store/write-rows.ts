@@ -8,7 +8,7 @@ import type { Note } from './note';
 import type { Failed } from './store-port';
 import { CONTENT_STORES, parseRow, STORES } from './stores';
 import { type Settled, settleNote } from './tabs/settle-note';
-import { allOrNothing, askAll, beginReading, beginWriting } from './transactions';
+import { allOrNothing, askAll, beginReading, beginWriting, putRow } from './transactions';
 
 type OverStore = IDBPTransaction<DatabaseSchema, ContentStore[], 'readwrite'>;
 
@@ -47,7 +47,7 @@ async function write(transaction: OverStore, note: Note): Promise<Saved> {
   const store = transaction.objectStore(name);
   const settled = settleNote(note, await store.get(id));
   if (settled.kind === 'put') {
-    await (name === 'desk' ? store.put(settled.row, id) : store.put(settled.row));
+    await putRow(transaction, name, id, settled.row);
     if (settled.copy) await store.put(settled.copy);
   }
   if (settled.kind === 'deleted') {
@@ -91,9 +91,6 @@ export async function putAllRows(
     await askAll(EXAMPLE_POSITIONS, ({ id }) => examples.delete(id));
     const all: readonly Pick<Note, 'store' | 'id' | 'row'>[] =
       era === '' ? rows : [...rows, eraRow];
-    await askAll(all, ({ store: name, id, row }) => {
-      const store = transaction.objectStore(name);
-      return name === 'desk' ? store.put(row, id) : store.put(row);
-    });
+    await askAll(all, ({ store, id, row }) => putRow(transaction, store, id, row));
   });
 }
