@@ -75,6 +75,7 @@ export const LISTS: { readonly [L in ListName]: List<Rows[L]> } = {
     nameOf: ({ shot }) => shot.trial,
     // The one that has come further.
     staysInMerge: (here, there) => here.stepsDone.length > there.stepsDone.length,
+    // As they are shown: the same on every device already.
     inBackup: (rows) => rows,
     isOwn: ({ readings }) => Object.keys(readings).length > 0,
     // A reading counts once.
@@ -138,13 +139,13 @@ function byId<T extends { readonly id: string }>(rows: readonly T[]): readonly T
 /** Every store of what the app keeps. */
 export const CONTENT_STORES = Object.keys(STORES) as readonly ContentStore[];
 
+/** The same, and where their contents are kept from before an upgrade or an import. */
+export const ALL_STORES = [...CONTENT_STORES, 'former-contents'] as const;
+
 /** Those that a person's changes go into. */
 export const STORE_NAMES = CONTENT_STORES.filter((name): name is StoreName => name !== 'set-aside');
 
 export const LIST_NAMES = Object.keys(LISTS) as readonly ListName[];
-
-/** Those, and where their contents are kept from before an upgrade or an import. */
-export const ALL_STORES = [...CONTENT_STORES, 'former-contents'] as const;
 
 /** What can be made of the rows of any store. */
 interface Makings<Row> {
