@@ -1,7 +1,7 @@
 import { INPUT_RANGES } from '../../src/engine/direct/input-ranges';
 import type { Shot } from '../../src/engine/direct/shot';
 import { DEFAULT_CUSHION, DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
-import { KIT_NUMBERS } from '../../src/engine/kit/kit-numbers';
+import { PLACED_NUMBERS, withNumber } from '../../src/engine/kit/kit-numbers';
 import type { Range } from '../../src/engine/numerics/range';
 import { MISCUE_LIMIT } from '../../src/engine/stroke/miscue-limit';
 import { STROKE_RANGES } from '../../src/engine/stroke/stroke';
@@ -49,36 +49,20 @@ function tipWithin(random: Random): Pick<Shot, 'side' | 'height'> {
 }
 
 function hostileKit(random: Random, values: HostileValues): Kit {
-  const rollFriction = values(KIT_NUMBERS.rollFriction.range);
+  const any = PLACED_NUMBERS.reduce(
+    (kit, number) => withNumber(kit, number, values(number.range)),
+    DEFAULT_KIT,
+  );
   return {
-    massRatio: values(KIT_NUMBERS.massRatio.range),
-    slideFriction: values(KIT_NUMBERS.slideFriction.range),
-    rollFriction,
-    spinDecayRadS2: values(KIT_NUMBERS.spinDecayRadS2.range),
-    ballRestitution: values(KIT_NUMBERS.ballRestitution.range),
-    bedRestitution: values(KIT_NUMBERS.bedRestitution.range),
-    ballRadiusM: values(KIT_NUMBERS.ballRadiusM.range),
-    tipRadiusM: values(KIT_NUMBERS.tipRadiusM.range),
-    cueBallMassRatio: values(KIT_NUMBERS.cueBallMassRatio.range),
-    ballFriction:
-      random() < 0.15
-        ? { a: 0, b: 0, c: 0 }
-        : {
-            a: values(KIT_NUMBERS['ballFriction.a'].range),
-            b: values(KIT_NUMBERS['ballFriction.b'].range),
-            c: values(KIT_NUMBERS['ballFriction.c'].range),
-          },
-    bedSlope: random() < 0.5 ? steepSlope(random, rollFriction) : slope(random, values),
+    ...any,
+    ballFriction: random() < 0.15 ? { a: 0, b: 0, c: 0 } : any.ballFriction,
+    bedSlope: random() < 0.5 ? steepSlope(random, any.rollFriction) : slope(random, any.bedSlope),
     cushion: DEFAULT_CUSHION,
   };
 }
 
-function slope(random: Random, values: HostileValues): Kit['bedSlope'] {
-  if (random() < 0.4) return { alongM_per_M: 0, rightM_per_M: -0 };
-  return {
-    alongM_per_M: values(KIT_NUMBERS['bedSlope.alongM_per_M'].range),
-    rightM_per_M: values(KIT_NUMBERS['bedSlope.alongM_per_M'].range),
-  };
+function slope(random: Random, any: Kit['bedSlope']): Kit['bedSlope'] {
+  return random() < 0.4 ? { alongM_per_M: 0, rightM_per_M: -0 } : any;
 }
 
 /** A tilt at, just below, just above or far below the one on which nothing stops. */

@@ -3,6 +3,7 @@ import { USUAL_SPEEDS } from '../../../src/engine/fit/trials/set-up';
 import type { TrialShot } from '../../../src/engine/fit/trials/trials';
 import { shotsToDo, TRIALS } from '../../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
+import { QUANTITIES_OF } from '../../../src/engine/kit/kit-spread';
 import { answerFit } from '../../../src/headless/fit-answer';
 import { ask, JOB, LINES, type Told } from './fit-lines';
 
@@ -130,7 +131,9 @@ describe('what is told of a quantity', () => {
     const answer = ask({ ...JOB, readings });
     expect(estimate(answer, 'massRatio', 'stiff').sd).toBeLessThan(8);
     expect(estimate(answer, 'massRatio', 'whippy').sd).toBeLessThan(8);
-    expect(answer.estimates.filter(({ part }: Told) => part === 'cloth')).toHaveLength(4);
+    expect(answer.estimates.filter(({ part }: Told) => part === 'cloth')).toHaveLength(
+      QUANTITIES_OF.cloth.length,
+    );
     expect(answer.kit.massRatio).toBe(estimate(answer, 'massRatio', 'whippy').value);
     const asked = ask({ ...JOB, readings, for: { cue: 'stiff' } });
     expect(asked.kit.massRatio).toBe(estimate(answer, 'massRatio', 'stiff').value);

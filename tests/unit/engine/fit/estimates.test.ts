@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { estimatesOf } from '../../../../src/engine/fit/estimates';
 import type { FitQuantity } from '../../../../src/engine/fit/fit-question';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
-import { quantityIn } from '../../../../src/engine/kit/kit-spread';
+import { KIT_QUANTITIES, quantityIn } from '../../../../src/engine/kit/kit-spread';
 import { type Found, handMadeFit, PRIOR } from './hand-made-fit';
 
 const HALF = { ...PRIOR, spread: { ...PRIOR.spread, massRatio: 0.5, bedSlopeRight: 0.0004 } };
@@ -50,7 +50,7 @@ describe('an estimate', () => {
   });
 
   it('is there for every quantity of a kit and of its player', () => {
-    expect(estimatesOf(handMadeFit({}), [HALF])).toHaveLength(10 + 4);
+    expect(estimatesOf(handMadeFit({}), [HALF])).toHaveLength(KIT_QUANTITIES.length + 4);
   });
 
   it('is refused where nothing was known before of a part', () => {

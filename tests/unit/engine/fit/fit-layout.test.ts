@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { layOut, unknownsOf } from '../../../../src/engine/fit/fit-layout';
 import type { FitShot, Parts } from '../../../../src/engine/fit/fit-question';
 import type { TrialShot } from '../../../../src/engine/fit/trials/trials';
+import { KIT_QUANTITIES } from '../../../../src/engine/kit/kit-spread';
 import { HONEST, MIDDLE, READABLE } from '../../../harness/trial-player';
 
 const shot = READABLE[0] as TrialShot;
@@ -37,7 +38,7 @@ describe('layOut', () => {
 
   it('counts kits that no shot has touched', () => {
     const { unknowns } = layOut([], [MIDDLE.parts]);
-    expect(unknowns.length).toBe(10 + 4);
+    expect(unknowns.length).toBe(KIT_QUANTITIES.length + 4);
   });
 
   it('finds a shot its own unknowns', () => {
