@@ -1,22 +1,24 @@
-import type { CDPSession, Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { CDPSession } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { bringIn, inventedBackup, pickBackup, saveBackup } from '../harness/backup-at-hand';
 import { fillStorage } from '../harness/fill-storage';
-import { PHONE } from '../harness/launch-browser';
-import { beginTrial, stepTitle, tapFigure } from '../harness/measure-at-table';
+import { PHONE, sharedBrowser } from '../harness/launch-browser';
+import { beginTrial, tapFigure } from '../harness/measure-at-table';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
+import { readingsKept, takeReading } from '../harness/readings-kept';
+import { startStaticServer } from '../harness/static-server';
 import { tapButton } from '../harness/thumb';
 
 let app: OpenApp;
 let session: CDPSession;
-beforeEach(async () => {
+const open = async () => {
   app = await openApp({ hash: '#kit/measure' });
   session = await app.context.newCDPSession(app.page);
-});
-afterEach(async () => {
+};
+const close = async () => {
   expect(app.guard.problems).toEqual([]);
   await app.close();
-});
+};
 
 const news = async (page = app.page) => (await page.locator('.news-bar').textContent()) ?? '';
 const goTo = async (hash: string, page = app.page) => {
@@ -25,41 +27,17 @@ const goTo = async (hash: string, page = app.page) => {
   await untilRendered(page);
 };
 
-/** Takes a whole reading of the line trial. */
-async function takeReading(page: Page, figure: string): Promise<void> {
-  await beginTrial(page, 'Line');
-  await tapButton(page, 'It is placed');
-  await tapButton(page, 'Played');
-  await tapFigure(page, figure, 'left');
-  expect(await stepTitle(page)).toBe('Taken down');
-  await tapButton(page, 'To all trials');
-}
-
-/** The readings that the database itself holds. */
-async function readingsKept(page: Page): Promise<readonly number[]> {
-  return await page.evaluate(async () => {
-    const database = await new Promise<IDBDatabase>((resolve) => {
-      const opening = indexedDB.open('leeway');
-      opening.onsuccess = () => resolve(opening.result);
-    });
-    if (!database.objectStoreNames.contains('attempts')) return [];
-    const rows = await new Promise<{ readings: { landingM: number } }[]>((resolve) => {
-      const reading = database.transaction('attempts').objectStore('attempts').getAll();
-      reading.onsuccess = () => resolve(reading.result);
-    });
-    database.close();
-    return rows.map(({ readings }) => Math.round(Math.abs(readings.landingM) * 100)).sort();
-  });
-}
-
 const clearDatabase = () =>
   session.send('Storage.clearDataForOrigin', {
     origin: app.server.origin,
     storageTypes: 'indexeddb',
   });
 
-describe('storage in trouble', () => {
-  it('that is taken away under the page goes on with all that the page knows', async () => {
+describe('storage that is lost under the page', () => {
+  beforeAll(open);
+  afterAll(close);
+
+  it('taken away under the page goes on with all that the page knows', async () => {
     const { page } = app;
     await takeReading(page, '4');
     await clearDatabase();
@@ -69,9 +47,8 @@ describe('storage in trouble', () => {
     await expect.poll(() => news()).toBe('');
   });
 
-  it('that is deleted under the page says so, and goes on with all that the page knows', async () => {
+  it('deleted from outside says so, and goes on with all that the page knows', async () => {
     const { page } = app;
-    await takeReading(page, '4');
     await page.evaluate(
       () =>
         new Promise((resolve, reject) => {
@@ -82,13 +59,18 @@ describe('storage in trouble', () => {
     );
     await expect.poll(() => news()).toContain('was deleted from outside');
     expect(await news()).not.toContain('newer version');
-    await takeReading(page, '5');
-    await expect.poll(() => readingsKept(page)).toEqual([4, 5]);
+    await takeReading(page, '6');
+    await expect.poll(() => readingsKept(page)).toEqual([4, 5, 6]);
     await expect.poll(() => news()).toBe('');
   });
+});
 
-  it('that has no room for a second copy keeps the reading, and says so', async () => {
+describe('storage without room', () => {
+  it('for a second copy keeps the reading, and says so', async () => {
+    await open();
     const { page } = app;
+    // The copy of what a first visit begins with finds room yet.
+    await page.waitForFunction(() => localStorage.getItem('leeway.copy') !== null);
     await page.evaluate(() => {
       for (let size = 1_000_000; size >= 1; size = Math.floor(size / 2)) {
         try {
@@ -106,12 +88,14 @@ describe('storage in trouble', () => {
     await tapButton(page, 'Backup');
     await page.locator('.backup-storage', { hasText: 'no room for a second copy' }).waitFor();
     await expect.poll(() => news()).toBe('');
+    await close();
   });
 
-  it('that is full is told of, keeps the reading on screen, and saves it once there is room', async () => {
-    const { origin, url } = app.server;
+  it('for anything is told of, keeps the reading on screen, and saves it once there is room', async () => {
+    const server = await startStaticServer({ folder: 'dist' });
+    const { origin, url } = server;
     // A browser remembers for a while how much room there was: here there never was more.
-    const context = await app.browser.newContext(PHONE);
+    const context = await (await sharedBrowser()).newContext(PHONE);
     const page = await context.newPage();
     const quota = await context.newCDPSession(page);
     await quota.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 4_000_000 });
@@ -131,9 +115,15 @@ describe('storage in trouble', () => {
     await expect.poll(() => news(page)).toBe('');
     expect(await readingsKept(page)).toEqual([4, 5]);
     await context.close();
+    await server.stop();
   });
+});
 
-  it('that comes back empty offers the copy of what was there', async () => {
+describe('storage that does not give back what was kept', () => {
+  beforeAll(open);
+  afterAll(close);
+
+  it('but comes back empty offers the copy of what was there', async () => {
     const { page } = app;
     await takeReading(page, '4');
     await page.waitForFunction(() => localStorage.getItem('leeway.copy')?.includes('landingM'));
@@ -148,9 +138,8 @@ describe('storage in trouble', () => {
     expect(await news()).toBe('');
   });
 
-  it('that does not open lets the visit run from the copy, and loses no reading of it', async () => {
+  it('as it does not open lets the visit run from the copy, and loses no reading of it', async () => {
     const { page } = app;
-    await takeReading(page, '4');
     await page.waitForFunction(() => localStorage.getItem('leeway.copy')?.includes('landingM'));
     await page.evaluate(() => sessionStorage.setItem('is-shut', '1'));
     await page.addInitScript(() => {
@@ -174,6 +163,9 @@ describe('storage in trouble', () => {
 });
 
 describe('another tab', () => {
+  beforeEach(open);
+  afterEach(close);
+
   it('that has a newer version is told of, and what is read meanwhile is not lost', async () => {
     const { page } = app;
     const newer = await app.context.newPage();
@@ -222,6 +214,9 @@ describe('another tab', () => {
 });
 
 describe('how safe it is', () => {
+  beforeAll(open);
+  afterAll(close);
+
   it('is asked for in the tap that saves the first reading, and told on the Backup page', async () => {
     const { page } = app;
     await goTo('kit/backup');
