@@ -1,12 +1,16 @@
-import { afterEach, beforeEach, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import { type OpenApp, openApp } from '../harness/open-app';
 import { readAnswer, readTiles, settle } from '../harness/read-shot';
 
 let app: OpenApp;
-beforeEach(async () => {
+beforeAll(async () => {
   app = await openApp({ hasWorkers: false });
 });
-afterEach(() => app.close());
+afterEach(async () => {
+  await app.page.keyboard.press('Escape');
+  await app.page.locator('#input-control').waitFor({ state: 'detached' });
+});
+afterAll(() => app.close());
 
 /** The accessible name of what has the focus, or its tag. */
 const focused = () =>

@@ -1,14 +1,17 @@
-import { afterEach, beforeEach, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import { type OpenApp, openApp } from '../harness/open-app';
 import { readAnswer, settle } from '../harness/read-shot';
 import { openTile, tapButton } from '../harness/thumb';
 import { untilDeskKept } from '../harness/until-kept';
 
 let app: OpenApp;
-beforeEach(async () => {
+beforeAll(async () => {
   app = await openApp();
 });
-afterEach(() => app.close());
+afterEach(async () => {
+  await tapButton(app.page, 'Close');
+});
+afterAll(() => app.close());
 
 const opacityOf = (selector: string) =>
   app.page.locator(selector).evaluate((element) => Number(getComputedStyle(element).opacity));
@@ -46,17 +49,6 @@ it('takes decimals with a comma and fractions, in the unit chosen there and then
   await field.fill('0,8');
   await field.blur();
   await expect.poll(() => field.inputValue()).toBe('0.80');
-});
-
-it('remembers the unit over a reload', async () => {
-  const { page } = app;
-  await openTile(page, 'speed');
-  await page.getByRole('combobox', { name: 'Unit of speed' }).selectOption('mph');
-  await expect.poll(() => page.locator('[data-opens="speed"]').textContent()).toContain('4');
-  await untilDeskKept(page, { preferences: { speedUnit: 'mph' } });
-  await page.reload();
-  await tapButton(page, 'Close');
-  await expect.poll(() => page.locator('[data-opens="speed"]').textContent()).toContain('mph');
 });
 
 it('tells why there is no aim and what would help, over the last answer', async () => {
@@ -98,4 +90,14 @@ it('warns in words of a raised cue', async () => {
   await tapButton(page, '3°');
   await settle(page);
   expect(await page.locator('.warning-list', { hasText: 'raised' }).count()).toBe(0);
+});
+
+it('remembers the unit over a reload', async () => {
+  const { page } = app;
+  await openTile(page, 'speed');
+  await page.getByRole('combobox', { name: 'Unit of speed' }).selectOption('mph');
+  await expect.poll(() => page.locator('[data-opens="speed"]').textContent()).toContain('4');
+  await untilDeskKept(page, { preferences: { speedUnit: 'mph' } });
+  await page.reload();
+  await expect.poll(() => page.locator('[data-opens="speed"]').textContent()).toContain('mph');
 });
