@@ -1,17 +1,17 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readAnswer, settle } from '../harness/read-shot';
 import { tap, tapButton } from '../harness/thumb';
 import { untilDeskKept } from '../harness/until-kept';
 
 let app: OpenApp;
-beforeEach(async () => {
+const open = async () => {
   app = await openApp({ hasWorkers: false });
-});
-afterEach(async () => {
+};
+const close = async () => {
   expect(app.guard.problems).toEqual([]);
   await app.close();
-});
+};
 
 const text = async (selector: string) =>
   (await app.page.locator(selector).first().textContent()) ?? '';
@@ -21,6 +21,9 @@ const toCues = async () => {
 };
 
 describe('the kit', () => {
+  beforeEach(open);
+  afterEach(close);
+
   it('says that everything in it is a default, on both places', async () => {
     expect(await text('.kit-strip')).toContain('Defaults: not your cue yet.');
     await tap(app.page, app.page.locator('.kit-strip-names'));
@@ -104,6 +107,9 @@ describe('the kit', () => {
 });
 
 describe('the way between places', () => {
+  beforeAll(open);
+  afterAll(close);
+
   it('is walked back by the back button, panel by panel', async () => {
     const { page } = app;
     await toCues();
@@ -136,6 +142,9 @@ describe('the way between places', () => {
 });
 
 describe('where nothing can be kept', () => {
+  beforeAll(open);
+  afterAll(close);
+
   it('says so and works all the same', async () => {
     const { page } = app;
     await page.addInitScript(() => {
