@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type FitReport, fitReport } from '../../../../src/engine/fit/fit-report';
+import { TRIAL_NAMES } from '../../../../src/engine/fit/trials/trials';
 import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
 import { CURVE, inventedReport, LINE, lookAt, openMeasure } from './open-measure';
@@ -184,15 +185,7 @@ describe('what is known of the kit in play', () => {
     const { before, knowledge, offers } = measure;
     expect(knowledge.value.kit.massRatio).toBeLessThan(before.value.kit.massRatio);
     expect(knowledge.value.spread.massRatio).toBeLessThan(0.9 * before.value.spread.massRatio);
-    expect(offers.value.map(({ trial }) => trial).sort()).toEqual([
-      'coast',
-      'curve',
-      'line',
-      'pivot',
-      'speed',
-      'stop',
-      'throw',
-    ]);
+    expect(offers.value.map(({ trial }) => trial).sort()).toEqual([...TRIAL_NAMES].sort());
     expect(offers.value.find(({ trial }) => trial === 'line')?.done).toBe(3);
   }, 60_000);
 });
