@@ -75,8 +75,10 @@ export function lostSaves(
 ): readonly string[] {
   const isLost = (key: string, last: number) => {
     const text = stored.get(key);
-    const older = (asked.get(key) ?? []).slice(0, last);
-    return text === undefined || older.includes(text);
+    const versions = asked.get(key) ?? [];
+    // A row may be saved again as it was.
+    const isOlder = (version: string) => versions.slice(0, last).includes(version);
+    return text === undefined || (text !== versions[last] && isOlder(text));
   };
   return [...kept].filter(([key, last]) => isLost(key, last)).map(([key]) => key);
 }
