@@ -90,7 +90,7 @@ export async function spoilUpdates(
     // next would have each file whole once: so it finds no newer worker meanwhile, and is done first.
     hide(server, 'sw.js', spoiled);
     server.deploy(folder);
-    await page.evaluate(untilInstalled);
+    await page.evaluate(untilLooked);
     spoiled = new Map([[url, how]]);
     spoil(server, spoiled);
     await page.evaluate(keepOnly, keysOf(files, server));
@@ -202,8 +202,14 @@ async function install(folder: string): Promise<string> {
   return worker.state;
 }
 
-async function untilInstalled(): Promise<void> {
-  const { installing } = await navigator.serviceWorker.ready;
+/**
+ * Waits until whatever looks for a newer worker already is done, and what it found installed or not:
+ * a browser takes one such look of a registration after the other, and this one is the last.
+ */
+async function untilLooked(): Promise<void> {
+  const registration = await navigator.serviceWorker.ready;
+  await registration.update().catch(() => undefined);
+  const { installing } = registration;
   await new Promise<void>((resolve) => {
     const look = () => installing?.state !== 'installing' && resolve();
     installing?.addEventListener('statechange', look);
