@@ -28,6 +28,15 @@ const tilted = (alongM_per_M: number, rightM_per_M: number, kit: Kit = DEFAULT_K
   bedSlope: { alongM_per_M, rightM_per_M },
 });
 
+const RAISED: Shot = {
+  distanceM: 1,
+  cutRad: 0.4,
+  side: 0.3,
+  height: -0.1,
+  elevationRad: 0.2,
+  speedMps: 1.5,
+};
+
 describe('solveAim', () => {
   it.each([-0.45, -0.4, -0.1, 0, 0.1, 0.4, 0.45])(
     'refuses a cut of 89° with side %d as too thin',
@@ -138,14 +147,7 @@ describe('solveAim', () => {
   });
 
   it('stays sound up to the tilt on which nothing stops', () => {
-    const shot: Shot = {
-      distanceM: 1,
-      cutRad: 0.4,
-      side: 0.3,
-      height: -0.1,
-      elevationRad: 0.2,
-      speedMps: 1.5,
-    };
+    const shot = RAISED;
     const slow = { ...DEFAULT_KIT, rollFriction: 0.005 };
     for (const share of [0.5, 0.9, 0.99, 0.999, 0.9998]) {
       expectGoes(shot, tilted(0, 0.007 * share, slow));
@@ -158,14 +160,7 @@ describe('solveAim', () => {
   });
 
   it('tends to the level aim as the tilt goes, down to the last double', () => {
-    const shot: Shot = {
-      distanceM: 1,
-      cutRad: 0.4,
-      side: 0.3,
-      height: -0.1,
-      elevationRad: 0.2,
-      speedMps: 1.5,
-    };
+    const shot = RAISED;
     const level = answered(shot, DEFAULT_KIT).aimRad;
     for (const slope of [1e-12, 1e-100, 1e-160, 1e-310, 5e-324]) {
       expect(answered(shot, tilted(slope, slope)).aimRad).toBeCloseTo(level, 10);
