@@ -1,7 +1,7 @@
 import { isPlainObject } from '../mend';
 
 /** How deep a row is written: far deeper than any of ours goes. */
-const DEEPEST = 20;
+export const DEEPEST = 20;
 
 /** The key that marks what JSON has no word for: `{"~":"NaN"}`. */
 const MARK = '~';

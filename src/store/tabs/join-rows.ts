@@ -1,6 +1,7 @@
 import { writeValue } from '../backup/value-text';
 import { isPlainObject } from '../mend';
 import { numberAt } from '../number-at';
+import { isSame } from '../same-value';
 
 /** Two changed states of one row as one. */
 export interface Joined<T> {
@@ -39,11 +40,6 @@ export function joinRows<T>(was: T, mine: T, theirs: T): Joined<T> {
     return here;
   };
   return { row: join(was, mine, theirs, '', false) as T, isClash };
-}
-
-/** Whether two values are the same in everything that is kept. */
-export function isSame(one: unknown, other: unknown): boolean {
-  return one === other || writeValue(one) === writeValue(other);
 }
 
 type Parts = ReadonlyMap<string, unknown>;

@@ -4,8 +4,9 @@ import type { KeptRow, ListName, Rows } from '../contents';
 import { isPlainObject } from '../mend';
 import type { Note } from '../note';
 import type { Desk } from '../records';
+import { isSame } from '../same-value';
 import { LISTS, parseRow } from '../stores';
-import { isSame, joinRows } from './join-rows';
+import { joinRows } from './join-rows';
 
 /**
  * What becomes of a change, given what another tab has made of its row meanwhile.

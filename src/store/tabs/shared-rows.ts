@@ -1,6 +1,7 @@
 import type { StoreName } from '../contents';
+import { isSame } from '../same-value';
 import type { RowChange } from './elsewhere';
-import { isSame, joinRows } from './join-rows';
+import { joinRows } from './join-rows';
 
 /** One row as it is shared with other tabs. */
 export interface SharedRow {
