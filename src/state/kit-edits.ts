@@ -2,13 +2,13 @@ import type { KitFieldPath } from '../store/kit-fields';
 import { numberAt, withNumberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
 import { copyRecord } from '../store/shelf-changes';
-import { joinRows } from '../store/tabs/join-rows';
 import { formatNumber } from '../units/format-number';
 import type { KitUnits } from '../units/kit-units';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
 import { KIT_PROBLEMS } from '../words/kit-problems';
 import { crowded } from './crowded';
+import { withoutStep } from './history';
 import {
   type Edited,
   findField,
@@ -135,8 +135,7 @@ export function createKitEdits(
         const figure = numberAt(now, path);
         if (!before || !now || figure === null) return;
         const after = { ...withNumberAt(before, path, figure), origin: now.origin };
-        // What another tab changed meanwhile stays.
-        put(shelf, joinRows(after, now, before).row);
+        put(shelf, withoutStep({ before, after }, now));
       };
     },
   };

@@ -1,7 +1,7 @@
 import type { Shot } from '../engine/direct/shot';
 import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { MOST_RECENT_SHOTS } from '../store/parse-desk';
-import { isSame } from './shot-history';
+import { isSame } from '../store/same-value';
 
 /** Two shots that differ by no more than this in every input are one shot, tried out (our judgement). */
 const ALIKE = {

@@ -1,9 +1,10 @@
 import { batch, computed, type ReadonlySignal } from '@preact/signals';
 import type { LaidShot } from '../store/records';
+import { isSame } from '../store/same-value';
 import type { SpeedScale } from '../units/speed-unit';
+import { createHistory, type Gestures } from './history';
 import { createShotAnswers, type ShotAnswers } from './shot-answers';
 import type { Asked } from './shot-field';
-import { createShotHistory, isSame, type ShotHistory } from './shot-history';
 import { createShotInputs, type ShotInputs } from './shot-inputs';
 import type { ShotPorts } from './shot-ports';
 import { shownSpeed } from './shown-speed';
@@ -12,7 +13,7 @@ import { shownSpeed } from './shown-speed';
 export interface ShotModel
   extends ShotAnswers,
     Omit<ShotInputs, 'hasShotProblem' | 'forgetProblems'>,
-    Omit<ShotHistory, 'change'> {
+    Gestures {
   readonly shot: ReadonlySignal<LaidShot>;
   /** The unit in which speeds are shown. */
   readonly speedScale: ReadonlySignal<SpeedScale>;
@@ -21,6 +22,8 @@ export interface ShotModel
    * itself.
    */
   readonly stale: ReadonlySignal<boolean>;
+  readonly canUndo: ReadonlySignal<boolean>;
+  undo(): void;
   /** Asks something that was worked out elsewhere; it can be taken back as one change. */
   ask(asked: Asked): void;
   /** Sets the present shot aside to compare with. */
@@ -35,12 +38,19 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   const { desk } = ports;
   const speedScale = shownSpeed(ports);
   const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
-  const { change, undo, ...history } = createShotHistory(asked, ({ shot, pocket }) =>
+  const history = createHistory<Asked>();
+  const set = ({ shot, pocket }: Asked) =>
     batch(() => {
       desk.setShot(shot);
       desk.setPocket(pocket);
-    }),
-  );
+    });
+  const change = (part: Partial<Asked>) => {
+    const before = asked.peek();
+    const after = { ...before, ...part };
+    if (isSame(before, after)) return;
+    history.note(before, after);
+    set(after);
+  };
   const { hasShotProblem, forgetProblems, ...inputs } = createShotInputs(
     { ...ports, speedScale },
     asked,
@@ -48,7 +58,13 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   );
   const answers = createShotAnswers({ ...ports, speedScale });
   return {
-    ...history,
+    canUndo: history.canUndo,
+    beginGesture: history.beginGesture,
+    endGesture(isTakenAway = false) {
+      if (!isTakenAway) return history.endGesture();
+      const before = history.revertGesture(asked.peek());
+      if (before) set(before);
+    },
     ...inputs,
     ...answers,
     shot: desk.shot,
@@ -60,7 +76,8 @@ export function createShotModel(ports: ShotPorts): ShotModel {
       forgetProblems();
       const [present, held] = [desk.shot.peek(), desk.heldShot.peek()];
       batch(() => {
-        undo();
+        const before = history.undo(asked.peek());
+        if (before) set(before);
         // Back at the held shot: what is taken back is an exchange, of both sides.
         if (held && isSame(desk.shot.peek(), held)) desk.holdShot(present);
       });

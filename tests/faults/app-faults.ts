@@ -111,9 +111,9 @@ export const APP_FAULTS: readonly PlantedFault[] = [
   {
     why: 'a ball stays where it was dragged though the phone took the finger away',
     file: 'src/state/choose/layout-edits.ts',
-    find: 'if (before !== null) kept.show(before);\n      }),',
-    replace: 'if (before !== null) kept.put(open.peek());\n      }),',
-    catchers: ['tests/unit/state/choose/choose-layout.test.ts', 'tests/e2e/access-touch.test.ts'],
+    find: "if (letGo() !== null) revertGesture('show');",
+    replace: 'if (letGo() !== null) kept.put(open.peek());',
+    catchers: ['tests/unit/state/choose/choose-history.test.ts', 'tests/e2e/access-touch.test.ts'],
   },
   {
     why: 'a dragged ball is under the finger, where nobody sees it',

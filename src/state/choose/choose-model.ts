@@ -8,6 +8,7 @@ import type { FanPlay, RankedWay } from '../../engine/plan/ranked-way';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition, Zone } from '../../store/saved-position';
+import type { Gestures } from '../history';
 import type { EditResult } from '../kit-edits';
 
 /** How far the comparison has come. */
@@ -25,7 +26,7 @@ export interface Comparison {
 }
 
 /** A table with balls on it, what to play, and the ways to play it. */
-export interface ChooseModel {
+export interface ChooseModel extends Gestures {
   readonly shape: ReadonlySignal<TableShape>;
   /** All that are kept, the last used first; examples are invented and say so. */
   readonly saved: ReadonlySignal<readonly SavedPosition[]>;

@@ -17,7 +17,6 @@ import { createComparing } from './comparing';
 import { createGoalEdits } from './goal-edits';
 import { createKeptPositions } from './kept-positions';
 import { createLayoutEdits } from './layout-edits';
-import { createLayoutHistory } from './layout-history';
 import { createPositionEdits } from './position-edits';
 import { positionOnTable } from './position-on-table';
 import { lastShotOf, positionShot } from './position-shot';
@@ -35,10 +34,9 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const kit = computed(() => knowledge.value.kit);
   const kept = createKeptPositions({ ...ports, now, newId });
   const open = computed(() => positionOnTable(kept.open.value, shape.value, kit.value));
-  const history = createLayoutHistory(kept.openId);
-  const edits = createLayoutEdits(kept, open, history, now);
+  const edits = createLayoutEdits(kept, open, now);
   ports.store.onElsewhere((news) => {
-    if (news.kind === 'row' && news.store === 'positions') edits.hear(news);
+    if (news.kind === 'row' && news.store === 'positions') kept.hear(news);
   });
   const shot = positionShot(open, shape, kit, edits.isDragging);
   const present = computed(() => {
@@ -78,6 +76,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const whileOpen = <R>(edit: () => R): R =>
     batch(() => {
       edits.endDrag();
+      edits.endGesture();
       const before = kept.openId.peek();
       const result = edit();
       if (kept.openId.peek() !== before) {
@@ -100,8 +99,10 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     neighbours,
     frozenPairs: computed(() => frozenPairs(open.value.balls, kit.value)),
     closed,
-    canUndo: history.canUndo,
-    canRedo: history.canRedo,
+    canUndo: edits.canUndo,
+    canRedo: edits.canRedo,
+    beginGesture: edits.beginGesture,
+    endGesture: edits.endGesture,
     shot,
     lastShot: lastShotOf(shot, kept.openId),
     comparison: comparing.comparison,

@@ -1,12 +1,16 @@
-import { batch, type ReadonlySignal, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import { isSame } from '../../store/same-value';
 import type { SavedPosition } from '../../store/saved-position';
-import { joinRows } from '../../store/tabs/join-rows';
-import type { ChangeElsewhere } from '../kept-rows';
+import { createHistory, type Gestures, type History } from '../history';
 import type { KeptPositions } from './kept-positions';
-import { type Layout, type LayoutHistory, layoutOf } from './layout-history';
 
-/** Changes to the open position, which is then the person's own. */
-export interface LayoutEdits {
+/** What can be changed, and taken back, of a position. */
+export type Layout = Pick<SavedPosition, 'lengthM' | 'widthM' | 'balls' | 'goal' | 'zone'>;
+
+/** Changes to the open position, which is then the person's own. Each position has its own history. */
+export interface LayoutEdits extends Gestures {
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly canRedo: ReadonlySignal<boolean>;
   /** Kept at once, and one undo; what is the same in every number is no change. */
   change(part: Partial<Layout>): void;
   /** Whether a ball is under the hand. */
@@ -19,82 +23,95 @@ export interface LayoutEdits {
   cancelDrag(): void;
   undo(): void;
   redo(): void;
-  /** Takes in what another tab did to a position. */
-  hear(change: ChangeElsewhere<SavedPosition>): void;
 }
 
 /** @param open the open position as it lies on the table in play */
 export function createLayoutEdits(
   kept: KeptPositions,
   open: ReadonlySignal<SavedPosition>,
-  history: LayoutHistory,
   now: () => number,
 ): LayoutEdits {
+  /** What is dragged, as it lay on the table in play. */
   let beforeDrag: SavedPosition | null = null;
   const isDragging = signal(false);
+  const histories = new Map<string, History<SavedPosition>>();
+  const historyOf = (id: string) => {
+    const found = histories.get(id) ?? createHistory<SavedPosition>(isSameLayout);
+    histories.set(id, found);
+    return found;
+  };
+  const history = computed(() => historyOf(kept.openId.value));
 
-  const changed = (part: Partial<Layout>): SavedPosition => ({
-    ...open.peek(),
-    ...part,
+  const ownNow = (position: SavedPosition): SavedPosition => ({
+    ...position,
     origin: 'by-hand',
     changedAtMs: now(),
   });
+  const make = (part: Partial<Layout>, how: 'put' | 'show') => {
+    const before = kept.open.peek();
+    const after = ownNow({ ...open.peek(), ...part });
+    history.peek().note(before, after);
+    kept[how](after);
+  };
   const letGo = () => {
     const before = beforeDrag;
     beforeDrag = null;
     isDragging.value = false;
     return before;
   };
+  const revertGesture = (how: 'put' | 'show') => {
+    const before = history.peek().revertGesture(kept.open.peek());
+    if (before) kept[how](before);
+  };
   const endDrag = () => {
     const before = letGo();
     if (before === null) return;
-    if (isSameLayout(layoutOf(before), layoutOf(open.peek()))) return kept.show(before);
-    history.note(layoutOf(before));
+    if (isSameLayout(before, open.peek())) return revertGesture('show');
+    history.peek().endGesture();
     kept.put(open.peek());
   };
-  const step = (move: (now: Layout) => Layout | null) => {
+  const step = (move: 'undo' | 'redo') => {
     endDrag();
-    const layout = move(layoutOf(open.peek()));
-    if (layout !== null) kept.put(changed(layout));
+    const position = history.peek()[move](kept.open.peek());
+    if (position !== null) kept.put(ownNow(position));
   };
 
   return {
+    canUndo: computed(() => history.value.canUndo.value),
+    canRedo: computed(() => history.value.canRedo.value),
+    beginGesture: () => history.peek().beginGesture(),
+    endGesture(isTakenAway = false) {
+      if (isTakenAway) revertGesture('put');
+      else history.peek().endGesture();
+    },
     change(part) {
       endDrag();
-      const before = layoutOf(open.peek());
-      if (isSameLayout(before, { ...before, ...part })) return;
-      history.note(before);
-      kept.put(changed(part));
+      const before = open.peek();
+      if (!isSameLayout(before, { ...before, ...part })) make(part, 'put');
     },
     isDragging,
     drag(part) {
       beforeDrag ??= open.peek();
+      history.peek().beginGesture();
       batch(() => {
         isDragging.value = true;
-        kept.show(changed(part));
+        make(part, 'show');
       });
     },
     endDrag,
     cancelDrag: () =>
       batch(() => {
-        const before = letGo();
-        if (before !== null) kept.show(before);
+        if (letGo() !== null) revertGesture('show');
       }),
-    undo: () => step(history.undo),
-    redo: () => step(history.redo),
-    hear(change) {
-      const { id, was, row } = change;
-      batch(() => {
-        if (was && row) {
-          history.hear(id, layoutOf(was), layoutOf(row));
-          if (beforeDrag?.id === id) beforeDrag = joinRows(was, row, beforeDrag).row;
-        }
-        kept.hear(change);
-      });
-    },
+    undo: () => step('undo'),
+    redo: () => step('redo'),
   };
 }
 
 function isSameLayout(one: Layout, other: Layout): boolean {
-  return JSON.stringify(one) === JSON.stringify(other);
+  return isSame(layoutOf(one), layoutOf(other));
+}
+
+function layoutOf({ lengthM, widthM, balls, goal, zone }: Layout): Layout {
+  return { lengthM, widthM, balls, goal, zone };
 }

@@ -1,4 +1,3 @@
-import { useRef } from 'preact/hooks';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { HoldButton } from '../controls/HoldButton';
 import type { ChooseMode } from './choose-mode';
@@ -22,23 +21,13 @@ const WAYS: readonly (readonly [string, string, NudgeWay])[] = [
 
 /** Four buttons that move what is selected as seen on the screen, and go on while held. */
 export function NudgePad({ choose, board, mode, what }: Props) {
-  const before = useRef(choose.open.peek());
-  // Every step is an edit of its own: a press that is taken away has to be taken back.
-  const gesture = {
-    beginGesture() {
-      before.current = choose.open.peek();
-    },
-    endGesture(isTakenAway = false) {
-      if (isTakenAway && choose.open.peek() !== before.current) choose.undo();
-    },
-  };
   const isDisabled = !hasSomethingToMove(choose, mode);
   return (
     <div class="nudge-pad">
       {WAYS.map(([arrow, word, way]) => (
         <HoldButton
           key={word}
-          model={gesture}
+          model={choose}
           label={`Move ${what} ${word}`}
           isDisabled={isDisabled}
           step={(coarse) => {

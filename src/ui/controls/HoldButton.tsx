@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import type { ShotModel } from '../../state/shot-model';
+import type { Gestures } from '../../state/history';
 import { useHoldRepeat } from './use-hold-repeat';
 import './HoldButton.css';
 
 interface Props {
-  readonly model: Pick<ShotModel, 'beginGesture' | 'endGesture'>;
+  readonly model: Gestures;
   readonly label: string;
   readonly isDisabled?: boolean;
   step(coarse: boolean): void;

@@ -82,101 +82,6 @@ describe('laying balls', () => {
   });
 });
 
-describe('taking back', () => {
-  it('goes back and forth through every change', async () => {
-    const { model, stored } = await openChoose();
-    expect(model.canUndo.value).toBe(false);
-    model.place(5, 0, 0, false);
-    model.playBall(5);
-    model.markZone({ xM: 0, yM: -0.3, radiusM: 0.2 });
-    expect(model.canRedo.value).toBe(false);
-    model.undo();
-    expect(model.open.value).toMatchObject({ zone: null, goal: { ball: 5 } });
-    model.undo();
-    model.undo();
-    expect(model.open.value.balls).toEqual(CUT.balls);
-    expect(model.canUndo.value).toBe(false);
-    model.undo();
-    model.redo();
-    model.redo();
-    expect(model.open.value.goal.ball).toBe(5);
-    await model.flush();
-    expect((await stored())[0]).toMatchObject({ goal: { ball: 5 }, zone: null });
-    model.playInto('far-left');
-    expect(model.canRedo.value).toBe(false);
-  });
-
-  it('takes a whole drag back at once, and keeps it when the finger lifts', async () => {
-    const { model, stored } = await openChoose();
-    for (const xM of [-0.1, 0, 0.1]) model.drag('cue', xM, -0.6);
-    expect(model.ballAt('cue')?.xM).toBe(0.1);
-    await model.flush();
-    model.endDrag();
-    expect((await stored())[0]?.balls[0]).toEqual({ name: 'cue', xM: 0.1, yM: -0.6 });
-    model.undo();
-    expect(model.open.value.balls).toEqual(CUT.balls);
-    expect(model.canUndo.value).toBe(false);
-  });
-
-  it('leaves no undo of a drag that is taken away, and takes no earlier change back', async () => {
-    const { model, stored } = await openChoose();
-    model.nudge(3, 0.05, 0);
-    const before = model.open.value;
-    model.drag('cue', 0.1, -0.6);
-    model.cancelDrag();
-    expect(model.open.value).toEqual(before);
-    model.cancelDrag();
-    model.drag('cue', -0.2, -0.6);
-    model.cancelDrag();
-    expect(model.open.value).toEqual(before);
-    await model.flush();
-    expect(await stored()).toContainEqual(before);
-    model.undo();
-    expect(model.open.value.balls).toEqual(CUT.balls);
-    expect(model.canUndo.value).toBe(false);
-  });
-
-  it('keeps the pocket as it is while the cue ball is dragged, and looks anew once a ball is let go', async () => {
-    const { model } = await openChoose();
-    const target = () => (model.shot.value?.ok ? model.shot.value.target : null);
-    const before = target();
-    expect(before).not.toBeNull();
-    model.drag('cue', 0.1, -0.6);
-    expect(target()).toEqual(before);
-    model.drag(3, 0.1, 0.4);
-    const underHand = target();
-    // Clear of the cushions' points alone, a ball has less room than one that may touch them.
-    model.endDrag();
-    expect(underHand?.mouthM).toBeLessThan(target()?.mouthM ?? 0);
-  });
-
-  it('counts nothing that changed nothing', async () => {
-    const { model, stored } = await openChoose();
-    model.drag('cue', 0, 0);
-    model.drag('cue', -0.2, -0.6);
-    model.endDrag();
-    model.playBall(3);
-    model.place('cue', -0.2, -0.6, false);
-    expect(model.canUndo.value).toBe(false);
-    expect(model.open.value).toEqual(CUT);
-    await model.flush();
-    expect(await stored()).toContainEqual(CUT);
-  });
-
-  it('keeps a history of its own for every position', async () => {
-    const { model } = await openChoose();
-    model.nudge('cue', 0.05, 0);
-    model.openPosition('other');
-    expect(model.canUndo.value).toBe(false);
-    model.nudge('cue', 0, 0.05);
-    model.openPosition('cut');
-    model.undo();
-    expect(model.open.value.balls).toEqual(CUT.balls);
-    model.openPosition('other');
-    expect(model.canUndo.value).toBe(true);
-  });
-});
-
 describe('what the position makes', () => {
   it('is the shot by hand geometry: a ball straight into a corner', async () => {
     const { model } = await openChoose();
@@ -199,6 +104,20 @@ describe('what the position makes', () => {
     expect(model.lastShot.value).toEqual(before);
     model.add();
     expect(model.lastShot.value).toBeNull();
+  });
+
+  it('keeps the pocket as it is while the cue ball is dragged, and looks anew once a ball is let go', async () => {
+    const { model } = await openChoose();
+    const target = () => (model.shot.value?.ok ? model.shot.value.target : null);
+    const before = target();
+    expect(before).not.toBeNull();
+    model.drag('cue', 0.1, -0.6);
+    expect(target()).toEqual(before);
+    model.drag(3, 0.1, 0.4);
+    const underHand = target();
+    // Clear of the cushions' points alone, a ball has less room than one that may touch them.
+    model.endDrag();
+    expect(underHand?.mouthM).toBeLessThan(target()?.mouthM ?? 0);
   });
 
   it('tells why there is no shot', async () => {

@@ -162,6 +162,8 @@ export function fakeChoose(first: SavedPosition = CUT) {
     freeze: (name) => edit({ balls: withBall({ name, xM: 0.6, yM: ballOf(name)?.yM ?? 0 }) }),
     takeOff: (name) => edit({ balls: open.peek().balls.filter((one) => one.name !== name) }),
     ballAt: (name) => open.value.balls.find((one) => one.name === name) ?? null,
+    beginGesture() {},
+    endGesture() {},
     undo: () => step(past, future),
     redo: () => step(future, past),
     playBall(ball) {
