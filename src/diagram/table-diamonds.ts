@@ -1,12 +1,13 @@
+import { DIAMONDS_ACROSS, DIAMONDS_ALONG } from '../engine/table/diamonds';
+
 /** A place on a table, m: y from its middle towards the far end, x to the right seen so. */
 export interface BedSpot {
   readonly xM: number;
   readonly yM: number;
 }
 
-/** Parts into which the diamonds cut a long rail and a short one. */
-const ALONG = 8;
-const ACROSS = 4;
+/** Breadth of a rail as it is drawn, as a share of the table's length. */
+export const RAIL_SHARE = 0.05;
 
 /**
  * Where the diamonds of the four rails lie; the middle of a long rail has one too.
@@ -15,8 +16,8 @@ const ACROSS = 4;
 export function railDiamonds(lengthM: number, widthM: number, asideM: number): BedSpot[] {
   const x = widthM / 2 + asideM;
   const y = lengthM / 2 + asideM;
-  const onLong = inner(ALONG).map((share) => share * lengthM);
-  const onShort = inner(ACROSS).map((share) => share * widthM);
+  const onLong = inner(DIAMONDS_ALONG).map((share) => share * lengthM);
+  const onShort = inner(DIAMONDS_ACROSS).map((share) => share * widthM);
   return [
     ...onLong.flatMap((yM) => [
       { xM: -x, yM },

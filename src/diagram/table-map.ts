@@ -1,5 +1,5 @@
 import type { Canvas, Label, Point } from './canvas';
-import type { BedSpot } from './table-diamonds';
+import { type BedSpot, RAIL_SHARE } from './table-diamonds';
 import type { Rect } from './trial-view';
 
 /** Where a table lies on the drawing, and the way from one to the other and back. */
@@ -24,8 +24,6 @@ interface BedSize {
   readonly widthM: number;
 }
 
-/** Breadth of a rail, as a share of the table's length. */
-const RAIL_SHARE = 0.05;
 /** Clear height for the line of text under the frame. */
 const TEXT_LINE = 1.35;
 const LEAST_PX = 24;

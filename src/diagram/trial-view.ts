@@ -1,6 +1,7 @@
+import { DIAMONDS_ACROSS, DIAMONDS_ALONG } from '../engine/table/diamonds';
 import type { Canvas, Circle, Label, Point } from './canvas';
 import type { Segment } from './overhead-view';
-import { railDiamonds } from './table-diamonds';
+import { RAIL_SHARE, railDiamonds } from './table-diamonds';
 import type { BallKind, TableLine, TableSpot, TrialScene } from './trial-scene';
 
 export interface Rect {
@@ -41,10 +42,6 @@ export interface TrialView {
   readonly farLabel: Label | null;
 }
 
-/** Breadth of a rail, as a share of the table's length. */
-const RAIL_SHARE = 0.05;
-const DIAMONDS_ALONG = 8;
-const DIAMONDS_ACROSS = 4;
 /** Balls smaller than this would vanish; they are then drawn larger than true, px. */
 const MIN_BALL_PX = 3.5;
 /** Clear height for a line of text. */

@@ -1,4 +1,4 @@
-import type { Range } from '../engine/numerics/range';
+import { heldWithin, type Range } from '../engine/numerics/range';
 import { numberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
 import type { KitUnits } from '../units/kit-units';
@@ -51,6 +51,5 @@ export function figureOf(valueSi: number, field: ShownField): number {
 
 /** A figure in the unit shown, in SI, held within the range. */
 export function siOf(figure: number, field: ShownField): number {
-  const valueSi = figure / field.shownPerSi;
-  return Math.min(field.range.max, Math.max(field.range.min, valueSi));
+  return heldWithin(field.range, figure / field.shownPerSi);
 }

@@ -1,3 +1,4 @@
+import { heldWithin } from '../engine/numerics/range';
 import { POCKET_RANGES } from '../store/record-ranges';
 import type { Pocket } from '../store/records';
 import { DISTANCE_UNITS, distanceInM, distanceInUnit } from '../units/distance-unit';
@@ -47,7 +48,7 @@ function pocketField(
     usual: { min: inUnit(min), max: inUnit(usualMaxM) },
     put(figure) {
       // A conversion may leave a bound by its last digit.
-      const heldM = Math.min(max, Math.max(min, inM(figure)));
+      const heldM = heldWithin(POCKET_RANGES[part], inM(figure));
       return { ok: true, value: { pocket: { ...pocket, [part]: heldM } } };
     },
   };

@@ -1,4 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { heldWithin } from '../engine/numerics/range';
 import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 import { checkRange } from '../units/check-range';
 import { nudge } from '../units/nudge';
@@ -84,8 +85,7 @@ export function createShotInputs(
     tipLimit: MISCUE_LIMIT,
     forgetProblems,
     setFigure(name, figure) {
-      const { min, max } = fields[name].peek().range;
-      put(name, Math.min(max, Math.max(min, figure)));
+      put(name, heldWithin(fields[name].peek().range, figure));
     },
     nudge(name, towards, coarse = false) {
       const { facts, figure, range, usual } = fields[name].peek();

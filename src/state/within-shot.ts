@@ -1,4 +1,5 @@
 import { INPUT_RANGES } from '../engine/direct/input-ranges';
+import { heldWithin } from '../engine/numerics/range';
 import type { LaidShot } from '../store/records';
 import type { Parsed } from '../units/parsed';
 import { SHOT_PROBLEMS } from '../words/shot-problems';
@@ -12,17 +13,17 @@ const ROUNDING = 1e-9;
 export function withinShot(shot: LaidShot, numbers: Numbers): Parsed<{ shot: LaidShot }> {
   const held: Record<string, number> = {};
   for (const key of Object.keys(numbers) as (keyof typeof INPUT_RANGES)[]) {
-    const { min, max } = INPUT_RANGES[key];
+    const range = INPUT_RANGES[key];
     const value = numbers[key] ?? Number.NaN;
-    const slack = ROUNDING * Math.max(Math.abs(min), Math.abs(max));
-    if (!(value >= min - slack && value <= max + slack)) {
+    const slack = ROUNDING * Math.max(Math.abs(range.min), Math.abs(range.max));
+    if (!(value >= range.min - slack && value <= range.max + slack)) {
       return {
         ok: false,
         problem: 'out-of-domain',
         message: SHOT_PROBLEMS.outside,
       };
     }
-    held[key] = Math.min(max, Math.max(min, value));
+    held[key] = heldWithin(range, value);
   }
   return { ok: true, value: { shot: { ...shot, ...held } } };
 }

@@ -1,4 +1,4 @@
-import { isWithin, type Range } from '../engine/numerics/range';
+import { heldWithin, isWithin, type Range } from '../engine/numerics/range';
 
 /** Told of every field that had to change. */
 export type NoteMend = (field: string, was: unknown, now: unknown) => void;
@@ -7,10 +7,10 @@ export type NoteMend = (field: string, was: unknown, now: unknown) => void;
 export type Mend<T> = (was: unknown, field: string, note: NoteMend) => T;
 
 /** Keeps a number in range, moves a finite one to the nearest bound, replaces anything else. */
-export function mendNumber({ min, max }: Range, fallback: number): Mend<number> {
+export function mendNumber(range: Range, fallback: number): Mend<number> {
   return (was, field, note) => {
     const isNumber = typeof was === 'number' && Number.isFinite(was);
-    const now = isNumber ? Math.min(max, Math.max(min, was)) : fallback;
+    const now = isNumber ? heldWithin(range, was) : fallback;
     if (now !== was) note(field, was, now);
     return now;
   };

@@ -1,4 +1,5 @@
-const DIAMONDS_ALONG = 8;
+import { DIAMONDS_ALONG } from '../engine/table/diamonds';
+
 const ORDINALS = ['', 'first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh'] as const;
 
 /** Which diamond of the long rail a spot is level with, to the nearest, from the break end. */

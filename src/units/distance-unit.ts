@@ -1,8 +1,6 @@
+import { DIAMONDS_ALONG } from '../engine/table/diamonds';
 import type { UnitFacts } from './unit-facts';
 import type { DistanceUnit } from './unit-names';
-
-/** A pool table's long rail is divided into eight by its sights. */
-const DIAMONDS_ALONG_TABLE = 8;
 
 export const DISTANCE_UNITS: Readonly<Record<DistanceUnit, UnitFacts>> = {
   m: {
@@ -88,7 +86,7 @@ function metresIn(unit: DistanceUnit, tableLengthM: number): number {
     case 'in':
       return 0.0254;
     case 'diamonds':
-      return tableLengthM / DIAMONDS_ALONG_TABLE;
+      return tableLengthM / DIAMONDS_ALONG;
     case 'table-lengths':
       return tableLengthM;
   }

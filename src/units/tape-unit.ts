@@ -1,12 +1,10 @@
+import { DIAMONDS_ALONG } from '../engine/table/diamonds';
 import { DISTANCE_UNITS } from './distance-unit';
 import { LENGTH_UNITS, lengthInM, lengthInUnit } from './length-unit';
 import type { UnitFacts } from './unit-facts';
 
 /** What is read off a table: by tape, or by the sights on its rails. */
 export type TapeUnit = 'mm' | 'cm' | 'in' | 'm' | 'diamonds';
-
-/** Sights divide the long rail into eight, and the short one into four just as long. */
-const DIAMONDS_ALONG = 8;
 
 export const TAPE_UNITS: Readonly<Record<TapeUnit, UnitFacts>> = {
   ...LENGTH_UNITS,

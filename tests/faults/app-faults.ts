@@ -5,8 +5,8 @@ export const APP_FAULTS: readonly PlantedFault[] = [
   {
     why: 'a number far out of range is kept as it was stored, and the engine gets it',
     file: 'src/store/mend.ts',
-    find: 'isNumber ? Math.min(max, Math.max(min, was)) : fallback',
-    replace: 'isNumber ? Math.max(min, was) : fallback',
+    find: 'isNumber ? heldWithin(range, was) : fallback',
+    replace: 'isNumber ? Math.max(range.min, was) : fallback',
     catchers: ['tests/store/parse-record.test.ts', 'tests/store/parse-desk.test.ts'],
   },
   {

@@ -1,9 +1,10 @@
 import { KIT_QUANTITIES, type KitQuantity } from '../kit/kit-spread';
 import { cholesky, choleskyInverse } from '../numerics/cholesky';
+import { dot } from '../numerics/dot';
 import type { Fit, FittedShot } from './fit-kit';
 import type { Unknown } from './fit-layout';
 import { changePerUnknown } from './fit-problem';
-import { dot, readingCovariance, type ShotEvidence } from './shot-evidence';
+import { readingCovariance, type ShotEvidence } from './shot-evidence';
 
 /** What about a stroke may be mistaken for a quantity of the kit. */
 export const STRAY_NAMES = ['direction', 'side', 'height', 'elevation', 'speed'] as const;

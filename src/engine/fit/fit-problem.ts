@@ -1,6 +1,7 @@
+import { dot } from '../numerics/dot';
 import type { Curved, LeastSquaresProblem } from '../numerics/least-squares';
 import { type Botching, type Judged, judged } from './botched';
-import { dot, type ShotEvidence, shotEvidence, solveSpread, sumOfSquares } from './shot-evidence';
+import { type ShotEvidence, shotEvidence, solveSpread, sumOfSquares } from './shot-evidence';
 import { type ShotResiduals, withAt } from './shot-residuals';
 
 /** What stands for the squares of a shot that the kit says cannot have happened: 20 deviations. */

@@ -1,6 +1,7 @@
+import { dot } from '../numerics/dot';
 import type { Fit } from './fit-kit';
 import { changePerUnknown } from './fit-problem';
-import { type AtStrays, dot, readingCovariance, slopesPerStray } from './shot-evidence';
+import { type AtStrays, readingCovariance, slopesPerStray } from './shot-evidence';
 import { NO_STRAYS, type ShotResiduals, type Strays, withAt } from './shot-residuals';
 
 type Matrix = readonly (readonly number[])[];

@@ -1,9 +1,9 @@
 import { cholesky, choleskySolve } from '../numerics/cholesky';
+import { dot } from '../numerics/dot';
 import { type AimSlopes, aimVariance } from './aim-slopes';
 import type { Fit } from './fit-kit';
 import type { FitQuantity, FitShot, KitPrior, StrokeScatter } from './fit-question';
 import { type Influence, influenceAt, spreadAhead } from './influence';
-import { dot } from './shot-evidence';
 import { predictedReadings, shotResiduals, withAt } from './shot-residuals';
 import type { Readings } from './trials/trial';
 import type { TrialShot } from './trials/trials';

@@ -1,4 +1,5 @@
 import { cholesky, choleskySolve } from '../numerics/cholesky';
+import { dot } from '../numerics/dot';
 import { NO_STRAYS, type ShotResiduals, STRAYS, type Strays, withAt } from './shot-residuals';
 
 /**
@@ -126,8 +127,4 @@ export function solveSpread(
 
 export function sumOfSquares(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value * value, 0);
-}
-
-export function dot(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((sum, value, index) => sum + value * (b[index] ?? 0), 0);
 }

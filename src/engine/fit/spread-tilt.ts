@@ -1,5 +1,6 @@
+import { dot } from '../numerics/dot';
 import { changePerUnknown, type FitMood, type Weigh } from './fit-problem';
-import { dot, logSpread, type ShotEvidence, slopesPerStray, solveSpread } from './shot-evidence';
+import { logSpread, type ShotEvidence, slopesPerStray, solveSpread } from './shot-evidence';
 import { type ShotResiduals, withAt } from './shot-residuals';
 
 /** A step along which the spread changes by more than rounding, in prior standard deviations. */

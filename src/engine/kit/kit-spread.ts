@@ -1,3 +1,4 @@
+import { heldWithin } from '../numerics/range';
 import type { Kit } from './kit';
 import {
   type KitNumbers,
@@ -96,9 +97,8 @@ export function kitMoved(kit: Kit, spread: KitSpread, quantity: KitQuantity, sds
   let moved = kit;
   for (const number of numbers) {
     const value = numberIn(kit, number);
-    const { min, max } = number.range;
     const wanted = counts === 'share' ? value * Math.exp(by) : value + by;
-    moved = withNumber(moved, number, Math.min(max, Math.max(min, wanted)));
+    moved = withNumber(moved, number, heldWithin(number.range, wanted));
   }
   return moved;
 }

@@ -6,7 +6,7 @@ import { placeOf } from './balls-of';
 import type { LeastElevation, Position } from './position';
 
 /** As level as a cue is held with nothing in its way, rad (common practice, no source). */
-const LEVEL_RAD = 3 * RAD_PER_DEG;
+export const LEVEL_RAD = 3 * RAD_PER_DEG;
 /** Steeper than this nobody reaches over anything: a massé's elevation, and the engine's own end. */
 const STEEPEST_RAD = 75 * RAD_PER_DEG;
 /** Half a shaft's thickness at its tip and how much that grows each metre (our estimate), m. */

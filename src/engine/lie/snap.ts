@@ -1,9 +1,6 @@
+import { DIAMONDS_ACROSS, DIAMONDS_ALONG } from '../table/diamonds';
 import type { TableShape } from '../table/table-shape';
 import type { Place } from './legal-place';
-
-/** Diamonds divide a table's length by eight and its width by four. */
-const ALONG = 8;
-const ACROSS = 4;
 
 /**
  * The nearest crossing of two diamonds' lines on the bed, the head spot, centre and foot spot among
@@ -11,8 +8,8 @@ const ACROSS = 4;
  */
 export function snapped(place: Place, { lengthM, widthM }: TableShape, withinM: number): Place {
   const near = {
-    xM: toLine(place.xM, widthM, ACROSS),
-    yM: toLine(place.yM, lengthM, ALONG),
+    xM: toLine(place.xM, widthM, DIAMONDS_ACROSS),
+    yM: toLine(place.yM, lengthM, DIAMONDS_ALONG),
   };
   return Math.hypot(near.xM - place.xM, near.yM - place.yM) <= withinM ? near : place;
 }

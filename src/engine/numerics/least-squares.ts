@@ -1,4 +1,5 @@
-import { clamped, diagonalOf, dot, predictedGain, type Valley } from './valley';
+import { dot } from './dot';
+import { clamped, diagonalOf, predictedGain, type Valley } from './valley';
 import { boundedTrial, wholeStep } from './valley-step';
 
 /** A sum of squares near a point: half of it, its gradient, and the curvature by Gauss and Newton (JᵀJ). */

@@ -8,3 +8,8 @@ export interface Range {
 export function isWithin(range: Range, value: unknown): value is number {
   return typeof value === 'number' && value >= range.min && value <= range.max;
 }
+
+/** The value, or the end of the range that it lies beyond. NaN stays NaN. */
+export function heldWithin({ min, max }: Range, value: number): number {
+  return Math.min(max, Math.max(min, value));
+}

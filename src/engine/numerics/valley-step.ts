@@ -1,5 +1,6 @@
 import { cholesky, choleskySolve } from './cholesky';
-import { clamped, diagonalOf, dot, freeVariables, pulledVariables, type Valley } from './valley';
+import { dot } from './dot';
+import { clamped, diagonalOf, freeVariables, pulledVariables, type Valley } from './valley';
 
 /** Makes a degenerate curvature definite: relative to its diagonal. */
 const TINY_DAMPING = 1e-10;

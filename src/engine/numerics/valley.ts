@@ -1,3 +1,5 @@
+import { dot } from './dot';
+
 /** A parabola in many variables about a point, and the box that the variables may not leave. */
 export interface Valley {
   readonly at: readonly number[];
@@ -46,10 +48,6 @@ export function clamped(
 
 export function diagonalOf(matrix: readonly (readonly number[])[]): number[] {
   return matrix.map((row, i) => row[i] ?? 0);
-}
-
-export function dot(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
 }
 
 function indices(of: readonly number[]): number[] {

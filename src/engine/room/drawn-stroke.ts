@@ -1,4 +1,5 @@
 import type { Kit } from '../kit/kit';
+import { heldWithin } from '../numerics/range';
 import { STROKE_RANGES, type Stroke } from '../stroke/stroke';
 import type { StrokeProfile } from './stroke-profile';
 
@@ -14,12 +15,11 @@ export function drawnStroke(
 ): Stroke {
   const tip = tipShare(kit, profile);
   const apart = Math.sqrt(1 - profile.together * profile.together);
-  const speeds = STROKE_RANGES.speedMps;
   const speed = stroke.speedMps * (1 + profile.speedShare * normal(0));
   const elevation = stroke.elevationRad + profile.elevationRad * normal(3);
   return {
     aimRad: stroke.aimRad,
-    speedMps: Math.min(speeds.max, Math.max(speeds.min, speed)),
+    speedMps: heldWithin(STROKE_RANGES.speedMps, speed),
     side: stroke.side + tip * apart * normal(1),
     height: stroke.height + tip * normal(2),
     // A cue cannot go below the cloth: what would is as far above it.

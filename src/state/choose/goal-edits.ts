@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { Range } from '../../engine/numerics/range';
+import { heldWithin } from '../../engine/numerics/range';
 import type { TableShape } from '../../engine/table/table-shape';
 import { ZONE_RADIUS_RANGE } from '../../store/record-ranges';
 import type { SavedPosition, Zone } from '../../store/saved-position';
@@ -33,12 +33,8 @@ function isTold({ xM, yM, radiusM }: Zone): boolean {
 
 function onBed({ xM, yM, radiusM }: Zone, { widthM, lengthM }: TableShape): Zone {
   return {
-    xM: held(xM, { min: -widthM / 2, max: widthM / 2 }),
-    yM: held(yM, { min: -lengthM / 2, max: lengthM / 2 }),
-    radiusM: held(radiusM, ZONE_RADIUS_RANGE),
+    xM: heldWithin({ min: -widthM / 2, max: widthM / 2 }, xM),
+    yM: heldWithin({ min: -lengthM / 2, max: lengthM / 2 }, yM),
+    radiusM: heldWithin(ZONE_RADIUS_RANGE, radiusM),
   };
-}
-
-function held(value: number, { min, max }: Range): number {
-  return Math.min(max, Math.max(min, value));
 }

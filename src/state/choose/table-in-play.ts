@@ -1,4 +1,4 @@
-import type { Range } from '../../engine/numerics/range';
+import { heldWithin } from '../../engine/numerics/range';
 import { TABLE_RANGES, WPA_POCKETS } from '../../engine/table/pocket-standard';
 import { type TableShape, tableShape } from '../../engine/table/table-shape';
 import type { Table } from '../../store/records';
@@ -9,12 +9,8 @@ import type { Table } from '../../store/records';
  */
 export function shapeOf({ lengthM, widthM }: Pick<Table, 'lengthM' | 'widthM'>): TableShape {
   return tableShape(
-    held(lengthM, TABLE_RANGES.lengthM),
-    held(widthM, TABLE_RANGES.widthM),
+    heldWithin(TABLE_RANGES.lengthM, lengthM),
+    heldWithin(TABLE_RANGES.widthM, widthM),
     WPA_POCKETS,
   );
-}
-
-function held(value: number, { min, max }: Range): number {
-  return Math.min(max, Math.max(min, value));
 }

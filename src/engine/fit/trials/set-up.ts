@@ -1,4 +1,4 @@
-import { RAD_PER_DEG } from '../../numerics/angle';
+import { LEVEL_RAD } from '../../lie/least-elevation';
 import type { MeantStroke, SpeedWord, TrialBed, TrialSetup } from './trial';
 
 /** What a player means by each word, m/s, until it is measured (common practice, no source). */
@@ -8,8 +8,6 @@ export const USUAL_SPEEDS: { readonly [W in SpeedWord]: number } = {
   firm: 3,
 };
 
-/** As level as a bridge on the open table allows (common practice, no source). */
-export const LEVEL_RAD = 3 * RAD_PER_DEG;
 /** Just inside the miscue limit. */
 export const SIDE = 0.45;
 export const BOTH_SIDES = [-1, 1] as const;

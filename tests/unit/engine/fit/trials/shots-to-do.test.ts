@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { LEVEL_RAD, USUAL_SPEEDS } from '../../../../../src/engine/fit/trials/set-up';
+import { USUAL_SPEEDS } from '../../../../../src/engine/fit/trials/set-up';
 import { READING_RANGES, TRIAL_RANGES } from '../../../../../src/engine/fit/trials/trial';
 import {
   shotsToDo,
@@ -8,6 +8,7 @@ import {
   type TrialShot,
 } from '../../../../../src/engine/fit/trials/trials';
 import { DEFAULT_KIT } from '../../../../../src/engine/kit/kit';
+import { LEVEL_RAD } from '../../../../../src/engine/lie/least-elevation';
 import { isWithin } from '../../../../../src/engine/numerics/range';
 import { isBeyondMiscue } from '../../../../../src/engine/stroke/miscue-limit';
 
