@@ -1,8 +1,9 @@
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { DeleteResult, StoreFailure, WriteResult } from '../store/store-port';
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { ListName, Rows } from '../store/contents';
+import type { DeleteResult, StoreFailure, StorePort } from '../store/store-port';
+import { LISTS } from '../store/stores';
 import { joinRows } from '../store/tabs/join-rows';
 import { failureWords } from '../words/store-words';
-import { createGoneRows } from './gone-rows';
 
 interface WithId {
   readonly id: string;
@@ -21,25 +22,27 @@ export interface KeptRows<T extends WithId> {
   show(row: T): void;
   /** Comes back where the store refuses: of a shelf it keeps one. */
   remove(id: string): void;
-  /** Takes in what another tab did to a row. */
-  hear(change: ChangeElsewhere<T>): void;
+  /** The last row removed here, until it is there again, whoever brought it back. */
+  readonly removed: ReadonlySignal<T | null>;
+  /** Puts that back; null where there is none. */
+  putBack(): T | null;
   /** Tries again what could not be saved; resolves when the store has answered to everything. */
   flush(): Promise<void>;
 }
 
+/** How rows are kept. */
+export interface RowsPorts<L extends ListName> {
+  readonly store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>;
+  readonly list: L;
+  /** In which order they are shown: the list's own where none is given. */
+  readonly order?: (rows: readonly Rows[L][]) => readonly Rows[L][];
+}
+
 /** What another tab did to a row: see {@link RowChange}. */
-export interface ChangeElsewhere<T> {
+interface ChangeElsewhere<T> {
   readonly id: string;
   readonly was: T | null;
   readonly row: T | null;
-}
-
-/** How rows are kept. */
-export interface RowsPorts<T> {
-  put(row: T): Promise<WriteResult>;
-  delete(id: string): Promise<DeleteResult>;
-  /** In which order they are shown. */
-  order(rows: readonly T[]): readonly T[];
 }
 
 /** A change that has not reached the store: what to try again, and why it failed. */
@@ -48,13 +51,19 @@ interface Unsaved {
   readonly reason: StoreFailure;
 }
 
-/** Writes go to the store at once, and count as answered in the order in which they were asked for. */
-export function createKeptRows<T extends WithId>(
-  ports: RowsPorts<T>,
-  loaded: readonly T[],
-): KeptRows<T> {
+/**
+ * Writes go to the store at once, and count as answered in the order in which they were asked for.
+ * What other tabs do to the rows is taken in.
+ */
+export function createKeptRows<L extends ListName>(
+  { store, list, order = LISTS[list].order }: RowsPorts<L>,
+  loaded: readonly Rows[L][],
+): KeptRows<Rows[L]> {
+  type Row = Rows[L];
   const all = signal(loaded);
-  const gone = createGoneRows<T>();
+  /** What another tab deleted, as it last was: it may still be in hand here. */
+  const gone = signal<readonly Row[]>([]);
+  const removed = signal<Row | null>(null);
   const unsaved = signal<ReadonlyMap<string, Unsaved>>(new Map());
   let last: Promise<void> = Promise.resolve();
 
@@ -73,12 +82,29 @@ export function createKeptRows<T extends WithId>(
       if (isRefused) whenRefused();
     });
   };
-  const others = (id: string) => all.peek().filter((row) => row.id !== id);
-  const show = (row: T) => {
-    gone.forget(row.id);
-    all.value = ports.order([...others(row.id), row]);
-  };
+  const without = (rows: readonly Row[], id: string) => rows.filter((row) => row.id !== id);
+  const show = (row: Row) =>
+    batch(() => {
+      if (gone.peek().length > 0) gone.value = without(gone.peek(), row.id);
+      if (removed.peek()?.id === row.id) removed.value = null;
+      all.value = order([...without(all.peek(), row.id), row]);
+    });
   const shown = (id: string) => all.value.find((row) => row.id === id) ?? null;
+  const find = (id: string) => shown(id) ?? gone.value.find((row) => row.id === id) ?? null;
+  const put = (row: Row) => {
+    show(row);
+    // Tried again, it is saved as it is by then: another tab may have changed it meanwhile.
+    send(row.id, () => store.put(list, shown(row.id) ?? row));
+  };
+  const hear = ({ id, was, row }: ChangeElsewhere<Row>) => {
+    const mine = shown(id);
+    if (row !== null) return show(mine && was ? joinRows(was, mine, row).row : row);
+    if (mine) gone.value = [...without(gone.peek(), id), mine];
+    all.value = without(all.peek(), id);
+  };
+  store.onElsewhere((news) => {
+    if (news.kind === 'row' && news.store === list) hear(news as ChangeElsewhere<Row>);
+  });
 
   return {
     all,
@@ -86,27 +112,25 @@ export function createKeptRows<T extends WithId>(
       const reason = [...unsaved.value.values()].at(-1)?.reason ?? refused.value;
       return reason && failureWords(reason);
     }),
-    find: (id) => shown(id) ?? gone.find(id),
-    put(row) {
-      show(row);
-      // Tried again, it is saved as it is by then: another tab may have changed it meanwhile.
-      send(row.id, () => ports.put(shown(row.id) ?? row));
-    },
+    find,
+    put,
     show,
-    remove(id) {
-      const removed = shown(id);
-      all.value = others(id);
-      send(
-        id,
-        () => ports.delete(id),
-        () => removed && show(removed),
-      );
-    },
-    hear({ id, was, row }) {
-      const mine = shown(id);
-      if (row !== null) return show(mine && was ? joinRows(was, mine, row).row : row);
-      if (mine) gone.note(mine);
-      all.value = others(id);
+    removed,
+    remove: (id) =>
+      batch(() => {
+        const row = find(id);
+        removed.value = row;
+        all.value = without(all.peek(), id);
+        send(
+          id,
+          () => store.delete(list, id),
+          () => row && show(row),
+        );
+      }),
+    putBack() {
+      const row = removed.peek();
+      if (row) put(row);
+      return row;
     },
     async flush() {
       await last;

@@ -69,11 +69,11 @@ export function createKitModel({
 }: KitModelPorts): KitModel {
   const kept = createKitShelves(store, loaded);
   const { shelves, find } = kept;
-  const lastDeleted = signal<Deleted | null>(null);
-  store.onElsewhere((news) => {
-    // It is there again, for another tab had changed it.
-    const isBack = news.kind === 'row' && news.row && news.id === lastDeleted.peek()?.record.id;
-    if (isBack) lastDeleted.value = null;
+  const lastTaken = signal<Pick<Deleted, 'shelf' | 'wasInPlay'> | null>(null);
+  const lastDeleted = computed((): Deleted | null => {
+    const taken = lastTaken.value;
+    const record = taken && kept.takenOff(taken.shelf);
+    return record && { ...taken, record };
   });
   const inPlay = <S extends ShelfName>(shelf: S): ReadonlySignal<Shelves[S]> =>
     computed(() => find(shelf, desk.choice.value[shelf]) ?? firstOf(shelves[shelf].value));
@@ -116,7 +116,7 @@ export function createKitModel({
         const takenOff = kept.takeOff(shelf, id);
         if (!takenOff) return { ok: false, problem: failureWords('last-on-shelf') };
         if (wasInPlay) desk.choose(shelf, takenOff.successorId);
-        lastDeleted.value = { shelf, record: takenOff.taken, wasInPlay };
+        lastTaken.value = { shelf, wasInPlay };
         return OK;
       });
     },
@@ -124,9 +124,8 @@ export function createKitModel({
       const deleted = lastDeleted.peek();
       if (!deleted) return NOTHING_DELETED;
       batch(() => {
-        kept.put(deleted.shelf, deleted.record);
+        kept.putBack(deleted.shelf);
         if (deleted.wasInPlay) desk.choose(deleted.shelf, deleted.record.id);
-        lastDeleted.value = null;
       });
       return OK;
     },

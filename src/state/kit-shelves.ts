@@ -1,6 +1,5 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { Rows, ShelfContents } from '../store/contents';
-import { orderShelf } from '../store/order-rows';
 import { SHELF_NAMES, type ShelfName, type Shelves } from '../store/records';
 import { type TakenOff, takeOffShelf } from '../store/shelf-changes';
 import type { StorePort } from '../store/store-port';
@@ -17,6 +16,9 @@ export interface KitShelves {
   put<S extends ShelfName>(shelf: S, record: Shelves[S]): void;
   /** Null where the record is not there or is the last. */
   takeOff<S extends ShelfName>(shelf: S, id: string): TakenOff<S> | null;
+  /** The last record taken off a shelf, while {@link putBack} can bring it back. */
+  takenOff<S extends ShelfName>(shelf: S): Shelves[S] | null;
+  putBack<S extends ShelfName>(shelf: S): Shelves[S] | null;
   /** Tries again what could not be saved; resolves when the store has answered to everything. */
   flush(): Promise<void>;
 }
@@ -25,28 +27,14 @@ export function createKitShelves(
   store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>,
   loaded: ShelfContents,
 ): KitShelves {
-  const keep = <S extends ShelfName>(shelf: S): KeptRows<Shelves[S]> =>
-    createKeptRows<Shelves[S]>(
-      {
-        put: (record) => store.put(shelf, rowOf(record)),
-        delete: (id) => store.delete(shelf, id),
-        order: (records) => orderShelf(shelf, records),
-      },
-      loaded[shelf],
-    );
-  const kept: { readonly [S in ShelfName]: KeptRows<Shelves[S]> } = {
+  const keep = <S extends ShelfName>(list: S): KeptRows<Rows[S]> =>
+    createKeptRows({ store, list }, loaded[list]);
+  const kept: { readonly [S in ShelfName]: KeptRows<Rows[S]> } = {
     cues: keep('cues'),
     cloths: keep('cloths'),
     balls: keep('balls'),
     tables: keep('tables'),
   };
-  store.onElsewhere((news) => {
-    if (news.kind !== 'row') return;
-    if (news.store === 'cues') kept.cues.hear(news);
-    if (news.store === 'cloths') kept.cloths.hear(news);
-    if (news.store === 'balls') kept.balls.hear(news);
-    if (news.store === 'tables') kept.tables.hear(news);
-  });
 
   return {
     shelves: {
@@ -59,12 +47,14 @@ export function createKitShelves(
       SHELF_NAMES.reduce<string | null>((found, shelf) => found ?? kept[shelf].problem.value, null),
     ),
     find: (shelf, id) => kept[shelf].find(id),
-    put: (shelf, record) => kept[shelf].put(record),
+    put: (shelf, record) => kept[shelf].put(rowOf(record)),
     takeOff(shelf, id) {
       const takenOff = takeOffShelf(kept[shelf].all.peek(), id);
       if (takenOff) kept[shelf].remove(id);
       return takenOff;
     },
+    takenOff: (shelf) => kept[shelf].removed.value,
+    putBack: (shelf) => kept[shelf].putBack(),
     async flush() {
       await Promise.all(SHELF_NAMES.map((shelf) => kept[shelf].flush()));
     },

@@ -30,6 +30,8 @@ export interface ChooseModel extends Gestures {
   readonly shape: ReadonlySignal<TableShape>;
   /** All that are kept, the last used first; examples are invented and say so. */
   readonly saved: ReadonlySignal<readonly SavedPosition[]>;
+  /** The last one removed, while {@link restore} can bring it back. */
+  readonly lastDeleted: ReadonlySignal<SavedPosition | null>;
   /** Why no position can be added, in one line; null where one can. */
   readonly crowded: ReadonlySignal<string | null>;
   readonly open: ReadonlySignal<SavedPosition>;
@@ -81,7 +83,7 @@ export interface ChooseModel extends Gestures {
   duplicate(id: string): EditResult;
   rename(id: string, name: string): EditResult;
   remove(id: string): EditResult;
-  /** Puts the last one removed back. */
+  /** Puts {@link lastDeleted} back. */
   restore(): EditResult;
   /** Compares all ways to play the shot, anew. */
   compare(): void;

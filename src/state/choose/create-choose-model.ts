@@ -19,7 +19,7 @@ import { createKeptPositions } from './kept-positions';
 import { createLayoutEdits } from './layout-edits';
 import { createPositionEdits } from './position-edits';
 import { positionOnTable } from './position-on-table';
-import { lastShotOf, positionShot } from './position-shot';
+import { positionShot } from './position-shot';
 import { shotToAsk } from './send-to-shot';
 import { shapeOf } from './table-in-play';
 
@@ -35,10 +35,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const kept = createKeptPositions({ ...ports, now, newId });
   const open = computed(() => positionOnTable(kept.open.value, shape.value, kit.value));
   const edits = createLayoutEdits(kept, open, now);
-  ports.store.onElsewhere((news) => {
-    if (news.kind === 'row' && news.store === 'positions') kept.hear(news);
-  });
-  const shot = positionShot(open, shape, kit, edits.isDragging);
+  const { shot, lastShot } = positionShot(open, shape, kit, edits.isDragging);
   const present = computed(() => {
     if (!shot.value?.ok) return null;
     const [position, straight] = [open.value, shot.value];
@@ -93,6 +90,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   return {
     shape,
     saved: kept.all,
+    lastDeleted: kept.removed,
     crowded: computed(() => crowded(kept.all.value)),
     open,
     selected,
@@ -104,7 +102,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     beginGesture: edits.beginGesture,
     endGesture: edits.endGesture,
     shot,
-    lastShot: lastShotOf(shot, kept.openId),
+    lastShot,
     comparison: comparing.comparison,
     chosen: choosing.chosen,
     fan: choosing.fan,

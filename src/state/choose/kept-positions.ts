@@ -25,19 +25,15 @@ type Ports = Pick<ChoosePorts, 'store' | 'positions' | 'table'> & {
 export function createKeptPositions(ports: Ports): KeptPositions {
   const { store, positions, table, now, newId } = ports;
   let inOrder = positions.map(({ id }) => id);
-  const order = (all: readonly SavedPosition[]) => {
+  const rows = createKeptRows({ store, list: 'positions', order }, positions);
+  /** One that has no place yet comes first. */
+  function order(all: readonly SavedPosition[]) {
     const places = new Map(inOrder.map((id, place) => [id, place]));
+    const fresh = all.filter(({ id }) => !places.has(id));
+    inOrder = [...fresh.map(({ id }) => id), ...inOrder];
     const placeOf = ({ id }: SavedPosition) => places.get(id) ?? -1;
     return [...all].sort((one, other) => placeOf(one) - placeOf(other));
-  };
-  const rows = createKeptRows<SavedPosition>(
-    {
-      put: (position) => store.put('positions', position),
-      delete: (id) => store.delete('positions', id),
-      order,
-    },
-    positions,
-  );
+  }
 
   const blank = (name: string): SavedPosition => {
     const { lengthM, widthM } = table.peek();
@@ -48,29 +44,15 @@ export function createKeptPositions(ports: Ports): KeptPositions {
   };
   const first = () => rows.all.peek()[0] ?? blank(FIRST_NAME);
   const opened = signal(first());
-  const toFront = (id: string) => {
-    inOrder = [id, ...inOrder.filter((other) => other !== id)];
-  };
-  const toPlace = (id: string) => {
-    if (!inOrder.includes(id)) toFront(id);
-  };
 
   return {
     ...rows,
-    put(position) {
-      toPlace(position.id);
-      rows.put(position);
-    },
-    hear(change) {
-      toPlace(change.id);
-      rows.hear(change);
-    },
     openId: computed(() => opened.value.id),
     open: computed(() => rows.find(opened.value.id) ?? opened.value),
     openOne(id) {
       const position = rows.find(id);
       if (position === null) return;
-      toFront(id);
+      inOrder = [id, ...inOrder.filter((other) => other !== id)];
       rows.show(position);
       opened.value = position;
     },

@@ -30,7 +30,6 @@ export interface PositionEditsPorts {
 
 /** Every change is kept at once. */
 export function createPositionEdits({ kept, now, newId }: PositionEditsPorts): PositionEdits {
-  let removed: SavedPosition | null = null;
   const names = () => kept.all.peek().map(({ name }) => name);
   const onOne = (id: string, edit: (position: SavedPosition) => EditResult): EditResult => {
     const open = kept.open.peek();
@@ -67,18 +66,12 @@ export function createPositionEdits({ kept, now, newId }: PositionEditsPorts): P
         return OK;
       }),
     remove: (id) =>
-      onOne(id, (position) => {
-        removed = position;
+      onOne(id, () => {
         kept.remove(id);
         if (kept.openId.peek() === id) kept.openFirst();
         return OK;
       }),
-    restore() {
-      if (removed === null) return NOTHING_REMOVED;
-      kept.put(removed);
-      removed = null;
-      return OK;
-    },
+    restore: () => (kept.putBack() ? OK : NOTHING_REMOVED),
   };
 }
 

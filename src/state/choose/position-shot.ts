@@ -13,6 +13,14 @@ export function goalOf({ goal: { ball, pocket } }: SavedPosition): Goal | null {
   return ball === null || pocket === null ? null : directCut(ball, pocket);
 }
 
+/** What the open position makes. */
+export interface PositionShots {
+  /** Null while no ball and pocket are chosen. */
+  readonly shot: ReadonlySignal<PositionShot | NoShot | null>;
+  /** The last one that was a shot, as long as the same position is open. */
+  readonly lastShot: ReadonlySignal<PositionShot | null>;
+}
+
 /**
  * The shot of the open position. What of the pocket is open is found by playing balls at it, which
  * takes longer than a drag has between two frames: it is found anew only where something that it
@@ -23,15 +31,28 @@ export function positionShot(
   shape: ReadonlySignal<TableShape>,
   kit: ReadonlySignal<Kit>,
   isDragging: ReadonlySignal<boolean>,
-): ReadonlySignal<PositionShot | NoShot | null> {
+): PositionShots {
   const exact = keepingLast(fallingWay);
-  return computed(() => {
+  let last: { readonly id: string; readonly shot: PositionShot } | null = null;
+  const find = () => {
     const goal = goalOf(open.value);
     const findWay: FindWay = isDragging.value
       ? (...of) => exact.known(...of) ?? openWay(...of)
       : exact.find;
     return goal && shotFrom(open.value.balls, goal, shape.value, kit.value, findWay);
+  };
+  // Noted here, whoever reads the shot: it may be gone by the time that the last one is asked for.
+  const shot = computed(() => {
+    const now = find();
+    if (now?.ok) last = { id: open.value.id, shot: now };
+    return now;
   });
+  const lastShot = computed(() => {
+    const now = shot.value;
+    if (now?.ok) return now;
+    return last?.id === open.value.id ? last.shot : null;
+  });
+  return { shot, lastShot };
 }
 
 /** Finds a way, and knows the last one as long as nothing that it hangs on changes. */
@@ -50,18 +71,4 @@ function keepingLast(findWay: FindWay) {
 /** Pocket, table and kit are the same things as long as nothing about them changes. */
 function isSameQuestion([from, ...one]: Parameters<FindWay>, [to, ...other]: Parameters<FindWay>) {
   return from.x === to.x && from.y === to.y && one.every((part, index) => part === other[index]);
-}
-
-/** The last one that was a shot, as long as the same position is open. */
-export function lastShotOf(
-  shot: ReadonlySignal<PositionShot | NoShot | null>,
-  openId: ReadonlySignal<string>,
-): ReadonlySignal<PositionShot | null> {
-  let last: { readonly id: string; readonly shot: PositionShot } | null = null;
-  return computed(() => {
-    const now = shot.value;
-    const id = openId.value;
-    if (now?.ok) last = { id, shot: now };
-    return last !== null && last.id === id ? last.shot : null;
-  });
 }

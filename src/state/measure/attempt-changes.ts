@@ -2,11 +2,12 @@ import { MODEL_VERSION, type TrialShot } from '../../engine/fit/trials/trials';
 import type { Attempt } from '../../store/attempt';
 import type { Choice } from '../../store/records';
 import { MEASURE_PROBLEMS } from '../../words/measure-problems';
+import type { KeptRows } from '../kept-rows';
 import { type EditResult, NOT_THERE } from '../kit-edits';
 import { progressOf, withStepBack, withStepDone } from './attempt-progress';
 import type { CueLengths } from './butt-height';
 import { type ButtContext, type Entered, withCueLength, withEntered } from './enter-reading';
-import type { KeptAttempts } from './kept-attempts';
+
 import type { MeasureModel } from './measure-model';
 
 /** Every way to change an attempt. */
@@ -24,7 +25,7 @@ export type AttemptChanges = Pick<
 >;
 
 export interface ChangesPorts {
-  readonly kept: KeptAttempts;
+  readonly kept: KeptRows<Attempt>;
   readonly lengths: CueLengths;
   /** The records in play. */
   readonly choice: () => Choice;
@@ -43,7 +44,6 @@ const NOTHING_REMOVED = { ok: false, problem: MEASURE_PROBLEMS.nothingRemoved } 
 /** Every change is kept at once. */
 export function createAttemptChanges(ports: ChangesPorts): AttemptChanges {
   const { kept, lengths, sizesOf } = ports;
-  let removed: Attempt | null = null;
   const change = (id: string, edit: (attempt: Attempt) => Entered): EditResult => {
     const attempt = kept.find(id);
     if (attempt === null) return NOT_THERE;
@@ -94,18 +94,11 @@ export function createAttemptChanges(ports: ChangesPorts): AttemptChanges {
     },
     strikeOut: (id, isStruckOut) => change(id, (attempt) => changed({ ...attempt, isStruckOut })),
     remove(id) {
-      const attempt = kept.find(id);
-      if (attempt === null) return NOT_THERE;
-      removed = attempt;
+      if (kept.find(id) === null) return NOT_THERE;
       kept.remove(id);
       return OK;
     },
-    restore() {
-      if (removed === null) return NOTHING_REMOVED;
-      kept.put(removed);
-      removed = null;
-      return OK;
-    },
+    restore: () => (kept.putBack() ? OK : NOTHING_REMOVED),
   };
 }
 

@@ -5,6 +5,7 @@ import type { StorePort } from '../../store/store-port';
 import { createAudience } from '../audience';
 import { crowded } from '../crowded';
 import type { DeskModel } from '../desk-model';
+import { createKeptRows } from '../kept-rows';
 import type { KitModel } from '../kit-model';
 import { steady } from '../steady';
 import { createAttemptChanges } from './attempt-changes';
@@ -18,7 +19,6 @@ import {
 } from './butt-height';
 import type { WorkOut } from './find-priors';
 import { createForesight } from './foresight';
-import { createKeptAttempts } from './kept-attempts';
 import { choiceOf, kitInPlay, shelvesNow } from './kit-in-play';
 import { isOfKit, knownOfKit, toldBy } from './known-of-kit';
 import type { MeasureModel } from './measure-model';
@@ -52,7 +52,7 @@ export interface MeasurePorts {
 /** Keeps the attempts, and works out what they tell of the kit in play. */
 export function createMeasureModel(ports: MeasurePorts): MeasureModel {
   const { store, kit, desk, fit, foresee, noted, later, now = Date.now, newId = freshId } = ports;
-  const kept = createKeptAttempts(store, ports.attempts);
+  const kept = createKeptRows({ store, list: 'attempts' }, ports.attempts);
   const shelves = shelvesNow(kit);
   const inPlay = kitInPlay(kit);
   const question = presentQuestion({ inPlay, shelves, attempts: kept.all, player: desk.player });
@@ -108,6 +108,7 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
       return trialOffers(trialBedOf(inPlay.value.records), report, attempts.value);
     }),
     crowded: computed(() => crowded(kept.all.value)),
+    lastDeleted: kept.removed,
     lastReadAtMs: computed(() => lastReadAt(attempts.value)),
     problem: computed(() => kept.problem.value ?? reported.problem.value),
     progress(id) {

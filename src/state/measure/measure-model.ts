@@ -2,6 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
+import type { Attempt } from '../../store/attempt';
 import type { ShelfName } from '../../store/records';
 import type { EditResult } from '../kit-edits';
 import type { AttemptProgress } from './attempt-progress';
@@ -40,6 +41,8 @@ export interface MeasureModel {
   readonly offers: ReadonlySignal<readonly TrialOffer[]>;
   /** When a reading of the kit in play was last taken; null: never. */
   readonly lastReadAtMs: ReadonlySignal<number | null>;
+  /** The last attempt removed, while {@link restore} can bring it back. */
+  readonly lastDeleted: ReadonlySignal<Attempt | null>;
   /** Why no attempt can be begun, in one line; null where one can. */
   readonly crowded: ReadonlySignal<string | null>;
   /** One line on what could not be saved or worked out, or null. */
@@ -66,7 +69,7 @@ export interface MeasureModel {
   /** Leaves an attempt out of the fit, or takes it in again. */
   strikeOut(id: string, isStruckOut: boolean): EditResult;
   remove(id: string): EditResult;
-  /** Puts the last one removed back. */
+  /** Puts {@link lastDeleted} back. */
   restore(): EditResult;
   flush(): Promise<void>;
   /** Stops watching. */

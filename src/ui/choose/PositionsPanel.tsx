@@ -13,7 +13,7 @@ import './PositionsPanel.css';
 export function PositionsPanel({ app }: { app: AppModels }) {
   const { choose, router } = app;
   const problem = useSignal('');
-  const deleted = useSignal<string | null>(null);
+  const deleted = choose.lastDeleted.value;
   const tell = (result: EditResult) => {
     problem.value = result.ok ? '' : result.problem;
     return result.ok;
@@ -33,25 +33,15 @@ export function PositionsPanel({ app }: { app: AppModels }) {
         New position
       </button>
       <DeletedNews
-        words={deleted.value === null ? '' : `${deleted.value} is deleted.`}
-        onPutBack={() => {
-          if (tell(choose.restore())) deleted.value = null;
-        }}
+        words={deleted ? `${deleted.name} is deleted.` : ''}
+        onPutBack={() => tell(choose.restore())}
       />
       <output class="place-problem">{problem.value || choose.crowded.value}</output>
       <Paged label="Positions" items={choose.saved.value}>
         {(shown) => (
           <ul class="record-list">
             {shown.map((position) => (
-              <PositionRow
-                key={position.id}
-                app={app}
-                position={position}
-                tell={tell}
-                onDeleted={() => {
-                  deleted.value = position.name;
-                }}
-              />
+              <PositionRow key={position.id} app={app} position={position} tell={tell} />
             ))}
           </ul>
         )}
@@ -64,18 +54,14 @@ interface RowProps {
   readonly app: AppModels;
   readonly position: SavedPosition;
   tell(result: EditResult): boolean;
-  onDeleted(): void;
 }
 
-function PositionRow({ app: { choose, router }, position, tell, onDeleted }: RowProps) {
+function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
   const { id, name } = position;
   const isOpen = choose.open.value.id === id;
   const isNaming = useSignal(false);
   const open = () => {
     if (tell(choose.openPosition(id))) router.close();
-  };
-  const remove = () => {
-    if (tell(choose.remove(id))) onDeleted();
   };
   const turnNaming = () => {
     isNaming.value = !isNaming.peek();
@@ -89,7 +75,7 @@ function PositionRow({ app: { choose, router }, position, tell, onDeleted }: Row
       actions={[
         { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
         { label: 'Copy', onTap: () => tell(choose.duplicate(id)) },
-        { label: 'Delete', onTap: remove },
+        { label: 'Delete', onTap: () => tell(choose.remove(id)) },
       ]}
     >
       {isNaming.value && (

@@ -1,5 +1,15 @@
-/** What was deleted, in words, and a way to take it back; nothing where the words are empty. */
-export function DeletedNews({ words, onPutBack }: { words: string; onPutBack: () => void }) {
+import type { ComponentChildren } from 'preact';
+
+interface Props {
+  /** What was deleted; empty where nothing is. */
+  readonly words: string;
+  onPutBack(): void;
+  /** What else there is to say of the list. */
+  readonly children?: ComponentChildren;
+}
+
+/** What was deleted from a list, and a way to take it back. */
+export function DeletedNews({ words, onPutBack, children }: Props) {
   return (
     <output class="undo-delete">
       {words !== '' && (
@@ -10,6 +20,7 @@ export function DeletedNews({ words, onPutBack }: { words: string; onPutBack: ()
           </button>
         </>
       )}
+      {children}
     </output>
   );
 }

@@ -2,10 +2,10 @@ import { useSignal } from '@preact/signals';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { AppModels } from '../app-models';
 import { Paged } from '../controls/Paged';
+import { DeletedNews } from './DeletedNews';
 import { PanelHeader } from './PanelHeader';
 import { RecordRow } from './RecordRow';
 import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
-import { UndoDelete } from './UndoDelete';
 
 interface ShelfProps {
   readonly app: AppModels;
@@ -27,7 +27,7 @@ export function ShelfPanel({ app, shelf, cameFrom }: ShelfProps) {
     <>
       <PanelHeader router={app.router} title={SHELF_LABELS[shelf]} />
       <p class="place-note">{effectWords(shelf, app)}</p>
-      <UndoDelete app={app} shelf={shelf} />
+      <DeletedNews words={deletedWords(kit, shelf)} onPutBack={() => kit.restore()} />
       <output class="place-problem">{problem.value}</output>
       <Paged label={SHELF_LABELS[shelf]} items={records} startAt={startAt}>
         {(shown) => (
@@ -49,6 +49,13 @@ export function ShelfPanel({ app, shelf, cameFrom }: ShelfProps) {
       <p>{kit.saveProblem.value}</p>
     </>
   );
+}
+
+function deletedWords({ lastDeleted, current }: AppModels['kit'], shelf: ShelfName): string {
+  const deleted = lastDeleted.value;
+  if (deleted?.shelf !== shelf) return '';
+  const now = deleted.wasInPlay ? ` ${current[shelf].value.name} is in play now.` : '';
+  return `${deleted.record.name} is deleted.${now}`;
 }
 
 interface RowProps {

@@ -1,39 +1,34 @@
 import { useSignal } from '@preact/signals';
+import type { EditResult } from '../../state/kit-edits';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import { dayWords } from '../../units/ago-words';
 import type { AppModels } from '../app-models';
 import { Paged } from '../controls/Paged';
+import { DeletedNews } from '../kit/DeletedNews';
 import { ReadingRows } from './ReadingRows';
 import { shotName } from './trial-words';
 import './AttemptList.css';
 
 /** Everything that was taken down, the newest first, each reading beside what the fit expects. */
 export function AttemptList({ app }: { app: AppModels }) {
-  const deleted = useSignal('');
+  const { measure, desk } = app;
   const problem = useSignal('');
-  const attempts = app.measure.attempts.value;
+  const tell = (result: EditResult) => {
+    problem.value = result.ok ? '' : result.problem;
+  };
+  const attempts = measure.attempts.value;
+  const deleted = measure.lastDeleted.value;
   return (
     <section class="measure-part" aria-labelledby="taken-down">
       <h2 id="taken-down">Taken down</h2>
-      <output class="undo-delete">
-        {deleted.value !== '' && (
-          <>
-            <span>{deleted.value} is deleted.</span>
-            <button
-              type="button"
-              class="button"
-              onClick={() => {
-                const restored = app.measure.restore();
-                problem.value = restored.ok ? '' : restored.problem;
-                deleted.value = '';
-              }}
-            >
-              <span aria-hidden="true">↶</span> Put it back
-            </button>
-          </>
-        )}
-        {problem.value || app.measure.crowded.value}
-      </output>
+      <DeletedNews
+        words={
+          deleted ? `${shotName(deleted.shot, desk.preferences.value.lengthUnit)} is deleted.` : ''
+        }
+        onPutBack={() => tell(measure.restore())}
+      >
+        {problem.value || measure.crowded.value}
+      </DeletedNews>
       {attempts.length === 0 ? (
         <p class="place-note">No attempts with this kit yet.</p>
       ) : (
@@ -50,11 +45,7 @@ export function AttemptList({ app }: { app: AppModels }) {
                 key={progress.attempt.id}
                 app={app}
                 progress={progress}
-                onDelete={(name) => {
-                  const removed = app.measure.remove(progress.attempt.id);
-                  problem.value = removed.ok ? '' : removed.problem;
-                  deleted.value = removed.ok ? name : '';
-                }}
+                onDelete={() => tell(measure.remove(progress.attempt.id))}
               />
             ))}
           </ul>
@@ -67,7 +58,7 @@ export function AttemptList({ app }: { app: AppModels }) {
 interface RowProps {
   readonly app: AppModels;
   readonly progress: AttemptProgress;
-  onDelete(name: string): void;
+  onDelete(): void;
 }
 
 function AttemptRow({ app, progress: { attempt, now }, onDelete }: RowProps) {
@@ -115,7 +106,7 @@ function AttemptRow({ app, progress: { attempt, now }, onDelete }: RowProps) {
           type="button"
           class="button"
           aria-label={`Delete ${name}, ${day}`}
-          onClick={() => onDelete(name)}
+          onClick={() => onDelete()}
         >
           Delete
         </button>

@@ -4,7 +4,7 @@ import { layOutTable } from '../../../src/diagram/table-map';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import type { FanPlay } from '../../../src/engine/plan/ranked-way';
 import { playTable } from '../../../src/engine/table/play-table';
-import { SHAPE } from '../ui/choose/invented-ways';
+import { SHAPE } from '../ui/choose/invented-choose';
 
 const CANVAS = { widthPx: 300, heightPx: 560, textPx: 13 };
 const MAP = layOutTable(SHAPE, CANVAS);

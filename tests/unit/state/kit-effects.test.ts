@@ -5,7 +5,7 @@ import { kitEffects } from '../../../src/state/kit-effects';
 import { thrownAngleRad } from '../../../src/state/thrown-angle';
 import { DEFAULT_SHOT } from '../../../src/store/default-desk';
 import { degreesOf } from '../../../src/units/angle-degrees';
-import { answerTo, fakeSolve } from './shot-fakes';
+import { answerTo, fakeSolve } from './open-shot';
 
 describe('what a kit does', () => {
   it('is about two and a half degrees of squirt with an ordinary cue, less with a lighter end', () => {

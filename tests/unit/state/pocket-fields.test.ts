@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { POCKET_RANGES } from '../../../src/store/record-ranges';
-import { openShot } from './shot-fakes';
+import { openShot } from './open-shot';
 
 describe('the pocket', () => {
   it('is shown and taken in the units chosen', () => {

@@ -6,7 +6,7 @@ import { withRecentShot } from '../../../src/state/recent-shots';
 import type { Answered } from '../../../src/state/shot-answers';
 import { DEFAULT_SHOT } from '../../../src/store/default-desk';
 import type { LaidShot } from '../../../src/store/records';
-import { answerTo } from './shot-fakes';
+import { answerTo } from './open-shot';
 
 const at = (distanceM: number): LaidShot => ({ ...DEFAULT_SHOT, distanceM });
 

@@ -5,7 +5,7 @@ import { directPot } from '../../../src/engine/goal/direct-pot';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { goesAsMeant, nearestSpeed } from '../../../src/engine/room/nearest-speed';
 import { radOf } from '../../../src/units/angle-degrees';
-import { openShot } from './shot-fakes';
+import { openShot } from './open-shot';
 
 describe('a held shot', () => {
   it('is set beside the present one, with the difference', () => {

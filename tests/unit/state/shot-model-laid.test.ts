@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
-import { answerTo, openShot } from './shot-fakes';
+import { answerTo, openShot } from './open-shot';
 
 /** A way out of Choose: it lies across the table. */
 const LAID = { distanceM: 1, cutRad: 0.3, headingRad: 1.5 };

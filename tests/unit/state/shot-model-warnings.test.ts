@@ -4,7 +4,7 @@ import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { shotWarnings } from '../../../src/state/shot-warnings';
 import { DEFAULT_SHOT } from '../../../src/store/default-desk';
 import { radOf } from '../../../src/units/angle-degrees';
-import { answerTo } from './shot-fakes';
+import { answerTo } from './open-shot';
 
 const PLAIN: Shot = { ...DEFAULT_SHOT, side: 0.2, height: 0, elevationRad: 0, speedMps: 2 };
 

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { SolveAim } from '../../../src/engine/direct/shot';
 import { ballToBallGapM } from '../../../src/units/ball-to-ball';
-import { answerTo, fakeSolve, openShot } from './shot-fakes';
+import { answerTo, fakeSolve, openShot } from './open-shot';
 
 const DEG = Math.PI / 180;
 
@@ -58,7 +58,7 @@ describe('a figure', () => {
   it('is shown and taken in the unit chosen', () => {
     const { model, desk } = openShot({ distanceM: 0.635 }, { distanceUnit: 'diamonds' });
     expect(model.fields.distance.value.figure).toBeCloseTo(2, 9);
-    desk.preferences.value = { ...desk.preferences.value, distanceUnit: 'in' };
+    desk.setPreference('distanceUnit', 'in');
     expect(model.fields.distance.value.figure).toBeCloseTo(25, 9);
     model.setFigure('distance', 50);
     expect(model.shot.value.distanceM).toBeCloseTo(1.27, 9);

@@ -3,7 +3,7 @@ import { expect, it, vi } from 'vitest';
 import { playAim } from '../../../src/engine/direct/play-aim';
 import { solveAim } from '../../../src/engine/direct/solve-aim';
 import { traceCueBall } from '../../../src/engine/direct/trace-cue-ball';
-import { openShot } from './shot-fakes';
+import { openShot } from './open-shot';
 
 /** Shot with the engine itself, and all that a screen shows of it read. */
 function openCounted() {

@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { LaidShot } from '../../../src/store/records';
 import type { AppModels } from '../../../src/ui/app-models';
 import { AnswerBlock } from '../../../src/ui/shot/AnswerBlock';
-import { openShot } from '../state/shot-fakes';
+import { openShot } from '../state/open-shot';
 
 afterEach(cleanup);
 

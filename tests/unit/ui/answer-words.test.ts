@@ -8,7 +8,7 @@ import {
   inWords,
   lengthReading,
 } from '../../../src/ui/shot/answer-words';
-import { answerTo } from '../state/shot-fakes';
+import { answerTo } from '../state/open-shot';
 
 const RADIUS_M = 0.028575;
 const face = (balls: number) => inWords(faceReading(balls * 2 * RADIUS_M, RADIUS_M));

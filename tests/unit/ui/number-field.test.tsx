@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { NumberField } from '../../../src/ui/controls/NumberField';
-import { openShot } from '../state/shot-fakes';
+import { openShot } from '../state/open-shot';
 
 afterEach(cleanup);
 

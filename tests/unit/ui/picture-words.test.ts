@@ -3,7 +3,7 @@ import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import type { Answered } from '../../../src/state/shot-answers';
 import { DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
 import { faceWords, shooterWords, stripWords } from '../../../src/ui/shot/picture-words';
-import { answerTo } from '../state/shot-fakes';
+import { answerTo } from '../state/open-shot';
 
 const PREFERENCES = { ...DEFAULT_PREFERENCES, lengthUnit: 'mm' } as const;
 

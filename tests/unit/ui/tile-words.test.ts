@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Shot } from '../../../src/engine/direct/shot';
 import { type InputName, tileWords } from '../../../src/ui/shot/tile-words';
 import { radOf } from '../../../src/units/angle-degrees';
-import { openShot } from '../state/shot-fakes';
+import { openShot } from '../state/open-shot';
 
 function words(name: InputName, shot: Partial<Shot>) {
   const { figure, symbol, word } = tileWords(name, openShot(shot).model, 'ghost-ball');

@@ -1,7 +1,10 @@
+import { playOn } from '../../../../src/engine/goal/scene';
 import { strokeAt } from '../../../../src/engine/plan/option-grid';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { Option } from '../../../../src/engine/plan/solve-option';
-import type { OptionJob, PickJob, SweepJob } from '../../../../src/worker/engine-work';
+import { wayOf } from '../../../../src/engine/plan/way';
+import type { Work } from '../../../../src/worker/engine-pool';
+import type { OptionJob, PickJob, ResultOf, SweepJob } from '../../../../src/worker/engine-work';
 
 /** Every so many places of a grid are looked at: few enough to be quick, in every stretch. */
 const EVERY = 13;
@@ -31,32 +34,57 @@ function pick({ options }: PickJob): readonly Option[] {
   return [...options].sort((a, b) => b.chance.share - a.chance.share).slice(0, PICKED);
 }
 
-/** Every one rests in a place of its own, so that none betters another. */
-function refine({ option }: OptionJob): RankedWay {
-  const { place, chance } = option;
+/** Named as the engine names it; each rests in a place of its own, so that none betters another. */
+function refine({ asked, option }: OptionJob): RankedWay {
+  const { place, chance, stroke } = option;
   return {
     option,
-    way: { side: 'none', arrival: 'roll', isDrag: false, speed: 'soft', isRaised: false },
+    way: wayOf(asked.question, stroke, asked.leastElevationRad),
     chance: chance.share * 0.9,
     chanceError: 0.01,
     hardest: 'direction',
     windows: null,
-    rest: { xM: place, yM: 0, sdM: 0, places: [] },
-    goodPosition: null,
+    rest: { xM: place, yM: 0, sdM: 0.1, places: [{ xM: 0.2, yM: 0.3 }] },
+    goodPosition: asked.scene.zone === null ? null : 0.25,
     scratch: 0,
   };
 }
 
-function fan({ option }: OptionJob): readonly FanPlay[] {
-  const play = { ok: true, balls: [], events: [], endS: 1, complete: true } as const;
-  return [{ hit: 'true', aimRad: option.stroke.aimRad, play }];
+const FAN_RAD = { true: 0, thin: 0.012, full: -0.012, 'missed-thin': 0.03, 'missed-full': -0.03 };
+
+/** Strokes a fixed angle off, played on the table. */
+function fan({ asked, option }: OptionJob): readonly FanPlay[] {
+  const hits = Object.keys(FAN_RAD) as (keyof typeof FAN_RAD)[];
+  return hits.flatMap((hit) => {
+    const aimRad = option.stroke.aimRad + FAN_RAD[hit];
+    const play = playOn(asked.scene, { ...option.stroke, aimRad });
+    return play === null ? [] : [{ hit, aimRad, play }];
+  });
 }
 
 /** What workers would make of a job, invented and quick. */
 const INVENTED_WORK = { sweep, pick, refine, fan };
 
-export function workOut(name: string, job: unknown): unknown {
-  const work = Object.entries(INVENTED_WORK).find(([known]) => known === name)?.[1];
+type Invented = typeof INVENTED_WORK;
+
+/** Answers to some jobs in place of the invented ones; a promise keeps its job waiting. */
+export type Answers = {
+  readonly [N in keyof Invented]?: (
+    ...job: Parameters<Invented[N]>
+  ) => ReturnType<Invented[N]> | Promise<ReturnType<Invented[N]>>;
+};
+
+export function workOut(name: string, job: unknown, answers: Answers = {}): unknown {
+  const all = { ...INVENTED_WORK, ...answers };
+  const work = Object.entries(all).find(([known]) => known === name)?.[1];
   if (work === undefined) throw new Error(`nobody does ${name}`);
   return (work as (job: unknown) => unknown)(job);
+}
+
+/** The same as a port of the model, without workers. */
+export function inventedWork(answers: Answers = {}): Work {
+  return async (name, job, signal) => {
+    signal?.throwIfAborted();
+    return (await workOut(name, job, answers)) as ResultOf<typeof name>;
+  };
 }

@@ -27,7 +27,8 @@ export const NINE_FOOT: Table = {
   bedSlope: LEVEL,
 };
 
-const KNOWN: KitKnowledge = {
+/** The usual kit, of which nothing was measured. */
+export const KNOWN: KitKnowledge = {
   kit: DEFAULT_KIT,
   spread: UNMEASURED,
   correlation: KIT_QUANTITIES.map((_, i) => KIT_QUANTITIES.map((_, j) => Number(i === j))),

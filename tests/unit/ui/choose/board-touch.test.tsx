@@ -1,22 +1,22 @@
 import { signal } from '@preact/signals';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { ballSize } from '../../../../src/diagram/table-balls';
 import { layOutTable } from '../../../../src/diagram/table-map';
 import { layOutRails } from '../../../../src/diagram/table-rails';
 import type { BallName } from '../../../../src/engine/lie/position';
 import { createBoardTouch } from '../../../../src/ui/choose/board-touch';
 import type { ChooseMode } from '../../../../src/ui/choose/choose-mode';
-import { CUT, EMPTY, fakeChoose } from './fake-choose';
-import { SHAPE } from './invented-ways';
+import { CUT, EMPTY, inventedChoose, SHAPE } from './invented-choose';
 
 const RADIUS_M = 0.028575;
 const CANVAS = { widthPx: 300, heightPx: 560, textPx: 13 };
 const MAP = layOutTable(SHAPE, CANVAS);
 
 function setUp(mode: ChooseMode, position = CUT) {
-  const fake = fakeChoose(position);
+  const { choose } = inventedChoose(position);
+  const drag = vi.spyOn(choose, 'drag');
   const touch = createBoardTouch({
-    choose: fake.choose,
+    choose,
     board: {
       canvas: signal(CANVAS),
       map: signal(MAP),
@@ -39,12 +39,12 @@ function setUp(mode: ChooseMode, position = CUT) {
     const init = { clientX: x, clientY: y, pointerId: 1, pointerType, button: 0 };
     drawing.dispatchEvent(new PointerEvent(type, init));
   };
-  const pointOf = (name: BallName) => MAP.toPoint(fake.choose.ballAt(name) ?? { xM: 0, yM: 0 });
+  const pointOf = (name: BallName) => MAP.toPoint(choose.ballAt(name) ?? { xM: 0, yM: 0 });
   const tap = ({ x, y }: { x: number; y: number }) => {
     send('pointerdown', x - 1, y);
     send('pointerup', x, y);
   };
-  return { ...fake, send, tap, pointOf };
+  return { choose, drag, send, tap, pointOf };
 }
 
 const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
@@ -70,7 +70,12 @@ describe('a finger on the table', () => {
     choose.select(4);
     tap(pointOf(8));
     expect(choose.selected.value).toBe(4);
-    expect(choose.ballAt(4)).not.toBeNull();
+    expect(choose.ballAt(4)).toBeNull();
+    expect(choose.problem.value).toMatch(/^The 8 is in the way/);
+    const { x, y } = pointOf(8);
+    tap({ x: x + 20, y });
+    expect(choose.selected.value).toBe(4);
+    expect(pointOf(4)).toEqual({ x: expect.closeTo(x + 20, 6), y: expect.closeTo(y, 6) });
   });
 
   it('drags the ball under the finger even so', async () => {
@@ -96,20 +101,20 @@ describe('a finger on the table', () => {
   });
 
   it('drags a ball that shows above it, as one edit', async () => {
-    const { choose, counts, send, pointOf } = setUp('balls');
+    const { choose, drag, send, pointOf } = setUp('balls');
     const { x, y } = pointOf(8);
     send('pointerdown', x, y);
     for (let move = 1; move <= 5; move++) send('pointermove', x + 10 * move, y);
-    expect(counts.drags).toBe(0);
+    expect(drag).not.toHaveBeenCalled();
     await frame();
-    expect(counts.drags).toBe(1);
+    expect(drag).toHaveBeenCalledOnce();
     send('pointerup', x + 50, y);
-    expect(counts.endDrags).toBe(1);
     const end = pointOf(8);
     expect(end.x).toBeCloseTo(x + 50, 6);
     expect(y - end.y).toBeGreaterThan(40);
     choose.undo();
     expect(pointOf(8)).toEqual({ x, y });
+    expect(choose.canUndo.value).toBe(false);
   });
 
   it('takes a drag back that is taken away', async () => {

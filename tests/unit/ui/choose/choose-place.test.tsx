@@ -1,7 +1,7 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { directCut } from '../../../../src/engine/goal/goal';
-import { EMPTY } from './fake-choose';
+import { CUT, EMPTY } from './invented-choose';
 import { openChoose, press } from './open-choose';
 
 afterEach(cleanup);
@@ -30,8 +30,7 @@ describe('laying balls by buttons', () => {
   });
 
   it('says first what the selected ball touches', async () => {
-    const { choose, neighbours, container } = openChoose();
-    neighbours.value = [{ what: 12, gapM: 0, isFrozen: true }];
+    const { choose, container } = openChoose();
     choose.select(11);
     await expect
       .poll(() => container.querySelector('.status-line p')?.textContent)
@@ -72,7 +71,7 @@ describe('laying balls by buttons', () => {
       .poll(() => screen.getByRole('button', { name: 'Freeze' }).hasAttribute('disabled'))
       .toBe(false);
     press('Freeze');
-    expect(choose.ballAt(8)?.xM).toBe(0.6);
+    expect(choose.neighbours.value[0]).toMatchObject({ what: 'cushion', isFrozen: true });
     press('Take off');
     expect(choose.ballAt(8)).toBeNull();
   });
@@ -126,28 +125,37 @@ describe('choosing what to play', () => {
   it('takes ball and pocket by buttons', async () => {
     const { choose, container } = openChoose('#choose/play');
     press('8 ball');
-    press('Into the middle left pocket');
-    expect(choose.open.value.goal).toEqual(directCut(8, 'middle-left'));
+    await expect.poll(() => choose.closed.value.has('near-right')).toBe(false);
+    press('Into the near right pocket');
+    expect(choose.open.value.goal).toEqual(directCut(8, 'near-right'));
     await expect
       .poll(() => container.querySelector('.status-line p')?.textContent)
-      .toMatch(/^The 8 into the middle left pocket: cut/);
+      .toMatch(/^The 8 into the near right pocket: cut/);
   });
 
   it('marks the pockets that the ball cannot go into, and still takes them', async () => {
-    const { choose, closed, container } = openChoose('#choose/play');
-    closed.value = new Map([
-      ['near-left', 'too-thin'],
-      ['far-left', 'pocket-closed'],
-    ]);
-    await expect.poll(() => container.querySelectorAll('.board-hole.is-closed').length).toBe(2);
-    expect(screen.queryByRole('button', { name: /far left pocket, no way in/ })).not.toBeNull();
+    const { choose, container } = openChoose('#choose/play');
+    expect(choose.closed.value.get('near-left')).toBe('too-thin');
+    const marked = () => container.querySelectorAll('.board-hole.is-closed').length;
+    await expect.poll(marked).toBe(choose.closed.value.size);
     press('Into the near left pocket, too thin');
     expect(choose.open.value.goal.pocket).toBe('near-left');
   });
 
+  it('marks the side pocket that a ball along the rail cannot fall into', () => {
+    const balls = [
+      { name: 'cue', xM: 0.5, yM: 1.1 },
+      { name: 3, xM: 0.6, yM: 0.9 },
+    ] as const;
+    openChoose('#choose/play', { ...CUT, balls });
+    expect(screen.queryByRole('button', { name: /middle right pocket, no way in/ })).not.toBeNull();
+  });
+
   it('lists the pockets as the table lies: here the break end is on the left', () => {
     const { container } = openChoose('#choose/play');
-    const names = [...container.querySelectorAll('.pockets button')].map((one) => one.textContent);
+    const names = [...container.querySelectorAll('.pockets button')].map((one) =>
+      one.textContent?.replace('too thin', ''),
+    );
     expect(names.join()).toBe('near left,middle left,far left,near right,middle right,far right');
   });
 
@@ -169,17 +177,17 @@ describe('choosing what to play', () => {
   });
 
   it('tells in words what is in the way', async () => {
-    const { hindered, container } = openChoose('#choose/play');
-    hindered.value = { inTheWay: [{ mover: 'object', what: 11 }] };
+    const between = { name: 9, xM: 0.35, yM: 0.8 };
+    const { container } = openChoose('#choose/play', { ...CUT, balls: [...CUT.balls, between] });
     await expect
       .poll(() => container.querySelector('.hindrances')?.textContent)
-      .toContain('The 11 is in the way of the 3.');
+      .toContain('The 9 is in the way of the 3.');
     expect(container.querySelector('.in-the-way text')?.textContent).toBe('in the way');
   });
 
   it('tells in one line why there is no shot, and greys the last', async () => {
-    const { refusal, container } = openChoose('#choose/play');
-    refusal.value = { ok: false, reason: 'too-thin' };
+    const { choose, container } = openChoose('#choose/play');
+    choose.playInto('near-left');
     await expect
       .poll(() => container.querySelector('.status-line p')?.textContent)
       .toBe('⚠ The cut is over 87°: no direct shot sends it that way.');
@@ -200,53 +208,5 @@ describe('the zone', () => {
     expect(choose.open.value.zone?.yM).toBeCloseTo(0.005, 12);
     press('No zone');
     expect(choose.open.value.zone).toBeNull();
-  });
-});
-
-describe('positions', () => {
-  it('are said to be invented where they are', () => {
-    const { container } = openChoose('#choose/positions');
-    expect(container.textContent).toContain('an invented example, 5 balls');
-  });
-
-  it('are begun, copied and opened', async () => {
-    const { choose } = openChoose('#choose/positions');
-    press('Copy Empty table');
-    await expect
-      .poll(() => choose.saved.value.map(({ name }) => name))
-      .toContain('Empty table (copy)');
-    press('New position');
-    expect(choose.open.value.name).toBe('New position');
-  });
-
-  it('are deleted, and that is taken back', async () => {
-    const { choose } = openChoose('#choose/positions');
-    press('Delete Empty table');
-    expect(choose.saved.value).toHaveLength(1);
-    await expect.poll(() => screen.queryByText('Empty table is deleted.')).toBeTruthy();
-    press(/Put it back/);
-    expect(choose.saved.value).toHaveLength(2);
-  });
-
-  it('are given another name', async () => {
-    const { choose } = openChoose('#choose/positions');
-    press('Rename Cut into the corner');
-    const field = await screen.findByRole('textbox', { name: 'Name' });
-    fireEvent.input(field, { target: { value: 'Cut, once\nmore' } });
-    fireEvent.blur(field);
-    expect(choose.open.value.name).toBe('Cut, once more');
-    await expect.poll(() => screen.queryByRole('textbox')).toBeNull();
-  });
-
-  it('keep their name where a new one cannot be used, and say why', async () => {
-    const { choose, container } = openChoose('#choose/positions');
-    press('Rename Cut into the corner');
-    const field = await screen.findByRole('textbox', { name: 'Name' });
-    fireEvent.input(field, { target: { value: ' ' } });
-    fireEvent.blur(field);
-    expect(choose.open.value.name).toBe('Cut into the corner');
-    await expect
-      .poll(() => container.querySelector('.field-problem')?.textContent)
-      .toBe('A position needs a name.');
   });
 });

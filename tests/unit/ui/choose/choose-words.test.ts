@@ -18,9 +18,8 @@ import {
 } from '../../../../src/ui/choose/way-words';
 import { tileWords } from '../../../../src/ui/shot/tile-words';
 import { speedScale } from '../../../../src/units/speed-unit';
-import { openShot } from '../../state/shot-fakes';
-import { fakeChoose } from './fake-choose';
-import { SHAPE } from './invented-ways';
+import { openShot } from '../../state/open-shot';
+import { inventedChoose, SHAPE } from './invented-choose';
 
 const NINE_FOOT = { lengthM: 2.54, widthM: 1.27 };
 const BED = { tableLengthM: 2.54, ballRadiusM: 0.0286, rollFriction: 0.01, slideFriction: 0.2 };
@@ -238,7 +237,8 @@ describe('words for a fan', () => {
 
 describe('the drawing in words', () => {
   it('tells balls, what is played and the zone', () => {
-    const words = boardWords(fakeChoose().choose, 'm');
+    const { choose } = inventedChoose();
+    const words = boardWords(choose, 'm');
     expect(words).toContain('Cue ball 2.4 diamonds up, 1.1 from the left');
     expect(words).toContain('12 ball');
     expect(words).toContain('The 11 is frozen to the 12');
@@ -246,13 +246,15 @@ describe('the drawing in words', () => {
     expect(words).toContain(
       'Zone for the cue ball 3.4 diamonds up, 1.4 from the left, 0.50 m across',
     );
-    expect(boardWords(fakeChoose().choose, 'in')).toContain(', 20 in across');
+    expect(boardWords(choose, 'in')).toContain(', 20 in across');
   });
 
-  it('tells the fan of the way that is looked at', () => {
-    const { choose } = fakeChoose();
+  it('tells the fan of the way that is looked at', async () => {
+    const { choose } = inventedChoose();
     choose.compare();
+    await expect.poll(() => choose.comparison.value.state).toBe('done');
     choose.choose(choose.comparison.value.ways[0] ?? null);
+    await expect.poll(() => choose.fan.value.length).toBe(5);
     expect(boardWords(choose, 'm')).toMatch(/Where the cue ball rests, in diamonds: true: /);
   });
 });

@@ -1,15 +1,20 @@
 import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
-import { openChoose, press } from './open-choose';
+import type { Option } from '../../../../src/engine/plan/solve-option';
+import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
+import { settle } from '../../state/choose/open-choose';
+import { CUT } from './invented-choose';
+import { openChoose, openCompared, press } from './open-choose';
 
 afterEach(cleanup);
 
+const NO_SDS = { direction: 1, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 };
+const heading = () => document.querySelector('#way-order')?.textContent;
 const rows = () => [...document.querySelectorAll('.way-row')];
 
 describe('comparing the ways', () => {
   it('lists them with their chance, the easiest first, and draws the map', async () => {
-    openChoose('#choose/ways');
-    press('Compare all ways');
+    await openCompared();
     await expect.poll(() => rows().length).toBeGreaterThan(3);
     const chances = rows().map((row) => Number.parseInt(row.textContent ?? '', 10));
     expect(chances).toEqual([...chances].sort((a, b) => b - a));
@@ -19,90 +24,97 @@ describe('comparing the ways', () => {
     expect(cells.every((cell) => /^(\d+|·)$/.test(cell.textContent ?? ''))).toBe(true);
   });
 
-  it('greys them and says so once they are stale', async () => {
-    const { comparison, container } = openChoose('#choose/ways');
-    press('Compare all ways');
-    comparison.value = { ...comparison.value, isStale: true };
+  it('greys them and says so once they are stale, and no more once that is undone', async () => {
+    const { choose, container } = await openCompared();
+    choose.nudge('cue', 0.02, 0);
     await expect.poll(() => container.querySelector('.ways.is-stale')).toBeTruthy();
     expect(container.querySelector('.compare-note')?.textContent).toContain('compare again');
+    choose.undo();
+    await expect.poll(() => container.querySelector('.ways.is-stale')).toBeNull();
   });
 
   it('asks to compare again in earnest only once something has changed', async () => {
-    const { comparison } = openChoose('#choose/ways');
+    const { profile } = openChoose('#choose/ways');
     const isMain = (name: string) =>
       screen.queryByRole('button', { name })?.classList.contains('button-primary');
     expect(isMain('Compare all ways')).toBe(true);
     press('Compare all ways');
     await expect.poll(() => isMain('Compare again')).toBe(false);
-    comparison.value = { ...comparison.value, isStale: true };
+    profile.value = INVENTED_PROFILES.steady;
     await expect.poll(() => isMain('Compare again')).toBe(true);
   });
 
-  it('leads with going and ending in the zone where there is one, and says so above', async () => {
-    const { comparison, choose } = openChoose('#choose/ways');
-    press('Compare all ways');
-    const heading = () => document.querySelector('#way-order')?.textContent;
+  it('leads with how often the ball goes where there is no zone', async () => {
+    await openCompared({ ...CUT, zone: null });
     await expect.poll(heading).toBe('By how often the ball goes');
-    const [way] = comparison.value.ways;
-    if (!way) throw new Error('there is a way');
-    const zoned = { ...way, chance: 0.4, goodPosition: 0.25 };
-    comparison.value = { ...comparison.value, ways: [zoned] };
+  });
+
+  it('leads with going and ending in the zone where there is one, and says so above', async () => {
+    const { choose } = await openCompared();
     await expect.poll(heading).toMatch(/in the zone$/);
-    expect(rows()[0]?.textContent).toMatch(/^10 %goes and in the zone.*Goes at all 40 %/);
-    choose.choose(zoned);
+    const [way] = choose.comparison.value.ways;
+    if (!way) throw new Error('there is a way');
+    const percent = (share: number) => Math.round(100 * share);
+    const both = percent(way.chance * 0.25);
+    expect(rows()[0]?.textContent).toMatch(
+      new RegExp(`^${both} %goes and in the zone.*Goes at all ${percent(way.chance)} %`),
+    );
+    choose.choose(way);
     await expect
       .poll(() => document.querySelector('#chosen-way')?.textContent)
-      .toMatch(/^goes and in the zone 10 %/);
+      .toMatch(new RegExp(`^goes and in the zone ${both} %`));
   });
 
   it('draws no map where no way goes, and says what to try', async () => {
-    const { comparison, container } = openChoose('#choose/ways');
-    press('Compare all ways');
-    const { map } = comparison.value;
-    if (!map) throw new Error('there is a map');
-    const best = map.best.map((row) => row.map(() => null));
-    comparison.value = { ...comparison.value, ways: [], map: { ...map, best } };
-    await expect.poll(() => container.querySelector('.chance-map')).toBeNull();
+    const { container } = await openCompared(CUT, { sweep: () => [] });
+    expect(container.querySelector('.chance-map')).toBeNull();
     expect(screen.queryByRole('button', { name: 'Look at it' })).toBeNull();
-    expect(container.querySelector('.compare-note')?.textContent).toMatch(
-      /^No direct way of playing it goes; banks, kicks and combinations were not looked at/,
-    );
+    await expect
+      .poll(() => container.querySelector('.compare-note')?.textContent)
+      .toMatch(
+        /^No direct way of playing it goes; banks, kicks and combinations were not looked at/,
+      );
   });
 
-  it('says what the map shows, and shows none where nothing goes', async () => {
-    const { comparison } = openChoose('#choose/ways');
-    press('Compare all ways');
+  it('says what the map shows, and shows none of what was before where nothing goes now', async () => {
+    let goes = true;
+    const some: readonly Option[] = [
+      {
+        place: 0,
+        stroke: { aimRad: 0, side: 0, height: 0, elevationRad: 0.05, speedMps: 1 },
+        chance: { share: 0.4, sds: NO_SDS },
+      },
+    ];
+    const { choose } = await openCompared(CUT, { sweep: () => (goes ? some : []) });
     const words = () =>
       screen.queryByRole('img', { name: /^Chance over/ })?.getAttribute('aria-label') ?? '';
-    await expect.poll(words).toMatch(/, \d\.\d m\/s: goes about \d+ %/);
-    const before = words();
-    const { map } = comparison.value;
-    if (!map) throw new Error('there is no map');
-    const best = map.best.map((row) => row.map(() => null));
-    comparison.value = { ...comparison.value, map: { ...map, best } };
+    await expect.poll(words).toMatch(/, \d\.\d m\/s: goes about 40 %/);
+    goes = false;
+    choose.compare();
+    await expect.poll(() => choose.comparison.value.state).toBe('done');
     await expect.poll(words).toBe('');
-    comparison.value = { ...comparison.value, map };
-    await expect.poll(words).toBe(before);
   });
 
   it('shows how far it has come, and can be stopped', async () => {
-    const { comparison } = openChoose('#choose/ways');
-    comparison.value = { ...comparison.value, state: 'running', progress: 0.42 };
-    await expect.poll(() => screen.queryByRole('progressbar')).toBeTruthy();
-    expect(screen.getByRole('progressbar').textContent).toBe('42 %');
+    const { choose } = openChoose('#choose/ways', CUT, { refine: () => new Promise(() => {}) });
+    press('Compare all ways');
+    const bar = () => screen.queryByRole('progressbar')?.textContent;
+    // All is swept, and nothing worked out in full.
+    await expect.poll(bar).toBe('60 %');
     press('Stop');
-    expect(comparison.value.state).toBe('stopped');
+    expect(choose.comparison.value.state).toBe('stopped');
+    await expect.poll(bar).toBeUndefined();
   });
 });
 
 describe('a way that is looked at', () => {
   async function look() {
-    const open = openChoose('#choose/ways');
-    press('Compare all ways');
+    const opened = await openCompared();
     await expect.poll(() => rows().length).toBeGreaterThan(0);
     (rows()[0] as HTMLElement).click();
+    await expect.poll(() => opened.choose.fan.value.length).toBe(5);
     await expect.poll(() => screen.queryByRole('button', { name: 'Aim it' })).toBeTruthy();
-    return open;
+    return opened;
   }
 
   it('draws true, thin, full and misses, and says the same in words', async () => {
@@ -118,9 +130,13 @@ describe('a way that is looked at', () => {
   });
 
   it('goes to Shot with one tap', async () => {
-    const { sent, choose, router } = await look();
+    const { shot, choose, router } = await look();
+    const stroke = choose.chosen.value?.option.stroke;
     press('Aim it');
-    expect(sent.value).toBe(choose.chosen.value);
+    expect(stroke).toMatchObject({
+      side: shot.shot.value.side,
+      speedMps: shot.shot.value.speedMps,
+    });
     expect(router.route.value.place).toBe('shot');
   });
 
@@ -134,8 +150,7 @@ describe('a way that is looked at', () => {
   });
 
   it('gives the list back as far down as it was, the focus where it was', async () => {
-    openChoose('#choose/ways');
-    press('Compare all ways');
+    await openCompared();
     await expect.poll(() => rows().length).toBeGreaterThan(3);
     const place = document.querySelector('.choose-place');
     if (!place) throw new Error('there is a place');
@@ -152,26 +167,24 @@ describe('a way that is looked at', () => {
   });
 
   it('cannot be aimed once it is stale, and offers to compare again', async () => {
-    const { comparison, choose } = await look();
+    const { choose } = await look();
     const named = (name: string) => screen.queryByRole<HTMLButtonElement>('button', { name });
     expect(named('Compare again')).toBeNull();
-    comparison.value = { ...comparison.value, isStale: true };
+    choose.nudge('cue', 0.02, 0);
     await expect
       .poll(() => named('Compare again')?.classList.contains('button-primary'))
       .toBe(true);
     expect(named('Aim it')?.disabled).toBe(true);
-    const before = comparison.value;
     press('Compare again');
-    expect(comparison.value).not.toBe(before);
+    expect(choose.comparison.value.state).toBe('running');
     expect(choose.comparison.value.isStale).toBe(false);
   });
 
   it('warns of a raised cue and defers to the room', async () => {
-    const { choose, comparison, container } = await look();
-    const raised = comparison.value.ways.find(({ way }) => way.isRaised);
-    const way = comparison.value.ways[0];
-    if (!way) throw new Error('there is no way');
-    choose.choose(raised ?? { ...way, way: { ...way.way, isRaised: true } });
+    const { choose, container } = await look();
+    const raised = choose.comparison.value.ways.find(({ way }) => way.isRaised);
+    if (!raised) throw new Error('one of the ways is raised');
+    choose.choose(raised);
     await expect
       .poll(() => container.querySelector('.way-warning')?.textContent)
       .toMatch(/cloth.*off the table.*room’s rules/);
@@ -180,22 +193,22 @@ describe('a way that is looked at', () => {
 
 describe('a cell of the map', () => {
   it('is picked by buttons and looked at', async () => {
-    const { choose, container } = openChoose('#choose/ways');
-    press('Compare all ways');
+    const { choose, container } = await openCompared();
     await expect.poll(() => container.querySelector('.cell-picker')).toBeTruthy();
     const words = () => container.querySelector('.cell-picker p')?.textContent ?? '';
-    press('More left side');
-    press('More left side');
-    await expect.poll(words).toContain('← left');
+    for (let presses = 0; presses < 8; presses++) {
+      press('More left side');
+      await settle();
+    }
+    expect(words()).toContain('← left');
     const before = words();
     press('More right side');
     await expect.poll(words).not.toBe(before);
+    const told = words();
     press('Look at it');
-    expect(choose.chosen.value).not.toBeNull();
-    const after = words;
-    const told = container.querySelector('.cell-picker p')?.textContent;
+    await expect.poll(() => choose.chosen.value).not.toBeNull();
     await expect.poll(() => container.querySelector('.cell-picker')).toBeNull();
     press(/All ways/);
-    await expect.poll(after).toBe(told);
+    await expect.poll(words).toBe(told);
   });
 });

@@ -1,10 +1,13 @@
-import { computed, signal } from '@preact/signals';
+import { signal } from '@preact/signals';
 import type { AimAnswer, AimResult, Shot } from '../../../src/engine/direct/shot';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import { createDeskModel } from '../../../src/state/desk-model';
 import { createShotModel } from '../../../src/state/shot-model';
 import type { ShotPorts } from '../../../src/state/shot-ports';
-import { DEFAULT_POCKET, DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
-import type { LaidShot, Pocket, Preferences } from '../../../src/store/records';
+import { DEFAULT_DESK } from '../../../src/store/default-desk';
+import { createMemoryStore } from '../../../src/store/memory-store';
+import { createNoticeBoard } from '../../../src/store/notice-board';
+import type { LaidShot, Preferences } from '../../../src/store/records';
 
 /** An answer that is easy to foretell: a tenth of a radian for a whole radius of side. */
 export function answerTo(shot: Shot): AimAnswer {
@@ -39,39 +42,20 @@ export function fakeSolve(shot: Shot): AimResult {
   return { ok: false, reason: 'stops-short' };
 }
 
-/** A desk without a store. */
-function fakeDesk(shot: LaidShot = DEFAULT_SHOT, over: Partial<Preferences> = {}) {
-  const held = signal<LaidShot | null>(null);
-  const current = signal(shot);
-  const pocket = signal<Pocket>(DEFAULT_POCKET);
-  const preferences = signal<Preferences>({ ...DEFAULT_PREFERENCES, ...over });
-  return {
-    shot: computed(() => current.value),
-    heldShot: computed(() => held.value),
-    preferences,
-    pocket: computed(() => pocket.value),
-    setPocket: (next: Pocket) => {
-      pocket.value = next;
-    },
-    setShot: (next: LaidShot) => {
-      current.value = next;
-    },
-    holdShot: (set: LaidShot = current.peek()) => {
-      held.value = set;
-    },
-    dropHeldShot: () => {
-      held.value = null;
-    },
-  };
-}
-
-/** The place Shot over fakes. */
+/** The place Shot over a desk in memory, on answers that are invented. */
 export function openShot(
   shot: Partial<LaidShot> = {},
   preferences: Partial<Preferences> = {},
   ports: Partial<ShotPorts> = {},
 ) {
-  const desk = fakeDesk({ ...DEFAULT_SHOT, ...shot }, preferences);
+  const desk = createDeskModel({
+    store: createMemoryStore(createNoticeBoard()),
+    desk: {
+      ...DEFAULT_DESK,
+      shot: { ...DEFAULT_DESK.shot, ...shot },
+      preferences: { ...DEFAULT_DESK.preferences, ...preferences },
+    },
+  });
   const kit = signal(DEFAULT_KIT);
   const model = createShotModel({
     solve: fakeSolve,
