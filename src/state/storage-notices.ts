@@ -1,4 +1,4 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import type { StoreNotice, StoreNoticeKind, StorePort } from '../store/store-port';
 
 /** How long to wait before what could not be saved is tried again, ms; twice as long each time. */
@@ -10,6 +10,13 @@ const UNSAVED: readonly StoreNoticeKind[] = ['full', 'write-failed'];
 /** What is wrong with the storage just now. */
 export interface StorageNotices {
   readonly notices: ReadonlySignal<readonly StoreNotice[]>;
+  /**
+   * Whether what was told of as not kept has been kept since, with nobody asking just then. It holds
+   * until it is seen: what tells of trouble must not go from under the finger that reaches for it.
+   */
+  readonly isKeptSince: ReadonlySignal<boolean>;
+  /** That was seen. */
+  dismiss(): void;
   /** Tries again now what could not be saved. */
   retry(): Promise<void>;
 }
@@ -23,12 +30,14 @@ export interface NoticePorts {
 /** As long as something is not saved, it is tried again and again, more and more seldom. */
 export function createStorageNotices({ store, flush }: NoticePorts): StorageNotices {
   const notices = signal<readonly StoreNotice[]>([]);
+  const isKeptSince = signal(false);
+  let asked = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let waitMs = FIRST_WAIT_MS;
 
   const others = (kind: StoreNoticeKind) => notices.peek().filter((one) => one.kind !== kind);
   const isSaved = () => !notices.peek().some(({ kind }) => UNSAVED.includes(kind));
-  const retry = async () => {
+  const again = async () => {
     clearTimeout(timer);
     await flush();
     await store.saveUnsaved();
@@ -37,19 +46,36 @@ export function createStorageNotices({ store, flush }: NoticePorts): StorageNoti
   };
   const wait = () => {
     clearTimeout(timer);
-    timer = setTimeout(retry, waitMs);
+    timer = setTimeout(again, waitMs);
     waitMs = Math.min(LONGEST_WAIT_MS, 2 * waitMs);
   };
 
   store.onNotice(
     (notice) => {
       const isFirst = isSaved();
-      notices.value = [...others(notice.kind), notice];
+      batch(() => {
+        notices.value = [...others(notice.kind), notice];
+        if (!isSaved()) isKeptSince.value = false;
+      });
       if (isFirst && !isSaved()) wait();
     },
     (kind) => {
-      notices.value = others(kind);
+      batch(() => {
+        notices.value = others(kind);
+        if (UNSAVED.includes(kind) && isSaved()) isKeptSince.value = asked === 0;
+      });
     },
   );
-  return { notices, retry };
+  return {
+    notices,
+    isKeptSince,
+    dismiss() {
+      isKeptSince.value = false;
+    },
+    async retry() {
+      asked += 1;
+      await again();
+      asked -= 1;
+    },
+  };
 }

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { StoreNoticeKind } from '../store/store-port';
 import { dayWords } from '../units/ago-words';
-import { noticeWords } from '../words/store-words';
+import { KEPT_SINCE_WORDS, noticeWords } from '../words/store-words';
 import type { PlatformNews } from './app-models';
 import { clashWords } from './clash-words';
 import { NO_COPY_WORDS } from './kit/storage-words';
@@ -52,6 +52,7 @@ export function NewsBar({ news }: { news: PlatformNews }) {
             ))}
           </Line>
         ))}
+        <KeptSinceLine storage={news.storage} />
         <ClashLines tabs={news.tabs} />
         <CopyLine news={news} />
         {news.alteredFile.value && (
@@ -78,6 +79,17 @@ export function NewsBar({ news }: { news: PlatformNews }) {
         )}
       </output>
     </div>
+  );
+}
+
+/** In the place of a line that told of something not kept: its button may be under a finger. */
+function KeptSinceLine({ storage }: { storage: PlatformNews['storage'] }) {
+  if (!storage.isKeptSince.value) return null;
+  return (
+    <Line>
+      {KEPT_SINCE_WORDS}
+      <NewsButton words="OK" onClick={storage.dismiss} />
+    </Line>
   );
 }
 

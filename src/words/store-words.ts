@@ -77,6 +77,9 @@ export function noticeWords({ kind, unsaved }: StoreNotice): string {
   return `${NOTICES[kind]} Not kept yet: ${[...waiting].join(', ')}.`;
 }
 
+/** Said in place of what was not kept yet. */
+export const KEPT_SINCE_WORDS = 'What was not kept yet is kept now.';
+
 const FAILURES: Readonly<Record<StoreFailure, string>> = {
   full: 'No room left: this change is not kept yet.',
   outdated: 'A newer version is open: reload to go on saving.',

@@ -70,6 +70,35 @@ it('have it tried at once when asked, the models before the rest', async () => {
   expect(done).toEqual(['flush', 'save']);
 });
 
+it('say that all is kept since, until that is seen or something is not kept again', async () => {
+  const { board, storage, kinds } = setUp(0);
+  board.raise('full');
+  expect(storage.isKeptSince.value).toBe(false);
+  await vi.advanceTimersByTimeAsync(1000);
+  expect(kinds()).toEqual([]);
+  expect(storage.isKeptSince.value).toBe(true);
+  storage.dismiss();
+  expect(storage.isKeptSince.value).toBe(false);
+  board.raise('write-failed');
+  board.raise('full');
+  board.lower('full');
+  expect(storage.isKeptSince.value).toBe(false);
+  board.lower('write-failed');
+  expect(storage.isKeptSince.value).toBe(true);
+  board.raise('full');
+  expect(storage.isKeptSince.value).toBe(false);
+});
+
+it('say nothing of it to whoever asked for it, nor of trouble that kept nothing back', async () => {
+  const { board, storage } = setUp(0);
+  board.raise('full');
+  await storage.retry();
+  expect(storage.isKeptSince.value).toBe(false);
+  board.raise('closed');
+  board.lower('closed');
+  expect(storage.isKeptSince.value).toBe(false);
+});
+
 it('leave alone what a reload alone can mend', async () => {
   const { board, done } = setUp();
   board.raise('outdated');

@@ -2,7 +2,8 @@ import { signal } from '@preact/signals';
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { CopyOffer } from '../../../src/state/backup/second-copy';
-import type { StoreNotice } from '../../../src/store/store-port';
+import { createStorageNotices } from '../../../src/state/storage-notices';
+import { createNoticeBoard } from '../../../src/store/notice-board';
 import type { Clash } from '../../../src/store/tabs/elsewhere';
 import { NewsBar } from '../../../src/ui/NewsBar';
 
@@ -10,7 +11,11 @@ afterEach(cleanup);
 
 function setUp() {
   const applyUpdate = signal<(() => void) | null>(null);
-  const notices = signal<readonly StoreNotice[]>([]);
+  const board = createNoticeBoard();
+  const storage = createStorageNotices({
+    store: { onNotice: board.onNotice, saveUnsaved: async () => void done.push('retry') },
+    flush: async () => {},
+  });
   const offer = signal<CopyOffer | null>(null);
   const hasNoRoom = signal(false);
   const clashes = signal<readonly Clash[]>([]);
@@ -23,7 +28,7 @@ function setUp() {
     applyUpdate,
     isReadyOffline: signal(false),
     alteredFile,
-    storage: { notices, retry: async () => void done.push('retry') },
+    storage,
     copy: { offer, hasNoRoom, take: async () => void done.push('take'), giveUp: does('give up') },
     tabs: { clashes, answer, dismiss },
     nowMs: () => new Date(2026, 5, 1).getTime(),
@@ -31,7 +36,7 @@ function setUp() {
     openBackup: does('open backup'),
   };
   render(<NewsBar news={news} />);
-  return { applyUpdate, clashes, alteredFile, notices, offer, hasNoRoom, done };
+  return { applyUpdate, clashes, alteredFile, board, offer, hasNoRoom, done };
 }
 
 describe('the news', () => {
@@ -52,16 +57,26 @@ describe('the news', () => {
   });
 
   it('tell of trouble with the storage, and what to do about it', async () => {
-    const { notices, done } = setUp();
-    notices.value = [
-      { kind: 'full', unsaved: ['attempts'] },
-      { kind: 'outdated', unsaved: [] },
-    ];
+    const { board, done } = setUp();
+    board.raise('full', ['attempts']);
+    board.raise('outdated');
     await screen.findByText(/is full\. Not kept yet: a reading\./);
     for (const name of ['Try again', 'Backup', 'Reload']) {
       fireEvent.click(screen.getByRole('button', { name }));
     }
-    expect(done).toEqual(['retry', 'open backup', 'reload']);
+    await expect.poll(() => done.toSorted()).toEqual(['open backup', 'reload', 'retry']);
+  });
+
+  it('say that what was not kept is kept now, in its place, until that is seen', async () => {
+    const { board } = setUp();
+    board.raise('full', ['attempts']);
+    const before = await screen.findByRole('button', { name: 'Try again' });
+    // It was saved by itself, as a finger was on its way to the button.
+    board.lower('full');
+    await screen.findByText('What was not kept yet is kept now.');
+    expect(before.isConnected).toBe(false);
+    fireEvent.click(screen.getByRole('button', { name: 'OK' }));
+    await expect.poll(() => screen.getByRole('status').textContent).toBe('');
   });
 
   it('tell what two tabs did at once, and ask about what was deleted', async () => {
