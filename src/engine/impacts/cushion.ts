@@ -18,8 +18,8 @@ const LEAST_CLOSING_MPS = 1e-100;
  * cushion gives back less than this one.
  *
  * The impulse goes in increments. Against the limit of ever finer ones, on any ordinary table the
- * direction is right within 0.01° and the speed within 0.0005 of what it was; at the far corners of
- * {@link CUSHION_RANGES} within 0.1° and 0.003.
+ * direction is right within 0.005° and the speed within 0.0002 of what it was; at the far corners of
+ * {@link CUSHION_RANGES} within 0.05° and 0.0005.
  *
  * A ball in the air meets the nose alone, at the height where it is, and leaves it up or down. One
  * higher than the nose passes over it, and one that does not move into the nose has nothing to
@@ -46,6 +46,8 @@ function contactOf(ball: BallState, kit: Kit): CushionContact | null {
   return {
     sinRise,
     cosRise: Math.sqrt(1 - sinRise * sinRise),
+    alongShare: 1 - SPIN_SHARE * sinRise,
+    acrossShare: SPIN_SHARE - sinRise,
     restitution: cushion.restitution,
     noseFriction: cushion.friction,
     bedFriction: kit.slideFriction,
