@@ -1,4 +1,4 @@
-import type { BallState } from '../ball/ball-state';
+import { type BallState, spinLeft } from '../ball/ball-state';
 import type { Kit } from '../kit/kit';
 import { nextPhase } from '../motion/next-phase';
 import { type Phase, type Place, placeAt, stateAt } from '../motion/phase';
@@ -53,8 +53,7 @@ export function stateOf(mover: Mover, clockS: number, kit: Kit): BallState {
   const { phase, state } = mover;
   if (phase !== null) return stateAt(phase, clockS - phase.startS);
   if (state.wz === 0) return state;
-  const lost = Math.min(Math.abs(state.wz), kit.spinDecayRadS2 * (clockS - mover.sinceS));
-  return { ...state, wz: state.wz - Math.sign(state.wz) * lost };
+  return { ...state, wz: spinLeft(state.wz, kit.spinDecayRadS2, clockS - mover.sinceS) };
 }
 
 /** Goes on from a state at a time (s) as bed and cloth will have it. */
