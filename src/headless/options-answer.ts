@@ -6,6 +6,7 @@ import { gridFrom } from '../engine/plan/grid-from';
 import { placesOf } from '../engine/plan/option-grid';
 import { orderWays, rankWays } from '../engine/plan/rank-ways';
 import type { RankedWay } from '../engine/plan/ranked-way';
+import { questionOf } from '../engine/plan/solve-option';
 import { sweepOpen } from '../engine/plan/sweep-open';
 import { noShotWords } from '../words/refusal-words';
 import { answerFields } from './answer-fields';
@@ -39,9 +40,9 @@ const NO_DIRECT_WAY =
 
 function compared(request: OptionsRequest, shot: PositionShot): object {
   const { balls, goal, shape, kit, spread, profile, zone, most } = request;
-  const { distanceM, cutRad, headingRad, target, least } = shot;
+  const { headingRad, least } = shot;
   const asked = {
-    question: { distanceM, cutRad, target, kit: kitAlong(kit, headingRad), spread, profile },
+    question: questionOf(shot, kitAlong(kit, headingRad), spread, profile),
     scene: { position: balls, goal, headingRad, shape, kit, zone },
     leastElevationRad: least.elevationRad,
   };

@@ -1,4 +1,4 @@
-import { directCut, type Goal } from '../../src/engine/goal/goal';
+import type { Goal } from '../../src/engine/goal/goal';
 import type { PositionShot } from '../../src/engine/goal/position-shot';
 import { shotFrom } from '../../src/engine/goal/shot-from-position';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
@@ -8,7 +8,7 @@ import type { NamedBall } from '../../src/engine/lie/position';
 import { gridFrom } from '../../src/engine/plan/grid-from';
 import { type OptionGrid, placesOf } from '../../src/engine/plan/option-grid';
 import type { RankQuestion } from '../../src/engine/plan/refine-way';
-import type { Option } from '../../src/engine/plan/solve-option';
+import { type Option, questionOf } from '../../src/engine/plan/solve-option';
 import { sweepOptions } from '../../src/engine/plan/sweep-options';
 import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
 import { WPA_POCKETS } from '../../src/engine/table/pocket-standard';
@@ -37,20 +37,13 @@ export function askPosition(
   const shape = NINE_FOOT;
   const shot = shotFrom(balls, goal, shape, DEFAULT_KIT);
   if (!shot.ok) throw new Error(`${name}: ${shot.reason}`);
-  const { distanceM, cutRad, headingRad, target, least } = shot;
+  const { headingRad, least } = shot;
   const profile = INVENTED_PROFILES.club;
   return {
     name,
     shot,
     asked: {
-      question: {
-        distanceM,
-        cutRad,
-        target,
-        kit: kitAlong(DEFAULT_KIT, 0),
-        spread: LEVEL,
-        profile,
-      },
+      question: questionOf(shot, kitAlong(DEFAULT_KIT, 0), LEVEL, profile),
       scene: { position: balls, goal, headingRad, shape, kit: DEFAULT_KIT, zone },
       leastElevationRad: least.elevationRad,
     },
@@ -62,7 +55,7 @@ export function inventedPositions(): readonly AskedPosition[] {
   return EXAMPLE_POSITIONS.map(({ balls, goal, zone, name }: SavedPosition) => {
     const { ball, pocket } = goal;
     if (ball === null || pocket === null) throw new Error(`${name} says not what to play`);
-    return askPosition(balls, directCut(ball, pocket), zone, name);
+    return askPosition(balls, { ...goal, ball, pocket }, zone, name);
   });
 }
 

@@ -1,4 +1,5 @@
 import { directPot } from '../goal/direct-pot';
+import type { PositionShot } from '../goal/position-shot';
 import type { Target } from '../goal/target';
 import type { Task } from '../goal/task';
 import type { KitAlong } from '../kit/kit-along';
@@ -16,6 +17,16 @@ export interface OptionQuestion {
   readonly kit: KitAlong;
   readonly spread: KitSpread;
   readonly profile: StrokeProfile;
+}
+
+/** What is asked of a shot from a position, by whoever plays it so well with what is known so well. */
+export function questionOf(
+  { distanceM, cutRad, target }: PositionShot,
+  kit: KitAlong,
+  spread: KitSpread,
+  profile: StrokeProfile,
+): OptionQuestion {
+  return { distanceM, cutRad, target, kit, spread, profile };
 }
 
 /** One way to play it, with its aim. */

@@ -1,6 +1,7 @@
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { PositionShot } from '../../engine/goal/position-shot';
 import type { RankQuestion } from '../../engine/plan/refine-way';
+import { questionOf } from '../../engine/plan/solve-option';
 import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { Table } from '../../store/records';
@@ -27,12 +28,12 @@ export function askedOf(from: AskedFrom): RankQuestion | null {
   const { position, shot, shape, table, knowledge, profile } = from;
   const goal = goalOf(position);
   if (goal === null) return null;
-  const { distanceM, cutRad, headingRad, target, least } = shot;
+  const { headingRad, least } = shot;
   const known = knownAlongShot(knowledge, table.bedSlope, headingRad);
   const { kit, spread, correlation } = known;
   const { balls, zone } = position;
   return {
-    question: { distanceM, cutRad, target, kit, spread, profile },
+    question: questionOf(shot, kit, spread, profile),
     scene: { position: balls, goal, headingRad, shape, kit: knowledge.kit, zone },
     correlation,
     leastElevationRad: least.elevationRad,

@@ -55,8 +55,9 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   });
   const closed = computed(() => {
     const { balls, goal } = open.value;
-    if (goal.ball === null) return NONE_CLOSED;
-    return closedPockets(balls, goal.ball, shape.value, kit.value);
+    const { ball } = goal;
+    if (ball === null) return NONE_CLOSED;
+    return closedPockets(balls, { ...goal, ball }, shape.value, kit.value);
   });
   const refusal = signal<string | null>(null);
   const problem = computed(() => refusal.value ?? choosing.problem.value ?? kept.problem.value);

@@ -37,10 +37,10 @@ function order({ name }: NamedBall): number {
 }
 
 function goalLines({ open, shot }: ChooseModel): readonly string[] {
-  const { ball, pocket } = open.value.goal;
+  const { goal } = open.value;
   const now = shot.value;
-  if (ball === null && pocket === null) return [];
-  return [goalWords(ball, pocket), ...(now?.ok ? hindranceLines(now, ball) : [])];
+  if (goal.ball === null && goal.pocket === null) return [];
+  return [goalWords(goal), ...(now?.ok ? hindranceLines(now, goal.ball) : [])];
 }
 
 function zoneLines({ open, shape }: ChooseModel, unit: DistanceUnit): readonly string[] {

@@ -1,6 +1,6 @@
 import type { InTheWay, PositionShot } from '../../engine/goal/position-shot';
-import type { PocketName } from '../../engine/table/pocket-shape';
 import type { Preferences } from '../../store/records';
+import type { GoalDraft } from '../../store/saved-position';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatQuantity } from '../../units/format-number';
@@ -10,7 +10,7 @@ import { ballWords, capitalised, pocketWords } from './table-words';
 const TOLD_RAISED_RAD = 0.08;
 
 /** What is to be played: "The 3 into the far right pocket"; what is not chosen yet is asked for. */
-export function goalWords(ball: number | null, pocket: PocketName | null): string {
+export function goalWords({ ball, pocket }: GoalDraft): string {
   if (ball === null && pocket === null) return 'No ball and pocket chosen yet';
   if (ball === null) return `Into the ${pocket && pocketWords(pocket)} pocket: which ball?`;
   if (pocket === null) return `The ${ball}: into which pocket?`;

@@ -63,11 +63,11 @@ function shotStatus(
   mode: ChooseMode,
   preferences: Pick<Preferences, 'distanceUnit'>,
 ): string {
-  const { ball, pocket } = open.value.goal;
+  const { goal } = open.value;
   const now = shot.value;
-  if (!now?.ok) return `${goalWords(ball, pocket)}.`.replace('?.', '?');
+  if (!now?.ok) return `${goalWords(goal)}.`.replace('?.', '?');
   const lie = lieWords(now, preferences, shape.value.lengthM);
   // Play tells all of them in a list of their own.
-  const [first] = mode === 'ways' ? hindranceLines(now, ball) : [];
-  return `${goalWords(ball, pocket)}: ${lie}.${first ? ` ▲ ${first}` : ''}`;
+  const [first] = mode === 'ways' ? hindranceLines(now, goal.ball) : [];
+  return `${goalWords(goal)}: ${lie}.${first ? ` ▲ ${first}` : ''}`;
 }

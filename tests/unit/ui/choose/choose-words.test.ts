@@ -3,6 +3,7 @@ import type { PositionShot } from '../../../../src/engine/goal/position-shot';
 import type { Neighbour } from '../../../../src/engine/lie/neighbours';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
+import { NOTHING_CHOSEN } from '../../../../src/store/saved-position';
 import { besideWords } from '../../../../src/ui/choose/beside-words';
 import { boardWords } from '../../../../src/ui/choose/board-words';
 import { fanLine } from '../../../../src/ui/choose/fan-words';
@@ -119,7 +120,7 @@ describe('words for what is played', () => {
     [null, 'far-right', 'Into the far right pocket: which ball?'],
     [3, 'far-right', 'The 3 into the far right pocket'],
   ] as const)('ball %s, pocket %s: %s', (ball, pocket, words) => {
-    expect(goalWords(ball, pocket)).toBe(words);
+    expect(goalWords({ ...NOTHING_CHOSEN, ball, pocket })).toBe(words);
   });
 
   it('tell how it lies, left and right by word and arrow', () => {
