@@ -71,7 +71,7 @@ export function shotOf(trial: TrialName, figures: Figures, speedWord: SpeedWord 
 }
 
 /** To a millionth of a degree: more would be the rounding of π. */
-function tidyDegrees(angleRad: number): number {
+export function tidyDegrees(angleRad: number): number {
   return Number((angleRad * DEG_PER_RAD).toFixed(6));
 }
 

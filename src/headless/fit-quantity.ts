@@ -5,7 +5,7 @@ import { USUAL_SPEEDS } from '../engine/fit/trials/set-up';
 import { SPEED_WORDS, type SpeedWord } from '../engine/fit/trials/trial';
 import type { Kit } from '../engine/kit/kit';
 import type { Part } from '../engine/kit/kit-numbers';
-import { isShareOfOne, quantityIn } from '../engine/kit/kit-spread';
+import { quantityIn, spreadUnit } from '../engine/kit/kit-spread';
 import { DEG_PER_RAD } from '../engine/numerics/angle';
 
 /** A quantity, and whose it is: a cue's, a cloth's, some balls', a table's or the player's. */
@@ -38,12 +38,11 @@ export function quantityName(quantity: FitQuantity): string {
 export function toldEstimate(estimate: Estimate, before: Kit): ToldEstimate {
   const { value, sd, sdBefore, quantity } = estimate;
   const scale = scaleOf(quantity);
-  const isShare = isToldInItsUnit(quantity);
   return {
     ...toldQuantity(estimate),
     value: value * scale,
-    sd: sd * scale * (isShare ? value : 1),
-    sdBefore: sdBefore * scale * (isShare ? middleOf(quantity, before) : 1),
+    sd: sd * scale * unitOf(quantity, value),
+    sdBefore: sdBefore * scale * unitOf(quantity, middleOf(quantity, before)),
   };
 }
 
@@ -61,12 +60,10 @@ function scaleOf(quantity: FitQuantity): number {
   return isWord(quantity) ? USUAL_SPEEDS[quantity] : 1;
 }
 
-/**
- * Whether the fit tells its deviations as a share of it, and the door in its own unit. A share of a
- * whole curve has no unit: it stays one.
- */
-function isToldInItsUnit(quantity: FitQuantity): boolean {
-  return isOfPlayer(quantity) ? isWord(quantity) : isShareOfOne(quantity);
+/** What the fit's deviation of a quantity is worth in the unit of its value. */
+function unitOf(quantity: FitQuantity, value: number): number {
+  if (isOfPlayer(quantity)) return isWord(quantity) ? value : 1;
+  return spreadUnit(quantity, value);
 }
 
 function middleOf(quantity: FitQuantity, before: Kit): number {

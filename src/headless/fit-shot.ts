@@ -2,10 +2,18 @@ import { refusal } from '../engine/direct/refusal';
 import { USUAL_SPEEDS } from '../engine/fit/trials/set-up';
 import { SPEED_WORDS, type SpeedWord, type TrialSetup } from '../engine/fit/trials/trial';
 import { TRIALS, type TrialName, type TrialShot } from '../engine/fit/trials/trials';
+import { DEG_PER_RAD } from '../engine/numerics/angle';
 import { isWithin, type Range } from '../engine/numerics/range';
 import { isBeyondMiscue } from '../engine/stroke/miscue-limit';
 import { type DoorRefusal, isRefusal, notTaken, span, worded } from './door-refusal';
-import { FIGURE_NAMES, FIGURE_RANGES, type FigureName, type Figures, shotOf } from './fit-figures';
+import {
+  FIGURE_NAMES,
+  FIGURE_RANGES,
+  type FigureName,
+  type Figures,
+  shotOf,
+  tidyDegrees,
+} from './fit-figures';
 import { type UsualShot, usualShot } from './fit-usual';
 import { type Fields, orElse } from './json-fields';
 
@@ -98,7 +106,10 @@ function leftOut(
   usual: Partial<Figures>,
 ): number | undefined {
   if (SETUP_NAMES.includes(name) && !hangsOn(trial, name)) return 0;
-  if (TRIALS[trial].isTurnedByCut && name === 'headingDeg') return 0 - Number(cutDeg);
+  const { headingOf } = TRIALS[trial];
+  if (headingOf && name === 'headingDeg') {
+    return tidyDegrees(headingOf(Number(cutDeg) / DEG_PER_RAD));
+  }
   return usual[name];
 }
 

@@ -6,7 +6,6 @@ import type { ReadingReport, ShotReport } from '../engine/fit/shot-report';
 import type { Readings } from '../engine/fit/trials/trial';
 import type { TrialName, TrialShot } from '../engine/fit/trials/trials';
 import { TRIALS } from '../engine/fit/trials/trials';
-import type { Kit } from '../engine/kit/kit';
 import { KIT_QUANTITIES } from '../engine/kit/kit-spread';
 import { DEG_PER_RAD } from '../engine/numerics/angle';
 import { figuresOf } from './fit-figures';
@@ -19,7 +18,7 @@ export function toldReport(report: FitReport, { job, ids, isNextAsked }: AskedFi
   return {
     ok: true,
     estimates: report.estimates.map((estimate) => toldEstimate(estimate, job.prior.kit)),
-    kit: asLookupTakesIt(report.knowledge.kit),
+    kit: report.knowledge.kit,
     correlations: toldCorrelations(report.knowledge),
     readings: shots.flatMap((shot, index) => toldShot(shot, ids[index])),
     flags: {
@@ -98,9 +97,4 @@ function toldShotToDo(shot: TrialShot) {
 function readOf(trial: TrialName, expected: Readings): Readings {
   const names = TRIALS[trial].readings.map(({ name }) => [name, expected[name]]);
   return Object.fromEntries(names);
-}
-
-/** All of a kit that readings tell of, and what else a lookup hangs on: no cushion. */
-function asLookupTakesIt({ cushion: _, ...kit }: Kit): Omit<Kit, 'cushion'> {
-  return kit;
 }

@@ -35,8 +35,9 @@ export function kitNames(path: string): KnownNames {
     [`${path}kit.ballFriction`]: Object.keys(DEFAULT_KIT.ballFriction),
     [`${path}kit.bedSlope`]: Object.keys(DEFAULT_KIT.bedSlope),
     [`${path}kit.cushion`]: Object.keys(DEFAULT_KIT.cushion),
-    [`${path}kitSd`]: Object.keys(DEFAULT_KIT).filter((name) => name !== 'cushion'),
+    [`${path}kitSd`]: Object.keys(DEFAULT_KIT),
     [`${path}kitSd.bedSlope`]: Object.keys(DEFAULT_KIT.bedSlope),
+    [`${path}kitSd.cushion`]: Object.keys(DEFAULT_KIT.cushion),
   };
 }
 

@@ -2,12 +2,12 @@ import { checkTarget } from '../engine/goal/check-target';
 import type { Target } from '../engine/goal/target';
 import type { Kit } from '../engine/kit/kit';
 import {
-  isShareOfOne,
   KIT_QUANTITIES,
   type KitQuantity,
   type KitSpread,
   QUANTITIES,
   quantityIn,
+  spreadUnit,
   UNMEASURED,
 } from '../engine/kit/kit-spread';
 import { RAD_PER_DEG } from '../engine/numerics/angle';
@@ -76,7 +76,7 @@ export function parseKitSd(fields: Fields, kit: Kit): KitSpread | DoorRefusal {
   const sds = KIT_QUANTITIES.map((quantity) => {
     const sd = sdGiven(fields.kitSd, quantity);
     if (sd === undefined) return [quantity, UNMEASURED[quantity]];
-    return [quantity, numberOf(sd) / (isShareOfOne(quantity) ? quantityIn(kit, quantity) : 1)];
+    return [quantity, numberOf(sd) / spreadUnit(quantity, quantityIn(kit, quantity))];
   });
   const spread = Object.fromEntries(sds) as KitSpread;
   if (Object.values(spread).every((sd) => sd >= 0 && sd <= 2)) return spread;

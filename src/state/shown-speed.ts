@@ -14,8 +14,7 @@ export function shownSpeed({
   tableLengthM,
 }: Pick<ShotPorts, 'desk' | 'kit' | 'tableLengthM'>): ReadonlySignal<SpeedScale> {
   return computed(() => {
-    const { ballRadiusM, rollFriction, slideFriction } = kit.value;
-    const bed = { tableLengthM: tableLengthM.value, ballRadiusM, rollFriction, slideFriction };
+    const bed = { tableLengthM: tableLengthM.value, kit: kit.value };
     return speedScale(desk.preferences.value.speedUnit, bed);
   });
 }

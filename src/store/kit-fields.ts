@@ -21,10 +21,8 @@ interface OwnPaths {
   readonly tables: 'lengthM' | 'widthM';
 }
 
-/** The dotted name of a number on that shelf. A cushion is on none: it is the engine's default. */
-export type KitFieldPath<S extends ShelfName> =
-  | Exclude<PathOf<(typeof PART_OF)[S]>, `cushion.${string}`>
-  | OwnPaths[S];
+/** The dotted name of a number on that shelf. */
+export type KitFieldPath<S extends ShelfName> = PathOf<(typeof PART_OF)[S]> | OwnPaths[S];
 
 /** A number of a record, by its dotted name: what it may be, and what stands in for none; SI. */
 export interface KitField<S extends ShelfName = ShelfName> {
@@ -62,9 +60,7 @@ function inOrder<S extends ShelfName>(
   shelf: S,
   first: readonly KitFieldPath<S>[],
 ): readonly KitField<S>[] {
-  const known = PLACED_NUMBERS.filter(
-    ({ part, key }) => part === PART_OF[shelf] && key !== 'cushion',
-  ).map((number) => {
+  const known = PLACED_NUMBERS.filter(({ part }) => part === PART_OF[shelf]).map((number) => {
     const range = NARROWED[number.path] ?? number.range;
     return { path: number.path, range, usual: numberIn(DEFAULT_KIT, number) };
   });

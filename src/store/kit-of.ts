@@ -1,4 +1,4 @@
-import { DEFAULT_CUSHION, type Kit } from '../engine/kit/kit';
+import type { Kit } from '../engine/kit/kit';
 import { numbersOfPart } from '../engine/kit/kit-numbers';
 import type { BallSet, Cloth, Cue, Table } from './records';
 
@@ -11,7 +11,7 @@ export function kitOf(cue: Cue, cloth: Cloth, balls: BallSet, table: Table): Kit
     ...numbersOfPart('cue', cue),
     ...numbersOfPart('cloth', cloth),
     ...numbersOfPart('balls', balls),
-    ...numbersOfPart('table', { ...table, cushion: DEFAULT_CUSHION }),
+    ...numbersOfPart('table', table),
     massRatio: cue.massRatio * balls.cueBallMassRatio,
   };
 }

@@ -1,9 +1,12 @@
 import type { ParsedRow } from './contents';
-import { kitFields } from './kit-fields';
-import { type Mend, mendNumber, mendObject } from './mend';
+import { kitFields, usualNumbers } from './kit-fields';
+import { type Mend, mendAbsent, mendNumber, mendObject } from './mend';
 import { numberAt } from './number-at';
 import { mendNamed, parseWithId } from './parse-named';
 import type { ShelfName, Shelves } from './records';
+
+/** What records did not hold at first: where one has none of it, it is as usual. */
+const NEWER: readonly string[] = ['cushion'];
 
 const MENDS: { readonly [S in ShelfName]: Mend<Shelves[S]> } = {
   cues: mendRecord('cues', 'Cue without a name'),
@@ -16,13 +19,16 @@ const MENDS: { readonly [S in ShelfName]: Mend<Shelves[S]> } = {
 function mendRecord<S extends ShelfName>(shelf: S, nameless: string): Mend<Shelves[S]> {
   const fields: Record<string, Mend<unknown>> = { ...mendNamed(nameless) };
   const groups: Record<string, Record<string, Mend<number>>> = {};
+  const asUsual = usualNumbers(shelf);
   for (const { path, range, usual } of kitFields(shelf)) {
     const [key = '', inner] = path.split('.');
     const mend = mendNumber(range, usual);
     if (inner === undefined) fields[key] = mend;
     else {
       groups[key] = { ...groups[key], [inner]: mend };
-      fields[key] = mendObject(groups[key]);
+      const mendGroup: Mend<unknown> = mendObject(groups[key]);
+      const isNewer = NEWER.includes(key);
+      fields[key] = isNewer ? mendAbsent(Reflect.get(asUsual, key), mendGroup) : mendGroup;
     }
   }
   return mendObject(fields) as unknown as Mend<Shelves[S]>;

@@ -32,7 +32,7 @@ export interface Cloth extends Named, PartNumbers<'cloth'> {}
 
 export interface BallSet extends Named, PartNumbers<'balls'> {}
 
-export interface Table extends Named, Omit<PartNumbers<'table'>, 'cushion'> {
+export interface Table extends Named, PartNumbers<'table'> {
   /** Nose to nose. */
   readonly lengthM: number;
   readonly widthM: number;

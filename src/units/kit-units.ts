@@ -49,6 +49,10 @@ export const ROLL_FRICTION = whateverTheUnits('', 'coefficient', 4, 0.0005);
 export const BALL_FRICTION = whateverTheUnits('', 'coefficient', 5, 0.001);
 /** Per m/s, whatever speeds are told in: a coefficient of the engine's own law. */
 export const PER_SPEED = whateverTheUnits('s/m', 'seconds a metre', 3, 0.05);
+export const PER_SPEED_FINE = whateverTheUnits('s/m', 'seconds a metre', 3, 0.005);
+/** In m/s, whatever speeds are told in: it goes with the figure before it. */
+export const RAIL_SPEED = whateverTheUnits('m/s', 'metres a second', 2, 0.1);
+export const RADII = whateverTheUnits('R', 'radii', 3, 0.01);
 export const SHARE = whateverTheUnits('', 'share', 3, 0.01);
 export const SPIN_DECAY = whateverTheUnits('rad/s²', 'radians a second, each second', 1, 1);
 

@@ -1,42 +1,41 @@
+import { restingAt } from '../engine/ball/ball-state';
 import { STANDARD_GRAVITY } from '../engine/ball/gravity';
+import { afterCushion, restitutionAt } from '../engine/impacts/cushion';
+import type { Kit } from '../engine/kit/kit';
+import { rolledVelocity } from '../engine/motion/rolled-velocity';
+import { bracketedRoot } from '../engine/numerics/bracketed-root';
 
-/** What a ball runs on, level. */
+/** What a ball runs on, taken as level. */
 export interface RunBed {
   /** Nose to nose. */
   readonly tableLengthM: number;
-  readonly ballRadiusM: number;
-  readonly rollFriction: number;
-  readonly slideFriction: number;
+  readonly kit: Kit;
 }
-
-/**
- * Of its speed, what a ball that rolls squarely into a cushion has as it leaves it, and as it rolls
- * again: what the engine's `afterCushion` makes of it on an ordinary cloth. Frictions from 0.1 to
- * 0.4 move the first by 0.04 and the second by 0.006.
- */
-const LEAVES = 0.96;
-const ROLLS_AGAIN = 0.6155;
 
 /** A cloth on which sliding is no harder than rolling would give back all. */
 const MOST_GIVEN_BACK = 0.95;
 /** More cushions than any ball reaches. */
 const MOST_CUSHIONS = 200;
+/** How near a run has to come to its length, in table lengths. */
+const NEAR = 1e-9;
 
 /**
  * How many table lengths a ball runs that starts rolling from one end, cushions counted. A length is
  * from cushion to cushion, so that whole numbers are cushions met.
  *
- * A closed form: what a ball of speed v has left to roll is v²/(2 μ_r g). Off a cushion it first
- * slides, with μ_s g against it, from {@link LEAVES} v to {@link ROLLS_AGAIN} v, so that it has a
- * fixed share of what it had as it met it. That is exact as long as it rolls before the next one;
- * a harder ball (from about 4 m/s on nine feet) would still slide there, and goes further.
+ * What a ball of speed v has left to roll is v²/(2 μ_r g). Off a cushion it first slides, with μ_s g
+ * against it, from what `afterCushion` leaves it to what rolls of that. That is exact as long as it
+ * rolls before the next one; a harder ball (from about 4 m/s on nine feet) would still slide there,
+ * and goes further. Where a cushion loses so much at speed that a harder ball would roll back slower
+ * (above 5 m/s on an ordinary one) no more is taken for lost: a unit has to grow with speed.
  */
 export function lengthsRun(speedMps: number, bed: RunBed): number {
-  const [acrossM, share] = [acrossOf(bed), givenBack(bed)];
-  let leftM = (speedMps * speedMps) / (2 * slowing(bed));
+  const [acrossM, slowing] = [acrossOf(bed), slowingOf(bed)];
+  const least = leastRestitution(bed.kit);
+  let leftM = (speedMps * speedMps) / (2 * slowing);
   let cushions = 0;
   while (leftM > acrossM && cushions < MOST_CUSHIONS) {
-    leftM = (leftM - acrossM) * share;
+    leftM = givenBackM(leftM - acrossM, slowing, bed.kit, least);
     cushions += 1;
   }
   return cushions + leftM / acrossM;
@@ -44,25 +43,51 @@ export function lengthsRun(speedMps: number, bed: RunBed): number {
 
 /** The speed of a ball that runs so many lengths, m/s: undoes {@link lengthsRun}. */
 export function speedOfRun(lengths: number, bed: RunBed): number {
-  const [acrossM, share] = [acrossOf(bed), givenBack(bed)];
-  const cushions = Math.min(MOST_CUSHIONS, Math.floor(lengths));
-  let leftM = (lengths - cushions) * acrossM;
-  for (let cushion = 0; cushion < cushions; cushion += 1) leftM = leftM / share + acrossM;
-  return Math.sqrt(2 * slowing(bed) * leftM);
+  const missAt = (mps: number) => lengthsRun(mps, bed) - lengths;
+  let least = Math.sqrt(2 * slowingOf(bed) * Math.min(lengths, 1) * acrossOf(bed));
+  if (!(missAt(least) < -NEAR)) return least;
+  let most = 2 * least;
+  while (missAt(most) < 0) [least, most] = [most, 2 * most];
+  return bracketedRoot(missAt, least, missAt(least), most, missAt(most), 0, NEAR).x;
 }
 
 /** From where a ball's centre turns to where it turns again, m. */
-function acrossOf({ tableLengthM, ballRadiusM }: RunBed): number {
-  return tableLengthM - 2 * ballRadiusM;
+function acrossOf({ tableLengthM, kit }: RunBed): number {
+  return tableLengthM - 2 * kit.ballRadiusM;
 }
 
 /** m/s² */
-function slowing({ rollFriction }: RunBed): number {
-  return rollFriction * STANDARD_GRAVITY;
+function slowingOf({ kit }: RunBed): number {
+  return kit.rollFriction * STANDARD_GRAVITY;
 }
 
-/** Of the way a ball had left as it met a cushion, what it has as it leaves it. */
-function givenBack({ rollFriction, slideFriction }: RunBed): number {
-  const slid = (LEAVES * LEAVES - ROLLS_AGAIN * ROLLS_AGAIN) * (rollFriction / slideFriction);
-  return Math.min(MOST_GIVEN_BACK, ROLLS_AGAIN * ROLLS_AGAIN + slid);
+/** The restitution at which the speed of rolling back, v (p + q e(v)), would turn; e as it falls. */
+function leastRestitution(kit: Kit): number {
+  const { restitution, lossPerMps, lossFromMps } = kit.cushion;
+  const [dead, livelier] = DEAD.map((e) => -metWith(e, 1, kit).rolls) as [number, number];
+  const q = (livelier - dead) / (DEAD[1] - DEAD[0]);
+  const p = dead - q * DEAD[0];
+  return Math.min(restitution, (restitution + lossPerMps * lossFromMps - p / q) / 2 + MARGIN);
+}
+
+/** It hangs on e by two straight lines, not one. */
+const MARGIN = 0.05;
+/** Where the speed of rolling back hangs on restitution the most. */
+const DEAD = [0.5, 0.6] as const;
+
+/** The speeds with which a ball that rolls squarely into a cushion leaves it, and rolls again. */
+function metWith(restitution: number, mps: number, kit: Kit) {
+  const rolling = { ...restingAt(0, 0), vy: mps, wx: -mps / kit.ballRadiusM };
+  const cushion = { ...kit.cushion, restitution, lossPerMps: 0 };
+  const met = afterCushion(rolling, 0, 1, { ...kit, cushion });
+  return { leaves: met.vy, rolls: rolledVelocity(met, kit.ballRadiusM).vy };
+}
+
+/** What a ball has left to roll, slide counted, once a cushion has sent it back; m. */
+function givenBackM(leftM: number, slowing: number, kit: Kit, least: number): number {
+  const mps = Math.sqrt(2 * slowing * leftM);
+  const restitution = Math.max(least, restitutionAt(kit.cushion, mps));
+  const { leaves, rolls } = metWith(restitution, mps, kit);
+  const slidM = (leaves * leaves - rolls * rolls) / (2 * kit.slideFriction * STANDARD_GRAVITY);
+  return Math.min(MOST_GIVEN_BACK * leftM, (rolls * rolls) / (2 * slowing) + slidM);
 }

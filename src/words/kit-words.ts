@@ -10,8 +10,8 @@ export interface NumberWords {
   readonly shownIn: shown.ShownIn;
 }
 
-/** What a record holds beside the engine's numbers; and no record holds a cushion's. */
-type NamedPath = Exclude<NumberPath, `cushion.${string}`> | 'tipDiameterM' | 'lengthM' | 'widthM';
+/** What a record holds: the engine's numbers, and its own. */
+type NamedPath = NumberPath | 'tipDiameterM' | 'lengthM' | 'widthM';
 
 export const NUMBER_WORDS = {
   massRatio: {
@@ -99,6 +99,31 @@ export const NUMBER_WORDS = {
     hint: 'More than 0 where the bed falls to your right.',
     shownIn: shown.SLOPE,
   },
+  'cushion.restitution': {
+    label: 'Cushion bounce',
+    hint: 'Higher is a livelier rail.',
+    shownIn: shown.SHARE,
+  },
+  'cushion.lossPerMps': {
+    label: 'Cushion loss at speed',
+    hint: 'Higher deadens hard shots more.',
+    shownIn: shown.PER_SPEED_FINE,
+  },
+  'cushion.lossFromMps': {
+    label: 'Loss starts at',
+    hint: 'Speed straight into the rail from which bounce is lost.',
+    shownIn: shown.RAIL_SPEED,
+  },
+  'cushion.friction': {
+    label: 'Cushion friction',
+    hint: 'Higher lets side and angle bite more on the rail.',
+    shownIn: shown.FRICTION,
+  },
+  'cushion.noseHeight': {
+    label: 'Nose height',
+    hint: 'Height of the rail’s edge over the bed, in ball radii: measure it with a tape.',
+    shownIn: shown.RADII,
+  },
 } as const satisfies { readonly [P in NamedPath]: NumberWords };
 
 /** What a quantity is called of which little is known. */
@@ -170,5 +195,27 @@ export const QUANTITY_WORDS: { readonly [Q in KitQuantity]: QuantityWords } = {
     name: 'bed’s tilt across',
     yours: 'the table’s tilt across',
     pictured: { label: 'Falls to the right', unit: 'slope' },
+  },
+  cushionRestitution: {
+    thing: 'cushions',
+    name: 'bounce of the cushions',
+    yours: 'the bounce of the cushions',
+    pictured: { label: 'Bounce of the cushions', unit: '' },
+  },
+  cushionFriction: {
+    thing: 'cushions',
+    name: 'friction of the cushions',
+    yours: 'the friction of the cushions',
+    pictured: { label: 'Friction of the cushions', unit: '' },
+  },
+  cushionLoss: {
+    thing: 'cushions',
+    name: 'cushions’ loss at speed',
+    yours: 'what the cushions lose on hard shots',
+  },
+  cushionLossFrom: {
+    thing: 'cushions',
+    name: 'start of the cushions’ loss',
+    yours: 'from what speed the cushions lose',
   },
 };

@@ -148,6 +148,22 @@ export function calibrate(seed: number, shotCount: number): Calibrated {
   return { player, shots, report };
 }
 
+/** The shots that read cushions and nothing else. */
+const OFF_CUSHIONS = READABLE.filter(({ trial }) => trial === 'rebound' || trial === 'angle');
+
+/** Two coasts, and then so many shots off cushions, each of their kinds in turn. */
+export function calibrateCushions(seed: number, shotCount: number): Calibrated {
+  const player = hiddenPlayer(seededRandom(seed));
+  const toPlay = Array.from(
+    { length: shotCount },
+    (_, index) => OFF_CUSHIONS[index % OFF_CUSHIONS.length] as TrialShot,
+  );
+  const shots = [...COASTS, ...toPlay].flatMap(
+    (shot, index) => player.play(shot, `shot ${index}`) ?? [],
+  );
+  return { player, shots, report: reportOn(shots) };
+}
+
 /** The report on some readings. */
 export function reportOn(shots: readonly FitShot[]): FitReport {
   return fitReport({

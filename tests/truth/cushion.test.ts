@@ -33,6 +33,8 @@ describe('the two-contact cushion', () => {
   const kit: Kit = { ...DEFAULT_KIT, slideFriction: 0.212 };
   const cushion = (noseHeight: number): Cushion => ({
     restitution: 0.98,
+    lossPerMps: 0,
+    lossFromMps: 0,
     friction: 0.14,
     noseHeight,
   });
@@ -78,11 +80,13 @@ describe('the two-contact cushion', () => {
 function ordinaryMeeting(random: Random) {
   const cushion: Cushion = {
     restitution: between(random, 0.9, 1),
+    lossPerMps: between(random, 0, 0.15),
+    lossFromMps: between(random, 0.5, 3),
     friction: between(random, 0.1, 0.2),
     noseHeight: between(random, 1.2, 1.4),
   };
   const kit: Kit = { ...DEFAULT_KIT, slideFriction: between(random, 0.15, 0.4) };
-  const speed = between(random, 0.3, 3);
+  const speed = between(random, 0.3, 6);
   const way = between(random, 10, 170) * RAD;
   const spin = () => (between(random, -1.2, 1.2) * speed) / R;
   const [vx, vy] = [speed * Math.cos(way), speed * Math.sin(way)];

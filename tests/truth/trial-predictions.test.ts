@@ -14,9 +14,13 @@ const SHOTS = shotsToDo({ lengthM: 2.54, ballRadiusM: 0.028575 }).filter(
 );
 
 describe('what trials are expected to read', () => {
-  it.each(['line', 'curve', 'stop', 'throw', 'coast'] as const)(
+  /** Of a reading's deviation. An engine's cushion is some ten-thousandths of the speed off. */
+  const CLOSE = { line: 0.01, curve: 0.01, stop: 0.01, throw: 0.01, coast: 0.01 };
+  const ALL_CLOSE = { ...CLOSE, rebound: 0.4, angle: 0.1 };
+
+  it.each(Object.entries(ALL_CLOSE) as [keyof typeof ALL_CLOSE, number][])(
     'agrees with the equations of motion, integrated by a library: %s',
-    (name) => {
+    (name, close) => {
       const shots = SHOTS.filter(({ trial }) => trial === name);
       expect(shots.length).toBeGreaterThan(1);
       for (const shot of shots) {
@@ -25,7 +29,7 @@ describe('what trials are expected to read', () => {
         const predicted = TRIALS[name].predict(KIT, stroke, shot.setup);
         for (const { name: reading, sd } of TRIALS[name].readings) {
           const apart = (read?.[reading] ?? Number.NaN) - (predicted?.[reading] ?? Number.NaN);
-          expect(Math.abs(apart), `${reading} of ${JSON.stringify(shot)}`).toBeLessThan(sd / 100);
+          expect(Math.abs(apart), `${reading} of ${JSON.stringify(shot)}`).toBeLessThan(sd * close);
         }
       }
     },

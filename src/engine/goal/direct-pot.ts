@@ -4,6 +4,7 @@ import { type Layout, layoutOf } from '../direct/layout';
 import type { TwoBalls } from '../direct/shot';
 import { solveAim } from '../direct/solve-aim';
 import type { Kit } from '../kit/kit';
+import { KIT_QUANTITIES, QUANTITIES } from '../kit/kit-spread';
 import { travel } from '../motion/journey';
 import { type Crossing, lineCrossing } from '../motion/line-crossing';
 import { comesToRest } from '../motion/roll';
@@ -12,6 +13,11 @@ import type { Stroke } from '../stroke/stroke';
 import { openingAt } from './opening';
 import { allowedRad, type Target } from './target';
 import type { Arrival, Lost, Task } from './task';
+
+/** No cushion is met. */
+const OFF_THE_CUSHIONS = KIT_QUANTITIES.filter(
+  (name) => QUANTITIES[name].numbers[0].key !== 'cushion',
+);
 
 /**
  * The task of cutting a ball straight into its target, in closed form.
@@ -35,6 +41,7 @@ export function directPot(balls: TwoBalls, target: Target, ballRadiusM: number):
       const answer = solveAim({ ...balls, ...withoutAim(stroke) }, kit);
       return answer.ok ? [answer.aimRad, ...answer.otherAimsRad] : [];
     },
+    quantities: OFF_THE_CUSHIONS,
     allowedRad: allowedRad(target, ballRadiusM),
     thinSide: cutRad === 0 ? 0 : cutRad > 0 ? 1 : -1,
   };

@@ -1,4 +1,5 @@
 import type { Kit } from '../kit/kit';
+import type { KitQuantity } from '../kit/kit-spread';
 import type { Stroke } from '../stroke/stroke';
 
 /** Why a played stroke has no miss to tell. */
@@ -31,6 +32,8 @@ export interface Task {
   directionAt(kit: Kit, stroke: Stroke): number | Lost;
   /** Aims, rad, that reach the goal, the best first; [] where none does. The stroke's own is unused. */
   aims(kit: Kit, stroke: Omit<Stroke, 'aimRad'>): readonly number[];
+  /** What of a kit it may hang on at all, in the order in which a kit's quantities are told. */
+  readonly quantities: readonly KitQuantity[];
   /** How far from the target line it may leave, on a straight way, rad either way. */
   readonly allowedRad: number;
   /** On which side of the target line a hit too thin passes: 1 right, −1 left; 0: a straight hit. */

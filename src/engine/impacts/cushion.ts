@@ -1,6 +1,6 @@
 import { type BallState, slipX, slipY } from '../ball/ball-state';
 import { SPIN_SHARE } from '../ball/inertia';
-import type { Kit } from '../kit/kit';
+import type { Cushion, Kit } from '../kit/kit';
 import { afterBed } from './bed-impulse';
 import { cushionImpact } from './cushion-impact';
 import type { CushionContact, Push, Slips } from './cushion-push';
@@ -8,14 +8,17 @@ import type { CushionContact, Push, Slips } from './cushion-push';
 /** A ball that closes in more slowly than this, m/s, stands still: squares of it would underflow. */
 const LEAST_CLOSING_MPS = 1e-100;
 
+/** What is left of a lively cushion's restitution however hard it is met: see `restitutionAt`. */
+const LEAST_RESTITUTION = 0.58;
+
 /**
  * The ball just after it met a straight cushion.
  *
  * Nose and bed touch it at once. Friction acts at both, each against its own slip, and the bed
  * carries what the nose presses down; the nose's impulse goes on until the normal velocity stops
  * and then until e² of the work done has come back. Source: Mathavan, Jackson and Parkin, Proc.
- * IMechE C 224(9):1863 (2010). Their fit holds up to a normal speed of 2.5 m/s; above it a real
- * cushion gives back less than this one.
+ * IMechE C 224(9):1863 (2010). Their fit holds up to a normal speed of 2.5 m/s; what is lost above
+ * it: see `restitutionAt`.
  *
  * The impulse goes in increments. Against the limit of ever finer ones, on any ordinary table the
  * direction is right within 0.005° and the speed within 0.0002 of what it was; at the far corners of
@@ -30,7 +33,7 @@ const LEAST_CLOSING_MPS = 1e-100;
  */
 export function afterCushion(ball: BallState, nx: number, ny: number, kit: Kit): BallState {
   const met = afterBed(ball, kit);
-  const contact = contactOf(met, kit);
+  const contact = contactOf(met, nx, ny, kit);
   if (contact === null) return ball;
   const slips = slipsOf(met, nx, ny, contact, kit.ballRadiusM);
   if (!(slips.closing > LEAST_CLOSING_MPS)) return ball;
@@ -38,8 +41,24 @@ export function afterCushion(ball: BallState, nx: number, ny: number, kit: Kit):
   return pushed(met, nx, ny, push, slips.rising, contact, kit.ballRadiusM);
 }
 
+/**
+ * Restitution of a cushion that is met at a speed: e(v) = e₀ − s·(v − v₀) above v₀, e₀ below.
+ *
+ * It stays above 0.58, and above where a harder ball would come back slower: (e₀ + s·v₀)/2, which on
+ * an ordinary cushion is 0.575. A cushion deader than that is as dead at any speed. Source: matched to
+ * Mathavan, Jackson and Parkin, Am. J. Phys. 77:788 (2009), as it is quoted by others (second-hand).
+ *
+ * @param squareMps level speed of the ball at first touch, square to the rail, m/s
+ */
+export function restitutionAt(cushion: Cushion, squareMps: number): number {
+  const { restitution, lossPerMps, lossFromMps } = cushion;
+  const lost = restitution - lossPerMps * Math.max(0, squareMps - lossFromMps);
+  const turning = (restitution + lossPerMps * lossFromMps) / 2;
+  return Math.max(lost, Math.min(restitution, Math.max(LEAST_RESTITUTION, turning)));
+}
+
 /** Null where the ball passes over the nose. */
-function contactOf(ball: BallState, kit: Kit): CushionContact | null {
+function contactOf(ball: BallState, nx: number, ny: number, kit: Kit): CushionContact | null {
   const { cushion } = kit;
   const sinRise = cushion.noseHeight - 1 - ball.zM / kit.ballRadiusM;
   if (!(sinRise > -1)) return null;
@@ -48,7 +67,7 @@ function contactOf(ball: BallState, kit: Kit): CushionContact | null {
     cosRise: Math.sqrt(1 - sinRise * sinRise),
     alongShare: 1 - SPIN_SHARE * sinRise,
     acrossShare: SPIN_SHARE - sinRise,
-    restitution: cushion.restitution,
+    restitution: restitutionAt(cushion, ball.vx * nx + ball.vy * ny),
     noseFriction: cushion.friction,
     bedFriction: kit.slideFriction,
     overBed: ball.zM === 0,

@@ -12,8 +12,11 @@ export type NumberPath = {
 
 /** What is not known of a number that nobody has measured. */
 interface NotKnown {
-  /** `share`: of the value, that is of its logarithm. `slope`: in m/m, whatever the value. */
-  readonly counts: 'share' | 'slope';
+  /**
+   * `share`: of the value, that is of its logarithm. `slope`: in m/m, whatever the value. `lack`: of
+   * what it lacks to 1, that is of the logarithm of that; less of it is more.
+   */
+  readonly counts: 'share' | 'slope' | 'lack';
   /** One standard deviation. */
   readonly sd: number;
 }
@@ -81,8 +84,32 @@ export const KIT_NUMBERS = {
   'bedSlope.rightM_per_M': { ...BED_SLOPE, quantity: 'bedSlopeRight' },
   // Wide of what tables show (noses 1.2-1.4 radii high, from memory), and within what lets every
   // ball part again: no nose so high and so rough that bed and cushion together jam the ball.
-  'cushion.restitution': { part: 'table', range: { min: 0.5, max: 1 } },
-  'cushion.friction': { part: 'table', range: { min: 0, max: 0.3 } },
+  // Spreads: our estimates. Lack 0.003 to 0.14 is e from 0.86 to 0.997, its deviation 0.04.
+  'cushion.restitution': {
+    part: 'table',
+    quantity: 'cushionRestitution',
+    range: { min: 0.5, max: 1 },
+    spread: { counts: 'lack', sd: 1 },
+  },
+  'cushion.friction': {
+    part: 'table',
+    quantity: 'cushionFriction',
+    range: { min: 0, max: 0.3 },
+    spread: share(0.08, 0.24),
+  },
+  'cushion.lossPerMps': {
+    part: 'table',
+    quantity: 'cushionLoss',
+    range: { min: 0, max: 0.3 },
+    spread: share(0.03, 0.24),
+  },
+  'cushion.lossFromMps': {
+    part: 'table',
+    quantity: 'cushionLossFrom',
+    range: { min: 0, max: 6 },
+    spread: share(1.2, 3.3),
+  },
+  // Measured with a tape, or held: no rebound tells a high nose from a dead cushion.
   'cushion.noseHeight': { part: 'table', range: { min: 1.1, max: 1.45 } },
 } as const satisfies { readonly [P in NumberPath]: KitNumber };
 

@@ -23,8 +23,9 @@ type QuantityAt<P extends NumberPath> = KitNumbers[P] extends { readonly spread:
 export type KitQuantity = { [P in NumberPath]: QuantityAt<P> }[NumberPath];
 
 /**
- * What is not known of a kit, one standard deviation each. Slopes in m/m; all else as a share of
- * the value (of its logarithm, for nothing here can turn negative).
+ * What is not known of a kit, one standard deviation each. Slopes in m/m; a cushion's restitution as
+ * a share of what it lacks to 1; all else as a share of the value (of its logarithm, for nothing
+ * here can turn negative).
  */
 export type KitSpread = { readonly [Q in KitQuantity]: number };
 
@@ -32,7 +33,7 @@ export type KitSpread = { readonly [Q in KitQuantity]: number };
 interface QuantityFacts {
   readonly numbers: readonly [PlacedNumber, ...PlacedNumber[]];
   readonly part: Part;
-  readonly counts: 'share' | 'slope';
+  readonly counts: NonNullable<PlacedNumber['spread']>['counts'];
   readonly sd: number;
 }
 
@@ -77,10 +78,14 @@ export const UNMEASURED = Object.fromEntries(
   KIT_QUANTITIES.map((name) => [name, QUANTITIES[name].sd]),
 ) as KitSpread;
 
-/** Whether what is not known of a quantity counts as a share of one number. */
-export function isShareOfOne(quantity: KitQuantity): boolean {
+/**
+ * What a spread of 1 is worth in a quantity's own unit, where the quantity has this value. That of a
+ * whole curve stays a share, for it has no unit.
+ */
+export function spreadUnit(quantity: KitQuantity, value: number): number {
   const { counts, numbers } = QUANTITIES[quantity];
-  return counts === 'share' && numbers.length === 1;
+  if (counts === 'lack') return 1 - value;
+  return counts === 'share' && numbers.length === 1 ? value : 1;
 }
 
 /** A quantity of a kit as one number: of ball friction, the coefficient at a slip of 1 m/s. */
@@ -97,8 +102,13 @@ export function kitMoved(kit: Kit, spread: KitSpread, quantity: KitQuantity, sds
   let moved = kit;
   for (const number of numbers) {
     const value = numberIn(kit, number);
-    const wanted = counts === 'share' ? value * Math.exp(by) : value + by;
-    moved = withNumber(moved, number, heldWithin(number.range, wanted));
+    moved = withNumber(moved, number, heldWithin(number.range, MOVED[counts](value, by)));
   }
   return moved;
 }
+
+const MOVED = {
+  share: (value: number, by: number) => value * Math.exp(by),
+  slope: (value: number, by: number) => value + by,
+  lack: (value: number, by: number) => 1 - (1 - value) * Math.exp(-by),
+} as const;

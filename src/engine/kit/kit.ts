@@ -19,10 +19,14 @@ export interface BedSlope {
   readonly rightM_per_M: number;
 }
 
-/** The numbers of a table's cushions. */
+/** The numbers of a table's cushions; how restitution and speed go together: `restitutionAt`. */
 export interface Cushion {
-  /** e: the cushion gives back e² of the work done on it. */
+  /** e at gentle speeds: the cushion gives back e² of the work done on it. */
   readonly restitution: number;
+  /** How much of e every further m/s takes, s/m. */
+  readonly lossPerMps: number;
+  /** The speed from which on it does, m/s: level, and square to the rail. */
+  readonly lossFromMps: number;
   /** Friction between ball and cushion, μ. */
   readonly friction: number;
   /** Height of the nose over the bed, as a share of the ball's radius. */
@@ -55,9 +59,17 @@ export interface Kit {
 /**
  * A pool table's. Sources: restitution and friction, Mathavan, Jackson and Parkin, Proc. IMechE C
  * 224(9):1863 (2010), measured on a snooker table; nose at 0.635 of the ball's diameter, mid-way of
- * the WPA equipment specification (0.625-0.645).
+ * the WPA equipment specification (0.625-0.645). The loss at speed and where it starts: matched to
+ * the square rebounds of the same authors, Am. J. Phys. 77:788 (2009), a curve that is known here
+ * second-hand; up to 2.5 m/s their later paper needs no loss.
  */
-export const DEFAULT_CUSHION: Cushion = { restitution: 0.98, friction: 0.14, noseHeight: 1.27 };
+export const DEFAULT_CUSHION: Cushion = {
+  restitution: 0.98,
+  lossPerMps: 0.085,
+  lossFromMps: 2,
+  friction: 0.14,
+  noseHeight: 1.27,
+};
 
 /**
  * An ordinary maple cue on club cloth with clean pool balls.

@@ -1,5 +1,6 @@
+import type { BallState } from '../ball/ball-state';
 import { bracketedRoot } from '../numerics/bracketed-root';
-import { newPlace, type Phase, placeAt } from './phase';
+import { newPlace, type Phase, placeAt, stateAt } from './phase';
 
 /** A line square across a ball's way. */
 export interface AcrossLine {
@@ -20,6 +21,12 @@ export interface Crossing {
   readonly timeS: number;
   /** Over the bed, m/s. */
   readonly speedMps: number;
+}
+
+/** The ball as it crosses a line in a run; the crossing is one of the run's own. */
+export function ballCrossing(phases: readonly Phase[], { timeS }: Crossing): BallState | null {
+  const phase = phases.filter(({ startS }) => startS <= timeS).at(-1);
+  return phase === undefined ? null : stateAt(phase, timeS - phase.startS);
 }
 
 /** The line counts as crossed this near it, m. */

@@ -50,7 +50,7 @@ export function certaintyOf(
 ): Certainty {
   const unsolved: KitQuantity[] = [];
   const halves = KIT_QUANTITIES.map((quantity) => {
-    if (spread[quantity] === 0) return 0;
+    if (spread[quantity] === 0 || !task.quantities.includes(quantity)) return 0;
     const [less, more] = [-1, 1].map(
       (sds) => task.aims(kitMoved(kit, spread, quantity, sds), stroke)[0],
     );

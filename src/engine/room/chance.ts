@@ -31,7 +31,6 @@ const SECANT_ERROR = 0.005;
 
 /** A tilted bed costs far more to play; its effect on the miss is small and taken as straight. */
 const SLOPES: readonly KitQuantity[] = ['bedSlopeAlong', 'bedSlopeRight'];
-const SAMPLED = KIT_QUANTITIES.filter((quantity) => !SLOPES.includes(quantity));
 /** Speed, sideways tip, height, elevation and slope; then the kit. */
 const FIRST_DIMENSIONS = 5;
 
@@ -51,7 +50,8 @@ export function chanceOf(
   spread: KitSpread,
   correlation?: KitCorrelation,
 ): Chance {
-  const ties = tiesOf(correlation);
+  const sampled = task.quantities.filter((quantity) => !SLOPES.includes(quantity));
+  const ties = tiesOf(sampled, correlation);
   const missPerSd = slopeAlong(task, kit, stroke, profile);
   const tiltSd = tiltMissSd(task, kit, stroke, spread);
   const copies = Array.from({ length: COPIES }, (_, copy) => {
@@ -59,7 +59,7 @@ export function chanceOf(
     for (let point = 0; point < POINTS; point++) {
       const normal = (dimension: number) => normalQuantile(latticePoint(point, dimension, copy));
       const drawn = drawnStroke(kit, stroke, profile, normal);
-      const drawnKit = drawKit(kit, spread, ties, normal);
+      const drawnKit = drawKit(kit, spread, sampled, ties, normal);
       const tilt = tiltSd * normal(4);
       sum += shareAlong(
         (sds) => plusTilt(missAlong(task, drawnKit, drawn, profile, sds), tilt),
@@ -78,16 +78,25 @@ export function chanceOf(
 type Ties = readonly (readonly number[])[];
 
 /** Null where the quantities are independent. */
-function tiesOf(correlation: KitCorrelation | undefined): Ties | null {
+function tiesOf(
+  sampled: readonly KitQuantity[],
+  correlation: KitCorrelation | undefined,
+): Ties | null {
   if (correlation === undefined) return null;
   const at = (quantity: KitQuantity) => KIT_QUANTITIES.indexOf(quantity);
-  return cholesky(SAMPLED.map((one) => SAMPLED.map((two) => correlation[at(one)]?.[at(two)] ?? 0)));
+  return cholesky(sampled.map((one) => sampled.map((two) => correlation[at(one)]?.[at(two)] ?? 0)));
 }
 
-function drawKit(known: Kit, spread: KitSpread, ties: Ties | null, normal: Normal): Kit {
+function drawKit(
+  known: Kit,
+  spread: KitSpread,
+  sampled: readonly KitQuantity[],
+  ties: Ties | null,
+  normal: Normal,
+): Kit {
   let kit = known;
   const alone = (index: number) => normal(FIRST_DIMENSIONS + index);
-  SAMPLED.forEach((quantity, index) => {
+  sampled.forEach((quantity, index) => {
     if (spread[quantity] === 0) return;
     const tied = ties?.[index]?.reduce((sum, share, from) => sum + share * alone(from), 0);
     kit = kitMoved(kit, spread, quantity, tied ?? alone(index));

@@ -5,6 +5,7 @@ import {
   QUANTITIES,
   QUANTITIES_OF,
   quantityIn,
+  spreadUnit,
 } from '../../engine/kit/kit-spread';
 import { PART_OF } from '../../store/kit-fields';
 import { SHELF_NAMES, type ShelfName } from '../../store/records';
@@ -64,7 +65,8 @@ export function measuredShelves(before: KitKnowledge, now: KitKnowledge): readon
  */
 export function figureOf(quantity: KitQuantity, value: number, sd: number): SureFigure {
   if (quantity === 'massRatio') return squirtFigure(value, sd);
-  return { value, sd: QUANTITIES[quantity].counts === 'share' ? value * sd : sd };
+  const isCurve = QUANTITIES[quantity].numbers.length > 1;
+  return { value, sd: sd * (isCurve ? value : spreadUnit(quantity, value)) };
 }
 
 /** By what the squirt does within a standard deviation of the mass ratio either way. */

@@ -29,6 +29,7 @@ export const ENTRY_SPECS: Readonly<Record<EntryName, EntrySpec>> = {
   objectBallM: { units: [...SHORT, 'diamonds'], ways: null },
   bridgeM: { units: SHORT, ways: null },
   runM: { units: ['diamonds', 'm', 'in'], ways: null },
+  upM: { units: ['diamonds', 'm', 'in'], ways: null },
   distance: { units: LONG, ways: null },
   butt: { units: SHORT, ways: null },
 };

@@ -20,6 +20,7 @@ export const READING_LABELS: Readonly<Record<ReadingName, string>> = {
   objectLandingM: 'touched',
   bridgeM: 'bridge',
   runM: 'ran',
+  upM: 'arrived',
 };
 
 const SECONDS = { decimals: 2, leastDecimals: 2, eighths: false } as const;

@@ -2,6 +2,7 @@ import type { SceneStep } from '../../diagram/trial-scene';
 import type { ReadingName } from '../../engine/fit/trials/trial';
 import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { TrialStep } from '../../state/measure/trial-steps';
+import { arrivalWords } from './trials/angle';
 import { FACES } from './trials/faces';
 import { placedAt, type WordsContext } from './trials/trial-face';
 
@@ -46,6 +47,8 @@ export function stepWords(shot: TrialShot, { name }: TrialStep, context: WordsCo
       };
     case 'runM':
       return { ...READ_WORDS.runM, text: runWords(shot, context), done: '' };
+    case 'upM':
+      return { ...READ_WORDS.upM, text: arrivalWords(shot), done: '' };
     default:
       return { ...READ_WORDS[name], done: '' };
   }
@@ -73,6 +76,7 @@ const READ_WORDS: Readonly<Record<ReadingName, Pick<StepWords, 'title' | 'text'>
     text: 'From the cue ball’s near side back to where the cue lies in your bridge hand.',
   },
   runM: { title: 'How far did it run?', text: '' },
+  upM: { title: 'Where did it arrive?', text: '' },
   timeS: { title: 'How long did it take?', text: 'In seconds.' },
 };
 
@@ -106,5 +110,6 @@ const DRAWN_WORDS: Readonly<Record<Exclude<SceneStep, 'set-up'>, string>> = {
   objectBallM: 'A line to measure, from beside coin B to the other ball at rest.',
   bridgeM: 'A line to measure, from the cue ball’s near side back to the bridge hand.',
   runM: 'The diamonds of the long rails numbered from the break end, to be counted.',
+  upM: 'The way off the first rail to the other long rail, whose diamonds are numbered from the break end.',
   distance: 'A line to measure, from the line of the first tap to the ball at rest.',
 };

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import type { RoomWindows } from '../../../src/engine/room/windows';
 import { shownWindow } from '../../../src/state/room-window';
 import { speedScale } from '../../../src/units/speed-unit';
@@ -17,7 +18,7 @@ const WINDOWS: RoomWindows = {
   elevationRad: windowOf(0, Math.PI / 18),
 };
 
-const BED = { tableLengthM: 2.54, ballRadiusM: 0.028575, rollFriction: 0.01, slideFriction: 0.2 };
+const BED = { tableLengthM: 2.54, kit: DEFAULT_KIT };
 
 it('tells each window in the unit its number is shown in', () => {
   const kmh = speedScale('kmh', BED);

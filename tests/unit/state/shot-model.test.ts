@@ -67,7 +67,7 @@ describe('a figure', () => {
   it('of speed is taken in lengths of the table, however many m/s those are on its cloth', () => {
     const { model, kit } = openShot({}, { speedUnit: 'lengths' });
     model.typeIn('speed', '2 lengths');
-    expect(model.fields.speed.value.figure).toBeCloseTo(2, 9);
+    expect(model.fields.speed.value.figure).toBeCloseTo(2, 8);
     const onThisMps = model.shot.value.speedMps;
     // What is left at the second cushion is nothing, at the first enough for a length, and so on.
     expect(onThisMps).toBeGreaterThan(Math.sqrt(2 * 0.01 * 9.80665 * 2 * 2.48));

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { degreesOf, radOf } from '../../../src/units/angle-degrees';
 import { distanceInM, distanceInUnit } from '../../../src/units/distance-unit';
 import { lengthInM, lengthInUnit } from '../../../src/units/length-unit';
@@ -7,7 +8,7 @@ import { speedScale } from '../../../src/units/speed-unit';
 import type { DistanceUnit, LengthUnit, SpeedUnit } from '../../../src/units/unit-names';
 
 /** A nine-foot table with an ordinary cloth. */
-const BED = { tableLengthM: 2.54, ballRadiusM: 0.028575, rollFriction: 0.01, slideFriction: 0.2 };
+const BED = { tableLengthM: 2.54, kit: DEFAULT_KIT };
 
 /** Two roundings of a double, relative. */
 const TWO_ROUNDINGS = 2.5 * Number.EPSILON;

@@ -12,6 +12,9 @@ export const USUAL_SPEEDS: { readonly [W in SpeedWord]: number } = {
 export const SIDE = 0.45;
 export const BOTH_SIDES = [-1, 1] as const;
 
+/** Struck so high, a ball rolls as it leaves the tip. Source: ω R = v; 2/5 of the radius, exact. */
+export const ROLLS_AT_ONCE = 0.4;
+
 export const CENTRE_HIT: MeantStroke = {
   headingRad: 0,
   side: 0,

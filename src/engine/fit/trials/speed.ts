@@ -3,8 +3,7 @@ import { afterCushion } from '../../impacts/cushion';
 import { strike } from '../../impacts/strike';
 import type { Kit } from '../../kit/kit';
 import { travel } from '../../motion/journey';
-import { lineCrossing } from '../../motion/line-crossing';
-import { stateAt } from '../../motion/phase';
+import { ballCrossing, lineCrossing } from '../../motion/line-crossing';
 import type { Stroke } from '../../stroke/stroke';
 import { CENTRE_HIT, fromDiamond, spoken } from './set-up';
 import { type Readings, SPEED_WORDS, type Trial, type TrialSetup } from './trial';
@@ -28,18 +27,23 @@ export const SPEED = {
 } as const satisfies Trial;
 
 /**
- * How far a cue ball played straight up the table runs in all, cushions counted, until it rests;
- * null where it would never.
+ * How far a cue ball played straight up the table runs in all, cushions counted, until it rests; and
+ * when it touches the far rail, if it does. Null where it would never rest.
  */
 export function predictRun(kit: Kit, stroke: Stroke, setup: TrialSetup): Readings | null {
   const acrossM = setup.bedLengthM - 2 * kit.ballRadiusM;
   let ball = strike({ ...stroke, aimRad: 0 }, kit);
   let runM = 0;
+  let timeS: number | undefined;
   for (let cushions = 0; cushions < MOST_CUSHIONS; cushions++) {
     const up = cushions % 2 === 0 ? 1 : -1;
     const toM = cushions === 0 ? setup.distanceM : acrossM;
     const run = runTo(ball, toM, up, kit);
-    if (run.atCushion === null) return { runM: runM + run.wayM };
+    if (run.atCushion === null) {
+      const readings = { runM: runM + run.wayM };
+      return timeS === undefined ? readings : { ...readings, timeS };
+    }
+    timeS ??= run.timeS;
     runM += toM;
     ball = afterCushion(run.atCushion, 0, up, kit);
   }
@@ -52,7 +56,5 @@ function runTo(ball: BallState, toM: number, up: number, kit: Kit) {
   const line = { fromXM: ball.xM, fromYM: ball.yM, alongRad: up > 0 ? 0 : Math.PI, distanceM: toM };
   const crossing = lineCrossing(phases, line);
   if (crossing === null) return { atCushion: null, wayM: Math.abs(end.yM - ball.yM) };
-  const phase = phases.filter(({ startS }) => startS <= crossing.timeS).at(-1);
-  const atCushion = phase === undefined ? end : stateAt(phase, crossing.timeS - phase.startS);
-  return { atCushion, wayM: toM };
+  return { atCushion: ballCrossing(phases, crossing) ?? end, wayM: toM, timeS: crossing.timeS };
 }

@@ -34,7 +34,8 @@ export const THROW = {
   hangsOn: ['gapM', 'cutRad', 'distanceM'],
   tells: ['balls'],
   beginWith: 2,
-  isTurnedByCut: true,
+  // The object ball is to run along the table.
+  headingOf: (cutRad) => 0 - cutRad,
 } as const satisfies Trial;
 
 /** Where the object ball reaches the far cushion, off the line of centres as it was set up. */

@@ -14,6 +14,7 @@ export type SpeedWord = (typeof SPEED_WORDS)[number];
  * - `objectLandingM`: where the object ball touches the far cushion, right + of the table's middle.
  * - `bridgeM`: from the cue ball's near surface back to the bridge.
  * - `runM`: the cue ball's whole run, cushions counted.
+ * - `upM`: how far up the table, from the break end's nose, the cue ball touches the second rail.
  */
 export const READING_NAMES = [
   'landingM',
@@ -23,6 +24,7 @@ export const READING_NAMES = [
   'objectLandingM',
   'bridgeM',
   'runM',
+  'upM',
 ] as const;
 export type ReadingName = (typeof READING_NAMES)[number];
 
@@ -48,7 +50,7 @@ export interface TrialSetup {
   readonly distanceM: number;
   /** From the cue ball's centre to the ghost ball's, m. */
   readonly gapM: number;
-  /** From the straight line to the line of centres, right +, rad. */
+  /** From the straight line to the line of centres, or to the line square into a rail, right +, rad. */
   readonly cutRad: number;
   /** Cushion to cushion along the shot, nose to nose, m. */
   readonly bedLengthM: number;
@@ -76,6 +78,7 @@ export const READING_RANGES = {
   objectLandingM: { min: -1.5, max: 1.5 },
   bridgeM: { min: 0.02, max: 1.5 },
   runM: { min: 0.05, max: 40 },
+  upM: { min: 0, max: 4 },
 } as const;
 
 /** The table the trials are done on. */
@@ -127,6 +130,6 @@ export interface Trial {
   readonly isRaised?: boolean;
   /** Whether a hand rolls the ball, instead of a cue; how far it went is then read too. */
   readonly isRolledByHand?: boolean;
-  /** Whether an object ball is to run along the table: the straight line is turned by the cut. */
-  readonly isTurnedByCut?: boolean;
+  /** How the straight line lies over the table, where its cut tells that; rad, as a heading. */
+  readonly headingOf?: (cutRad: number) => number;
 }

@@ -1,14 +1,16 @@
+import { ANGLE } from './angle';
 import { COAST } from './coast';
 import { CURVE } from './curve';
 import { LINE } from './line';
 import { PIVOT } from './pivot';
+import { REBOUND } from './rebound';
 import { SPEED } from './speed';
 import { STOP } from './stop';
 import { THROW } from './throw';
 import type { MeantStroke, Trial, TrialBed, TrialSetup } from './trial';
 
 /** Every trial a player can do at a table, in their usual order. A new one is a row here. */
-const ROWS = [LINE, CURVE, STOP, THROW, COAST, PIVOT, SPEED] as const;
+const ROWS = [LINE, CURVE, STOP, THROW, COAST, PIVOT, SPEED, REBOUND, ANGLE] as const;
 
 export type TrialName = (typeof ROWS)[number]['name'];
 export const TRIAL_NAMES: readonly TrialName[] = ROWS.map(({ name }) => name);
@@ -32,4 +34,4 @@ export function shotsToDo(bed: TrialBed): readonly TrialShot[] {
  * Goes up when the model behind the predictions changes. Readings taken under an older one are
  * fitted anew by the present one; none is ever thrown away.
  */
-export const MODEL_VERSION = 1;
+export const MODEL_VERSION = 2;

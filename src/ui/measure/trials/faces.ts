@@ -1,9 +1,11 @@
 import { type SceneStep, type TrialScene, trialScene } from '../../../diagram/trial-scene';
 import type { TrialName, TrialShot } from '../../../engine/fit/trials/trials';
+import { ANGLE } from './angle';
 import { COAST } from './coast';
 import { CURVE } from './curve';
 import { LINE } from './line';
 import { PIVOT } from './pivot';
+import { REBOUND } from './rebound';
 import { SPEED } from './speed';
 import { STOP } from './stop';
 import { THROW } from './throw';
@@ -18,6 +20,8 @@ export const FACES: { readonly [N in TrialName]: TrialFace } = {
   coast: COAST,
   pivot: PIVOT,
   speed: SPEED,
+  rebound: REBOUND,
+  angle: ANGLE,
 };
 
 /**

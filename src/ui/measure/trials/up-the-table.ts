@@ -38,3 +38,13 @@ export const landing: ScenePart = (setting) => {
     path: expectedM === null ? null : { from, to: { xM: expectedM, yM: touch } },
   };
 };
+
+/** A ball whose whole run is counted. */
+export const rolledUp: ScenePart = (setting) => {
+  const from = spotOf(setting);
+  return {
+    balls: [{ kind: 'cue', at: from }],
+    aim: { from, to: middle(setting.lengthM) },
+    countTo: setting.step === 'runM' ? 7 : diamondAt(from.yM, setting.lengthM),
+  };
+};

@@ -1,8 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BallState, restingAt } from '../../../../src/engine/ball/ball-state';
-import { afterCushion } from '../../../../src/engine/impacts/cushion';
-import { type Cushion, DEFAULT_KIT, type Kit } from '../../../../src/engine/kit/kit';
+import { afterCushion, restitutionAt } from '../../../../src/engine/impacts/cushion';
+import {
+  type Cushion,
+  DEFAULT_CUSHION,
+  DEFAULT_KIT,
+  type Kit,
+} from '../../../../src/engine/kit/kit';
 import { KIT_NUMBERS } from '../../../../src/engine/kit/kit-numbers';
 import type { Range } from '../../../../src/engine/numerics/range';
 import { between, type Random, seededRandom } from '../../../harness/seeded-random';
@@ -19,6 +24,8 @@ function anyCushion(random: Random): Cushion {
   };
   return {
     restitution: value(KIT_NUMBERS['cushion.restitution'].range),
+    lossPerMps: value(KIT_NUMBERS['cushion.lossPerMps'].range),
+    lossFromMps: value(KIT_NUMBERS['cushion.lossFromMps'].range),
     friction: value(KIT_NUMBERS['cushion.friction'].range),
     noseHeight: value(KIT_NUMBERS['cushion.noseHeight'].range),
   };
@@ -109,8 +116,8 @@ describe('a ball that meets a cushion', () => {
     );
   });
 
-  it('does the same at twice the speed, twice as fast', () => {
-    // Source: nothing in the model has a speed of its own. Exact.
+  it('does the same at twice the speed, twice as fast, where its loss comes at twice the speed', () => {
+    // Source: nothing else in the model has a speed of its own. Exact.
     fc.assert(
       fc.property(meeting, (one) => {
         const { ball } = one;
@@ -122,7 +129,10 @@ describe('a ball that meets a cushion', () => {
           wy: 2 * ball.wy,
           wz: 2 * ball.wz,
         };
-        const [plain, fast] = [met(one), met({ ...one, ball: faster })];
+        const { lossPerMps, lossFromMps } = one.cushion;
+        const scaled = { lossPerMps: lossPerMps / 2, lossFromMps: lossFromMps * 2 };
+        const cushion = { ...one.cushion, ...scaled };
+        const [plain, fast] = [met(one), met({ ...one, cushion, ball: faster })];
         expect(fast.vx / 2).toBeCloseTo(plain.vx, 9);
         expect(fast.vy / 2).toBeCloseTo(plain.vy, 9);
         expect(fast.wz / 2).toBeCloseTo(plain.wz, 7);
@@ -161,6 +171,40 @@ describe('a ball that meets a cushion', () => {
   });
 });
 
+describe('what a cushion gives back at a speed', () => {
+  it('is all of its restitution up to a speed, and by a straight line less above', () => {
+    // Source: e(v) = max(0.58, e₀ − 0.085 s/m · max(0, v − 2.0 m/s)), as stated beside the law.
+    for (const [mps, share] of [
+      [0, 0.98],
+      [2, 0.98],
+      [3, 0.895],
+      [5, 0.725],
+      [6.5, 0.5975],
+      [6.8, 0.58],
+      [20, 0.58],
+    ] as const) {
+      expect(restitutionAt(DEFAULT_CUSHION, mps)).toBeCloseTo(share, 12);
+    }
+  });
+
+  it('leaps nowhere, rises nowhere, and sends no harder ball back slower, on any cushion', () => {
+    const random = seededRandom(2009);
+    for (let count = 0; count < 300; count++) {
+      const cushion = anyCushion(random);
+      const stepMps = 0.01;
+      let last = restitutionAt(cushion, 0);
+      expect(last).toBe(cushion.restitution);
+      for (let step = 1; step < 1500; step++) {
+        const next = restitutionAt(cushion, step * stepMps);
+        expect(last - next).toBeLessThanOrEqual(cushion.lossPerMps * stepMps + 1e-12);
+        expect(next).toBeLessThanOrEqual(last);
+        expect(next * step).toBeGreaterThanOrEqual(last * (step - 1) - 1e-12);
+        last = next;
+      }
+    }
+  });
+});
+
 describe('a square hit', () => {
   it('comes back square, whatever topspin or backspin it has', () => {
     const random = seededRandom(5);
@@ -184,7 +228,8 @@ describe('a ball that meets the nose in the air', () => {
     for (const { after, ...one } of all) {
       const { into, up } = noseOf(one);
       const closing = (ball: BallState) => into * seenFromRail(ball, one.n, 1).vInto + up * ball.vz;
-      expect(closing(after)).toBeCloseTo(-one.cushion.restitution * closing(one.ball), 11);
+      const kept = restitutionAt(one.cushion, seenFromRail(one.ball, one.n, 1).vInto);
+      expect(closing(after)).toBeCloseTo(-kept * closing(one.ball), 11);
     }
   });
 

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { KitKnowledge } from '../../../../src/engine/fit/kit-knowledge';
 import { directCut } from '../../../../src/engine/goal/goal';
-import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { DEFAULT_CUSHION, DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { KIT_QUANTITIES, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/room/stroke-profile';
 import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
@@ -25,6 +25,7 @@ export const NINE_FOOT: Table = {
   lengthM: 2.54,
   widthM: 1.27,
   bedSlope: LEVEL,
+  cushion: DEFAULT_CUSHION,
 };
 
 /** The usual kit, of which nothing was measured. */

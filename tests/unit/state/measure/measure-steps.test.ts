@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { MODEL_VERSION } from '../../../../src/engine/fit/trials/trials';
 import type { Attempt } from '../../../../src/store/attempt';
 import type { WriteResult } from '../../../../src/store/store-port';
 import { CURVE, LINE, openMeasure } from './open-measure';
@@ -15,7 +16,7 @@ describe('an attempt', () => {
       {
         id,
         startedAtMs: 1_790_000_001_000,
-        modelVersion: 1,
+        modelVersion: MODEL_VERSION,
         choice: desk.choice.value,
         shot: LINE,
         readings: {},

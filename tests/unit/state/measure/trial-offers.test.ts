@@ -58,7 +58,8 @@ const trialsOf = (...given: Parameters<typeof trialOffers>) =>
 describe('the trials on offer', () => {
   it('are all of them before anything is known: the simple ones first, the raised cue last', () => {
     const trials = trialsOf(BED, null, []);
-    expect(trials).toEqual(['line', 'coast', 'throw', 'stop', 'pivot', 'speed', 'curve']);
+    const others = ['stop', 'pivot', 'speed', 'rebound', 'angle'];
+    expect(trials).toEqual(['line', 'coast', 'throw', ...others, 'curve']);
     expect([...trials].sort()).toEqual([...TRIAL_NAMES].sort());
   });
 

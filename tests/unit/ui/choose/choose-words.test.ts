@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { PositionShot } from '../../../../src/engine/goal/position-shot';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import type { Neighbour } from '../../../../src/engine/lie/neighbours';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
@@ -23,7 +24,7 @@ import { openShot } from '../../state/open-shot';
 import { inventedChoose, SHAPE } from './invented-choose';
 
 const NINE_FOOT = { lengthM: 2.54, widthM: 1.27 };
-const BED = { tableLengthM: 2.54, ballRadiusM: 0.0286, rollFriction: 0.01, slideFriction: 0.2 };
+const BED = { tableLengthM: 2.54, kit: DEFAULT_KIT };
 
 const SHOT: PositionShot = {
   ok: true,

@@ -17,6 +17,8 @@ const READ: { readonly [T in TrialName]: readonly string[] } = {
   coast: ['timeS'],
   pivot: ['bridgeM'],
   speed: ['runM'],
+  rebound: ['timeS', 'runM'],
+  angle: ['upM'],
 };
 
 describe.each(TRIAL_NAMES)('the trial %s', (name) => {
