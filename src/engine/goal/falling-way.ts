@@ -26,8 +26,9 @@ type Falls = (share: number, arrivesMps: number) => boolean;
  * The directions in which a ball at some place falls into a pocket, by playing it there: a ball
  * that touches a point may still fall, and one that runs along a rail may be thrown out by the far
  * jaw. They are looked for around the middle of the {@link openWay}, outward to the first that
- * fails, at a medium speed; how they narrow and widen with the speed comes with them. Where the
- * middle itself does not fall, for what lies between, it is all that is open. Null where nothing is.
+ * fails, at a medium speed; how they narrow and widen with the speed comes with them. Down a
+ * rail a slow ball has up to half as much again. Where the middle itself does not fall, for what lies
+ * between, it is all that is open. Null where nothing is.
  */
 export function fallingWay(
   from: Point,

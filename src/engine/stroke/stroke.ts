@@ -5,7 +5,10 @@ import type { Range } from '../numerics/range';
 export interface Stroke {
   /** Horizontal direction of the cue, rad, right + of the straight line; over a table, of y. */
   readonly aimRad: number;
-  /** Contact point in the face seen along the cue, fractions of R; right + and up +. */
+  /**
+   * Contact point in the face seen along the cue, fractions of R; right + and up +. The stick's axis
+   * lies 1 + tip radius / R times as far out.
+   */
   readonly side: number;
   readonly height: number;
   readonly elevationRad: number;
