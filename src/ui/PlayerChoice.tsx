@@ -2,13 +2,13 @@ import type { PlayerName } from '../store/records';
 import { DEGREES, degreesOf } from '../units/angle-degrees';
 import { formatQuantity } from '../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../units/length-unit';
-import type { AppModels } from './app-models';
+import type { Models } from './app-models';
 import { Choices } from './controls/Choices';
 
 const PLAYERS: readonly PlayerName[] = ['steady', 'club', 'beginner'];
 
 /** Whose stroke the chance is told for: one of the invented players, and how theirs scatters. */
-export function PlayerChoice({ app: { desk, room } }: { app: AppModels }) {
+export function PlayerChoice({ app: { desk, room } }: { app: Models<'room' | 'desk'> }) {
   const { directionRad, speedShare, tipM, elevationRad } = room.profile.value;
   const angle = (angleRad: number) =>
     `±${formatQuantity(degreesOf(angleRad), { ...DEGREES, decimals: 2 })}`;

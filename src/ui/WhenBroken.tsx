@@ -1,8 +1,8 @@
 import { Component, type ComponentChildren } from 'preact';
-import type { AppModels } from './app-models';
+import type { Models } from './app-models';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'backup'>;
   readonly children: ComponentChildren;
 }
 

@@ -35,13 +35,6 @@ export interface PlatformNews {
   openBackup(): void;
 }
 
-/** What the platform senses, as far as the screens care. */
-export interface SensorModels {
-  readonly awake: AwakeModel;
-  /** The time of day, ms since 1970. */
-  nowMs(): number;
-}
-
 /** Everything the screens read and change. */
 export interface AppModels {
   readonly shot: ShotModel;
@@ -54,7 +47,10 @@ export interface AppModels {
   readonly effects: ReadonlySignal<KitEffects>;
   /** The trials that measure the kit in play, and what they told. */
   readonly measure: MeasureModel;
-  readonly sensors: SensorModels;
+  /** Keeping the screen awake. */
+  readonly awake: AwakeModel;
+  /** The time of day, ms since 1970. */
+  nowMs(): number;
   /** A copy of everything, out of here and back in. */
   readonly backup: BackupModel;
   /** The app itself, fetched anew. */
@@ -65,3 +61,6 @@ export interface AppModels {
   readonly router: Router;
   readonly news: PlatformNews;
 }
+
+/** Some of them: what a component reads stands in its signature. */
+export type Models<M extends keyof AppModels> = Pick<AppModels, M>;

@@ -5,7 +5,7 @@ import {
   type ChanceGrid,
   cellBeside,
 } from '../../diagram/table-chances';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { cellWords, mapWords, shortSpeed } from './chance-words';
 import './ChanceMap.css';
 
@@ -16,7 +16,7 @@ const HIGH = 26;
 export type PickedCell = Pick<ChanceCell, 'column' | 'row'>;
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'choose'>;
   readonly grid: ChanceGrid;
   /** Kept by the caller, so that it is still there when the map comes back. */
   readonly picked: Signal<PickedCell | null>;
@@ -118,7 +118,7 @@ function cellUnder(event: MouseEvent, grid: ChanceGrid): ChanceCell | null {
 }
 
 interface PickerProps {
-  readonly app: AppModels;
+  readonly app: Models<'choose'>;
   readonly grid: ChanceGrid;
   readonly cell: ChanceCell;
   readonly words: string;

@@ -1,6 +1,6 @@
 import { type Signal, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { useKeptFocus } from '../use-kept-focus';
 import { BallPalette, BallSide } from './BallTools';
 import { ChooseStrip } from './ChooseStrip';
@@ -19,7 +19,11 @@ import { ZoneTools } from './ZoneTools';
 import './ChoosePlace.css';
 
 /** Which way should I play it? Balls laid on a table, and the ways to play them. */
-export function ChoosePlace({ app }: { app: AppModels }) {
+export function ChoosePlace({
+  app,
+}: {
+  app: Models<'shot' | 'choose' | 'kit' | 'desk' | 'router'>;
+}) {
   const { panel } = app.router.route.value;
   const mode = modeOf(panel);
   const place = useKeptFocus(panel);
@@ -45,7 +49,7 @@ export function ChoosePlace({ app }: { app: AppModels }) {
 }
 
 interface PageProps {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'choose' | 'kit' | 'desk' | 'router'>;
   readonly mode: ChooseMode;
   /** Told which way the table lies on the screen. */
   readonly isTurned: Signal<boolean>;
@@ -86,19 +90,19 @@ function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
   );
 }
 
-function placeClass(app: AppModels, mode: ChooseMode): string {
+function placeClass(app: Models<'choose'>, mode: ChooseMode): string {
   if (mode === 'positions') return 'kit-place';
   return `choose-place is-${mode}${mode === 'ways' ? waysClass(app) : ''}`;
 }
 
 /** How much of the screen the ways need: none yet, a list, or one that is looked at. */
-function waysClass({ choose }: AppModels): string {
+function waysClass({ choose }: Models<'choose'>): string {
   if (choose.chosen.value) return ' is-looking';
   return choose.comparison.value.state === 'none' ? '' : ' is-listing';
 }
 
 interface SideProps {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'choose' | 'router'>;
   readonly mode: ChooseMode;
   readonly board: Board;
   readonly isSnapping: Signal<boolean>;

@@ -1,7 +1,7 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 
 /** Which position is open, the way to the others, and undoing. */
-export function ChooseStrip({ app: { choose, router } }: { app: AppModels }) {
+export function ChooseStrip({ app: { choose, router } }: { app: Models<'choose' | 'router'> }) {
   const { name, origin } = choose.open.value;
   return (
     <div class="choose-strip">

@@ -1,12 +1,12 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { RankedWay } from '../../engine/plan/ranked-way';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
 import { percentWords } from './table-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'choose' | 'router'>;
   readonly way: RankedWay;
 }
 

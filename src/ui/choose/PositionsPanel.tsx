@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
 import type { EditResult } from '../../state/kit-edits';
 import type { SavedPosition } from '../../store/saved-position';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { PanelHeader } from '../kit/PanelHeader';
@@ -10,7 +10,7 @@ import { RecordRow } from '../kit/RecordRow';
 import './PositionsPanel.css';
 
 /** Every position kept: open one, begin, copy, name or delete one. */
-export function PositionsPanel({ app }: { app: AppModels }) {
+export function PositionsPanel({ app }: { app: Models<'choose' | 'router'> }) {
   const { choose, router } = app;
   const problem = useSignal('');
   const deleted = choose.lastDeleted.value;
@@ -51,7 +51,7 @@ export function PositionsPanel({ app }: { app: AppModels }) {
 }
 
 interface RowProps {
-  readonly app: AppModels;
+  readonly app: Models<'choose' | 'router'>;
   readonly position: SavedPosition;
   tell(result: EditResult): boolean;
 }

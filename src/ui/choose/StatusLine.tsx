@@ -1,12 +1,12 @@
 import { useComputed } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { useSettled } from '../use-settled';
 import type { ChooseMode } from './choose-mode';
 import { statusOf } from './status-words';
 
 /** The line under the table; it is read out once it stands still. */
-export function StatusLine({ app, mode }: { app: AppModels; mode: ChooseMode }) {
+export function StatusLine({ app, mode }: { app: Models<'choose' | 'desk'>; mode: ChooseMode }) {
   const now = useRef(mode);
   now.current = mode;
   const read = () => statusOf(app.choose, now.current, app.desk.preferences.value);

@@ -1,12 +1,12 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import { roughDistance } from '../../units/rough-distance';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { orderWords, rowLine, sharedLine, sharedReason } from './list-words';
 import { percentWords } from './table-words';
 import { leadLabel, leadShare, wayName } from './way-words';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'choose' | 'desk'>;
   readonly ways: readonly RankedWay[];
   /** Told which row is left. */
   onLook(key: string): void;

@@ -1,8 +1,8 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import type { ChooseMode } from './choose-mode';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'choose' | 'router'>;
   readonly mode: ChooseMode;
 }
 

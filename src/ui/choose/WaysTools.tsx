@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { bestCell, coarseChances } from '../../diagram/table-chances';
 import type { Comparison } from '../../state/choose/choose-model';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { ChanceMapDrawing, type PickedCell } from './ChanceMapDrawing';
 import { WayFan, WayHead } from './ChosenWay';
 import { useListPlace } from './use-list-place';
@@ -9,13 +9,13 @@ import { WayList } from './WayList';
 import './Ways.css';
 
 /** What stands beside the table: the comparison, or the way that was picked. */
-export function WaysSide({ app }: { app: AppModels }) {
+export function WaysSide({ app }: { app: Models<'shot' | 'choose' | 'router'> }) {
   const way = app.choose.chosen.value;
   return way ? <WayHead app={app} way={way} /> : <Compare app={app} />;
 }
 
 /** Starts and stops the comparison, and says how far it has come. */
-function Compare({ app: { choose } }: { app: AppModels }) {
+function Compare({ app: { choose } }: { app: Models<'choose'> }) {
   const now = choose.comparison.value;
   const { state, progress, problem } = now;
   const isRunning = state === 'running';
@@ -64,7 +64,7 @@ function compareWords({ state, ways, isStale }: Comparison): string {
 }
 
 /** The ways to play the shot, or the one that was picked. */
-export function WaysTools({ app }: { app: AppModels }) {
+export function WaysTools({ app }: { app: Models<'shot' | 'choose' | 'desk' | 'router'> }) {
   const { choose } = app;
   const way = choose.chosen.value;
   const picked = useSignal<PickedCell | null>(null);

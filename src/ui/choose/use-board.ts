@@ -4,7 +4,7 @@ import type { Canvas } from '../../diagram/canvas';
 import { type BallSize, ballSize } from '../../diagram/table-balls';
 import { layOutTable, type TableMap } from '../../diagram/table-map';
 import { layOutRails, type RailsView } from '../../diagram/table-rails';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { useCanvas } from '../use-canvas';
 
 /** The table as it lies on the screen, followed as its size changes. */
@@ -15,7 +15,10 @@ export interface Board {
   readonly size: ReadonlySignal<BallSize>;
 }
 
-export function useBoard({ choose, kit }: AppModels): [RefObject<HTMLDivElement | null>, Board] {
+export function useBoard({
+  choose,
+  kit,
+}: Models<'choose' | 'kit'>): [RefObject<HTMLDivElement | null>, Board] {
   const [holder, canvas] = useCanvas();
   const map = useComputed(() => layOutTable(choose.shape.value, canvas.value));
   const rails = useComputed(() => layOutRails(choose.shape.value, map.value));

@@ -1,8 +1,8 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import './Install.css';
 
 /** On a first start from the home screen: the way to bring in what was kept elsewhere. */
-export function FreshStart({ app: { install, router } }: { app: AppModels }) {
+export function FreshStart({ app: { install, router } }: { app: Models<'install' | 'router'> }) {
   if (!install.isFreshStart.value) return null;
   return (
     <section class="fresh-start" aria-label="First start">

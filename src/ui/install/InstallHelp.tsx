@@ -1,9 +1,9 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { apartWords, INSTALL_STEPS } from './install-words';
 import './Install.css';
 
 /** How to have the app on the home screen here, and what becomes of what is kept. */
-export function InstallHelp({ app }: { app: AppModels }) {
+export function InstallHelp({ app }: { app: Models<'install' | 'router'> }) {
   const { install } = app;
   const apart = apartWords(install.platform);
   return (
@@ -25,7 +25,7 @@ export function InstallHelp({ app }: { app: AppModels }) {
 }
 
 /** Where the installed app begins empty: a copy first. */
-function ApartHelp({ app: { router }, words }: { app: AppModels; words: string }) {
+function ApartHelp({ app: { router }, words }: { app: Models<'router'>; words: string }) {
   return (
     <>
       <p>{words}</p>

@@ -1,8 +1,8 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { InstallHelp } from './InstallHelp';
 
 /** Once something has been measured: how not to lose it. Goes for good when told to. */
-export function InstallHint({ app }: { app: AppModels }) {
+export function InstallHint({ app }: { app: Models<'install' | 'router'> }) {
   const { install } = app;
   if (!install.isDue.value) return null;
   return (

@@ -1,4 +1,4 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { InstallHelp } from '../install/InstallHelp';
 import { PanelHeader } from './PanelHeader';
 import { Repaired, RepairPart } from './RepairPart';
@@ -37,7 +37,7 @@ const WORDS = [
 ] as const;
 
 /** What the app is and is not, and what to mind in a hall. */
-export function AboutPanel({ app }: { app: AppModels }) {
+export function AboutPanel({ app }: { app: Models<'repair' | 'install' | 'router'> }) {
   return (
     <>
       <PanelHeader router={app.router} title="About Leeway" />

@@ -1,10 +1,10 @@
 import { useRef } from 'preact/hooks';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { BackupPlan } from './BackupPlan';
 import { incomingWords } from './backup-words';
 
 /** Takes a file in: first what it would do, then, if the person agrees, the doing. */
-export function BackupBringIn({ app }: { app: AppModels }) {
+export function BackupBringIn({ app }: { app: Models<'nowMs' | 'backup'> }) {
   const { into, keeps } = app.backup;
   const input = useRef<HTMLInputElement>(null);
   const button = useRef<HTMLButtonElement>(null);
@@ -40,7 +40,7 @@ export function BackupBringIn({ app }: { app: AppModels }) {
       ) : (
         <p>This browser keeps nothing here, so a backup cannot be brought in.</p>
       )}
-      <output class="place-problem">{incomingWords(incoming, app.sensors.nowMs())}</output>
+      <output class="place-problem">{incomingWords(incoming, app.nowMs())}</output>
       {incoming.kind === 'planned' && (
         <BackupPlan
           app={app}

@@ -1,4 +1,4 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { BackupBringIn } from './BackupBringIn';
 import { BackupSave } from './BackupSave';
 import { BackupStorage } from './BackupStorage';
@@ -7,7 +7,7 @@ import { PanelHeader } from './PanelHeader';
 import './Backup.css';
 
 /** A copy of everything in one file: to keep elsewhere, and to bring back. */
-export function BackupPanel({ app }: { app: AppModels }) {
+export function BackupPanel({ app }: { app: Models<'nowMs' | 'backup' | 'router'> }) {
   return (
     <>
       <PanelHeader router={app.router} title="Backup" />

@@ -3,7 +3,7 @@ import type { MendedField } from '../../state/backup/mended-field';
 import type { ContentStore } from '../../store/contents';
 import type { StoreChanges } from '../../store/store-port';
 import { STORE_NOUNS, TOLD_STORES } from '../../words/store-words';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { Choices } from '../controls/Choices';
 import { changesNothing, changeWords, mendedWords, nameLines } from './backup-words';
 
@@ -19,7 +19,7 @@ const MODE_NOTES: Readonly<Record<ImportMode, string>> = {
 };
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'backup'>;
   readonly planned: Extract<Incoming, { kind: 'planned' }>;
   onLeave(): void;
 }

@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { contentWords, savedWords } from './backup-words';
 
 /** Hands everything out as one file, and says what is in it and what became of it. */
-export function BackupSave({ app }: { app: AppModels }) {
+export function BackupSave({ app }: { app: Models<'backup'> }) {
   const { out } = app.backup;
   useEffect(() => {
     const stop = out.keepReady();

@@ -1,9 +1,9 @@
 import { useSignalEffect } from '@preact/signals';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { copyWords, formerWords, NO_COPY_WORDS, roomWords, setAsideLines } from './storage-words';
 
 /** Where all of it lies, how safe it is there, and what else lies beside it. */
-export function BackupStorage({ app }: { app: AppModels }) {
+export function BackupStorage({ app }: { app: Models<'nowMs' | 'backup'> }) {
   const { storage, copy, out, keeps } = app.backup;
   // What is told here is told anew whenever a backup is made ready.
   useSignalEffect(() => {
@@ -11,7 +11,7 @@ export function BackupStorage({ app }: { app: AppModels }) {
   });
   const state = storage.state.value;
   if (!state || !keeps) return null;
-  const nowMs = app.sensors.nowMs();
+  const nowMs = app.nowMs();
   return (
     <section class="backup-part backup-storage" aria-labelledby="backup-storage">
       <h2 id="backup-storage">Where it lies</h2>

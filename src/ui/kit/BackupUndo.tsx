@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { exchangeFailureWords, exchangeWords } from './backup-words';
 
 /** Says when a backup was brought in, and takes it back. */
-export function BackupUndo({ app }: { app: AppModels }) {
+export function BackupUndo({ app }: { app: Models<'nowMs' | 'backup'> }) {
   const { undoing } = app.backup;
   useEffect(() => void undoing.look(), [undoing]);
   const last = undoing.last.value;
@@ -13,7 +13,7 @@ export function BackupUndo({ app }: { app: AppModels }) {
       <output class="undo-delete">
         {last && (
           <>
-            <span class="backup-when">{exchangeWords(last, app.sensors.nowMs())}</span>
+            <span class="backup-when">{exchangeWords(last, app.nowMs())}</span>
             <button type="button" class="button" onClick={() => void undoing.undo()}>
               <span aria-hidden="true">{last.wasUndoing ? '↷' : '↶'}</span>{' '}
               {last.wasUndoing ? 'Bring it in again' : 'Undo'}

@@ -1,11 +1,15 @@
 import type { ShelfName } from '../../store/records';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { MeasureRow } from '../measure/MeasureRow';
 import { PlayerChoice } from '../PlayerChoice';
 import { effectWords, originWords, SHELF_LABELS, SHELVES } from './shelf-words';
 
 /** The cue, cloth, balls and table in play, and the ways to change them. */
-export function KitOverview({ app }: { app: AppModels }) {
+export function KitOverview({
+  app,
+}: {
+  app: Models<'room' | 'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
+}) {
   const { kit, router, news } = app;
   return (
     <>
@@ -60,7 +64,13 @@ export function KitOverview({ app }: { app: AppModels }) {
   );
 }
 
-function ShelfRow({ app, shelf }: { app: AppModels; shelf: ShelfName }) {
+function ShelfRow({
+  app,
+  shelf,
+}: {
+  app: Models<'kit' | 'effects' | 'desk' | 'router'>;
+  shelf: ShelfName;
+}) {
   const record = app.kit.current[shelf].value;
   return (
     <li>

@@ -12,8 +12,11 @@ import { ShelfPanel } from './ShelfPanel';
 import { SHELVES } from './shelf-words';
 import './KitPlace.css';
 
+/** All but those of the other two places. */
+type KitPlaceModels = Omit<AppModels, 'shot' | 'choose'>;
+
 /** What do I play with? And how do I like to read it. */
-export function KitPlace({ app }: { app: AppModels }) {
+export function KitPlace({ app }: { app: KitPlaceModels }) {
   const { panel } = app.router.route.value;
   const place = useKeptFocus(panel);
   const cameFrom = useFormer(panel);
@@ -30,7 +33,7 @@ export function KitPlace({ app }: { app: AppModels }) {
   );
 }
 
-function KitPage({ app, cameFrom }: { app: AppModels; cameFrom: string }) {
+function KitPage({ app, cameFrom }: { app: KitPlaceModels; cameFrom: string }) {
   const [head = '', id = ''] = app.router.route.value.panel.split('/');
   const shelf: ShelfName | undefined = SHELVES.find((name) => name === head);
   if (head === 'preferences') return <PreferencesPanel app={app} />;

@@ -1,5 +1,5 @@
 import type { Preferences } from '../../store/records';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { Choices } from '../controls/Choices';
 import { PanelHeader } from './PanelHeader';
 
@@ -46,7 +46,7 @@ const THEME: Options<'theme'> = [
 ];
 
 /** How the person likes to read and press. */
-export function PreferencesPanel({ app }: { app: AppModels }) {
+export function PreferencesPanel({ app }: { app: Models<'desk' | 'router'> }) {
   return (
     <>
       <PanelHeader router={app.router} title="Units and layout" />
@@ -70,7 +70,7 @@ export function PreferencesPanel({ app }: { app: AppModels }) {
 }
 
 interface Props<P extends keyof Preferences> {
-  readonly app: AppModels;
+  readonly app: Models<'desk'>;
   readonly name: P;
   readonly label: string;
   readonly options: Options<P>;

@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import type { ShelfName, Shelves } from '../../store/records';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'kit'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
 }

@@ -1,5 +1,5 @@
 import type { ShelfName, Shelves } from '../../store/records';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { RecordHistory } from '../measure/RecordHistory';
 import { PanelHeader } from './PanelHeader';
 import { RecordName } from './RecordName';
@@ -7,7 +7,15 @@ import { RecordNumber } from './RecordNumber';
 import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
 
 /** One record: its name, and each of its numbers to change by hand. */
-export function RecordPanel({ app, shelf, id }: { app: AppModels; shelf: ShelfName; id: string }) {
+export function RecordPanel({
+  app,
+  shelf,
+  id,
+}: {
+  app: Models<'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router'>;
+  shelf: ShelfName;
+  id: string;
+}) {
   const { kit, router } = app;
   const record: Shelves[ShelfName] | null = kit.find(shelf, id);
   if (!record) {

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
+import type { KitModel } from '../../state/kit-model';
 import type { ShelfName, Shelves } from '../../store/records';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from './DeletedNews';
 import { PanelHeader } from './PanelHeader';
@@ -8,7 +9,7 @@ import { RecordRow } from './RecordRow';
 import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
 
 interface ShelfProps {
-  readonly app: AppModels;
+  readonly app: Models<'kit' | 'effects' | 'desk' | 'router'>;
   readonly shelf: ShelfName;
   /** The panel that was closed, if any: the list begins where its record is, else the one in play. */
   readonly cameFrom: string;
@@ -51,7 +52,7 @@ export function ShelfPanel({ app, shelf, cameFrom }: ShelfProps) {
   );
 }
 
-function deletedWords({ lastDeleted, current }: AppModels['kit'], shelf: ShelfName): string {
+function deletedWords({ lastDeleted, current }: KitModel, shelf: ShelfName): string {
   const deleted = lastDeleted.value;
   if (deleted?.shelf !== shelf) return '';
   const now = deleted.wasInPlay ? ` ${current[shelf].value.name} is in play now.` : '';
@@ -59,7 +60,7 @@ function deletedWords({ lastDeleted, current }: AppModels['kit'], shelf: ShelfNa
 }
 
 interface RowProps {
-  readonly app: AppModels;
+  readonly app: Models<'kit' | 'router'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
   onProblem(line: string): void;

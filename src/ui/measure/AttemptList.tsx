@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/kit-edits';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import { dayWords } from '../../units/ago-words';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { ReadingRows } from './ReadingRows';
@@ -10,7 +10,7 @@ import { shotName } from './trial-words';
 import './AttemptList.css';
 
 /** Everything that was taken down, the newest first, each reading beside what the fit expects. */
-export function AttemptList({ app }: { app: AppModels }) {
+export function AttemptList({ app }: { app: Models<'measure' | 'nowMs' | 'desk' | 'router'> }) {
   const { measure, desk } = app;
   const problem = useSignal('');
   const tell = (result: EditResult) => {
@@ -56,16 +56,16 @@ export function AttemptList({ app }: { app: AppModels }) {
 }
 
 interface RowProps {
-  readonly app: AppModels;
+  readonly app: Models<'measure' | 'nowMs' | 'desk' | 'router'>;
   readonly progress: AttemptProgress;
   onDelete(): void;
 }
 
 function AttemptRow({ app, progress: { attempt, now }, onDelete }: RowProps) {
-  const { measure, desk, sensors } = app;
+  const { measure, desk, nowMs } = app;
   const report = measure.report.value?.shots.find(({ id }) => id === attempt.id) ?? null;
   const name = shotName(attempt.shot, desk.preferences.value.lengthUnit);
-  const day = dayWords(attempt.startedAtMs, sensors.nowMs());
+  const day = dayWords(attempt.startedAtMs, nowMs());
   const isDoubtful = report?.isDoubtful === true && !attempt.isStruckOut;
   return (
     <li class={attempt.isStruckOut ? 'is-struck-out' : undefined}>

@@ -3,14 +3,14 @@ import { useEffect } from 'preact/hooks';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { type Sureness, surenessOf } from '../../state/measure/sureness';
 import type { Attempt } from '../../store/attempt';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import type { MeasureSession } from './measure-session';
 import { ReadingRows } from './ReadingRows';
 import { SurenessList } from './SurenessList';
 import { shotName } from './trial-words';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'measure' | 'desk' | 'router'>;
   readonly session: MeasureSession;
   readonly attempt: Attempt;
   /** Of the shot. */
@@ -75,7 +75,7 @@ function verdictWords(
 const LEAST_TAUGHT = 0.97;
 
 interface TaughtProps {
-  readonly app: AppModels;
+  readonly app: Models<'desk'>;
   readonly earlier: KitKnowledge;
   readonly now: KitKnowledge;
 }
@@ -89,7 +89,7 @@ function Taught({ app, earlier, now }: TaughtProps) {
 }
 
 /** On to the shot that teaches most next. */
-function NextButton({ app }: { app: AppModels }) {
+function NextButton({ app }: { app: Models<'measure' | 'desk' | 'router'> }) {
   const { measure } = app;
   const [best] = measure.offers.value;
   if (!best) return null;

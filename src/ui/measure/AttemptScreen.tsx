@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { AttemptResult } from './AttemptResult';
 import { AttemptStep } from './AttemptStep';
 import type { MeasureSession } from './measure-session';
@@ -10,7 +10,7 @@ import { shotName } from './trial-words';
 import './AttemptScreen.css';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'kit' | 'measure' | 'awake' | 'desk' | 'router'>;
   readonly session: MeasureSession;
   readonly progress: AttemptProgress;
 }
@@ -18,7 +18,7 @@ interface Props {
 /** One attempt, one step a screen; then what came of it. The screen stays lit meanwhile. */
 export function AttemptScreen({ app, session, progress }: Props) {
   const { attempt, steps, now } = progress;
-  const { awake } = app.sensors;
+  const { awake } = app;
   const heading = useFocusAt(`${attempt.id}/${now?.name ?? 'result'}`);
   const problem = useSignal('');
   useEffect(() => {

@@ -56,7 +56,7 @@ export function AttemptStep(props: Props) {
       </div>
       <div class="attempt-control">
         {isRaisedNow && <RaisedWarning />}
-        {app.sensors.awake.mayGoDark.value && isSetUp && (
+        {app.awake.mayGoDark.value && isSetUp && (
           <p class="attempt-note">Your screen may go dark: tap it now and then.</p>
         )}
         <output class="attempt-problem">

@@ -1,12 +1,18 @@
 import { layOutButtView } from '../../diagram/trial-butt';
 import type { Attempt } from '../../store/attempt';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { useCanvas } from '../use-canvas';
 import { buttTarget } from './butt-words';
 import './TrialDrawing.css';
 
 /** The raised cue from the side, and how high its butt is to be. */
-export function ButtDrawing({ app, attempt }: { app: AppModels; attempt: Attempt }) {
+export function ButtDrawing({
+  app,
+  attempt,
+}: {
+  app: Models<'measure' | 'desk'>;
+  attempt: Attempt;
+}) {
   const [holder, canvas] = useCanvas();
   const words = buttTarget(app, attempt);
   const view = layOutButtView(attempt.shot.stroke.elevationRad, canvas.value);

@@ -1,5 +1,5 @@
 import { surenessOf } from '../../state/measure/sureness';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { InstallHint } from '../install/InstallHint';
 import { PanelHeader } from '../kit/PanelHeader';
 import { AttemptList } from './AttemptList';
@@ -11,7 +11,11 @@ import { TrialRows } from './TrialRows';
 import { shotName } from './trial-words';
 
 /** What to do next, what is known of the kit in play, and all that was taken down. */
-export function MeasurePage({ app }: { app: AppModels }) {
+export function MeasurePage({
+  app,
+}: {
+  app: Models<'kit' | 'measure' | 'nowMs' | 'install' | 'desk' | 'router'>;
+}) {
   const { measure, router } = app;
   return (
     <>
@@ -40,9 +44,9 @@ export function MeasurePage({ app }: { app: AppModels }) {
   );
 }
 
-function Age({ app }: { app: AppModels }) {
-  const { measure, sensors } = app;
-  const lines = ageLines(measure.attempts.value, measure.measured.value, sensors.nowMs());
+function Age({ app }: { app: Models<'measure' | 'nowMs'> }) {
+  const { measure, nowMs } = app;
+  const lines = ageLines(measure.attempts.value, measure.measured.value, nowMs());
   if (lines.length === 0 && !measure.isSettled.value) return null;
   if (lines.length === 0) return <p class="place-note">Nothing of this kit is measured yet.</p>;
   return (
@@ -61,7 +65,7 @@ function Age({ app }: { app: AppModels }) {
   );
 }
 
-function AdviceLines({ app }: { app: AppModels }) {
+function AdviceLines({ app }: { app: Models<'measure'> }) {
   const advice = app.measure.report.value?.advice ?? [];
   if (advice.length === 0 || app.measure.attempts.value.length === 0) return null;
   return (
@@ -77,7 +81,11 @@ function AdviceLines({ app }: { app: AppModels }) {
 }
 
 /** The way back into an attempt that was left. */
-function UnfinishedRow({ app: { measure, router, desk } }: { app: AppModels }) {
+function UnfinishedRow({
+  app: { measure, router, desk },
+}: {
+  app: Models<'measure' | 'desk' | 'router'>;
+}) {
   const unfinished = measure.unfinished.value;
   if (!unfinished?.now) return null;
   const { attempt, steps, now } = unfinished;

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { PanelHeader } from '../kit/PanelHeader';
 import { AttemptScreen } from './AttemptScreen';
 import { MeasurePage } from './MeasurePage';
@@ -7,7 +7,13 @@ import { createMeasureSession } from './measure-session';
 import './Measure.css';
 
 /** What do I know of my kit, and how do I learn more? All trials, or one attempt. */
-export function MeasurePlace({ app, id }: { app: AppModels; id: string }) {
+export function MeasurePlace({
+  app,
+  id,
+}: {
+  app: Models<'kit' | 'measure' | 'awake' | 'nowMs' | 'install' | 'desk' | 'router'>;
+  id: string;
+}) {
   const session = useMemo(createMeasureSession, []);
   if (id === '') return <MeasurePage app={app} />;
   const progress = app.measure.progress(id);

@@ -1,10 +1,10 @@
 import { agoWords } from '../../units/ago-words';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { shotName } from './trial-words';
 
 /** The way from Kit to measuring: what was left, or what would teach most. */
-export function MeasureRow({ app }: { app: AppModels }) {
-  const { measure, router, desk, sensors } = app;
+export function MeasureRow({ app }: { app: Models<'measure' | 'nowMs' | 'desk' | 'router'> }) {
+  const { measure, router, desk, nowMs } = app;
   const unit = desk.preferences.value.lengthUnit;
   const unfinished = measure.unfinished.value;
   const [best] = measure.offers.value;
@@ -20,7 +20,7 @@ export function MeasureRow({ app }: { app: AppModels }) {
       <span class="shelf-effect">
         {done === 0
           ? 'Learn your cue, cloth and balls from shots read off the table.'
-          : `${done} ${done === 1 ? 'attempt' : 'attempts'} taken down, the last ${lastWords(measure.lastReadAtMs.value, sensors.nowMs())}.`}
+          : `${done} ${done === 1 ? 'attempt' : 'attempts'} taken down, the last ${lastWords(measure.lastReadAtMs.value, nowMs())}.`}
       </span>{' '}
       <span class="shelf-origin">
         {unfinished && `Unfinished: ${shotName(unfinished.attempt.shot, unit)}.`}

@@ -1,13 +1,13 @@
 import type { ReadingReport } from '../../engine/fit/shot-report';
 import type { ReadingName } from '../../engine/fit/trials/trial';
 import type { Attempt } from '../../store/attempt';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { ResidualBar, residualWords } from './ResidualBar';
 import { READING_LABELS, type ReadingFigure, readingFigure } from './reading-words';
 import { WayWord } from './WayWord';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'desk'>;
   readonly attempt: Attempt;
   /** What there is to put beside what was read. */
   readonly beside: readonly ReadingReport[];

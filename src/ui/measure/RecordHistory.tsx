@@ -1,14 +1,16 @@
-import { useSignal } from '@preact/signals';
+import { computed, useSignal } from '@preact/signals';
 import { useId, useMemo } from 'preact/hooks';
+import type { KitModel } from '../../state/kit-model';
 import { erasOf } from '../../state/measure/era-figures';
+import { steady } from '../../state/steady';
 import type { ShelfName, Shelves } from '../../store/records';
 import { dayWords } from '../../units/ago-words';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { CHANGES, eraWords } from './knowledge-words';
 import './RecordHistory.css';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'kit' | 'measure' | 'nowMs' | 'desk'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
 }
@@ -16,9 +18,9 @@ interface Props {
 /** What was measured of a record, between one change of it and the next. */
 export function RecordHistory({ app, shelf, record }: Props) {
   const problem = useSignal('');
-  const { desk, kit, measure, sensors } = app;
+  const { desk, kit, measure } = app;
   const { lengthUnit } = desk.preferences.value;
-  const nowMs = sensors.nowMs();
+  const nowMs = app.nowMs();
   const eras = erasOf(shelf, record, measure.report.value);
   const last = record.changes.at(-1);
   const note = (edited: { readonly ok: boolean; readonly problem?: string }) => {
@@ -64,18 +66,17 @@ const NOBODY = '';
 /** From whose measurements this one starts until it is measured itself. */
 function LikeChoice({ app: { kit }, shelf, record }: Props) {
   const selectId = useId();
-  const records: readonly Shelves[ShelfName][] = kit.shelves[shelf].value;
-  const others = records.filter(({ id }) => id !== record.id);
-  const names = JSON.stringify(others.map(({ id, name }) => [id, name]));
   // A number of the record may change many times a second, what the others are called seldom does.
+  const names = useMemo(() => othersOn(kit, shelf, record.id), [kit, shelf, record.id]);
+  const others = names.value;
   const options = useMemo(
     () =>
-      (JSON.parse(names) as [string, string][]).map(([id, name]) => (
+      others.map(({ id, name }) => (
         <option key={id} value={id}>
           {name}
         </option>
       )),
-    [names],
+    [others],
   );
   if (others.length === 0) return null;
   return (
@@ -94,5 +95,15 @@ function LikeChoice({ app: { kit }, shelf, record }: Props) {
         {options}
       </select>
     </div>
+  );
+}
+
+/** What the others on a shelf are called. */
+function othersOn({ shelves }: KitModel, shelf: ShelfName, recordId: string) {
+  return steady(
+    computed(() => {
+      const records: readonly Shelves[ShelfName][] = shelves[shelf].value;
+      return records.flatMap(({ id, name }) => (id === recordId ? [] : [{ id, name }]));
+    }),
   );
 }

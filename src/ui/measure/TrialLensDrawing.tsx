@@ -1,12 +1,12 @@
 import { layOutTrialLens } from '../../diagram/trial-lens';
 import type { TrialShot } from '../../engine/fit/trials/trials';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { FACES, sceneOf } from './trials/faces';
 import './TipCard.css';
 import './TrialDrawing.css';
 
 /** The balls of a set-up close up, with the gap between them. */
-export function TrialLensDrawing({ app, shot }: { app: AppModels; shot: TrialShot }) {
+export function TrialLensDrawing({ app, shot }: { app: Models<'kit' | 'desk'>; shot: TrialShot }) {
   const { ballRadiusM } = app.kit.kit.value;
   const { lengthUnit } = app.desk.preferences.value;
   const told = FACES[shot.trial].lens?.(shot, { ballRadiusM, lengthUnit });

@@ -2,7 +2,7 @@ import { useComputed } from '@preact/signals';
 import type { Refusal } from '../../engine/direct/shot';
 import { formatQuantity } from '../../units/format-number';
 import { refusalWords } from '../../words/refusal-words';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { SideWord } from '../SideWord';
 import { useSettled } from '../use-settled';
 import { type AnswerReadings, answerInWords, answerReadings, type Reading } from './answer-words';
@@ -14,7 +14,11 @@ import { roomSummary } from './room-summary';
 import './AnswerBlock.css';
 
 /** Where to point the cue; or why nowhere will do, over the last answer there was. */
-export function AnswerBlock({ app }: { app: AppModels }) {
+export function AnswerBlock({
+  app,
+}: {
+  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+}) {
   const model = app.shot;
   const last = model.lastAnswer.value;
   const result = model.result.value;
@@ -70,7 +74,7 @@ function Details({ readings }: { readings: AnswerReadings }) {
   );
 }
 
-function RefusalLines({ app, refusal }: { app: AppModels; refusal: Refusal }) {
+function RefusalLines({ app, refusal }: { app: Models<'shot'>; refusal: Refusal }) {
   return (
     <div class="refusal">
       <p class="refusal-message">
@@ -83,7 +87,7 @@ function RefusalLines({ app, refusal }: { app: AppModels; refusal: Refusal }) {
 }
 
 /** The remedy as one tap, where another speed is one. */
-function SpeedRemedy({ app: { shot } }: { app: AppModels }) {
+function SpeedRemedy({ app: { shot } }: { app: Models<'shot'> }) {
   const speed = shot.remedySpeed.value;
   if (speed === null) return null;
   return (
@@ -94,7 +98,7 @@ function SpeedRemedy({ app: { shot } }: { app: AppModels }) {
 }
 
 /** Says the answer once it has stood still, so that holding a button does not flood the ear. */
-function SpokenAnswer({ app }: { app: AppModels }) {
+function SpokenAnswer({ app }: { app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'> }) {
   const { shot, kit, desk, measure } = app;
   const words = useComputed(() => {
     const result = shot.result.value;

@@ -1,13 +1,13 @@
 import type { Comparison } from '../../state/shot-comparison';
 import type { Preferences } from '../../store/records';
 import { refusalWords } from '../../words/refusal-words';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { lengthReading, type Reading } from './answer-words';
 import { ReadingLine } from './ReadingLine';
 import './ComparisonLine.css';
 
 /** The shot set aside, beside the present one; a tap exchanges the two. */
-export function ComparisonLine({ app }: { app: AppModels }) {
+export function ComparisonLine({ app }: { app: Models<'shot' | 'measure' | 'desk'> }) {
   const comparison = app.shot.comparison.value;
   if (!comparison) return null;
   const preferences = app.desk.preferences.value;

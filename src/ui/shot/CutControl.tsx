@@ -1,6 +1,6 @@
 import { CUT_UNITS } from '../../units/cut-unit';
 import type { CutUnit } from '../../units/unit-names';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { Choices } from '../controls/Choices';
 import { UnitSelect } from '../controls/UnitSelect';
 import { SideWord } from '../SideWord';
@@ -13,7 +13,7 @@ const CUT_OPTIONS: readonly (readonly [CutUnit, string])[] = [
 ];
 
 /** How thin the cut is and to which side the object ball goes. */
-export function CutControl({ app }: { app: AppModels }) {
+export function CutControl({ app }: { app: Models<'shot' | 'room' | 'desk'> }) {
   const { shot, desk } = app;
   const { cutUnit } = desk.preferences.value;
   const thinnerIsMore = cutUnit === 'degrees';
@@ -39,7 +39,7 @@ export function CutControl({ app }: { app: AppModels }) {
   );
 }
 
-function CutSide({ shot }: Pick<AppModels, 'shot'>) {
+function CutSide({ shot }: Models<'shot'>) {
   return (
     <div class="cut-side">
       <Choices

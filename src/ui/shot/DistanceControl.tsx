@@ -1,13 +1,13 @@
 import { DISTANCE_UNITS } from '../../units/distance-unit';
 import { formatNumber } from '../../units/format-number';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { Choices } from '../controls/Choices';
 import { DistanceUnitSelect } from './DistanceUnitSelect';
 import { NumberControl } from './NumberControl';
 import { distancePicks } from './quick-picks';
 
 /** How far away, in the unit and between the points preferred. */
-export function DistanceControl({ app }: { app: AppModels }) {
+export function DistanceControl({ app }: { app: Models<'shot' | 'room' | 'desk'> }) {
   const { desk } = app;
   const { distanceUnit, distanceFrom } = desk.preferences.value;
   const facts = DISTANCE_UNITS[distanceUnit];

@@ -1,5 +1,5 @@
 import type { DistanceUnit } from '../../units/unit-names';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { UnitSelect } from '../controls/UnitSelect';
 
 const OPTIONS: readonly (readonly [DistanceUnit, string])[] = [
@@ -11,7 +11,7 @@ const OPTIONS: readonly (readonly [DistanceUnit, string])[] = [
 ];
 
 /** The unit of every distance on the table. */
-export function DistanceUnitSelect({ desk }: Pick<AppModels, 'desk'>) {
+export function DistanceUnitSelect({ desk }: Models<'desk'>) {
   return (
     <UnitSelect
       label="Unit of distance"

@@ -1,10 +1,10 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { NumberControl } from './NumberControl';
 import { FixedUnit } from './NumberRow';
 import { elevationPicks } from './quick-picks';
 
 /** How far the cue is raised over the cloth. */
-export function ElevationControl({ app }: { app: AppModels }) {
+export function ElevationControl({ app }: { app: Models<'shot' | 'room'> }) {
   return (
     <NumberControl
       app={app}

@@ -1,12 +1,18 @@
 import type { Chance } from '../../engine/room/chance';
 import type { RoomForError } from '../../engine/room/room-for-error';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { PlayerChoice } from '../PlayerChoice';
 import { chanceWords } from './room-words';
 import { WhyRow } from './WhyRow';
 
 /** How often the shot goes, for whom, and how often it would if the kit were known. */
-export function HowOften({ app, assessed }: { app: AppModels; assessed: RoomForError }) {
+export function HowOften({
+  app,
+  assessed,
+}: {
+  app: Models<'room' | 'desk'>;
+  assessed: RoomForError;
+}) {
   return (
     <>
       <h3>How often it goes</h3>

@@ -3,7 +3,7 @@ import { degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import { QUANTITY_WORDS } from '../../words/kit-words';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { aimSdM } from './room-summary';
 import { WhyRow } from './WhyRow';
 
@@ -11,7 +11,13 @@ import { WhyRow } from './WhyRow';
 const LEAST_TOLD_RAD = 0.005 * (Math.PI / 180);
 
 /** What is not known of the kit, and what each of it leaves open of the aim. */
-export function HowSure({ app, certainty }: { app: AppModels; certainty: Certainty }) {
+export function HowSure({
+  app,
+  certainty,
+}: {
+  app: Models<'shot' | 'room' | 'desk'>;
+  certainty: Certainty;
+}) {
   const { lengthUnit } = app.desk.preferences.value;
   const { aimSdRad, contributions, unsolved } = certainty;
   const told = contributions.filter((share) => share.aimSdRad >= LEAST_TOLD_RAD);

@@ -1,4 +1,4 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { CutControl } from './CutControl';
 import { DistanceControl } from './DistanceControl';
 import { ElevationControl } from './ElevationControl';
@@ -8,7 +8,13 @@ import { TipControl } from './TipControl';
 import { INPUT_LABELS, type InputName } from './tile-words';
 
 /** The control of one input, under the tiles. */
-export function InputControl({ app, name }: { app: AppModels; name: InputName }) {
+export function InputControl({
+  app,
+  name,
+}: {
+  app: Models<'shot' | 'room' | 'kit' | 'desk'>;
+  name: InputName;
+}) {
   return (
     <section id="input-control" class="input-control" aria-label={INPUT_LABELS[name]}>
       <Control app={app} name={name} />
@@ -16,7 +22,13 @@ export function InputControl({ app, name }: { app: AppModels; name: InputName })
   );
 }
 
-function Control({ app, name }: { app: AppModels; name: InputName }) {
+function Control({
+  app,
+  name,
+}: {
+  app: Models<'shot' | 'room' | 'kit' | 'desk'>;
+  name: InputName;
+}) {
   switch (name) {
     case 'distance':
       return <DistanceControl app={app} />;

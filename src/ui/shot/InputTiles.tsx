@@ -1,5 +1,5 @@
 import type { FieldName } from '../../state/shot-fields';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { fieldWindowWords, isRoomStale } from './room-of-field';
 import { ElevationGlyph, TipGlyph } from './TileGlyph';
 import { INPUT_LABELS, type InputName, tileWords } from './tile-words';
@@ -24,7 +24,7 @@ const STROKE_FIELDS: { readonly [I in InputName]?: FieldName } = {
 };
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'room' | 'desk' | 'router'>;
   /** The input whose control is open, if any; the tiles then shrink to one row. */
   readonly open: InputName | null;
 }
@@ -51,7 +51,15 @@ export function InputTiles({ app, open }: Props) {
   );
 }
 
-function Tile({ app, name, isOpen }: { app: AppModels; name: InputName; isOpen: boolean }) {
+function Tile({
+  app,
+  name,
+  isOpen,
+}: {
+  app: Models<'shot' | 'room' | 'desk' | 'router'>;
+  name: InputName;
+  isOpen: boolean;
+}) {
   const { shot, desk, router } = app;
   const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value.distanceFrom);
   const field = STROKE_FIELDS[name];

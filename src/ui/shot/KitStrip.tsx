@@ -1,10 +1,10 @@
 import type { ShelfName } from '../../store/records';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { SHELF_LABELS } from '../kit/shelf-words';
 import './KitStrip.css';
 
 /** What the shot is played with, in one line; a tap goes to Kit. Beside it, the way to measuring. */
-export function KitStrip({ app }: { app: AppModels }) {
+export function KitStrip({ app }: { app: Models<'kit' | 'measure' | 'router'> }) {
   const { kit, router, measure } = app;
   const { cues, cloths, tables } = kit.current;
   const measured = measure.measured.value;

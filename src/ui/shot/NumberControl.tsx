@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { NumberRow, type NumberRowProps } from './NumberRow';
 import { Picks } from './Picks';
 import type { QuickPick } from './quick-picks';
@@ -7,7 +7,7 @@ import { ValueSlider } from './ValueSlider';
 import { WindowWords } from './WindowWords';
 
 interface Props extends Omit<NumberRowProps, 'model' | 'shownLabel'> {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'room'>;
   readonly picks: readonly QuickPick[];
   /** Whether the stroke has room in it, to be told. */
   readonly hasWindow?: boolean;

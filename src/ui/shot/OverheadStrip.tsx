@@ -1,13 +1,13 @@
 import { useComputed } from '@preact/signals';
 import type { Circle, Point } from '../../diagram/canvas';
 import { layOutOverheadView, type Segment } from '../../diagram/overhead-view';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { useCanvas } from '../use-canvas';
 import { staleWords, stripWords } from './picture-words';
 import './OverheadStrip.css';
 
 /** The shot from above: the cue ball's true path, the aim line and the straight line. */
-export function OverheadStrip({ app }: { app: AppModels }) {
+export function OverheadStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' | 'desk'> }) {
   const model = app.shot;
   const [holder, canvas] = useCanvas();
   const view = useComputed(() => {

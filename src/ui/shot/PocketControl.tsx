@@ -1,4 +1,4 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { angleReading } from './answer-words';
 import { DistanceUnitSelect } from './DistanceUnitSelect';
 import { FixedUnit, NumberRow } from './NumberRow';
@@ -11,7 +11,7 @@ const MOUTH = 'Mouth of the pocket';
 const AWAY = 'Distance to the pocket';
 
 /** How far the object ball has to go and how wide the mouth is that it has to find. */
-export function PocketControl({ app }: { app: AppModels }) {
+export function PocketControl({ app }: { app: Models<'shot' | 'room' | 'desk'> }) {
   const { shot, desk, room } = app;
   const { lengthUnit } = desk.preferences.value;
   const allowedRad = room.allowedRad.value;

@@ -2,7 +2,7 @@ import { useComputed } from '@preact/signals';
 import type { Circle, Label } from '../../diagram/canvas';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
 import type { Mark } from '../../diagram/view-labels';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
 import { BallRuler } from './BallRuler';
@@ -11,7 +11,11 @@ import { isRoomStale } from './room-of-field';
 import './ShooterDiagram.css';
 
 /** The object ball as the shooter sees it, the ghost ball on it, and where aim and stick pass. */
-export function ShooterDiagram({ app }: { app: AppModels }) {
+export function ShooterDiagram({
+  app,
+}: {
+  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+}) {
   const model = app.shot;
   const [holder, canvas] = useCanvas();
   const view = useComputed(() => {

@@ -1,9 +1,9 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { WhyButton } from './WhyButton';
 import './ShotActions.css';
 
 /** Undo, set aside to compare, and how good the answer is. */
-export function ShotActions({ app }: { app: AppModels }) {
+export function ShotActions({ app }: { app: Models<'shot' | 'room' | 'desk' | 'router'> }) {
   const { shot } = app;
   const isHolding = shot.comparison.value !== null;
   return (

@@ -1,4 +1,4 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { useKeptFocus } from '../use-kept-focus';
 import { AnswerBlock } from './AnswerBlock';
 import { ComparisonLine } from './ComparisonLine';
@@ -13,7 +13,11 @@ import { WhyPanel } from './WhyPanel';
 import './ShotPlace.css';
 
 /** Where do I point? The picture, the answer, and what is asked. */
-export function ShotPlace({ app }: { app: AppModels }) {
+export function ShotPlace({
+  app,
+}: {
+  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk' | 'router'>;
+}) {
   const { panel } = app.router.route.value;
   const open = INPUT_NAMES.find((name) => name === panel) ?? null;
   const isWhyOpen = panel === 'why';

@@ -1,6 +1,6 @@
 import { SPEED_UNITS } from '../../units/speed-unit';
 import type { SpeedUnit } from '../../units/unit-names';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { UnitSelect } from '../controls/UnitSelect';
 import { NumberControl } from './NumberControl';
 import { speedPicks } from './quick-picks';
@@ -10,7 +10,7 @@ const SPEED_OPTIONS = (Object.keys(SPEED_UNITS) as SpeedUnit[]).map(
 );
 
 /** How fast the cue ball leaves the tip. */
-export function SpeedControl({ app }: { app: AppModels }) {
+export function SpeedControl({ app }: { app: Models<'shot' | 'room' | 'desk'> }) {
   const { desk } = app;
   const { speedUnit } = desk.preferences.value;
   return (

@@ -1,5 +1,5 @@
 import type { FieldName } from '../../state/shot-fields';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { HoldButton } from '../controls/HoldButton';
 import { NumberField } from '../controls/NumberField';
 import { TipFace } from './TipFace';
@@ -9,7 +9,7 @@ import { WindowWords } from './WindowWords';
 import './TipControl.css';
 
 /** Where the tip touches the cue ball: to press, to touch, to drag or to type. */
-export function TipControl({ app }: { app: AppModels }) {
+export function TipControl({ app }: { app: Models<'shot' | 'room' | 'kit'> }) {
   const model = app.shot;
   return (
     <div class="tip-control">
@@ -44,7 +44,7 @@ export function TipControl({ app }: { app: AppModels }) {
 }
 
 interface NumberProps {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'room'>;
   readonly name: Extract<FieldName, 'side' | 'height'>;
   readonly label: string;
 }

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { contactAt, snapContacts } from '../../diagram/tip-face';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { faceWords } from './picture-words';
 import { TIP_NUDGES } from './tip-nudges';
 import './TipFace.css';
@@ -13,7 +13,7 @@ const HALF_VIEW = 0.5 / (0.5 - MARGIN_SHARE);
  * The cue ball's face with the tip on it; a touch or a drag is a shortcut beside the buttons. Arrow
  * keys move it both ways, with Shift by long steps.
  */
-export function TipFace({ app }: { app: AppModels }) {
+export function TipFace({ app }: { app: Models<'shot' | 'kit'> }) {
   const { shot, kit } = app;
   const limit = shot.tipLimit;
   const { side, height } = shot.shot.value;
@@ -66,7 +66,7 @@ export function TipFace({ app }: { app: AppModels }) {
 }
 
 /** Follows the finger, at most once a frame; a drag taken away goes back to where it began. */
-function useFaceDrag({ shot }: AppModels) {
+function useFaceDrag({ shot }: Models<'shot'>) {
   const pending = useRef<{ event: PointerEvent; frame: number } | null>(null);
   const dragging = useRef(false);
 

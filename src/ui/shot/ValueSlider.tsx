@@ -1,11 +1,11 @@
 import type { FieldName } from '../../state/shot-fields';
 import { formatNumber } from '../../units/format-number';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { WindowBar } from './WindowBar';
 import './ValueSlider.css';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'room'>;
   readonly name: FieldName;
   readonly label: string;
   /** Whether to draw the room there is under it. */

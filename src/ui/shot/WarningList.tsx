@@ -1,4 +1,4 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { warningWords } from './warning-words';
 import './WarningList.css';
 
@@ -6,7 +6,7 @@ import './WarningList.css';
 const SHOWN = 2;
 
 /** What to know before playing this, the most pressing first. */
-export function WarningList({ app, all = false }: { app: AppModels; all?: boolean }) {
+export function WarningList({ app, all = false }: { app: Models<'shot' | 'desk'>; all?: boolean }) {
   const warnings = app.shot.warnings.value;
   if (warnings.length === 0) return null;
   const { lengthUnit } = app.desk.preferences.value;

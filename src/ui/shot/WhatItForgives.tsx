@@ -1,6 +1,6 @@
 import type { RoomForError } from '../../engine/room/room-for-error';
 import type { FieldName } from '../../state/shot-fields';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { aimWindow } from './aim-window';
 import { ReadingLine } from './ReadingLine';
 import { fieldWindowWords } from './room-of-field';
@@ -14,7 +14,10 @@ const ROWS: readonly (readonly [string, FieldName])[] = [
 ];
 
 /** How far each part of the stroke may be off, the others as meant. */
-export function WhatItForgives({ app, wants }: { app: AppModels } & Pick<RoomForError, 'wants'>) {
+export function WhatItForgives({
+  app,
+  wants,
+}: { app: Models<'shot' | 'room' | 'desk'> } & Pick<RoomForError, 'wants'>) {
   const ends = aimWindow(app);
   return (
     <>

@@ -1,10 +1,10 @@
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { isRoomStale } from './room-of-field';
 import { roomSummary } from './room-summary';
 import './WhyButton.css';
 
 /** How often the shot goes and how sure the aim is; a tap tells why, of that and of the aim. */
-export function WhyButton({ app }: { app: AppModels }) {
+export function WhyButton({ app }: { app: Models<'shot' | 'room' | 'desk' | 'router'> }) {
   const { router, room } = app;
   const isOpen = router.route.value.panel === 'why';
   const summary = roomSummary(app);

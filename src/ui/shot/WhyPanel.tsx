@@ -3,7 +3,7 @@ import type { Answered } from '../../state/shot-answers';
 import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatQuantity } from '../../units/format-number';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
 import { HowOften } from './HowOften';
@@ -18,7 +18,11 @@ import { WhyRow } from './WhyRow';
 import './WhyPanel.css';
 
 /** What the aim is made of, and what follows from the stroke. */
-export function WhyPanel({ app }: { app: AppModels }) {
+export function WhyPanel({
+  app,
+}: {
+  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk' | 'router'>;
+}) {
   const last = app.shot.lastAnswer.value;
   return (
     <section class="why-panel" aria-labelledby="why-heading">
@@ -41,7 +45,13 @@ export function WhyPanel({ app }: { app: AppModels }) {
   );
 }
 
-function Explanation({ app, last }: { app: AppModels; last: Answered }) {
+function Explanation({
+  app,
+  last,
+}: {
+  app: Models<'shot' | 'room' | 'kit' | 'desk'>;
+  last: Answered;
+}) {
   const preferences = app.desk.preferences.value;
   const { answer } = last;
   const assessed = app.room.room.value;
@@ -86,7 +96,7 @@ function Explanation({ app, last }: { app: AppModels; last: Answered }) {
 }
 
 /** Says that the room for error is missing, and has another go at it. */
-function RoomProblem({ room }: Pick<AppModels, 'room'>) {
+function RoomProblem({ room }: Models<'room'>) {
   if (room.problem.value === null) return null;
   return (
     <div class="why-problem">

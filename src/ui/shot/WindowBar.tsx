@@ -1,12 +1,12 @@
 import { type BarEnd, layOutWindowBar, shareAlongTrack } from '../../diagram/window-bar';
 import type { Range } from '../../engine/numerics/range';
 import type { FieldName } from '../../state/shot-fields';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { fieldWindow, isRoomStale } from './room-of-field';
 import './WindowBar.css';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'room'>;
   readonly name: FieldName;
   /** What the bar spans, in the field's unit; left out, its usual range. */
   readonly track?: Range;

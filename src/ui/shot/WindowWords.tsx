@@ -1,10 +1,10 @@
 import type { FieldName } from '../../state/shot-fields';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { fieldWindowWords, isRoomStale } from './room-of-field';
 import { shortWindowWords } from './room-words';
 
 interface Props {
-  readonly app: AppModels;
+  readonly app: Models<'shot' | 'room'>;
   readonly name: FieldName;
   /** Where there is little width. */
   readonly isShort?: boolean;

@@ -1,6 +1,6 @@
 import { aimOffsetM } from '../../diagram/aim-offset';
 import type { WindowEnd } from '../../engine/room/windows';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { inWords, lengthReading, type Reading } from './answer-words';
 import { MISS_WORDS } from './room-words';
 
@@ -12,7 +12,11 @@ export interface AimEnd {
 }
 
 /** The aims that still go, from the left one to the right one; null where none is known. */
-export function aimWindow({ shot, room, desk }: AppModels): readonly AimEnd[] | null {
+export function aimWindow({
+  shot,
+  room,
+  desk,
+}: Models<'shot' | 'room' | 'desk'>): readonly AimEnd[] | null {
   const window = room.room.value?.windows?.aimRad;
   const last = shot.lastAnswer.value;
   if (!window || !last) return null;
@@ -29,7 +33,7 @@ export function aimWindow({ shot, room, desk }: AppModels): readonly AimEnd[] | 
 }
 
 /** The same as one phrase to be heard; empty where none is known. */
-export function aimWindowWords(app: AppModels): string {
+export function aimWindowWords(app: Models<'shot' | 'room' | 'desk'>): string {
   const ends = aimWindow(app);
   if (!ends) return '';
   const [from, to] = ends.map(({ reading, miss }) =>

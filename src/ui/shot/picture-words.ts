@@ -5,7 +5,7 @@ import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import { TIP_CONTACT } from '../../units/tip-contact';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import {
   angleReading,
   answerInWords,
@@ -18,14 +18,14 @@ import {
 const LEAST_BOW_M = 0.0005;
 
 /** Said before an answer that does not hold, or not yet. */
-export function staleNote({ measure }: Pick<AppModels, 'measure'>): string {
+export function staleNote({ measure }: Models<'measure'>): string {
   return measure.isSettled.value
     ? 'Last answer, not for these numbers:'
     : 'Working out what your readings tell. Before that:';
 }
 
 /** The same before what a drawing shows of it. */
-export function staleWords(app: Pick<AppModels, 'measure' | 'shot'>): string {
+export function staleWords(app: Models<'shot' | 'measure'>): string {
   return app.shot.stale.value ? `${staleNote(app)} ` : '';
 }
 

@@ -1,5 +1,5 @@
 import { aimOffsetM } from '../../diagram/aim-offset';
-import type { AppModels } from '../app-models';
+import type { Models } from '../app-models';
 import { certaintyWords, chanceWords } from './room-words';
 
 /** How often the shot goes and how sure its aim is, a line each. */
@@ -9,7 +9,7 @@ export interface RoomSummary {
 }
 
 /** Null before the first shot has been assessed, or found not to be. */
-export function roomSummary(app: AppModels): RoomSummary | null {
+export function roomSummary(app: Models<'shot' | 'room' | 'desk'>): RoomSummary | null {
   if (app.room.problem.value !== null) {
     return { chance: 'room for error', certainty: '⚠ not worked out: see Why' };
   }
@@ -31,7 +31,7 @@ export function roomSummary(app: AppModels): RoomSummary | null {
 }
 
 /** One standard deviation of the aim, on the leading ball, m. */
-export function aimSdM({ room, shot, desk }: AppModels): number {
+export function aimSdM({ room, shot, desk }: Models<'shot' | 'room' | 'desk'>): number {
   const last = shot.lastAnswer.value;
   const sdRad = room.room.value?.certainty.aimSdRad;
   if (!last || sdRad === undefined) return 0;

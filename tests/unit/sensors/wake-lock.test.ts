@@ -1,38 +1,12 @@
-import { expect, it, vi } from 'vitest';
+import { expect, it } from 'vitest';
 import { createWakeLock, type WakeLockState } from '../../../src/sensors/wake-lock';
+import { fakeWakePage } from './fake-wake-page';
 
-/** A lock as the browser hands it out: released, it says so. */
-class FakeLock extends EventTarget {
-  readonly release = vi.fn(async () => {
-    this.takeBack();
-  });
-  takeBack() {
-    this.dispatchEvent(new Event('release'));
-  }
-}
-
-class FakeDocument extends EventTarget {
-  visibilityState: DocumentVisibilityState = 'visible';
-  turn(visibility: DocumentVisibilityState) {
-    this.visibilityState = visibility;
-    this.dispatchEvent(new Event('visibilitychange'));
-  }
-}
-
-/** A page whose browser grants every lock, until told to refuse. */
 function openPage() {
-  const document = new FakeDocument();
-  const locks: FakeLock[] = [];
-  const request = vi.fn(async () => {
-    const lock = new FakeLock();
-    locks.push(lock);
-    return lock;
-  });
+  const { page, ...fake } = fakeWakePage();
   const states: WakeLockState[] = [];
-  const page = { navigator: { wakeLock: { request } }, document: document as unknown as Document };
   const lock = createWakeLock(page, () => states.push(lock.state));
-  const lastLock = () => locks.at(-1) ?? expect.fail('no lock was granted');
-  return { document, request, locks, lastLock, states, lock };
+  return { ...fake, states, lock };
 }
 
 const refusal = () => Promise.reject(new DOMException('The battery is low', 'NotAllowedError'));
@@ -130,8 +104,8 @@ it('keeps one lock when released and held again while the browser still thinks',
 });
 
 it('says where the browser has no such thing', async () => {
-  const document = new FakeDocument() as unknown as Document;
-  const lock = createWakeLock({ navigator: {}, document });
+  const { page } = fakeWakePage();
+  const lock = createWakeLock({ ...page, navigator: {} });
   lock.hold();
   await settled();
   expect(lock.state).toBe('unavailable');

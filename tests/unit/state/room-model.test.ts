@@ -4,15 +4,17 @@ import { solveAim } from '../../../src/engine/direct/solve-aim';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { KIT_QUANTITIES, UNMEASURED } from '../../../src/engine/kit/kit-spread';
 import { roomForError } from '../../../src/engine/room/room-for-error';
+import { createDeskModel } from '../../../src/state/desk-model';
 import { createRoomModel, type KnownSpread } from '../../../src/state/room-model';
 import type { Answered } from '../../../src/state/shot-answers';
-import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../../src/store/default-desk';
-import type { PlayerName } from '../../../src/store/records';
+import { DEFAULT_DESK } from '../../../src/store/default-desk';
+import { createMemoryStore } from '../../../src/store/memory-store';
+import { createNoticeBoard } from '../../../src/store/notice-board';
 
 const NO_TIES = KIT_QUANTITIES.map((_, i) => KIT_QUANTITIES.map((_, j) => Number(i === j)));
 
 function answeredAt(speedMps: number): Answered {
-  const shot = { ...DEFAULT_SHOT, speedMps };
+  const shot = { ...DEFAULT_DESK.shot, speedMps };
   const answer = solveAim(shot, DEFAULT_KIT);
   if (!answer.ok) throw new Error(answer.reason);
   return { shot, kit: DEFAULT_KIT, answer };
@@ -21,14 +23,14 @@ function answeredAt(speedMps: number): Answered {
 /** A room model whose idle moments the test decides. */
 function modelAtRest() {
   const lastAnswer = signal<Answered | null>(answeredAt(1.8));
-  const pocket = signal(DEFAULT_POCKET);
-  const player = signal<PlayerName>('club');
+  const store = createMemoryStore(createNoticeBoard());
+  const desk = createDeskModel({ store, desk: { ...DEFAULT_DESK, player: 'club' } });
   const known = signal<KnownSpread>({ spread: UNMEASURED, correlation: NO_TIES });
   const waiting = new Set<() => void>();
   const workers = { fail: false };
   const model = createRoomModel({
     lastAnswer,
-    desk: { pocket, player },
+    desk,
     known,
     spreadBefore: signal(UNMEASURED),
     assess: (job, done) => {
@@ -46,7 +48,7 @@ function modelAtRest() {
     for (const work of due) work();
     return due.length;
   };
-  return { model, lastAnswer, pocket, player, known, rest, workers };
+  return { model, lastAnswer, desk, known, rest, workers };
 }
 
 describe('the room model', () => {
@@ -92,22 +94,22 @@ describe('the room model', () => {
   });
 
   it('gives a steadier player, and a wider mouth, the better chance', () => {
-    const { model, pocket, player, rest } = modelAtRest();
+    const { model, desk, rest } = modelAtRest();
     rest();
     const club = model.room.value?.chance.share ?? Number.NaN;
-    player.value = 'steady';
+    desk.setPlayer('steady');
     rest();
     const steady = model.room.value?.chance.share ?? Number.NaN;
     expect(steady).toBeGreaterThan(club);
-    pocket.value = { ...DEFAULT_POCKET, mouthM: 0.2 };
+    desk.setPocket({ ...DEFAULT_DESK.pocket, mouthM: 0.2 });
     rest();
     expect(model.room.value?.chance.share).toBeGreaterThan(steady);
     expect(model.room.value?.chanceOnKnownKit.share).toBeGreaterThan(steady);
   });
 
   it('tells how far off the target line the pocket lets the object ball leave', () => {
-    const { model, lastAnswer, pocket } = modelAtRest();
-    pocket.value = { distanceM: 1, mouthM: 0.11715 };
+    const { model, lastAnswer, desk } = modelAtRest();
+    desk.setPocket({ distanceM: 1, mouthM: 0.11715 });
     // Half of 117.15 mm less a ball's radius of 28.575 mm is 30 mm, over a metre.
     expect(model.allowedRad.value).toBeCloseTo(Math.atan(0.03), 12);
     lastAnswer.value = null;
@@ -115,9 +117,9 @@ describe('the room model', () => {
   });
 
   it('tells how the player’s strokes scatter, and what of the kit is measured', () => {
-    const { model, player, known } = modelAtRest();
+    const { model, desk, known } = modelAtRest();
     const club = model.profile.value.directionRad;
-    player.value = 'steady';
+    desk.setPlayer('steady');
     expect(model.profile.value.directionRad).toBeLessThan(club);
     expect(model.isMeasured('massRatio')).toBe(false);
     const measured = { massRatio: 0.05, rollFriction: 0.95 * UNMEASURED.rollFriction };

@@ -1,44 +1,53 @@
-import { signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import { cleanup, render } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
+import { createRoomModel } from '../../../src/state/room-model';
 import type { LaidShot } from '../../../src/store/records';
-import type { AppModels } from '../../../src/ui/app-models';
 import { AnswerBlock } from '../../../src/ui/shot/AnswerBlock';
+import { openMeasure } from '../state/measure/open-measure';
 import { openShot } from '../state/open-shot';
 
 afterEach(cleanup);
 
-/** The answer to a shot, whose readings are still being worked out until told otherwise. */
-function open(shot: Partial<LaidShot>) {
-  const isSettled = signal(false);
-  const { model, desk, kit } = openShot(shot, {}, { isKitSettled: isSettled });
-  const room = { room: signal(null), isFresh: signal(false) };
-  const app = { shot: model, measure: { isSettled }, kit: { kit }, desk, room };
-  const { container } = render(<AnswerBlock app={app as unknown as AppModels} />);
+/** The answer to a shot, with a reading that is still being worked out until told otherwise. */
+async function open(shot: Partial<LaidShot>) {
+  const { measure, kit, desk, shootLine, rest } = await openMeasure();
+  desk.setShot({ ...desk.shot.value, ...shot });
+  shootLine();
+  const { model } = openShot({}, {}, { desk, kit: kit.kit, isKitSettled: measure.isSettled });
+  const room = createRoomModel({
+    lastAnswer: model.lastAnswer,
+    desk,
+    known: measure.knowledge,
+    spreadBefore: computed(() => measure.before.value.spread),
+    assess: () => () => {},
+    later: () => () => {},
+  });
+  const { container } = render(<AnswerBlock app={{ shot: model, measure, kit, desk, room }} />);
   const text = () => container.querySelector('.answer')?.textContent ?? '';
   const isGrey = () => container.querySelector('.answer-figures.is-stale') !== null;
-  return { model, isSettled, text, isGrey };
+  return { model, settle: rest, text, isGrey };
 }
 
 describe('an answer that may still change by itself', () => {
   it('is grey and says why, until it stands', async () => {
-    const { model, isSettled, text, isGrey } = open({ speedMps: 2 });
+    const { model, settle, text, isGrey } = await open({ speedMps: 2 });
     expect(model.stale.value).toBe(true);
     expect(isGrey()).toBe(true);
     expect(text()).toMatch(/^Working out what your readings tell\. Before that:/);
-    isSettled.value = true;
+    await settle();
     await expect.poll(isGrey).toBe(false);
     expect(text()).not.toContain('Working out');
   });
 
   it('refuses nothing, and warns of nothing', async () => {
-    const { isSettled, text } = open({ speedMps: 0.05 });
+    const { settle, text } = await open({ speedMps: 0.05 });
     expect(text()).toBe('Working out what your readings tell. Before that:');
-    isSettled.value = true;
+    await settle();
     await expect.poll(text).toMatch(/^⊘ The cue ball comes to rest/);
-    const raised = open({ elevationRad: 0.3 });
+    const raised = await open({ elevationRad: 0.3 });
     expect(raised.model.warnings.value).toEqual([]);
-    raised.isSettled.value = true;
+    await raised.settle();
     expect(raised.model.warnings.value).toContainEqual({ kind: 'raised-cue' });
   });
 });

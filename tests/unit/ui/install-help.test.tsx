@@ -2,7 +2,6 @@ import { signal } from '@preact/signals';
 import { cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { createInstallModel } from '../../../src/state/install-model';
-import type { AppModels } from '../../../src/ui/app-models';
 import { FreshStart } from '../../../src/ui/install/FreshStart';
 import { InstallHelp } from '../../../src/ui/install/InstallHelp';
 import { apartWords, INSTALL_STEPS } from '../../../src/ui/install/install-words';
@@ -20,7 +19,7 @@ function setUp(has: FakeInstallPage) {
     hasMeasured: signal(false),
     openedEmpty: true,
   });
-  return { page, app: { install, router: createRouter(window) } as AppModels };
+  return { page, app: { install, router: createRouter(window) } };
 }
 
 const IPHONE = { userAgent: 'iPhone Version/18.5 Safari/604.1', maxTouchPoints: 5 };

@@ -3,6 +3,7 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { CopyOffer } from '../../../src/state/backup/second-copy';
 import { createStorageNotices } from '../../../src/state/storage-notices';
+import { createTabClashes } from '../../../src/state/tab-clashes';
 import { createNoticeBoard } from '../../../src/store/notice-board';
 import type { Clash } from '../../../src/store/tabs/elsewhere';
 import { NewsBar } from '../../../src/ui/NewsBar';
@@ -18,25 +19,30 @@ function setUp() {
   });
   const offer = signal<CopyOffer | null>(null);
   const hasNoRoom = signal(false);
-  const clashes = signal<readonly Clash[]>([]);
+  let clash = (_news: Clash) => {};
+  const tabs = createTabClashes({
+    onElsewhere(listener) {
+      clash = listener;
+      return () => {};
+    },
+    answerElsewhere: (_store, id, isWanted) => void done.push(`${id} ${isWanted}`),
+  });
   const alteredFile = signal<string | null>(null);
   const done: string[] = [];
   const does = (what: string) => () => void done.push(what);
-  const answer = ({ id }: Clash, isWanted: boolean) => void done.push(`${id} ${isWanted}`);
-  const dismiss = ({ id }: Clash) => void done.push(`${id} seen`);
   const news = {
     applyUpdate,
     isReadyOffline: signal(false),
     alteredFile,
     storage,
     copy: { offer, hasNoRoom, take: async () => void done.push('take'), giveUp: does('give up') },
-    tabs: { clashes, answer, dismiss },
+    tabs,
     nowMs: () => new Date(2026, 5, 1).getTime(),
     reload: does('reload'),
     openBackup: does('open backup'),
   };
   render(<NewsBar news={news} />);
-  return { applyUpdate, clashes, alteredFile, board, offer, hasNoRoom, done };
+  return { applyUpdate, clash, alteredFile, board, offer, hasNoRoom, done };
 }
 
 describe('the news', () => {
@@ -80,16 +86,18 @@ describe('the news', () => {
   });
 
   it('tell what two tabs did at once, and ask about what was deleted', async () => {
-    const { clashes, done } = setUp();
+    const { clash, done } = setUp();
     const gone = { kind: 'gone', store: 'cues', id: 'mine', name: 'My cue', copyName: '' } as const;
     const both = { kind: 'both', store: 'attempts', id: 'r', name: '', copyName: '' } as const;
-    clashes.value = [gone, both];
+    clash(gone);
+    clash(both);
     await screen.findByText(/My cue was deleted in another tab\. Bring it back as changed here\?/);
     screen.getByText(/A reading was changed in another tab too\..* struck out\./);
     for (const name of ['Bring it back', 'Let it go', 'OK']) {
       fireEvent.click(screen.getByRole('button', { name }));
     }
-    expect(done).toEqual(['mine true', 'mine false', 'r seen']);
+    expect(done).toEqual(['mine true', 'mine false']);
+    await expect.poll(() => screen.queryByText(/A reading was changed/)).toBeNull();
   });
 
   it('name the file that a network alters, for as long as it does', async () => {

@@ -1,7 +1,6 @@
 import { cleanup, render, screen } from '@testing-library/preact';
 import { expect } from 'vitest';
 import type { SavedPosition } from '../../../../src/store/saved-position';
-import type { AppModels } from '../../../../src/ui/app-models';
 import { ChoosePlace } from '../../../../src/ui/choose/ChoosePlace';
 import { createRouter } from '../../../../src/ui/route';
 import type { Answers } from '../../state/choose/invented-work';
@@ -13,8 +12,7 @@ export function openChoose(hash = '#choose', position: SavedPosition = CUT, answ
   history.replaceState(null, '', hash);
   const models = inventedChoose(position, answers);
   const router = createRouter(window);
-  const app = { ...models, router } as Partial<AppModels> as AppModels;
-  const { container } = render(<ChoosePlace app={app} />);
+  const { container } = render(<ChoosePlace app={{ ...models, router }} />);
   return { ...models, router, container };
 }
 

@@ -1,6 +1,5 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { AppModels } from '../../../../src/ui/app-models';
 import { BackupPanel } from '../../../../src/ui/kit/BackupPanel';
 import { createRouter } from '../../../../src/ui/route';
 import { textOf } from '../../../store/backup/import-text';
@@ -19,9 +18,9 @@ async function openPanel(options: OpenOptions = {}, keeps = true) {
   const opened = await openBackup(options);
   const app = {
     backup: { ...opened.model, keeps },
-    sensors: { nowMs: () => SAVED_AT_MS },
+    nowMs: () => SAVED_AT_MS,
     router: createRouter(window),
-  } as AppModels;
+  };
   const { container } = render(<BackupPanel app={app} />);
   return { ...opened, container };
 }

@@ -138,14 +138,15 @@ describe('an attempt', () => {
   });
 
   it('keeps the screen lit, and says so where it cannot', async () => {
-    const { isAwake, mayGoDark, app } = openMeasure('#kit/measure/attempt-line', [
-      begunAttempt('line'),
-    ]);
-    await expect.poll(() => isAwake.value).toBe(true);
-    mayGoDark.value = true;
+    const { lastLock, app } = openMeasure('#kit/measure/attempt-line', [begunAttempt('line')]);
+    await expect.poll(() => lastLock().isHeld).toBe(true);
+    // As a browser does while the battery is low.
+    lastLock().takeBack();
     await screen.findByText('Your screen may go dark: tap it now and then.');
+    app.awake.hold();
+    await expect.poll(() => lastLock().isHeld).toBe(true);
     app.router.close();
-    await expect.poll(() => isAwake.value).toBe(false);
+    await expect.poll(() => lastLock().isHeld).toBe(false);
   });
 
   it('puts the focus on what has come up', async () => {

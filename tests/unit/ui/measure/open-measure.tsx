@@ -1,4 +1,4 @@
-import { computed, signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import { render } from '@testing-library/preact';
 import { solveAim } from '../../../../src/engine/direct/solve-aim';
 import { fitReport } from '../../../../src/engine/fit/fit-report';
@@ -7,6 +7,7 @@ import { createDeskModel } from '../../../../src/state/desk-model';
 import { createInstallModel } from '../../../../src/state/install-model';
 import { kitEffects } from '../../../../src/state/kit-effects';
 import { createKitModel } from '../../../../src/state/kit-model';
+import { createAwakeModel } from '../../../../src/state/measure/awake-model';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
 import type { Attempt } from '../../../../src/store/attempt';
 import { DEFAULT_DESK } from '../../../../src/store/default-desk';
@@ -17,6 +18,7 @@ import type { AppModels } from '../../../../src/ui/app-models';
 import { KitPlace } from '../../../../src/ui/kit/KitPlace';
 import { createRouter } from '../../../../src/ui/route';
 import { fakeInstallPage } from '../../sensors/fake-install-page';
+import { fakeWakePage } from '../../sensors/fake-wake-page';
 
 const NOW_MS = 1_790_000_000_000;
 
@@ -40,20 +42,7 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
     },
     now: () => NOW_MS,
   });
-  const isAwake = signal(false);
-  const mayGoDark = signal(false);
-  const sensors = {
-    nowMs: () => NOW_MS,
-    awake: {
-      mayGoDark,
-      hold: () => {
-        isAwake.value = true;
-      },
-      release: () => {
-        isAwake.value = false;
-      },
-    },
-  };
+  const { page, lastLock } = fakeWakePage();
   const effects = computed(() => kitEffects(kit.kit.value, solveAim));
   const router = createRouter(window);
   const install = createInstallModel({
@@ -62,7 +51,10 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
     hasMeasured: computed(() => measure.lastReadAtMs.value !== null),
     openedEmpty: attempts.length === 0,
   });
-  const app = { kit, effects, desk, measure, sensors, router, install } as AppModels;
+  const awake = createAwakeModel(page);
+  const nowMs = () => NOW_MS;
+  // The screens looked at here read no others.
+  const app = { kit, effects, desk, measure, awake, nowMs, router, install } as AppModels;
   const { container } = render(<KitPlace app={app} />);
-  return { app, measure, isAwake, mayGoDark, container };
+  return { app, measure, lastLock, container };
 }
