@@ -1,4 +1,5 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
+import { isSame } from '../store/same-value';
 
 /**
  * The same values, but one that says no more than the last is the last itself: whoever works
@@ -7,11 +8,10 @@ import { computed, type ReadonlySignal } from '@preact/signals';
  * @param source of plain data
  */
 export function steady<T>(source: ReadonlySignal<T>): ReadonlySignal<T> {
-  let last: { readonly value: T; readonly text: string } | null = null;
+  let last: T | undefined;
   return computed(() => {
     const { value } = source;
-    const text = JSON.stringify(value);
-    if (last?.text !== text) last = { value, text };
-    return last.value;
+    if (last === undefined || !isSame(value, last)) last = value;
+    return last;
   });
 }

@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { RankQuestion } from '../../engine/plan/refine-way';
+import { isSame } from '../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import type { Work } from '../../worker/engine-pool';
 import type { Comparison } from './choose-model';
@@ -33,10 +34,7 @@ export function createComparing(
 ): Comparing {
   const shown = signal<Shown>(NOTHING);
   const asked = signal<RankQuestion | null>(null);
-  const askedKey = computed(() => JSON.stringify(asked.value));
-  const isStale = computed(
-    () => asked.value !== null && JSON.stringify(present.value) !== askedKey.value,
-  );
+  const isStale = computed(() => asked.value !== null && !isSame(present.value, asked.value));
   let abort = new AbortController();
 
   const show = (part: Partial<Shown>) => {

@@ -1,7 +1,8 @@
 import type { KitPrior } from '../../engine/fit/fit-question';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { KIT_QUANTITIES } from '../../engine/kit/kit-spread';
-import { kitKeyOf, type MeasureQuestion } from './measure-question';
+import { isSame } from '../../store/same-value';
+import type { MeasureQuestion } from './measure-question';
 import { kitPriorOf, OWN_PRIORS } from './part-prior';
 import type { Played } from './parts-played';
 import type { WorkedReport } from './work-report';
@@ -45,9 +46,16 @@ export function knownOfKit(inPlay: Played, told: Told | null): KnownOfKit {
   return { before: sized(told.before), now: sized(told.now) };
 }
 
-/** Whether a question was about the kit in play. */
-export function isOfKit({ kitKey }: MeasureQuestion, inPlay: Played): boolean {
-  return kitKey === kitKeyOf(inPlay);
+/** Whether a question was about the kit in play: the same parts, with the same numbers. */
+export function isOfKit(question: MeasureQuestion, inPlay: Played): boolean {
+  return isSame(measurableOf(question.inPlay), measurableOf(inPlay));
+}
+
+/** The kit by its parts and the numbers that can be measured of it. */
+function measurableOf(played: Played) {
+  const { kit } = kitPriorOf(played, OWN_PRIORS);
+  const { tipRadiusM: _tip, ballRadiusM: _ball, ...numbers } = kit;
+  return [played.parts, numbers];
 }
 
 function unread({ kit, spread }: KitPrior): KitKnowledge {

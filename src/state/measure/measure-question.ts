@@ -2,9 +2,9 @@ import { computed, type ReadonlySignal } from '@preact/signals';
 import { INVENTED_PROFILES, type StrokeProfile } from '../../engine/room/stroke-profile';
 import type { Attempt } from '../../store/attempt';
 import type { ShelfContents } from '../../store/contents';
-import type { PlayerName } from '../../store/records';
+import { type Named, type PlayerName, SHELF_NAMES } from '../../store/records';
+import { isSame } from '../../store/same-value';
 import { progressOf } from './attempt-progress';
-import { kitPriorOf, OWN_PRIORS } from './part-prior';
 import { indexShelves, type Played, type PlayedAttempt, playedAttempt } from './parts-played';
 
 /** All that the report depends on, but the shots whose aims it should serve. */
@@ -15,10 +15,8 @@ export interface MeasureQuestion {
   /** All that count, of whatever kit. */
   readonly attempts: readonly PlayedAttempt[];
   readonly profile: StrokeProfile;
-  /** The same for the same question. */
-  readonly key: string;
-  /** The same for the same kit, with the same numbers. */
-  readonly kitKey: string;
+  /** All that matters of it, a row a line: the same for the same question. */
+  readonly lines: readonly string[];
 }
 
 export interface QuestionPorts {
@@ -30,30 +28,32 @@ export interface QuestionPorts {
 
 /** The present question; it stays the very same while nothing that matters changes. */
 export function presentQuestion(ports: QuestionPorts): ReadonlySignal<MeasureQuestion> {
+  const lineOf = once((record: Named) => JSON.stringify(record, withoutNames));
+  const lineOfRead = once((read: Attempt) => (counts(read) ? [JSON.stringify(read)] : []));
   let last: MeasureQuestion | null = null;
   return computed(() => {
-    const question = questionOf(
-      ports.inPlay.value,
-      ports.shelves.value,
-      ports.attempts.value,
-      INVENTED_PROFILES[ports.player.value],
-    );
-    if (last?.key !== question.key) last = question;
+    const [inPlay, shelves] = [ports.inPlay.value, ports.shelves.value];
+    const [all, player] = [ports.attempts.value, ports.player.value];
+    const records = SHELF_NAMES.flatMap((shelf) => [inPlay.records[shelf], ...shelves[shelf]]);
+    const lines = [player, ...records.map(lineOf), ...all.flatMap(lineOfRead)];
+    if (last === null || !isSame(lines, last.lines)) {
+      const index = indexShelves(shelves);
+      const counting = all.filter((attempt) => lineOfRead(attempt).length > 0);
+      const attempts = counting.flatMap((attempt) => playedAttempt(attempt, index) ?? []);
+      last = { inPlay, shelves, attempts, profile: INVENTED_PROFILES[player], lines };
+    }
     return last;
   });
 }
 
-function questionOf(
-  inPlay: Played,
-  shelves: ShelfContents,
-  all: readonly Attempt[],
-  profile: StrokeProfile,
-): MeasureQuestion {
-  const counting = all.filter(counts);
-  const index = indexShelves(shelves);
-  const attempts = counting.flatMap((attempt) => playedAttempt(attempt, index) ?? []);
-  const key = JSON.stringify([inPlay, shelves, counting, profile], withoutNames);
-  return { inPlay, shelves, attempts, profile, key, kitKey: kitKeyOf(inPlay) };
+/** Works something out of each row once: a row never changes, another takes its place. */
+function once<Row extends object, R>(work: (row: Row) => R): (row: Row) => R {
+  const known = new WeakMap<Row, R>();
+  return (row) => {
+    const found = known.get(row) ?? work(row);
+    known.set(row, found);
+    return found;
+  };
 }
 
 /** Whether there are no readings to tell anything. */
@@ -70,11 +70,4 @@ function counts(attempt: Attempt): boolean {
 /** What a record is called tells nothing of it. */
 function withoutNames(key: string, value: unknown): unknown {
   return key === 'name' || key === 'origin' ? undefined : value;
-}
-
-/** The kit by its parts and the numbers that can be measured of it. */
-export function kitKeyOf(played: Played): string {
-  const { kit } = kitPriorOf(played, OWN_PRIORS);
-  const { tipRadiusM: _tip, ballRadiusM: _ball, ...measurable } = kit;
-  return JSON.stringify([played.parts, measurable]);
 }

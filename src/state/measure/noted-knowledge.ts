@@ -19,8 +19,8 @@ export interface NotedKnowledge {
 export function createNotedKnowledge(note: NotedText, build: string): NotedKnowledge {
   const utf8 = new TextEncoder();
   // Over the text too: what was damaged, or is no text of ours, has another.
-  const stampOf = ({ key }: MeasureQuestion, text: string) =>
-    crc32(utf8.encode(`${build}\n${key}\n${text}`));
+  const stampOf = ({ lines }: MeasureQuestion, text: string) =>
+    crc32(utf8.encode([build, ...lines, text].join('\n')));
 
   return {
     recall(question) {

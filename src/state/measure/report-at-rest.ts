@@ -1,5 +1,7 @@
 import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { Shot } from '../../engine/direct/shot';
+import type { FitJob } from '../../engine/fit/fit-report';
+import { isSame } from '../../store/same-value';
 import { MEASURE_PROBLEMS } from '../../words/measure-problems';
 import type { WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
@@ -86,15 +88,15 @@ const MOST_REMEMBERED = 24;
 
 /** Works out each job once: the same job gives the same report, while it is among the last asked. */
 function remembering(workOut: WorkOut): WorkOut {
-  const known = new Map<string, ReturnType<WorkOut>>();
+  let known: readonly { readonly job: FitJob; readonly working: ReturnType<WorkOut> }[] = [];
   return (job) => {
-    const key = JSON.stringify(job);
-    const working = known.get(key) ?? workOut(job);
-    known.delete(key);
-    known.set(key, working);
-    for (const oldest of [...known.keys()].slice(0, -MOST_REMEMBERED)) known.delete(oldest);
+    const one = known.find((other) => isSame(other.job, job)) ?? { job, working: workOut(job) };
+    const others = () => known.filter((other) => other !== one);
+    known = [...others(), one].slice(-MOST_REMEMBERED);
     // What failed may go well the next time.
-    working.catch(() => known.delete(key));
-    return working;
+    one.working.catch(() => {
+      known = others();
+    });
+    return one.working;
   };
 }
