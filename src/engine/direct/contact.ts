@@ -40,7 +40,7 @@ function contactOf(journey: Journey, layout: Layout, kit: Kit): Contact {
   const cueBall = journey.end;
   const dx = layout.objectXM - cueBall.xM;
   const dy = layout.objectYM - cueBall.yM;
-  const length = Math.hypot(dx, dy, cueBall.zM);
+  const length = Math.sqrt(dx * dx + dy * dy + cueBall.zM * cueBall.zM);
   const [nx, ny, nz] = [dx / length, dy / length, -cueBall.zM / length];
   const kick = newKick();
   kickOf(cueBall, nx, ny, nz, kit, kick);

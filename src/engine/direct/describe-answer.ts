@@ -3,6 +3,7 @@ import { isLevel, type Kit } from '../kit/kit';
 import { travel } from '../motion/journey';
 import { rolledVelocity } from '../motion/rolled-velocity';
 import { bearing, wrapped } from '../numerics/angle';
+import { length } from '../numerics/length';
 import type { Contact } from './contact';
 import type { Layout } from './layout';
 import { axisShift, pivotBridge } from './pivot-bridge';
@@ -13,7 +14,7 @@ const STILL_MPS = 1e-9;
 
 /** A velocity in polar form. */
 function headingOf(ball: Pick<BallState, 'vx' | 'vy'>): Heading {
-  const speedMps = Math.hypot(ball.vx, ball.vy);
+  const speedMps = length(ball.vx, ball.vy);
   return { speedMps, directionRad: speedMps > STILL_MPS ? bearing(ball.vx, ball.vy) : null };
 }
 
@@ -65,7 +66,7 @@ function arrivalOf(contact: Contact): Arrival {
   const { cueBall, nx, ny } = contact;
   const directionRad = bearing(cueBall.vx, cueBall.vy);
   return {
-    speedMps: Math.hypot(cueBall.vx, cueBall.vy),
+    speedMps: length(cueBall.vx, cueBall.vy),
     directionRad,
     cutRad: wrapped(bearing(nx, ny) - directionRad),
     sideSpinRadS: cueBall.wz,

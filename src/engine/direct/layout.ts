@@ -1,4 +1,5 @@
 import { bearing } from '../numerics/angle';
+import { length } from '../numerics/length';
 import type { TwoBalls } from './shot';
 
 /** Where the object ball lies, seen from the cue ball's centre at the origin; y is the straight line. */
@@ -21,7 +22,7 @@ export function layoutOf({ distanceM, cutRad }: TwoBalls, ballRadiusM: number): 
   return {
     objectXM,
     objectYM,
-    separationM: Math.hypot(objectXM, objectYM),
+    separationM: length(objectXM, objectYM),
     bearingRad: bearing(objectXM, objectYM),
     reachM,
   };

@@ -1,4 +1,5 @@
 import { newPlace, type Phase, placeAt } from '../motion/phase';
+import { length } from '../numerics/length';
 import type { Layout } from './layout';
 
 /**
@@ -9,7 +10,7 @@ export function fliesOver(phase: Phase, layout: Layout): boolean {
   if (phase.motion !== 'flying') return false;
   const place = newPlace();
   placeAt(phase, nearestTime(phase, layout), place);
-  const planM = Math.hypot(layout.objectXM - place.xM, layout.objectYM - place.yM);
+  const planM = length(layout.objectXM - place.xM, layout.objectYM - place.yM);
   return planM < layout.reachM;
 }
 

@@ -1,6 +1,7 @@
 import type { BallState } from '../ball/ball-state';
 import type { Kit } from '../kit/kit';
 import { travel } from '../motion/journey';
+import { length } from '../numerics/length';
 import { checkQuery } from './check-query';
 import { type Play, play } from './contact';
 import { describeAnswer } from './describe-answer';
@@ -41,7 +42,7 @@ export function answerPlay(
 function missedBecause({ journey }: Play, layout: Layout): Refusal {
   if (journey.phases.some((phase) => fliesOver(phase, layout))) return refusal('flies-over');
   const { xM, yM } = journey.end;
-  return Math.hypot(xM, yM) < layout.separationM - layout.reachM
+  return length(xM, yM) < layout.separationM - layout.reachM
     ? refusal('stops-short', 'speedMps')
     : refusal('misses', 'aimRad');
 }
@@ -49,5 +50,5 @@ function missedBecause({ journey }: Play, layout: Layout): Refusal {
 /** How far from its start a ball is when it comes to rest, as the crow flies, m. */
 export function reachOf(ball: BallState, kit: Kit): number {
   const { end } = travel(ball, 0, kit, []);
-  return Math.hypot(end.xM - ball.xM, end.yM - ball.yM);
+  return length(end.xM - ball.xM, end.yM - ball.yM);
 }

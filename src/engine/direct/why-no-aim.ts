@@ -1,5 +1,6 @@
 import type { Kit } from '../kit/kit';
 import { endState, newPlace, type Phase, placeAt } from '../motion/phase';
+import { length } from '../numerics/length';
 import { freePath } from './candidate-aims';
 import { ContactProber } from './contact-probe';
 import { changesSign, FLANKS } from './contact-roots';
@@ -32,7 +33,7 @@ export function whyNoAim(
   const away = farthest(path);
   const last = path.at(-1);
   const end = last === undefined ? null : endState(last);
-  const endAway = end === null ? 0 : Math.hypot(end.xM, end.yM);
+  const endAway = end === null ? 0 : length(end.xM, end.yM);
   const turnedBack = endAway < away - TURNED_BACK_M;
   if (away < shot.distanceM) return turnedBack ? 'curves-away' : 'stops-short';
   if (!turnedBack && endAway < layout.separationM + layout.reachM) return 'stops-short';
@@ -86,7 +87,7 @@ function overPath(path: readonly Phase[], see: (awayM: number, zM: number) => vo
   for (const phase of path) {
     for (let look = 0; look <= LOOKS; look++) {
       placeAt(phase, (phase.durationS * look) / LOOKS, place);
-      see(Math.hypot(place.xM, place.yM), place.zM);
+      see(length(place.xM, place.yM), place.zM);
     }
   }
 }

@@ -46,7 +46,7 @@ export function kickOf(
   const slipX = ball.vx - closing * nx + radiusM * (ball.wy * nz - ball.wz * ny);
   const slipY = ball.vy - closing * ny + radiusM * (ball.wz * nx - ball.wx * nz);
   const slipZ = ball.vz - closing * nz + radiusM * (ball.wx * ny - ball.wy * nx);
-  const slip = Math.hypot(slipX, slipY, slipZ);
+  const slip = Math.sqrt(slipX * slipX + slipY * slipY + slipZ * slipZ);
   // Joint mass over the object ball's.
   const share = kit.cueBallMassRatio / (1 + kit.cueBallMassRatio);
   const normal = closing > 0 ? (1 + kit.ballRestitution) * closing : 1;

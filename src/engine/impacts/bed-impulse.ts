@@ -2,6 +2,7 @@ import { type BallState, slipX, slipY } from '../ball/ball-state';
 import { STANDARD_GRAVITY as g } from '../ball/gravity';
 import { SLIP_TO_CENTRE, SPIN_SHARE } from '../ball/inertia';
 import type { Kit } from '../kit/kit';
+import { length } from '../numerics/length';
 
 /**
  * Once all the bounces still to come would be over within this, s, they are not flown: the first
@@ -41,7 +42,7 @@ function withBedFriction(ball: BallState, kit: Kit, normalMps: number, upMps: nu
   const radiusM = kit.ballRadiusM;
   const ux = slipX(ball, radiusM);
   const uy = slipY(ball, radiusM);
-  const slip = Math.hypot(ux, uy);
+  const slip = length(ux, uy);
   const most = SLIP_TO_CENTRE * slip;
   const taken = slip > 0 ? Math.min(kit.slideFriction * normalMps, most) / slip : 0;
   const spin = (SPIN_SHARE * taken) / radiusM;

@@ -1,6 +1,7 @@
 import type { BallState } from '../ball/ball-state';
 import { SPIN_SHARE } from '../ball/inertia';
 import type { Kit } from '../kit/kit';
+import { length } from '../numerics/length';
 import type { Stroke } from '../stroke/stroke';
 
 /**
@@ -31,7 +32,7 @@ export function strike(stroke: Stroke, kit: Kit): BallState {
   const cosAim = Math.cos(stroke.aimRad);
   const sinUp = Math.sin(elevationRad);
   const cosUp = Math.cos(elevationRad);
-  const offset = Math.hypot(side, height);
+  const offset = length(side, height);
   const depth = Math.sqrt(Math.max(0, 1 - offset * offset));
   const squirt = squirtAngle(offset, kit.massRatio);
   // Along the cue, to the right of it and up its face: the impulse's unit components.
@@ -39,7 +40,7 @@ export function strike(stroke: Stroke, kit: Kit): BallState {
   const aside = offset > 0 ? (-Math.sin(squirt) * side) / offset : 0;
   const upward = offset > 0 ? (-Math.sin(squirt) * height) / offset : 0;
   const level = ahead * cosUp + upward * sinUp;
-  const impulse = stroke.speedMps / Math.hypot(level, aside);
+  const impulse = stroke.speedMps / length(level, aside);
   // r × J in the cue's own frame (right, ahead, up), r = R (side, −depth, height).
   const perRadius = (SPIN_SHARE * impulse) / kit.ballRadiusM;
   const spinRight = perRadius * (-depth * upward - height * ahead);

@@ -1,3 +1,5 @@
+import { length } from '../numerics/length';
+
 /**
  * A velocity w under a drag of constant size against it and a constant push: ẇ = −a·w/|w| + b,
  * with |b| < a, so that it always comes to rest. On a tilted bed both the slip of a sliding ball
@@ -54,13 +56,13 @@ export function coulombDrag(
   bx: number,
   by: number,
 ): CoulombDrag {
-  const push = Math.hypot(bx, by);
+  const push = length(bx, by);
   if (!(push < drag)) throw new RangeError(`push ${push} must be below drag ${drag} m/s²`);
   const pushX = push > NO_PUSH ? bx / push : 0;
   const pushY = push > NO_PUSH ? by / push : 1;
   const along0 = wx * pushX + wy * pushY;
   const across0 = wy * pushX - wx * pushY;
-  const size = Math.hypot(wx, wy);
+  const size = length(wx, wy);
   const durationS = (drag * size + push * along0) / ((drag - push) * (drag + push));
   const m0 =
     Math.abs(across0) <= ALIGNED * size ? Number.NaN : -Math.asinh(along0 / Math.abs(across0));
@@ -114,8 +116,8 @@ function logWeight(m: number, ratio: number): number {
 /** Distance run since the start, along and across the push, from the velocity now. */
 function displacement(motion: CoulombDrag, along: number, across: number) {
   const { along0, across0, drag: a, push: b } = motion;
-  const size = Math.hypot(along, across);
-  const size0 = Math.hypot(along0, across0);
+  const size = length(along, across);
+  const size0 = length(along0, across0);
   const square = size * size - size0 * size0;
   const sizeAlong = size * along - size0 * along0;
   const alongAlong = along * along - along0 * along0;

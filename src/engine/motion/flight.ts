@@ -1,6 +1,7 @@
 import type { BallState } from '../ball/ball-state';
 import { STANDARD_GRAVITY as g } from '../ball/gravity';
 import type { Kit } from '../kit/kit';
+import { length } from '../numerics/length';
 import type { Phase } from './phase';
 
 /**
@@ -25,7 +26,7 @@ export function flight(ball: BallState, startS: number, kit: Kit): Phase {
     dragShare: 0,
     freeX,
     freeY,
-    accelerationBound: g + Math.hypot(freeX, freeY),
+    accelerationBound: g + length(freeX, freeY),
     spinDecay: 0,
     radiusM: kit.ballRadiusM,
   };

@@ -1,5 +1,6 @@
 import type { BallState } from '../ball/ball-state';
 import { bracketedRoot } from '../numerics/bracketed-root';
+import { length } from '../numerics/length';
 import { newPlace, type Phase, placeAt, stateAt } from './phase';
 
 /** A line square across a ball's way. */
@@ -49,7 +50,7 @@ export function lineCrossing(phases: readonly Phase[], line: AcrossLine): Crossi
     const at = bracketedRoot((t) => beyond(phase, t), 0, before, end, atEnd, 0, CROSSED_M);
     placeAt(phase, at.x, place);
     const rightM = (place.xM - fromXM) * cos - (place.yM - fromYM) * sin;
-    return { rightM, timeS: phase.startS + at.x, speedMps: Math.hypot(place.vx, place.vy) };
+    return { rightM, timeS: phase.startS + at.x, speedMps: length(place.vx, place.vy) };
   }
   return null;
 }

@@ -1,6 +1,7 @@
 import { type BallState, slipX, slipY } from '../ball/ball-state';
 import { afterBed } from '../impacts/bed-impulse';
 import type { Kit } from '../kit/kit';
+import { length } from '../numerics/length';
 import { flight } from './flight';
 import type { Phase } from './phase';
 import { roll } from './roll';
@@ -17,8 +18,8 @@ export function nextPhase(ball: BallState, startS: number, kit: Kit): Phase | nu
   const now = afterBed(ball, kit);
   if (now.zM > 0 || now.vz > 0) return flight(now, startS, kit);
   const radiusM = kit.ballRadiusM;
-  if (Math.hypot(slipX(now, radiusM), slipY(now, radiusM)) > STILL_MPS) {
+  if (length(slipX(now, radiusM), slipY(now, radiusM)) > STILL_MPS) {
     return slide(now, startS, kit);
   }
-  return Math.hypot(now.vx, now.vy) > STILL_MPS ? roll(now, startS, kit) : null;
+  return length(now.vx, now.vy) > STILL_MPS ? roll(now, startS, kit) : null;
 }

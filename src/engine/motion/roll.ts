@@ -2,6 +2,7 @@ import type { BallState } from '../ball/ball-state';
 import { STANDARD_GRAVITY as g } from '../ball/gravity';
 import { PUSH_TO_ROLL } from '../ball/inertia';
 import type { Kit } from '../kit/kit';
+import { length } from '../numerics/length';
 import { coulombDrag } from './coulomb-drag';
 import type { Phase } from './phase';
 
@@ -20,7 +21,7 @@ const MOST_PULL = 0.9999;
 /** Whether a ball rolling on this bed comes to rest: the tilt must pull less than the cloth holds. */
 export function comesToRest(kit: Kit): boolean {
   const [pushX, pushY] = rollingPush(kit);
-  return Math.hypot(pushX, pushY) <= MOST_PULL * kit.rollFriction * g;
+  return length(pushX, pushY) <= MOST_PULL * kit.rollFriction * g;
 }
 
 /**
@@ -35,7 +36,7 @@ export function roll(ball: BallState, startS: number, kit: Kit): Phase {
   const slow = kit.rollFriction * g;
   const [pushX, pushY] = rollingPush(kit);
   const level = pushX === 0 && pushY === 0;
-  const speed = Math.hypot(ball.vx, ball.vy);
+  const speed = length(ball.vx, ball.vy);
   const drag = level ? null : coulombDrag(ball.vx, ball.vy, slow, pushX, pushY);
   return {
     motion: 'rolling',
@@ -52,7 +53,7 @@ export function roll(ball: BallState, startS: number, kit: Kit): Phase {
     dragShare: 1,
     freeX: pushX,
     freeY: pushY,
-    accelerationBound: slow + Math.hypot(pushX, pushY),
+    accelerationBound: slow + length(pushX, pushY),
     spinDecay: kit.spinDecayRadS2,
     radiusM: kit.ballRadiusM,
   };

@@ -2,6 +2,7 @@ import { type BallState, slipX, slipY } from '../ball/ball-state';
 import { STANDARD_GRAVITY as g } from '../ball/gravity';
 import { PUSH_TO_ROLL, SLIP_TO_CENTRE, SURFACE_RESPONSE } from '../ball/inertia';
 import type { Kit } from '../kit/kit';
+import { length } from '../numerics/length';
 import { coulombDrag } from './coulomb-drag';
 import type { Phase } from './phase';
 
@@ -19,7 +20,7 @@ export function slide(ball: BallState, startS: number, kit: Kit): Phase {
   const freeX = g * rightM_per_M;
   const freeY = g * alongM_per_M;
   const level = freeX === 0 && freeY === 0;
-  const slip = Math.hypot(ux, uy);
+  const slip = length(ux, uy);
   const drag = level ? null : coulombDrag(ux, uy, SURFACE_RESPONSE * grip, freeX, freeY);
   return {
     motion: 'sliding',
@@ -36,7 +37,7 @@ export function slide(ball: BallState, startS: number, kit: Kit): Phase {
     dragShare: SLIP_TO_CENTRE,
     freeX,
     freeY,
-    accelerationBound: grip + Math.hypot(freeX, freeY),
+    accelerationBound: grip + length(freeX, freeY),
     spinDecay: kit.spinDecayRadS2,
     radiusM: kit.ballRadiusM,
   };

@@ -1,4 +1,5 @@
 import { didScratch, type RestZone, type Scene } from '../goal/scene';
+import { length } from '../numerics/length';
 import type { Point } from '../table/point';
 import type { TablePlay } from '../table/table-play';
 import type { GoingPlay } from './drawn-plays';
@@ -46,7 +47,7 @@ export function cueBallEnd({ balls }: TablePlay, { shape }: Scene): Point {
 
 /** How far a place is outside a zone, m; 0 within. */
 export function outsideBy({ xM, yM, radiusM }: RestZone, { x, y }: Point): number {
-  return Math.max(0, Math.hypot(x - xM, y - yM) - radiusM);
+  return Math.max(0, length(x - xM, y - yM) - radiusM);
 }
 
 function shareIn(zone: RestZone, rests: readonly Rest[], going: readonly GoingPlay[]): number {

@@ -1,6 +1,7 @@
 import type { Kit } from '../kit/kit';
 import { findKitProblem } from '../kit/kit-numbers';
 import { comesToRest } from '../motion/roll';
+import { length } from '../numerics/length';
 import { isWithin, type Range } from '../numerics/range';
 import { isBeyondMiscue } from '../stroke/miscue-limit';
 import { STROKE_RANGES, type Stroke } from '../stroke/stroke';
@@ -64,7 +65,7 @@ function checkBalls(
 }
 
 function apart(a: PlacedBall, b: PlacedBall): number {
-  return Math.hypot(a.xM - b.xM, a.yM - b.yM);
+  return length(a.xM - b.xM, a.yM - b.yM);
 }
 
 /** Whether a ball lies on the bed or on a shelf, clear of cushions and not over a hole. */
@@ -76,7 +77,7 @@ export function isOnBed({ xM, yM }: PlacedBall, kit: Kit, shape: TableShape): bo
   });
   if (!within && !inMouth) return false;
   const falls = shape.pockets.some(
-    ({ drop, dropRadiusM }) => !(Math.hypot(xM - drop.x, yM - drop.y) > dropRadiusM),
+    ({ drop, dropRadiusM }) => !(length(xM - drop.x, yM - drop.y) > dropRadiusM),
   );
   return !falls && isClearOfCushions(xM, yM, kit, shape);
 }

@@ -1,4 +1,5 @@
 import type { Phase } from '../motion/phase';
+import { length } from '../numerics/length';
 
 /** A rectangle seen from above, m. */
 export interface PlanBox {
@@ -23,7 +24,7 @@ export function phaseBox(phase: Phase): PlanBox {
 
 /** No ball gets farther than this from where its phase begins, m. */
 function farthest({ start, accelerationBound, durationS }: Phase): number {
-  const speedMps = Math.hypot(start.vx, start.vy);
+  const speedMps = length(start.vx, start.vy);
   return (speedMps + (accelerationBound * durationS) / 2) * durationS;
 }
 
