@@ -20,6 +20,14 @@ export function restingAt(xM: number, yM: number): BallState {
   return { xM, yM, zM: 0, vx: 0, vy: 0, vz: 0, wx: 0, wy: 0, wz: 0 };
 }
 
+/** A scratch pad that a caller owns and may use again. */
+export type Pad<T> = { -readonly [K in keyof T]: T[K] };
+
+/** A pad that holds the same state. */
+export function padOf({ xM, yM, zM, vx, vy, vz, wx, wy, wz }: BallState): Pad<BallState> {
+  return { xM, yM, zM, vx, vy, vz, wx, wy, wz };
+}
+
 /** x of the velocity with which the ball's lowest point slips over the cloth, m/s. */
 export function slipX(ball: BallState, radiusM: number): number {
   return ball.vx - radiusM * ball.wy;

@@ -1,9 +1,9 @@
 import type { BallState } from '../ball/ball-state';
 import type { Kit } from '../kit/kit';
-import { travel } from '../motion/journey';
+import { endOfRun, Run } from '../motion/run';
 import { length } from '../numerics/length';
 import { checkQuery } from './check-query';
-import { type Play, play } from './contact';
+import { type Meeting, meet } from './contact';
 import { describeAnswer } from './describe-answer';
 import { type Layout, layoutOf } from './layout';
 import { fliesOver } from './over-flight';
@@ -15,7 +15,7 @@ export function playAim(shot: Shot, kit: Kit, aimRad: number): AimResult {
   const problem = checkQuery(shot, kit, aimRad);
   if (problem !== null) return problem;
   const layout = layoutOf(shot, kit.ballRadiusM);
-  return answerPlay(shot, layout, kit, aimRad, play(strokeOf(shot, aimRad), layout, kit), []);
+  return answerPlay(shot, layout, kit, aimRad, meet(strokeOf(shot, aimRad), layout, kit), []);
 }
 
 /** The answer of a stroke already played, or why there is none. */
@@ -24,12 +24,12 @@ export function answerPlay(
   layout: Layout,
   kit: Kit,
   aimRad: number,
-  played: Play,
+  played: Meeting,
   otherAimsRad: readonly number[],
 ): AimAnswer | Refusal {
-  const { contact, journey, leaving } = played;
-  if (!journey.complete) return refusal('no-convergence');
-  if (contact === null) return missedBecause(played, layout);
+  const { contact, complete, leaving } = played;
+  if (!complete) return refusal('no-convergence');
+  if (contact === null) return missedBecause(leaving, layout, kit);
   const answer = describeAnswer(shot, layout, kit, aimRad, leaving, contact, otherAimsRad);
   const wanted = shot.objectDistanceM;
   if (wanted !== undefined && reachOf(contact.after.objectBall, kit) < wanted) {
@@ -39,9 +39,10 @@ export function answerPlay(
 }
 
 /** Why a stroke that was played out never touched the object ball. */
-function missedBecause({ journey }: Play, layout: Layout): Refusal {
-  if (journey.phases.some((phase) => fliesOver(phase, layout))) return refusal('flies-over');
-  const { xM, yM } = journey.end;
+function missedBecause(leaving: BallState, layout: Layout, kit: Kit): Refusal {
+  const run = new Run(leaving, 0, kit);
+  while (run.next()) if (fliesOver(run.phase, layout)) return refusal('flies-over');
+  const { xM, yM } = run.end;
   return length(xM, yM) < layout.separationM - layout.reachM
     ? refusal('stops-short', 'speedMps')
     : refusal('misses', 'aimRad');
@@ -49,6 +50,6 @@ function missedBecause({ journey }: Play, layout: Layout): Refusal {
 
 /** How far from its start a ball is when it comes to rest, as the crow flies, m. */
 export function reachOf(ball: BallState, kit: Kit): number {
-  const { end } = travel(ball, 0, kit, []);
+  const end = endOfRun(ball, kit);
   return length(end.xM - ball.xM, end.yM - ball.yM);
 }

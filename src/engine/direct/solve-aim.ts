@@ -3,7 +3,7 @@ import { isWithin } from '../numerics/range';
 import { STROKE_RANGES } from '../stroke/stroke';
 import { candidateAims } from './candidate-aims';
 import { checkQuery } from './check-query';
-import { missOf, type Play, play } from './contact';
+import { type Meeting, meet, missOf } from './contact';
 import { THINNEST_CUT_RAD } from './input-ranges';
 import { type Layout, layoutOf } from './layout';
 import { answerPlay } from './play-aim';
@@ -21,7 +21,7 @@ const SAME_AIM = 1e-9;
 
 interface Going {
   readonly aimRad: number;
-  readonly played: Play;
+  readonly played: Meeting;
 }
 
 /**
@@ -47,7 +47,7 @@ function thoseThatGo(candidates: readonly number[], shot: Shot, layout: Layout, 
   const going: Going[] = [];
   for (const aimRad of [...candidates].sort((a, b) => Math.abs(a) - Math.abs(b))) {
     if (going.some((other) => Math.abs(other.aimRad - aimRad) < SAME_AIM)) continue;
-    const played = play(strokeOf(shot, aimRad), layout, kit);
+    const played = meet(strokeOf(shot, aimRad), layout, kit);
     if (Math.abs(missOf(played, shot.cutRad)) <= MISS_TOLERANCE) going.push({ aimRad, played });
   }
   return going;

@@ -43,6 +43,8 @@ function entryTime(phase: Phase, prober: ContactProber, fromS: number): number |
     if (timeS >= phase.durationS) return null;
     beforeS = timeS;
     timeS = timeAfter(phase, prober, timeS, Math.max(gapM, LEAST_ADVANCE_M));
+    // It ends before the ball can have come that far.
+    if (timeS >= phase.durationS && gapM >= LEAST_ADVANCE_M) return null;
   }
   return null;
 }
@@ -53,13 +55,15 @@ function samplesWithin(phase: Phase, prober: ContactProber, entryS: number): num
   const times = [entryS];
   let advanceM = spacingM;
   let timeS = entryS;
+  let isToPlace = true;
   for (let step = 0; step < MAX_STEPS && timeS < phase.durationS; step++) {
-    placeAt(phase, timeS, prober.place);
+    if (isToPlace) placeAt(phase, timeS, prober.place);
     const nextS = timeAfter(phase, prober, timeS, advanceM);
     const isOutside = gapAt(phase, prober, nextS) > 0;
     if (isOutside && timeS === entryS && advanceM > LEAST_ADVANCE_M) {
       // Range is left within one spacing of the rim: come nearer, for a skim counts too.
       advanceM /= 2;
+      isToPlace = true;
       continue;
     }
     if (isOutside) {
@@ -67,6 +71,7 @@ function samplesWithin(phase: Phase, prober: ContactProber, entryS: number): num
       break;
     }
     times.push(nextS);
+    isToPlace = false;
     advanceM = spacingM;
     timeS = nextS;
   }

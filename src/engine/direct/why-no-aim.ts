@@ -29,7 +29,7 @@ export function whyNoAim(
   kit: Kit,
   candidates: readonly number[],
 ): NoAimReason {
-  const path = freePath(shot, kit, 0);
+  const path = freePath(shot, kit);
   const away = farthest(path);
   const last = path.at(-1);
   const end = last === undefined ? null : endState(last);
@@ -58,9 +58,9 @@ function jumpsAtLanding(path: readonly Phase[], prober: ContactProber): boolean 
     return FLANKS.some((flank) => {
       prober.look(before, before.durationS, flank);
       if (prober.gapM() > 0) return false;
-      const falling = prober.objectMiss(before, before.durationS);
+      const falling = prober.objectMiss();
       prober.look(after, 0, flank);
-      return changesSign(falling, prober.objectMiss(after, 0));
+      return changesSign(falling, prober.objectMiss());
     });
   });
 }

@@ -1,13 +1,13 @@
 import type { BallState } from '../ball/ball-state';
-import { missOf, type Play, play } from '../direct/contact';
+import { type Meeting, meet, missOf } from '../direct/contact';
 import { type Layout, layoutOf } from '../direct/layout';
 import type { TwoBalls } from '../direct/shot';
 import { solveAim } from '../direct/solve-aim';
 import type { Kit } from '../kit/kit';
 import { KIT_QUANTITIES, QUANTITIES } from '../kit/kit-spread';
-import { travel } from '../motion/journey';
 import { type Crossing, lineCrossing } from '../motion/line-crossing';
 import { comesToRest } from '../motion/roll';
+import { Run } from '../motion/run';
 import { isBeyondMiscue } from '../stroke/miscue-limit';
 import type { Stroke } from '../stroke/stroke';
 import { openingAt } from './opening';
@@ -52,12 +52,12 @@ function withoutAim({ side, height, elevationRad, speedMps }: Omit<Stroke, 'aimR
 }
 
 /** A kit drawn from little knowledge may be one on which nothing stops: it is no shot at all. */
-function playHeld(stroke: Stroke, layout: Layout, kit: Kit): Play | 'miscue' | 'short' {
+function playHeld(stroke: Stroke, layout: Layout, kit: Kit): Meeting | 'miscue' | 'short' {
   if (isBeyondMiscue(stroke.side, stroke.height)) return 'miscue';
-  return comesToRest(kit) ? play(stroke, layout, kit) : 'short';
+  return comesToRest(kit) ? meet(stroke, layout, kit) : 'short';
 }
 
-function arrivalOf(played: Play, cutRad: number, target: Target, kit: Kit): Arrival | Lost {
+function arrivalOf(played: Meeting, cutRad: number, target: Target, kit: Kit): Arrival | Lost {
   if (played.contact === null) return 'untouched';
   if (target.kind === 'angle') {
     const miss = missOf(played, cutRad) / target.halfAngleRad;
@@ -81,14 +81,14 @@ function mouthCrossing(
   kit: Kit,
 ): Crossing | null {
   const mouth = { fromXM: ball.xM, fromYM: ball.yM, alongRad: cutRad, distanceM };
-  return lineCrossing(travel(ball, 0, kit, []).phases, mouth);
+  return lineCrossing(new Run(ball, 0, kit), mouth);
 }
 
 /** The target as wide as it is to the ball of one stroke, however wide it is to a slower one. */
 export function targetOfStroke(balls: TwoBalls, target: Target, kit: Kit, stroke: Stroke): Target {
   if (target.kind === 'angle' || target.openings === undefined) return target;
   const { kind, distanceM, mouthM, openings } = target;
-  const { contact } = play(stroke, layoutOf(balls, kit.ballRadiusM), kit);
+  const { contact } = meet(stroke, layoutOf(balls, kit.ballRadiusM), kit);
   const ball = contact?.after.objectBall;
   const crossing = ball ? mouthCrossing(ball, balls.cutRad, distanceM, kit) : null;
   if (crossing === null) return { kind, distanceM, mouthM };

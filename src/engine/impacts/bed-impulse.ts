@@ -1,4 +1,4 @@
-import { type BallState, slipX, slipY } from '../ball/ball-state';
+import { type BallState, type Pad, padOf, slipX, slipY } from '../ball/ball-state';
 import { STANDARD_GRAVITY as g } from '../ball/gravity';
 import { SLIP_TO_CENTRE, SPIN_SHARE } from '../ball/inertia';
 import type { Kit } from '../kit/kit';
@@ -13,17 +13,33 @@ import { length } from '../numerics/length';
 const SETTLING_S = 1e-4;
 
 /**
- * The ball after the bed has answered its downward speed: w comes back as e_bed·w, and the bed's
- * friction takes the lesser of μ_s times that impulse and what stops the slip. A ball that is in
- * the air, or leaves the bed, is returned as it is.
+ * The ball after the bed has answered its downward speed. A ball that is in the air, or leaves the
+ * bed, is returned as it is.
  */
 export function afterBed(ball: BallState, kit: Kit): BallState {
-  if (ball.zM > 0) return ball;
-  if (ball.vz >= 0) return isFlown(ball.vz, kit) ? ball : flattened(ball);
+  if (ball.zM > 0 || ball.vz === 0 || (ball.vz > 0 && isFlown(ball.vz, kit))) return ball;
+  const after = padOf(ball);
+  meetBed(after, kit);
+  return after;
+}
+
+/**
+ * Lets the bed answer a ball's downward speed: w comes back as e_bed·w, and the bed's friction takes
+ * the lesser of μ_s times that impulse and what stops the slip. A ball that is in the air, or leaves
+ * the bed, stays as it is.
+ */
+export function meetBed(ball: Pad<BallState>, kit: Kit): void {
+  if (ball.zM > 0) return;
+  if (ball.vz >= 0) {
+    if (!isFlown(ball.vz, kit)) ball.vz = 0;
+    return;
+  }
   const downMps = -ball.vz;
   const rebound = kit.bedRestitution * downMps;
   const upMps = isFlown(rebound, kit) ? rebound : 0;
-  return withBedFriction(ball, kit, downMps + upMps, upMps);
+  takeBedFriction(ball, kit, downMps + upMps);
+  ball.zM = 0;
+  ball.vz = upMps;
 }
 
 /** A chain of bounces lasts 2u/(g(1 − e)), u being the speed it starts with. */
@@ -31,14 +47,8 @@ function isFlown(upMps: number, kit: Kit): boolean {
   return 2 * upMps > (1 - kit.bedRestitution) * g * SETTLING_S;
 }
 
-function flattened(ball: BallState): BallState {
-  if (ball.vz === 0) return ball;
-  const { xM, yM, zM, vx, vy, wx, wy, wz } = ball;
-  return { xM, yM, zM, vx, vy, vz: 0, wx, wy, wz };
-}
-
 /** @param normalMps the bed's normal impulse over the ball's mass */
-function withBedFriction(ball: BallState, kit: Kit, normalMps: number, upMps: number): BallState {
+function takeBedFriction(ball: Pad<BallState>, kit: Kit, normalMps: number): void {
   const radiusM = kit.ballRadiusM;
   const ux = slipX(ball, radiusM);
   const uy = slipY(ball, radiusM);
@@ -46,15 +56,8 @@ function withBedFriction(ball: BallState, kit: Kit, normalMps: number, upMps: nu
   const most = SLIP_TO_CENTRE * slip;
   const taken = slip > 0 ? Math.min(kit.slideFriction * normalMps, most) / slip : 0;
   const spin = (SPIN_SHARE * taken) / radiusM;
-  return {
-    xM: ball.xM,
-    yM: ball.yM,
-    zM: 0,
-    vx: ball.vx - taken * ux,
-    vy: ball.vy - taken * uy,
-    vz: upMps,
-    wx: ball.wx - spin * uy,
-    wy: ball.wy + spin * ux,
-    wz: ball.wz,
-  };
+  ball.vx -= taken * ux;
+  ball.vy -= taken * uy;
+  ball.wx -= spin * uy;
+  ball.wy += spin * ux;
 }

@@ -23,6 +23,8 @@ export interface CoulombDrag {
   /** Unit vector of the push. */
   readonly pushX: number;
   readonly pushY: number;
+  /** |w| at the start, m/s. */
+  readonly size0: number;
   /** m at the start; NaN where the velocity lies along the push and stays there. */
   readonly m0: number;
   /** ln(cosh m0 − (b/a) sinh m0). */
@@ -31,17 +33,17 @@ export interface CoulombDrag {
   readonly durationS: number;
 }
 
-/** Velocity and displacement at an instant, m/s and m. */
-export interface Dragged {
-  readonly wx: number;
-  readonly wy: number;
-  readonly dx: number;
-  readonly dy: number;
+/** What moves under a drag is added to. A scratch pad. */
+interface Dragged {
+  xM: number;
+  yM: number;
+  vx: number;
+  vy: number;
 }
 
-/** Newton on a nearly straight line: two or three rounds reach rounding, the cap is never met. */
+/** Newton on a nearly straight line: one to three rounds reach rounding, the cap is never met. */
 const MAX_ROUNDS = 40;
-/** A step this small leaves an error of its square, times b/a: below rounding. */
+/** A step of m this small leaves an error of its square: below rounding. */
 const LAST_STEP = 1e-8;
 /** A push this small, m/s², is no push: halfway to the smallest double, its direction is rounding. */
 const NO_PUSH = 1e-150;
@@ -62,69 +64,93 @@ export function coulombDrag(
   const pushY = push > NO_PUSH ? by / push : 1;
   const along0 = wx * pushX + wy * pushY;
   const across0 = wy * pushX - wx * pushY;
-  const size = length(wx, wy);
-  const durationS = (drag * size + push * along0) / ((drag - push) * (drag + push));
+  const size0 = length(wx, wy);
+  const durationS = (drag * size0 + push * along0) / ((drag - push) * (drag + push));
   const m0 =
-    Math.abs(across0) <= ALIGNED * size ? Number.NaN : -Math.asinh(along0 / Math.abs(across0));
+    Math.abs(across0) <= ALIGNED * size0 ? Number.NaN : -Math.asinh(along0 / Math.abs(across0));
   const logWeight0 = logWeight(m0, push / drag);
-  return { along0, across0, drag, push, pushX, pushY, m0, logWeight0, durationS };
-}
-
-/** @param timeS from 0 to the drag's duration */
-export function draggedAt(motion: CoulombDrag, timeS: number): Dragged {
-  const left = 1 - timeS / motion.durationS;
-  const { along, across } = left > 0 ? velocityWith(motion, left) : { along: 0, across: 0 };
-  const { forward, sideways } = displacement(motion, along, across);
-  const { pushX, pushY } = motion;
-  return {
-    wx: along * pushX - across * pushY,
-    wy: along * pushY + across * pushX,
-    dx: forward * pushX - sideways * pushY,
-    dy: forward * pushY + sideways * pushX,
-  };
-}
-
-/** @param left share of a|w| + b·w that is still there, above 0 */
-function velocityWith(motion: CoulombDrag, left: number) {
-  const { along0, across0, drag, push, m0, logWeight0, durationS } = motion;
-  if (Number.isNaN(m0)) return { along: along0 * left, across: 0 };
-  const ratio = push / drag;
-  const logLeft = Math.log(left);
-  let fall = logLeft;
-  for (let round = 0; round < MAX_ROUNDS; round++) {
-    const m = m0 + ratio * fall;
-    const excess = fall + logWeight(m, ratio) - logLeft - logWeight0;
-    const step = (excess * (1 - ratio * Math.tanh(m))) / (1 - ratio * ratio);
-    fall -= step;
-    if (Math.abs(step) <= LAST_STEP) break;
-  }
-  // From m alone: w⊥ itself may by now be too small for a double, while w∥ is not.
-  const m = m0 + ratio * fall;
-  const tanh = Math.tanh(m);
-  const size = (left * durationS * (drag - push) * (drag + push)) / (drag - push * tanh);
-  return { along: -size * tanh, across: (Math.sign(across0) * size) / Math.cosh(m) };
+  return { along0, across0, drag, push, pushX, pushY, size0, m0, logWeight0, durationS };
 }
 
 /** ln(cosh m − ratio·sinh m), safe for large |m|. */
 function logWeight(m: number, ratio: number): number {
-  const size = Math.abs(m);
-  const lead = 1 - ratio * Math.sign(m);
-  const rest = 1 + ratio * Math.sign(m);
-  return size + Math.log((lead + rest * Math.exp(-2 * size)) / 2);
+  return Math.abs(m) + logWeightShare(Math.exp(-2 * Math.abs(m)), m < 0 ? -ratio : ratio);
 }
 
-/** Distance run since the start, along and across the push, from the velocity now. */
-function displacement(motion: CoulombDrag, along: number, across: number) {
-  const { along0, across0, drag: a, push: b } = motion;
-  const size = length(along, across);
-  const size0 = length(along0, across0);
+/** The same less |m|, from e^(−2|m|) and a ratio of the sign of m. */
+function logWeightShare(square: number, ratio: number): number {
+  return Math.log((1 - ratio + (1 + ratio) * square) / 2);
+}
+
+/**
+ * Adds a share of the velocity w, and of the displacement since the start, to what moves.
+ *
+ * @param timeS from 0 to the drag's duration
+ */
+export function addDragged(
+  motion: CoulombDrag,
+  share: number,
+  timeS: number,
+  moving: Dragged,
+): void {
+  const left = 1 - timeS / motion.durationS;
+  if (!(left > 0)) addMoved(motion, share, 0, 0, moving);
+  else if (Number.isNaN(motion.m0)) addMoved(motion, share, motion.along0 * left, 0, moving);
+  else addTurned(motion, share, left, moving);
+}
+
+/** @param left share of a|w| + b·w that is still there, above 0 */
+function addTurned(motion: CoulombDrag, share: number, left: number, moving: Dragged): void {
+  const { along0, across0, drag, push, size0, m0, logWeight0, durationS } = motion;
+  const ratio = push / drag;
+  const logLeft = Math.log(left);
+  const straight = 1 - ratio * ratio;
+  // The first round of Newton's, from the start.
+  let fall = (logLeft * (1 + (ratio * along0) / size0)) / straight;
+  let root = 0;
+  let square = 0;
+  let tanh = 0;
+  let bend = 0;
+  for (let round = 0; round < MAX_ROUNDS; round++) {
+    const m = m0 + ratio * fall;
+    const signed = m < 0 ? -ratio : ratio;
+    root = Math.exp(-Math.abs(m));
+    square = root * root;
+    tanh = (m < 0 ? square - 1 : 1 - square) / (1 + square);
+    const excess = fall + Math.abs(m) + logWeightShare(square, signed) - logLeft - logWeight0;
+    const step = (excess * (1 - ratio * tanh)) / straight;
+    fall -= step;
+    bend = ratio * step;
+    if (Math.abs(bend) <= LAST_STEP) break;
+  }
+  // From m alone: w⊥ itself may by now be too small for a double, while w∥ is not. The last step,
+  // −bend, is added in first order.
+  const sech = (2 * root) / (1 + square);
+  const tanhNow = tanh - bend * sech * sech;
+  const size = (left * durationS * (drag - push) * (drag + push)) / (drag - push * tanhNow);
+  const across = Math.sign(across0) * size * (sech + bend * sech * tanh);
+  addMoved(motion, share, -size * tanhNow, across, moving);
+}
+
+/** From the velocity now, along and across the push. */
+function addMoved(
+  motion: CoulombDrag,
+  share: number,
+  along: number,
+  across: number,
+  moving: Dragged,
+): void {
+  const { along0, across0, drag: a, push: b, pushX, pushY, size0 } = motion;
+  const size = Math.sqrt(along * along + across * across);
   const square = size * size - size0 * size0;
   const sizeAlong = size * along - size0 * along0;
   const alongAlong = along * along - along0 * along0;
   const sizeAcross = size * across - size0 * across0;
   const acrossAlong = across * along - across0 * along0;
-  return {
-    forward: -(2 * a * sizeAlong + b * (square + alongAlong)) / (4 * (a - b) * (a + b)),
-    sideways: -(2 * a * sizeAcross + b * acrossAlong) / ((2 * a - b) * (2 * a + b)),
-  };
+  const forward = -(2 * a * sizeAlong + b * (square + alongAlong)) / (4 * (a - b) * (a + b));
+  const sideways = -(2 * a * sizeAcross + b * acrossAlong) / ((2 * a - b) * (2 * a + b));
+  moving.xM += share * (forward * pushX - sideways * pushY);
+  moving.yM += share * (forward * pushY + sideways * pushX);
+  moving.vx += share * (along * pushX - across * pushY);
+  moving.vy += share * (along * pushY + across * pushX);
 }

@@ -3,6 +3,7 @@ import type { Kit } from '../kit/kit';
 import { nextPhase } from './next-phase';
 import type { Obstacle } from './obstacle';
 import { endState, type Phase, stateAt } from './phase';
+import { MOST_PHASES, type Run } from './run';
 
 /** How a ball's run ends. */
 export interface Journey {
@@ -16,12 +17,6 @@ export interface Journey {
   readonly complete: boolean;
 }
 
-/**
- * More than any run has: the longest chain of hops that the accepted ranges allow, a massé at full
- * speed on a bed that returns 0.95 of every landing, has some 320.
- */
-const MAX_PHASES = 400;
-
 /** Follows a ball from a state, event by event, until it meets an obstacle or rests. */
 export function travel(
   ball: BallState,
@@ -32,7 +27,7 @@ export function travel(
   const phases: Phase[] = [];
   let end = ball;
   let endS = startS;
-  while (phases.length < MAX_PHASES) {
+  while (phases.length < MOST_PHASES) {
     const phase = nextPhase(end, endS, kit);
     if (phase === null) return { phases, met: null, end, endS, complete: true };
     const meeting = firstMeeting(phase, obstacles);
@@ -55,4 +50,18 @@ function firstMeeting(phase: Phase, obstacles: readonly Obstacle[]) {
     if (timeS < (first?.timeS ?? Number.POSITIVE_INFINITY)) first = { timeS, with: obstacle };
   }
   return first;
+}
+
+/**
+ * Goes on with a run until an obstacle is met, and keeps nothing of what came before.
+ *
+ * @returns when in the run's phase it is met, s since that began; null where the ball comes to rest
+ *   or the run is given up
+ */
+export function runTo(run: Run, obstacle: Obstacle): number | null {
+  while (run.next()) {
+    const timeS = obstacle.touchTime(run.phase);
+    if (timeS < Number.POSITIVE_INFINITY) return timeS;
+  }
+  return null;
 }

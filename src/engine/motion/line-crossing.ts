@@ -2,6 +2,7 @@ import type { BallState } from '../ball/ball-state';
 import { bracketedRoot } from '../numerics/bracketed-root';
 import { length } from '../numerics/length';
 import { newPlace, type Phase, placeAt, stateAt } from './phase';
+import type { Run } from './run';
 
 /** A line square across a ball's way. */
 export interface AcrossLine {
@@ -24,33 +25,67 @@ export interface Crossing {
   readonly speedMps: number;
 }
 
-/** The ball as it crosses a line in a run; the crossing is one of the run's own. */
-export function ballCrossing(phases: readonly Phase[], { timeS }: Crossing): BallState | null {
-  const phase = phases.filter(({ startS }) => startS <= timeS).at(-1);
-  return phase === undefined ? null : stateAt(phase, timeS - phase.startS);
+/** The ball as it crosses a line, of a run that was left in the phase of that crossing. */
+export function ballCrossing({ phase }: Run, { timeS }: Crossing): BallState {
+  return stateAt(phase, timeS - phase.startS);
 }
 
 /** The line counts as crossed this near it, m. */
 const CROSSED_M = 1e-9;
 
-/** The first crossing of a run, or null where it ends before the line. */
-export function lineCrossing(phases: readonly Phase[], line: AcrossLine): Crossing | null {
-  const { fromXM, fromYM, alongRad, distanceM } = line;
-  const [sin, cos] = [Math.sin(alongRad), Math.cos(alongRad)];
-  const place = newPlace();
-  const beyond = (phase: Phase, timeS: number) => {
-    placeAt(phase, timeS, place);
-    return (place.xM - fromXM) * sin + (place.yM - fromYM) * cos - distanceM;
-  };
-  for (const phase of phases) {
-    const end = phase.durationS;
-    const atEnd = beyond(phase, end);
-    if (atEnd < 0) continue;
-    const before = beyond(phase, 0);
-    const at = bracketedRoot((t) => beyond(phase, t), 0, before, end, atEnd, 0, CROSSED_M);
-    placeAt(phase, at.x, place);
-    const rightM = (place.xM - fromXM) * cos - (place.yM - fromYM) * sin;
-    return { rightM, timeS: phase.startS + at.x, speedMps: length(place.vx, place.vy) };
+/**
+ * The first crossing of a run, which is left in the phase of it; null where it ends before the line.
+ */
+export function lineCrossing(run: Run, line: AcrossLine): Crossing | null {
+  const watch = new LineWatch(line);
+  while (run.next()) {
+    const crossing = watch.crossingIn(run.phase);
+    if (crossing !== null) return crossing;
   }
   return null;
+}
+
+class LineWatch {
+  private readonly sin: number;
+  private readonly cos: number;
+  private readonly place = newPlace();
+
+  constructor(private readonly line: AcrossLine) {
+    this.sin = Math.sin(line.alongRad);
+    this.cos = Math.cos(line.alongRad);
+  }
+
+  /** The crossing in a phase that begins before the line; null where it ends there too. */
+  crossingIn(phase: Phase): Crossing | null {
+    const atEnd = this.beyond(phase, phase.durationS);
+    if (atEnd < 0) return null;
+    const sinceS = this.crossedAt(phase, atEnd);
+    placeAt(phase, sinceS, this.place);
+    const { xM, yM, vx, vy } = this.place;
+    const { fromXM, fromYM } = this.line;
+    const rightM = (xM - fromXM) * this.cos - (yM - fromYM) * this.sin;
+    return { rightM, timeS: phase.startS + sinceS, speedMps: length(vx, vy) };
+  }
+
+  private crossedAt(phase: Phase, atEnd: number): number {
+    const before = this.beyond(phase, 0);
+    if (phase.drag !== null) {
+      const beyond = (timeS: number) => this.beyond(phase, timeS);
+      return bracketedRoot(beyond, 0, before, phase.durationS, atEnd, 0, CROSSED_M).x;
+    }
+    if (before >= 0) return 0;
+    const speed = phase.linearX * this.sin + phase.linearY * this.cos;
+    const pull = 2 * (phase.quadraticX * this.sin + phase.quadraticY * this.cos);
+    const root = Math.sqrt(Math.max(0, speed * speed - 2 * pull * before));
+    const sinceS = speed > 0 ? (-2 * before) / (speed + root) : (root - speed) / pull;
+    return Math.min(phase.durationS, sinceS);
+  }
+
+  /** How far beyond the line the centre is, m. */
+  private beyond(phase: Phase, timeS: number): number {
+    placeAt(phase, timeS, this.place);
+    const { xM, yM } = this.place;
+    const { fromXM, fromYM, distanceM } = this.line;
+    return (xM - fromXM) * this.sin + (yM - fromYM) * this.cos - distanceM;
+  }
 }

@@ -1,11 +1,11 @@
-import { type BallState, slipX, slipY } from '../ball/ball-state';
-import { afterBed } from '../impacts/bed-impulse';
+import { type BallState, type Pad, padOf, slipX, slipY } from '../ball/ball-state';
+import { meetBed } from '../impacts/bed-impulse';
 import type { Kit } from '../kit/kit';
 import { length } from '../numerics/length';
-import { flight } from './flight';
-import type { Phase } from './phase';
-import { roll } from './roll';
-import { slide } from './slide';
+import { fillFlight } from './flight';
+import { newPhase, type Phase } from './phase';
+import { fillRoll } from './roll';
+import { fillSlide } from './slide';
 
 /** Slower than this, m/s, a ball is at rest, and a slip is none: rounding, not motion. */
 const STILL_MPS = 1e-10;
@@ -15,11 +15,30 @@ const STILL_MPS = 1e-10;
  * when it lies still (spin about the vertical alone moves it nowhere).
  */
 export function nextPhase(ball: BallState, startS: number, kit: Kit): Phase | null {
-  const now = afterBed(ball, kit);
-  if (now.zM > 0 || now.vz > 0) return flight(now, startS, kit);
+  const start = padOf(ball);
+  const phase = newPhase(start);
+  return fillNext(phase, start, startS, kit) ? phase : null;
+}
+
+/**
+ * Makes a phase that which a ball falls into, and lets the bed answer that ball first.
+ *
+ * @returns false where the ball lies still, and the phase is as it was
+ */
+export function fillNext(
+  phase: Pad<Phase>,
+  start: Pad<BallState>,
+  startS: number,
+  kit: Kit,
+): boolean {
+  meetBed(start, kit);
   const radiusM = kit.ballRadiusM;
-  if (length(slipX(now, radiusM), slipY(now, radiusM)) > STILL_MPS) {
-    return slide(now, startS, kit);
-  }
-  return length(now.vx, now.vy) > STILL_MPS ? roll(now, startS, kit) : null;
+  const isFlying = start.zM > 0 || start.vz > 0;
+  const isSlipping = length(slipX(start, radiusM), slipY(start, radiusM)) > STILL_MPS;
+  if (!isFlying && !isSlipping && !(length(start.vx, start.vy) > STILL_MPS)) return false;
+  phase.start = start;
+  if (isFlying) fillFlight(phase, startS, kit);
+  else if (isSlipping) fillSlide(phase, startS, kit);
+  else fillRoll(phase, startS, kit);
+  return true;
 }

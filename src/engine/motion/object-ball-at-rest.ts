@@ -8,6 +8,7 @@ export function objectBallAtRest(xM: number, yM: number): Obstacle {
   const approach = newApproach();
   return {
     touchTime(phase) {
+      if (isBeyondReach(phase, xM, yM)) return Number.POSITIVE_INFINITY;
       const look = (timeS: number) => {
         placeAt(phase, timeS, place);
         approachBall(phase, place, xM, yM, approach);
@@ -16,6 +17,16 @@ export function objectBallAtRest(xM: number, yM: number): Obstacle {
       return approach.settled ? timeS : Number.POSITIVE_INFINITY;
     },
   };
+}
+
+/** Whether the phase ends before the moving ball can have come so far, whichever way it goes. */
+function isBeyondReach(phase: Phase, xM: number, yM: number): boolean {
+  const { start, durationS, radiusM, accelerationBound } = phase;
+  const { vx, vy, vz, zM } = start;
+  const speedMps = Math.sqrt(vx * vx + vy * vy + vz * vz);
+  const reachM = (speedMps + (accelerationBound * durationS) / 2) * durationS + 2 * radiusM;
+  const [dx, dy] = [xM - start.xM, yM - start.yM];
+  return dx * dx + dy * dy + zM * zM > reachM * reachM;
 }
 
 /** The moving centre and the ball of radius 2R around the resting one. */

@@ -1,6 +1,6 @@
-import { type BallState, spinLeft } from '../ball/ball-state';
+import { type BallState, type Pad, padOf, restingAt, spinLeft } from '../ball/ball-state';
 import { SPIN_SHARE } from '../ball/inertia';
-import { type CoulombDrag, draggedAt } from './coulomb-drag';
+import { addDragged, type CoulombDrag } from './coulomb-drag';
 
 /** What a ball is doing between two events. */
 export type Motion = 'sliding' | 'rolling' | 'flying';
@@ -35,19 +35,35 @@ export interface Phase {
   readonly radiusM: number;
 }
 
-/** Where the centre is and how it moves. A scratch pad that a caller owns and may use again. */
-export interface Place {
-  xM: number;
-  yM: number;
-  zM: number;
-  vx: number;
-  vy: number;
-  vz: number;
+/** A pad that {@link Phase}s are written into, one after another. All are made here: of one shape. */
+export function newPhase(start: BallState): Pad<Phase> {
+  return {
+    motion: 'flying',
+    start,
+    startS: 0,
+    durationS: 0,
+    linearX: 0,
+    linearY: 0,
+    linearZ: 0,
+    quadraticX: 0,
+    quadraticY: 0,
+    quadraticZ: 0,
+    drag: null,
+    dragShare: 0,
+    freeX: 0,
+    freeY: 0,
+    accelerationBound: 0,
+    spinDecay: 0,
+    radiusM: 0,
+  };
 }
 
+/** Where the centre is and how it moves. A scratch pad that a caller owns and may use again. */
+export type Place = Pick<Pad<BallState>, 'xM' | 'yM' | 'zM' | 'vx' | 'vy' | 'vz'>;
+
 /** A fresh scratch pad for {@link placeAt}. */
-export function newPlace(): Place {
-  return { xM: 0, yM: 0, zM: 0, vx: 0, vy: 0, vz: 0 };
+export function newPlace(): Pad<BallState> {
+  return padOf(restingAt(0, 0));
 }
 
 /** Writes position and velocity at a time since the phase's start (s) into `place`. */
@@ -59,48 +75,60 @@ export function placeAt(phase: Phase, timeS: number, place: Place): void {
   place.vx = phase.linearX + 2 * phase.quadraticX * timeS;
   place.vy = phase.linearY + 2 * phase.quadraticY * timeS;
   place.vz = phase.linearZ + 2 * phase.quadraticZ * timeS;
-  if (phase.drag === null) return;
-  const dragged = draggedAt(phase.drag, timeS);
-  place.xM += phase.dragShare * dragged.dx;
-  place.yM += phase.dragShare * dragged.dy;
-  place.vx += phase.dragShare * dragged.wx;
-  place.vy += phase.dragShare * dragged.wy;
+  if (phase.drag !== null) addDragged(phase.drag, phase.dragShare, timeS, place);
 }
 
 /** The whole state at a time since the phase's start (s). */
-export function stateAt(phase: Phase, timeS: number): BallState {
-  const place = newPlace();
-  placeAt(phase, timeS, place);
-  return stateFrom(phase, timeS, place);
+export function stateAt(phase: Phase, timeS: number): Pad<BallState> {
+  const ball = newPlace();
+  placeAt(phase, timeS, ball);
+  fillSpin(phase, timeS, ball);
+  return ball;
 }
 
-/** The whole state at a time (s) whose place is known already. */
-export function stateFrom(phase: Phase, timeS: number, place: Place): BallState {
+/** Writes the spin at a time (s) into a ball whose place at that time is there already. */
+export function fillSpin(phase: Phase, timeS: number, ball: Pad<BallState>): void {
   const { start, radiusM } = phase;
-  const wz = spinLeft(start.wz, phase.spinDecay, timeS);
+  ball.wz = spinLeft(start.wz, phase.spinDecay, timeS);
   if (phase.motion === 'rolling') {
-    return stateOf(place, place.zM, -place.vy / radiusM, place.vx / radiusM, wz);
+    ball.wx = -ball.vy / radiusM;
+    ball.wy = ball.vx / radiusM;
+  } else if (phase.motion === 'flying') {
+    ball.wx = start.wx;
+    ball.wy = start.wy;
+  } else {
+    // The cloth's push on the centre turns the ball by the same impulse at its lowest point.
+    const spin = SPIN_SHARE / radiusM;
+    ball.zM = 0;
+    ball.wx = start.wx + spin * (ball.vy - start.vy - phase.freeY * timeS);
+    ball.wy = start.wy - spin * (ball.vx - start.vx - phase.freeX * timeS);
   }
-  if (phase.motion === 'flying') return stateOf(place, place.zM, start.wx, start.wy, wz);
-  // The cloth's push on the centre turns the ball by the same impulse at its lowest point.
-  const spin = SPIN_SHARE / radiusM;
-  const pushedX = place.vx - start.vx - phase.freeX * timeS;
-  const pushedY = place.vy - start.vy - phase.freeY * timeS;
-  return stateOf(place, 0, start.wx + spin * pushedY, start.wy - spin * pushedX, wz);
 }
 
 /** The state in which the phase ends, with what must then be exactly zero made so. */
 export function endState(phase: Phase): BallState {
-  const { xM, yM, vx, vy, vz, wx, wy, wz } = stateAt(phase, phase.durationS);
-  if (phase.motion === 'flying') return { xM, yM, zM: 0, vx, vy, vz, wx, wy, wz };
-  if (phase.motion === 'rolling') {
-    return { xM, yM, zM: 0, vx: 0, vy: 0, vz: 0, wx: 0, wy: 0, wz };
-  }
-  const { radiusM } = phase;
-  return { xM, yM, zM: 0, vx, vy, vz: 0, wx: -vy / radiusM, wy: vx / radiusM, wz };
+  const ball = newPlace();
+  fillEnd(phase, ball);
+  return ball;
 }
 
-function stateOf(place: Place, zM: number, wx: number, wy: number, wz: number): BallState {
-  const { xM, yM, vx, vy, vz } = place;
-  return { xM, yM, zM, vx, vy, vz, wx, wy, wz };
+/** Writes {@link endState} into a ball. */
+export function fillEnd(phase: Phase, ball: Pad<BallState>): void {
+  placeAt(phase, phase.durationS, ball);
+  ball.zM = 0;
+  if (phase.motion === 'flying') {
+    fillSpin(phase, phase.durationS, ball);
+    return;
+  }
+  ball.vz = 0;
+  if (phase.motion === 'rolling') {
+    ball.vx = 0;
+    ball.vy = 0;
+    ball.wx = 0;
+    ball.wy = 0;
+  } else {
+    ball.wx = -ball.vy / phase.radiusM;
+    ball.wy = ball.vx / phase.radiusM;
+  }
+  ball.wz = spinLeft(phase.start.wz, phase.spinDecay, phase.durationS);
 }

@@ -1,10 +1,10 @@
-import type { BallState } from '../ball/ball-state';
+import type { BallState, Pad } from '../ball/ball-state';
 import { STANDARD_GRAVITY as g } from '../ball/gravity';
 import { PUSH_TO_ROLL } from '../ball/inertia';
 import type { Kit } from '../kit/kit';
 import { length } from '../numerics/length';
 import { coulombDrag } from './coulomb-drag';
-import type { Phase } from './phase';
+import { newPhase, type Phase } from './phase';
 
 /** The push, m/s², of a tilted bed on a rolling ball, right and along. */
 function rollingPush(kit: Kit): readonly [number, number] {
@@ -33,28 +33,33 @@ export function comesToRest(kit: Kit): boolean {
  * @throws RangeError unless the ball {@link comesToRest}
  */
 export function roll(ball: BallState, startS: number, kit: Kit): Phase {
+  const phase = newPhase(ball);
+  fillRoll(phase, startS, kit);
+  return phase;
+}
+
+/** Makes a phase that of a ball that rolls from its start. */
+export function fillRoll(phase: Pad<Phase>, startS: number, kit: Kit): void {
+  const { vx, vy } = phase.start;
   const slow = kit.rollFriction * g;
   const [pushX, pushY] = rollingPush(kit);
   const level = pushX === 0 && pushY === 0;
-  const speed = length(ball.vx, ball.vy);
-  const drag = level ? null : coulombDrag(ball.vx, ball.vy, slow, pushX, pushY);
-  return {
-    motion: 'rolling',
-    start: ball,
-    startS,
-    durationS: drag?.durationS ?? speed / slow,
-    linearX: level ? ball.vx : 0,
-    linearY: level ? ball.vy : 0,
-    linearZ: 0,
-    quadraticX: level ? (-slow * ball.vx) / speed / 2 : 0,
-    quadraticY: level ? (-slow * ball.vy) / speed / 2 : 0,
-    quadraticZ: 0,
-    drag,
-    dragShare: 1,
-    freeX: pushX,
-    freeY: pushY,
-    accelerationBound: slow + length(pushX, pushY),
-    spinDecay: kit.spinDecayRadS2,
-    radiusM: kit.ballRadiusM,
-  };
+  const speed = length(vx, vy);
+  const drag = level ? null : coulombDrag(vx, vy, slow, pushX, pushY);
+  phase.motion = 'rolling';
+  phase.startS = startS;
+  phase.durationS = drag?.durationS ?? speed / slow;
+  phase.linearX = level ? vx : 0;
+  phase.linearY = level ? vy : 0;
+  phase.linearZ = 0;
+  phase.quadraticX = level ? (-slow * vx) / speed / 2 : 0;
+  phase.quadraticY = level ? (-slow * vy) / speed / 2 : 0;
+  phase.quadraticZ = 0;
+  phase.drag = drag;
+  phase.dragShare = 1;
+  phase.freeX = pushX;
+  phase.freeY = pushY;
+  phase.accelerationBound = slow + length(pushX, pushY);
+  phase.spinDecay = kit.spinDecayRadS2;
+  phase.radiusM = kit.ballRadiusM;
 }

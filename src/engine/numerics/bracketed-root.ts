@@ -25,19 +25,31 @@ export function bracketedRoot(
   xTolerance: number,
   fTolerance: number,
 ): RootFound {
-  let [x1, f1, x2, f2, x3, f3] = [a, fa, b, fb, a, fa];
+  // Plain assignments throughout: nothing here is to be allocated.
+  let x1 = a;
+  let f1 = fa;
+  let x2 = b;
+  let f2 = fb;
+  let x3 = a;
+  let f3 = fa;
   let share = 0.5;
   for (let round = 0; round < MAX_ROUNDS; round++) {
     const x = x1 + share * (x2 - x1);
     const fx = f(x);
     if (fx > 0 === f1 > 0) {
-      [x3, f3] = [x1, f1];
+      x3 = x1;
+      f3 = f1;
     } else {
-      [x3, f3, x2, f2] = [x2, f2, x1, f1];
+      x3 = x2;
+      f3 = f2;
+      x2 = x1;
+      f2 = f1;
     }
-    [x1, f1] = [x, fx];
+    x1 = x;
+    f1 = fx;
     const best = Math.abs(f1) < Math.abs(f2);
-    const [xBest, fBest] = best ? [x1, f1] : [x2, f2];
+    const xBest = best ? x1 : x2;
+    const fBest = best ? f1 : f2;
     const least = (xTolerance + 2 * Number.EPSILON * Math.abs(xBest)) / Math.abs(x2 - x1);
     if (Math.abs(fBest) <= fTolerance || least > 0.5) {
       return { x: xBest, fx: fBest, converged: true };

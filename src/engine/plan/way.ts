@@ -1,5 +1,5 @@
 import type { BallState } from '../ball/ball-state';
-import { play } from '../direct/contact';
+import { meet } from '../direct/contact';
 import { layoutOf } from '../direct/layout';
 import { SPEED_FROM_MPS } from '../stroke/speed-bands';
 import type { Stroke } from '../stroke/stroke';
@@ -34,7 +34,7 @@ export function wayOf(
   leastElevationRad: number,
 ): Way {
   const { kit, cutRad } = question;
-  const { contact } = play(stroke, layoutOf(question, kit.ballRadiusM), kit);
+  const { contact } = meet(stroke, layoutOf(question, kit.ballRadiusM), kit);
   const arrival = contact === null ? 'stun' : arrivalSpin(contact.cueBall, kit.ballRadiusM);
   return {
     side: sideOf(stroke.side, cutRad),

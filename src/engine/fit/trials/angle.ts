@@ -2,8 +2,8 @@ import type { BallState } from '../../ball/ball-state';
 import { afterCushion } from '../../impacts/cushion';
 import { strike } from '../../impacts/strike';
 import type { Kit } from '../../kit/kit';
-import { travel } from '../../motion/journey';
 import { ballCrossing, lineCrossing } from '../../motion/line-crossing';
+import { Run } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import { BOTH_SIDES, CENTRE_HIT, ROLLS_AT_ONCE, setup, spoken } from './set-up';
 import { type Readings, TAPE, type Trial, type TrialBed, type TrialSetup } from './trial';
@@ -81,8 +81,8 @@ function predictArrival(kit: Kit, stroke: Stroke, setup: TrialSetup): Readings |
  * @param intoRad the way square into the rail, from the straight line, right +
  */
 function runToRail(ball: BallState, intoRad: number, distanceM: number, kit: Kit) {
-  const { phases } = travel(ball, 0, kit, []);
+  const run = new Run(ball, 0, kit);
   const rail = { fromXM: ball.xM, fromYM: ball.yM, alongRad: intoRad, distanceM };
-  const crossing = lineCrossing(phases, rail);
-  return crossing && ballCrossing(phases, crossing);
+  const crossing = lineCrossing(run, rail);
+  return crossing && ballCrossing(run, crossing);
 }

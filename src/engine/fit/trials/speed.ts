@@ -2,8 +2,8 @@ import type { BallState } from '../../ball/ball-state';
 import { afterCushion } from '../../impacts/cushion';
 import { strike } from '../../impacts/strike';
 import type { Kit } from '../../kit/kit';
-import { travel } from '../../motion/journey';
 import { ballCrossing, lineCrossing } from '../../motion/line-crossing';
+import { Run } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import { CENTRE_HIT, fromDiamond, spoken } from './set-up';
 import { type Readings, SPEED_WORDS, type Trial, type TrialSetup } from './trial';
@@ -52,9 +52,9 @@ export function predictRun(kit: Kit, stroke: Stroke, setup: TrialSetup): Reading
 
 /** @param up +1 up the table, −1 back down */
 function runTo(ball: BallState, toM: number, up: number, kit: Kit) {
-  const { phases, end } = travel(ball, 0, kit, []);
+  const run = new Run(ball, 0, kit);
   const line = { fromXM: ball.xM, fromYM: ball.yM, alongRad: up > 0 ? 0 : Math.PI, distanceM: toM };
-  const crossing = lineCrossing(phases, line);
-  if (crossing === null) return { atCushion: null, wayM: Math.abs(end.yM - ball.yM) };
-  return { atCushion: ballCrossing(phases, crossing) ?? end, wayM: toM, timeS: crossing.timeS };
+  const crossing = lineCrossing(run, line);
+  if (crossing === null) return { atCushion: null, wayM: Math.abs(run.end.yM - ball.yM) };
+  return { atCushion: ballCrossing(run, crossing), wayM: toM, timeS: crossing.timeS };
 }

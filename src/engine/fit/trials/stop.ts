@@ -1,5 +1,5 @@
 import type { Kit } from '../../kit/kit';
-import { travel } from '../../motion/journey';
+import { endOfRun } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import { contactOf } from './meeting';
 import { CENTRE_HIT, setup, spoken } from './set-up';
@@ -39,7 +39,7 @@ export function predictRunsAfter(kit: Kit, stroke: Stroke, setup: TrialSetup): R
   if (contact === null) return null;
   const { cueBall, objectBall } = contact.after;
   return {
-    cueBallM: travel(cueBall, 0, kit, []).end.yM - cueBall.yM,
-    objectBallM: travel(objectBall, 0, kit, []).end.yM - objectBall.yM,
+    cueBallM: endOfRun(cueBall, kit).yM - cueBall.yM,
+    objectBallM: endOfRun(objectBall, kit).yM - objectBall.yM,
   };
 }

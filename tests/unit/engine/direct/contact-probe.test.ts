@@ -4,6 +4,7 @@ import { FLANKS } from '../../../../src/engine/direct/contact-roots';
 import { layoutOf } from '../../../../src/engine/direct/layout';
 import type { Shot } from '../../../../src/engine/direct/shot';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { bearing, roughBearing, wrapped } from '../../../../src/engine/numerics/angle';
 import { between, type Random, seededRandom } from '../../../harness/seeded-random';
 import { anyKit, anyPhase } from '../ball/random-balls';
 
@@ -27,8 +28,13 @@ function anyTouch(random: Random) {
     const prober = new ContactProber(layout, shot.cutRad, kit);
     const timeS = phase.durationS * random();
     prober.look(phase, timeS, 1);
-    if (prober.gapM() < -1e-6) return { phase, shot, layout, prober, timeS };
+    if (prober.gapM() < -1e-6) return { phase, shot, layout, prober, timeS, kit };
   }
+}
+
+/** How far right of the target line the line of centres of the last look points, rad. */
+function lineMiss({ prober, shot }: ReturnType<typeof anyTouch>): number {
+  return wrapped(bearing(prober.nx, prober.ny) + prober.aimRad() - shot.cutRad);
 }
 
 describe('ContactProber', () => {
@@ -38,8 +44,9 @@ describe('ContactProber', () => {
   it('places the object ball where it lies at the aim it tells, touching the cue ball', () => {
     for (const { prober, phase, layout, timeS } of touches) {
       for (const flank of FLANKS) {
-        const { aimRad, nx, ny, nz } = prober.look(phase, timeS, flank);
-        const seenAt = layout.bearingRad - aimRad;
+        prober.look(phase, timeS, flank);
+        const { nx, ny, nz } = prober;
+        const seenAt = layout.bearingRad - prober.aimRad();
         const { xM, yM, zM } = prober.place;
         const apart = [
           layout.separationM * Math.sin(seenAt) - xM,
@@ -57,9 +64,9 @@ describe('ContactProber', () => {
   it('has the object ball on either side of the cue ball’s way, as the flank says', () => {
     for (const { prober, phase, layout, timeS } of touches) {
       const [left, right] = FLANKS.map((flank) => {
-        const { aimRad } = prober.look(phase, timeS, flank);
+        prober.look(phase, timeS, flank);
         const { xM, yM } = prober.place;
-        const seenAt = layout.bearingRad - aimRad;
+        const seenAt = layout.bearingRad - prober.aimRad();
         return Math.sin(seenAt - Math.atan2(xM, yM));
       });
       expect(left).toBeLessThanOrEqual(1e-12);
@@ -84,15 +91,34 @@ describe('ContactProber', () => {
     }
   });
 
-  it('turns the object ball off the line of centres by no more than it says friction can', () => {
-    for (const { prober, phase, timeS } of touches) {
+  it('turns the object ball off the line of centres by no more than friction can', () => {
+    for (const touch of touches) {
+      const { prober, phase, timeS, kit } = touch;
+      const { a, b } = kit.ballFriction;
       for (const flank of FLANKS) {
         prober.look(phase, timeS, flank);
-        const thrown = Math.abs(prober.objectMiss(phase, timeS) - prober.lineMiss());
+        const thrown = Math.abs(prober.objectMiss() - lineMiss(touch));
         const apart = Math.min(thrown, 2 * Math.PI - thrown);
-        expect(apart).toBeLessThanOrEqual(prober.mostThrow() + 1e-12);
+        const share = (a + b) / Math.hypot(prober.nx, prober.ny);
+        expect(apart).toBeLessThanOrEqual((share < 1 ? Math.asin(share) : Math.PI) + 1e-12);
       }
     }
+  });
+
+  it('leaves it to the line of centres on which side the ball goes only where that is sure', () => {
+    let told = 0;
+    for (const touch of touches) {
+      const { prober, phase, timeS } = touch;
+      for (const flank of FLANKS) {
+        prober.look(phase, timeS, flank);
+        // Right behind, where nothing ever goes, left and right are one.
+        const isAhead = Math.abs(lineMiss(touch)) < Math.PI / 2;
+        if (!prober.isToldByLine() || !isAhead) continue;
+        told++;
+        expect(prober.objectMiss() > 0).toBe(prober.lineMiss() > 0);
+      }
+    }
+    expect(told).toBeGreaterThan(100);
   });
 
   it('misses nothing when the line of centres is the target line and nothing rubs', () => {
@@ -100,8 +126,11 @@ describe('ContactProber', () => {
     for (const { phase, layout, timeS, shot } of touches.slice(0, 100)) {
       const sample = new ContactProber(layout, shot.cutRad, kit);
       sample.look(phase, timeS, 1);
-      expect(sample.objectMiss(phase, timeS)).toBeCloseTo(sample.lineMiss(), 9);
-      expect(sample.mostThrow()).toBe(0);
+      expect(sample.isToldByLine()).toBe(true);
+      expect(sample.roughMiss()).toBeCloseTo(sample.lineMiss(), 9);
+      const missRad = sample.objectMiss();
+      const rough = roughBearing(Math.sin(missRad), Math.cos(missRad));
+      expect(sample.roughMiss()).toBeCloseTo(rough, 12);
     }
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { freePath } from '../../../../src/engine/direct/candidate-aims';
 import { ContactProber } from '../../../../src/engine/direct/contact-probe';
-import { changesSign, contactRoots, FLANKS } from '../../../../src/engine/direct/contact-roots';
+import { addContactRoots, changesSign, FLANKS } from '../../../../src/engine/direct/contact-roots';
 import { layoutOf } from '../../../../src/engine/direct/layout';
 import { touchingSpans } from '../../../../src/engine/direct/touching-spans';
 import { type Query, randomQuery } from '../../../harness/random-shots';
@@ -25,12 +25,19 @@ function wideQuery(random: Random): Query {
   };
 }
 
+/** Every aim at which a contact on the path would send the object ball along the target line. */
+function rootsOf({ shot, kit }: Query, prober: ContactProber): readonly number[] {
+  const aims: number[] = [];
+  for (const phase of freePath(shot, kit)) addContactRoots(phase, prober, aims);
+  return aims;
+}
+
 const LOOKS = 1500;
 
 /** Spans of aims, narrow, in which a dense look at the path sees the object ball change sides. */
 function seenCrossings({ shot, kit }: Query): (readonly [number, number])[] {
   const prober = new ContactProber(layoutOf(shot, kit.ballRadiusM), shot.cutRad, kit);
-  return freePath(shot, kit, 0).flatMap((phase) =>
+  return freePath(shot, kit).flatMap((phase) =>
     touchingSpans(phase, prober).flatMap((times) => {
       const [fromS = 0, toS = 0] = [times[0], times.at(-1)];
       return FLANKS.flatMap((flank) => {
@@ -38,8 +45,9 @@ function seenCrossings({ shot, kit }: Query): (readonly [number, number])[] {
         const looks = Array.from({ length: LOOKS + 1 }, (_, look) => {
           const share = (1 - Math.cos((Math.PI * look) / LOOKS)) / 2;
           const timeS = fromS + (toS - fromS) * share;
-          const { aimRad, closingMps } = prober.look(phase, timeS, flank);
-          return { aimRad, closingMps, miss: prober.objectMiss(phase, timeS) };
+          prober.look(phase, timeS, flank);
+          const { closingMps } = prober;
+          return { aimRad: prober.aimRad(), closingMps, miss: prober.objectMiss() };
         });
         return looks.flatMap((now, index) => {
           const before = looks[index - 1];
@@ -64,7 +72,7 @@ describe('contactRoots', () => {
       const query = queryOf(random);
       const { shot, kit } = query;
       const prober = new ContactProber(layoutOf(shot, kit.ballRadiusM), shot.cutRad, kit);
-      const aims = contactRoots(freePath(shot, kit, 0), prober);
+      const aims = rootsOf({ shot, kit }, prober);
       for (const [a, b] of seenCrossings(query)) {
         seen++;
         const [low, high] = [Math.min(a, b) - 1e-9, Math.max(a, b) + 1e-9];
@@ -80,7 +88,7 @@ describe('contactRoots', () => {
     for (let asking = 0; asking < 200; asking++) {
       const { shot, kit } = wideQuery(random);
       const prober = new ContactProber(layoutOf(shot, kit.ballRadiusM), shot.cutRad, kit);
-      for (const aim of contactRoots(freePath(shot, kit, 0), prober)) {
+      for (const aim of rootsOf({ shot, kit }, prober)) {
         expect(Number.isFinite(aim)).toBe(true);
         expect(Math.abs(aim)).toBeLessThanOrEqual(Math.PI);
       }

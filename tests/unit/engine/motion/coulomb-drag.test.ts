@@ -1,7 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { coulombDrag, draggedAt } from '../../../../src/engine/motion/coulomb-drag';
+import {
+  addDragged,
+  type CoulombDrag,
+  coulombDrag,
+} from '../../../../src/engine/motion/coulomb-drag';
 import { between, type Random, seededRandom } from '../../../harness/seeded-random';
 import { steppedDrag } from './stepped-drag';
+
+/** Velocity and displacement at a time, s. */
+function draggedAt(motion: CoulombDrag, timeS: number) {
+  const moved = { xM: 0, yM: 0, vx: 0, vy: 0 };
+  addDragged(motion, 1, timeS, moved);
+  return { wx: moved.vx, wy: moved.vy, dx: moved.xM, dy: moved.yM };
+}
 
 type Pair = readonly [number, number];
 

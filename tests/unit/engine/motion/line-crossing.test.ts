@@ -3,6 +3,7 @@ import { type BallState, restingAt } from '../../../../src/engine/ball/ball-stat
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { travel } from '../../../../src/engine/motion/journey';
 import { type AcrossLine, lineCrossing } from '../../../../src/engine/motion/line-crossing';
+import { Run } from '../../../../src/engine/motion/run';
 import { between, seededRandom } from '../../../harness/seeded-random';
 import { anyBall, anyKit } from '../ball/random-balls';
 
@@ -17,7 +18,7 @@ function rollingFrom(xM: number, yM: number, wayRad: number): BallState {
 }
 
 const crossing = (ball: BallState, line: Partial<AcrossLine>) =>
-  lineCrossing(travel(ball, 0, DEFAULT_KIT, []).phases, {
+  lineCrossing(new Run(ball, 0, DEFAULT_KIT), {
     fromXM: 0,
     fromYM: 0,
     alongRad: 0,
@@ -69,15 +70,17 @@ describe('the crossing of a line', () => {
     let crossed = 0;
     for (let count = 0; count < 300; count++) {
       const kit = anyKit(random, 0.005);
-      const { phases, endS } = travel(anyBall(random), 0, kit, []);
+      const ball = anyBall(random);
+      const { endS } = travel(ball, 0, kit, []);
+      const across = (line: AcrossLine) => lineCrossing(new Run(ball, 0, kit), line);
       const line = { fromXM: 0, fromYM: 0, alongRad: 0, distanceM: between(random, 0.2, 2) };
-      const found = lineCrossing(phases, line);
+      const found = across(line);
       if (found === null) continue;
       crossed++;
       expect(found.timeS).toBeGreaterThan(0);
       expect(found.timeS).toBeLessThanOrEqual(endS);
       expect(Number.isFinite(found.rightM)).toBe(true);
-      const nearer = lineCrossing(phases, { ...line, distanceM: line.distanceM - 0.05 });
+      const nearer = across({ ...line, distanceM: line.distanceM - 0.05 });
       expect(nearer?.timeS).toBeLessThan(found.timeS);
     }
     expect(crossed).toBeGreaterThan(50);
