@@ -1,8 +1,11 @@
-import { type Asked, type Role, type StoreNews, storeChannel } from '../service-worker/store-news';
-
-/** How long to wait before the next try, ms; twice as long each time. */
-const FIRST_WAIT_MS = 1000;
-const LONGEST_WAIT_MS = 60_000;
+import {
+  ASKS,
+  type Asked,
+  type Role,
+  type StoreNews,
+  storeChannel,
+} from '../service-worker/store-news';
+import { createRetries } from './retries';
 
 export interface KeepStoredPorts {
   /** The folder of the app. */
@@ -28,12 +31,10 @@ export function keepStored(ports: KeepStoredPorts): () => Promise<void> {
   const known = new WeakSet<EventTarget>();
   let registration: ServiceWorkerRegistration | undefined;
   let isWhole = false;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let waitMs = FIRST_WAIT_MS;
+  const retries = createRetries(() => void look());
 
   async function look(): Promise<void> {
-    clearTimeout(timer);
-    timer = undefined;
+    retries.callOff();
     try {
       registration = await register();
     } catch {
@@ -61,12 +62,10 @@ export function keepStored(ports: KeepStoredPorts): () => Promise<void> {
   }
 
   const ask = (worker: ServiceWorker | null, as: Role) =>
-    worker?.postMessage({ type: 'FILL', as } satisfies Asked);
+    worker?.postMessage({ type: ASKS.fill, as } satisfies Asked);
 
   function later() {
-    if (isWhole || timer !== undefined) return;
-    timer = setTimeout(look, waitMs);
-    waitMs = Math.min(LONGEST_WAIT_MS, 2 * waitMs);
+    if (!isWhole) retries.again();
   }
 
   /** A newer version on the host has other files, and rightly so. */
@@ -80,7 +79,7 @@ export function keepStored(ports: KeepStoredPorts): () => Promise<void> {
     if (by !== 'active' && registration?.active) return;
     isWhole = by === 'active' && outcome.kind === 'whole';
     if (by === 'active') onLooked(isWhole);
-    if (isWhole) waitMs = FIRST_WAIT_MS;
+    if (isWhole) retries.startOver();
     if (outcome.kind === 'whole') return;
     later();
     if (outcome.kind !== 'altered') return;

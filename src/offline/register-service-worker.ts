@@ -1,11 +1,11 @@
-import type { Asked } from '../service-worker/store-news';
+import { ASKS, type Asked } from '../service-worker/store-news';
 import { checkOnReturn } from './check-on-return';
 import { keepStored } from './keep-stored';
 import { reloadOnce } from './reload-once';
 import { onRepairElsewhere } from './repair-news';
 import { watchForUpdate } from './watch-for-update';
 
-const TAKE_OVER: Asked = { type: 'SKIP_WAITING' };
+const TAKE_OVER: Asked = { type: ASKS.takeOver };
 
 /** What the app is told about being offline and about newer versions of itself. */
 export interface ServiceWorkerHandlers {

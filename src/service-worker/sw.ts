@@ -1,4 +1,4 @@
-import { type Asked, type Role, type StoreNews, storeChannel } from './store-news';
+import { ASKS, type Asked, type Role, type StoreNews, storeChannel } from './store-news';
 import { createStoredApp, type ShippedFile, type StoreOutcome } from './stored-app';
 
 declare const self: ServiceWorkerGlobalScope & {
@@ -42,8 +42,8 @@ self.addEventListener('activate', (event) => {
 
 self.addEventListener('message', (event) => {
   const asked = event.data as Asked | null;
-  if (asked?.type === 'SKIP_WAITING') event.waitUntil(takeOver());
-  if (asked?.type === 'FILL') event.waitUntil(lookAgain(asked.as));
+  if (asked?.type === ASKS.takeOver) event.waitUntil(takeOver());
+  if (asked?.type === ASKS.fill) event.waitUntil(lookAgain(asked.as));
 });
 
 self.addEventListener('fetch', (event) => {

@@ -1,9 +1,6 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
+import { createRetries } from '../offline/retries';
 import type { StoreNotice, StoreNoticeKind, StorePort } from '../store/store-port';
-
-/** How long to wait before what could not be saved is tried again, ms; twice as long each time. */
-const FIRST_WAIT_MS = 1000;
-const LONGEST_WAIT_MS = 60_000;
 
 const UNSAVED: readonly StoreNoticeKind[] = ['full', 'write-failed'];
 
@@ -32,22 +29,16 @@ export function createStorageNotices({ store, flush }: NoticePorts): StorageNoti
   const notices = signal<readonly StoreNotice[]>([]);
   const isKeptSince = signal(false);
   let asked = 0;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let waitMs = FIRST_WAIT_MS;
+  const retries = createRetries(() => void again());
 
   const others = (kind: StoreNoticeKind) => notices.peek().filter((one) => one.kind !== kind);
   const isSaved = () => !notices.peek().some(({ kind }) => UNSAVED.includes(kind));
   const again = async () => {
-    clearTimeout(timer);
+    retries.callOff();
     await flush();
     await store.saveUnsaved();
-    if (isSaved()) waitMs = FIRST_WAIT_MS;
-    else wait();
-  };
-  const wait = () => {
-    clearTimeout(timer);
-    timer = setTimeout(again, waitMs);
-    waitMs = Math.min(LONGEST_WAIT_MS, 2 * waitMs);
+    if (isSaved()) retries.startOver();
+    else retries.again();
   };
 
   store.onNotice(
@@ -57,7 +48,7 @@ export function createStorageNotices({ store, flush }: NoticePorts): StorageNoti
         notices.value = [...others(notice.kind), notice];
         if (!isSaved()) isKeptSince.value = false;
       });
-      if (isFirst && !isSaved()) wait();
+      if (isFirst && !isSaved()) retries.again();
     },
     (kind) => {
       batch(() => {
