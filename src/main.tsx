@@ -25,7 +25,7 @@ import { createAwakeModel } from './state/measure/awake-model';
 import { createMeasureModel } from './state/measure/create-measure-model';
 import { knownAlongShot } from './state/measure/known-along-shot';
 import { createNotedKnowledge } from './state/measure/noted-knowledge';
-import { noteRecentShots } from './state/note-recent-shots';
+import { noteRecentShots } from './state/recent-shots';
 import { createRepairModel } from './state/repair-model';
 import { createRoomModel } from './state/room-model';
 import { createShotModel } from './state/shot-model';

@@ -1,6 +1,9 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 
-/** Tells whether anybody looks, so that what costs work is worked out for a reader and not for none. */
+/**
+ * Tells whether anybody looks, so that what costs work is worked out for a reader and not for none.
+ * It knows nothing of the measuring that it is used for, and so has a file of its own.
+ */
 export interface Audience {
   /** Whether something of {@link shown} is on screen, or in an effect. */
   readonly isThere: ReadonlySignal<boolean>;

@@ -1,6 +1,8 @@
+import { effect, type ReadonlySignal } from '@preact/signals';
 import type { Shot } from '../engine/direct/shot';
 import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { MOST_RECENT_SHOTS } from '../store/parse-desk';
+import type { LaidShot } from '../store/records';
 import { isSame } from '../store/same-value';
 
 /** Two shots that differ by no more than this in every input are one shot, tried out (our judgement). */
@@ -24,4 +26,26 @@ export function withRecentShot(recent: readonly Shot[], shot: Shot): readonly Sh
 function isAlike(one: Shot, other: Shot): boolean {
   const names = Object.keys(ALIKE) as (keyof typeof ALIKE)[];
   return names.every((name) => Math.abs(one[name] - other[name]) <= ALIKE[name]);
+}
+
+export interface RecentShotsPorts {
+  readonly lastAnswer: ReadonlySignal<{ readonly shot: LaidShot } | null>;
+  /** Where they are kept. */
+  readonly desk: { noteShot(shot: LaidShot): void };
+  /** Does work once the hand rests, unless called off by the function it returns. */
+  readonly later: (work: () => void) => () => void;
+}
+
+/** Remembers every answered shot that a hand rested at; returns how to stop. */
+export function noteRecentShots({ lastAnswer, desk, later }: RecentShotsPorts): () => void {
+  let callOff = () => {};
+  const stop = effect(() => {
+    const answered = lastAnswer.value;
+    callOff();
+    if (answered) callOff = later(() => desk.noteShot(answered.shot));
+  });
+  return () => {
+    callOff();
+    stop();
+  };
 }

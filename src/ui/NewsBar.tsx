@@ -2,9 +2,8 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { StoreNoticeKind } from '../store/store-port';
 import { dayWords } from '../units/ago-words';
-import { KEPT_SINCE_WORDS, noticeWords } from '../words/store-words';
+import { clashWords, KEPT_SINCE_WORDS, noticeWords } from '../words/store-words';
 import type { PlatformNews } from './app-models';
-import { clashWords } from './clash-words';
 import { NO_COPY_WORDS } from './kit/storage-words';
 import './NewsBar.css';
 

@@ -1,6 +1,7 @@
 import type { BackupFault } from '../store/backup/backup-format';
 import type { ContentStore, StoreName } from '../store/contents';
 import type { StoreFailure, StoreNotice, StoreNoticeKind } from '../store/store-port';
+import type { Clash } from '../store/tabs/elsewhere';
 
 /** What the rows of a store are called. */
 interface Nouns {
@@ -133,4 +134,18 @@ export function backupFaultWords(fault: BackupFault): string {
     case 'unreadable':
       return 'This cannot be read.';
   }
+}
+
+/** What two tabs did that could not be joined, in words. */
+export function clashWords({ kind, store, name, copyName }: Clash): string {
+  const what = name || STORE_NOUNS[store].nameless;
+  if (kind === 'gone') return `${what} was deleted in another tab. Bring it back as changed here?`;
+  if (kind === 'stays') return `${what} was changed in another tab, so it stays.`;
+  return `${what} was changed in another tab too. This tab’s stands; ${otherWords(store, copyName)}`;
+}
+
+function otherWords(store: StoreName, copyName: string): string {
+  if (copyName) return `the other’s is kept as ${copyName}.`;
+  if (store === 'attempts') return 'the other’s is kept beside it, struck out.';
+  return 'another shot is held, if none was.';
 }

@@ -61,6 +61,15 @@ describe('the source tree', () => {
     expect(markup.map(({ path }) => placeOf(path)).filter((p) => p !== 'ui')).toEqual(['main.tsx']);
   });
 
+  it('gives no component all models, but the whole app and a place that leaves two out', () => {
+    const takers = sources.filter(({ code }) => /\bAppModels\b/.test(code));
+    expect(takers.map(({ path }) => path).sort()).toEqual([
+      'src/ui/App.tsx',
+      'src/ui/app-models.ts',
+      'src/ui/kit/KitPlace.tsx',
+    ]);
+  });
+
   it.each([
     ['src', 250],
     ['tests', 300],

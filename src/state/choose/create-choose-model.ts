@@ -2,8 +2,12 @@ import { batch, computed, signal } from '@preact/signals';
 import { closedPockets, type WhyClosed } from '../../engine/goal/closed-pockets';
 import { frozenPairs, neighboursOf } from '../../engine/lie/neighbours';
 import type { BallName } from '../../engine/lie/position';
+import { heldWithin } from '../../engine/numerics/range';
 import type { PocketName } from '../../engine/table/pocket-shape';
+import { TABLE_RANGES, WPA_POCKETS } from '../../engine/table/pocket-standard';
+import { type TableShape, tableShape } from '../../engine/table/table-shape';
 import { freshId } from '../../store/fresh-id';
+import type { Table } from '../../store/records';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { noShotWords } from '../../words/refusal-words';
 import { crowded } from '../crowded';
@@ -21,7 +25,6 @@ import { createPositionEdits } from './position-edits';
 import { positionOnTable } from './position-on-table';
 import { positionShot } from './position-shot';
 import { shotToAsk } from './send-to-shot';
-import { shapeOf } from './table-in-play';
 
 const NOTHING_TO_PLAY = CHOOSE_PROBLEMS.nothingToPlay;
 const NONE_CLOSED: ReadonlyMap<PocketName, WhyClosed> = new Map();
@@ -152,4 +155,16 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
       await kept.flush();
     },
   };
+}
+
+/**
+ * The table in play, with pockets as on any pool table. A record may tell of a toy: the smallest
+ * table that takes such pockets stands for it.
+ */
+function shapeOf({ lengthM, widthM }: Pick<Table, 'lengthM' | 'widthM'>): TableShape {
+  return tableShape(
+    heldWithin(TABLE_RANGES.lengthM, lengthM),
+    heldWithin(TABLE_RANGES.widthM, widthM),
+    WPA_POCKETS,
+  );
 }

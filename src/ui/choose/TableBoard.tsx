@@ -16,7 +16,6 @@ import type { ChooseMode } from './choose-mode';
 import { FanOverlay } from './FanOverlay';
 import { ShotOverlay } from './ShotOverlay';
 import type { Board } from './use-board';
-import { ZoneMark } from './ZoneMark';
 import './TableBoard.css';
 
 interface Props {
@@ -171,5 +170,23 @@ function ScaleNote({ board, at }: { board: Board; at: { x: number; y: number } }
     <text class="board-note" x={at.x} y={at.y} text-anchor="end">
       {text}
     </text>
+  );
+}
+
+/** Where the cue ball should come to rest. */
+function ZoneMark({ choose, board }: { choose: ChooseModel; board: Board }) {
+  const { zone } = choose.open.value;
+  if (zone === null) return null;
+  const map = board.map.value;
+  const { x, y } = map.toPoint(zone);
+  const radiusPx = zone.radiusM * map.pxPerM;
+  return (
+    <g class="zone-mark" transform={`translate(${x} ${y})`}>
+      <circle r={radiusPx} />
+      <path d="M-5 0H5M0 -5V5" />
+      <text y={-9} text-anchor="middle">
+        zone
+      </text>
+    </g>
   );
 }

@@ -1,7 +1,7 @@
+import { useRef } from 'preact/hooks';
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
 import { MeasurePlace } from '../measure/MeasurePlace';
-import { useFormer } from '../use-former';
 import { useKeptFocus } from '../use-kept-focus';
 import { AboutPanel } from './AboutPanel';
 import { BackupPanel } from './BackupPanel';
@@ -46,4 +46,11 @@ function KitPage({ app, cameFrom }: { app: KitPlaceModels; cameFrom: string }) {
   ) : (
     <RecordPanel key={id} app={app} shelf={shelf} id={id} />
   );
+}
+
+/** What something was before it last changed; the same as now while it never has. */
+function useFormer<T>(now: T): T {
+  const known = useRef({ now, former: now });
+  if (known.current.now !== now) known.current = { now, former: known.current.now };
+  return known.current.former;
 }

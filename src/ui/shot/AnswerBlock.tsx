@@ -1,14 +1,13 @@
 import { useComputed } from '@preact/signals';
 import type { Refusal } from '../../engine/direct/shot';
 import { formatQuantity } from '../../units/format-number';
-import { refusalWords } from '../../words/refusal-words';
+import { refusalWords, remedyWords } from '../../words/refusal-words';
 import type { Models } from '../app-models';
 import { SideWord } from '../SideWord';
 import { useSettled } from '../use-settled';
 import { type AnswerReadings, answerInWords, answerReadings, type Reading } from './answer-words';
 import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
-import { remedyWords } from './refusal-words';
 import { isRoomStale } from './room-of-field';
 import { roomSummary } from './room-summary';
 import './AnswerBlock.css';

@@ -1,8 +1,7 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
-import { noteRecentShots } from '../../../src/state/note-recent-shots';
-import { withRecentShot } from '../../../src/state/recent-shots';
+import { noteRecentShots, withRecentShot } from '../../../src/state/recent-shots';
 import type { Answered } from '../../../src/state/shot-answers';
 import { DEFAULT_SHOT } from '../../../src/store/default-desk';
 import type { LaidShot } from '../../../src/store/records';

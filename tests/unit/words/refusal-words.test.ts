@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest';
 import { refusal } from '../../../src/engine/direct/refusal';
-import { remedyWords } from '../../../src/ui/shot/refusal-words';
-import { refusalWords } from '../../../src/words/refusal-words';
+import { refusalWords, remedyWords } from '../../../src/words/refusal-words';
 
 it('speaks of another speed only where one was found', () => {
   const short = refusal('stops-short');
