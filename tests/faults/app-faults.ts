@@ -14,7 +14,7 @@ export const APP_FAULTS: readonly PlantedFault[] = [
     file: 'src/store/migrations.ts',
     find: 'if (former) await keepFormer(transaction, former);',
     replace: '',
-    catchers: ['tests/store/migrations.test.ts', 'tests/e2e/update-from-older.test.ts'],
+    catchers: ['tests/store/older-versions.test.ts', 'tests/e2e/update-from-older.test.ts'],
   },
   {
     why: 'bringing in an old backup puts a position back to before it was changed',

@@ -1,43 +1,20 @@
-import { openDB } from 'idb';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { createStore } from '../../src/store/create-store';
 import { DEFAULT_DESK } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import type { DraftStorage } from '../../src/store/noted-text';
-import { type Cue, type Desk, SHELF_NAMES } from '../../src/store/records';
-import type { StoreNoticeKind } from '../../src/store/store-port';
+import { type Desk, SHELF_NAMES } from '../../src/store/records';
 import { newDevice } from './new-device';
 import { NO_ROWS } from './no-rows';
+import { MINE, openStore, rawDatabase } from './open-visit';
 
 let draftStorage: DraftStorage;
 beforeEach(() => {
   draftStorage = newDevice();
 });
 
-/** The app opened, or opened again, on the device. */
-function openApp() {
-  const store = createStore({ findDraftStorage: () => draftStorage });
-  const notices: StoreNoticeKind[] = [];
-  store.onNotice(({ kind }) => notices.push(kind));
-  return { store, notices };
-}
+const openApp = () => openStore(draftStorage);
 
-/** The database as another program would see it. */
-async function rawDatabase() {
-  return await openDB('leeway');
-}
-
-const MINE: Cue = {
-  id: 'mine',
-  name: 'My cue',
-  origin: 'by-hand',
-  changes: [],
-  like: null,
-  massRatio: 27,
-  tipDiameterM: 0.0127,
-  tipRadiusM: 0.0097,
-};
 const deskWithSpeed = (speedMps: number): Desk => ({
   ...DEFAULT_DESK,
   shot: { ...DEFAULT_DESK.shot, speedMps },
@@ -139,85 +116,6 @@ describe('deleting', () => {
     const { store } = openApp();
     await store.loadAll();
     expect(await store.delete('cues', 'never-was')).toEqual({ ok: true });
-  });
-});
-
-describe('rows gone bad', () => {
-  it('are mended, told of once, and kept as they were', async () => {
-    await openApp().store.loadAll();
-    const bad = { ...MINE, massRatio: -4, tipDiameterM: Number.NaN, chalk: 'green' };
-    const raw = await rawDatabase();
-    await raw.put('cues', bad);
-    const { cues, repairs, quarantined } = await openApp().store.loadAll();
-    const mended = { ...bad, massRatio: 2, tipDiameterM: 0.013 };
-    expect(cues.find(({ id }) => id === 'mine')).toEqual(mended);
-    expect(repairs).toEqual([
-      { store: 'cues', id: 'mine', field: 'massRatio', was: -4, now: 2 },
-      { store: 'cues', id: 'mine', field: 'tipDiameterM', was: Number.NaN, now: 0.013 },
-    ]);
-    expect(quarantined).toEqual([]);
-    expect(await raw.get('cues', 'mine')).toEqual(mended);
-    expect(await raw.getAll('set-aside')).toEqual([
-      { store: 'cues', raw: bad, reason: 'repaired' },
-    ]);
-    expect((await openApp().store.loadAll()).repairs).toEqual([]);
-  });
-
-  it('are set aside when beyond repair, and not lost', async () => {
-    await openApp().store.loadAll();
-    const raw = await rawDatabase();
-    const ruins = [
-      { id: 7, massRatio: 20 },
-      { id: 'empty', name: 'Empty' },
-    ];
-    for (const ruin of ruins) await raw.put('cues', ruin);
-    const { cues, quarantined } = await openApp().store.loadAll();
-    expect(cues).toEqual(DEMO_CATALOGUE.cues);
-    expect(quarantined).toEqual([
-      { store: 'cues', raw: ruins[0], reason: 'no-id' },
-      { store: 'cues', raw: ruins[1], reason: 'nothing-readable' },
-    ]);
-    expect(await raw.getAll('set-aside')).toEqual(quarantined);
-    expect(await raw.getAllKeys('cues')).toEqual(DEMO_CATALOGUE.cues.map(({ id }) => id).sort());
-    expect((await openApp().store.loadAll()).quarantined).toEqual([]);
-  });
-
-  it('bring the demo catalogue back when a shelf has nothing else left', async () => {
-    await openApp().store.loadAll();
-    const raw = await rawDatabase();
-    await raw.clear('tables');
-    await raw.put('tables', { id: 'ruin' });
-    const { tables, quarantined } = await openApp().store.loadAll();
-    expect(tables).toEqual(DEMO_CATALOGUE.tables);
-    expect(quarantined).toHaveLength(1);
-  });
-
-  it('give a default desk for one that is no desk, which is set aside', async () => {
-    await openApp().store.loadAll();
-    const raw = await rawDatabase();
-    await raw.put('desk', 'scribble', 'current');
-    const { desk, quarantined } = await openApp().store.loadAll();
-    expect(desk).toEqual(DEFAULT_DESK);
-    expect(quarantined).toEqual([{ store: 'desk', raw: 'scribble', reason: 'not-a-record' }]);
-    expect(await raw.getAll('set-aside')).toEqual(quarantined);
-    expect(await raw.get('desk', 'current')).toEqual(DEFAULT_DESK);
-  });
-
-  it('choose another cue when the one in play was beyond repair', async () => {
-    await openApp().store.loadAll();
-    const raw = await rawDatabase();
-    await raw.put('cues', { id: 'demo-cue-house' });
-    const { desk, repairs } = await openApp().store.loadAll();
-    expect(desk.choice.cues).toBe('demo-cue-stiff');
-    expect(repairs).toEqual([
-      {
-        store: 'desk',
-        id: 'desk',
-        field: 'choice.cues',
-        was: 'demo-cue-house',
-        now: 'demo-cue-stiff',
-      },
-    ]);
   });
 });
 

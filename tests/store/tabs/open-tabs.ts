@@ -1,3 +1,4 @@
+import { openDB } from 'idb';
 import type { StoreName } from '../../../src/store/contents';
 import { createStore } from '../../../src/store/create-store';
 import type { DraftStorage } from '../../../src/store/noted-text';
@@ -55,6 +56,23 @@ export function openDevice() {
       return tab;
     },
   };
+}
+
+export const HOUSE = 'demo-cue-house';
+
+/** Two tabs of one device, each with the same cue on screen. */
+export async function twoTabs() {
+  const device = openDevice();
+  const [one, other] = [await device.openTab(), await device.openTab()];
+  const house = one.screen.cue(HOUSE);
+  if (!house) throw new Error('no house cue');
+  const kept = async (id = HOUSE) => {
+    const raw = await openDB('leeway');
+    const row = (await raw.get('cues', id)) as Cue | undefined;
+    raw.close();
+    return row;
+  };
+  return { ...device, one, other, house, kept };
 }
 
 export type Tab = Awaited<ReturnType<typeof openTab>>;

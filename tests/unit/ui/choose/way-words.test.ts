@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
+import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
+import { fanLine } from '../../../../src/ui/choose/fan-words';
+import { percentWords } from '../../../../src/ui/choose/table-words';
+import {
+  leadLabel,
+  leadShare,
+  outcomeWords,
+  reasonWords,
+  strokeWords,
+  wayName,
+} from '../../../../src/ui/choose/way-words';
+import { tileWords } from '../../../../src/ui/shot/tile-words';
+import { speedScale } from '../../../../src/units/speed-unit';
+import { openShot } from '../../state/open-shot';
+import { SHAPE } from './invented-choose';
+
+const BED = { tableLengthM: 2.54, kit: DEFAULT_KIT };
+
+const window = (low: RoomWindow['low']['endedBy'], high: RoomWindow['high']['endedBy']) => ({
+  low: { value: 0, endedBy: low },
+  high: { value: 1, endedBy: high },
+  directionPerUnit: 1,
+});
+const WINDOWS: RoomWindows = {
+  aimRad: window('thin', 'full'),
+  speedMps: window('full', 'thin'),
+  side: window('thin', 'miscue'),
+  height: window('range', 'full'),
+  elevationRad: window('range', 'range'),
+};
+
+/** An invented way, played soft with outside. */
+const WAY: RankedWay = {
+  option: {
+    place: 0,
+    stroke: {
+      aimRad: 0,
+      side: -0.25,
+      height: 0.125,
+      elevationRad: (3 * Math.PI) / 180,
+      speedMps: 0.9,
+    },
+    chance: {
+      share: 0.41,
+      sds: { direction: 1, side: 0, height: 0, elevation: 0, speed: 2, kit: 0 },
+    },
+  },
+  way: { side: 'outside', arrival: 'roll', isDrag: false, speed: 'soft', isRaised: false },
+  chance: 0.41,
+  chanceError: 0.02,
+  hardest: 'speed',
+  windows: WINDOWS,
+  rest: { xM: 0, yM: 0, sdM: 0.1, places: [] },
+  goodPosition: null,
+  scratch: 0.08,
+};
+
+const struck = (side: number): RankedWay['option'] => ({
+  ...WAY.option,
+  stroke: { ...WAY.option.stroke, side },
+});
+
+describe('words for a way', () => {
+  it('name it as players do', () => {
+    expect(wayName(WAY)).toBe('outside, soft, roll');
+    const way = { ...WAY.way, side: 'none', isDrag: true, isRaised: true } as const;
+    expect(wayName({ way, option: struck(0) })).toBe('no side, soft, drag, roll, cue raised');
+  });
+
+  it.each([0.3, 0.75, 1.5, 2.5, 3.4, 4.8])('call %d m/s what Shot calls it', (speedMps) => {
+    const option = { ...WAY.option, stroke: { ...WAY.option.stroke, speedMps } };
+    const { word } = tileWords('speed', openShot({ speedMps }).model, 'ghost-ball');
+    expect(wayName({ way: WAY.way, option })).toBe(`outside, ${word}, roll`);
+  });
+
+  it('call a little side so, and not none', () => {
+    const way = { ...WAY.way, side: 'none' } as const;
+    expect(wayName({ way, option: struck(-0.056) })).toBe('a touch of side, soft, roll');
+    expect(strokeWords({ option: struck(-0.056) }, speedScale('mps', BED))).toContain(
+      '0.06 R ← left',
+    );
+  });
+
+  it.each([
+    ['speed', 'speed window narrow; full if slow, thin if fast'],
+    ['direction', 'little room for the line of the cue; thin aimed left, full aimed right'],
+    ['height', 'little room for the tip’s height; full if higher'],
+    ['elevation', 'little room for how high the butt is'],
+    ['kit', 'hangs on what is not measured of the kit'],
+  ] as const)('say why it is hard where that is the %s', (hardest, words) => {
+    expect(reasonWords({ ...WAY, hardest })).toBe(words);
+  });
+
+  it('count more side away from the middle, left side too', () => {
+    // Side is left: the low end is more of it.
+    expect(reasonWords({ ...WAY, hardest: 'side' })).toBe(
+      'little room for the side; thin with more, miscue with less',
+    );
+  });
+
+  it('say the reason alone where no window is known', () => {
+    expect(reasonWords({ ...WAY, windows: null })).toBe('speed window narrow');
+  });
+
+  it('tell scratches, and the zone where there is one', () => {
+    expect(outcomeWords(WAY)).toEqual(['scratch 8 %']);
+    const zoned = { ...WAY, scratch: 0, goodPosition: 0.5 };
+    expect(outcomeWords(zoned)).toEqual(['goes at all 41 %']);
+    expect(`${leadLabel(zoned)} ${percentWords(leadShare({ ...zoned, chance: 0.4 }))}`).toBe(
+      'goes and in the zone 20 %',
+    );
+    expect(`${leadLabel(WAY)} ${percentWords(leadShare(WAY))}`).toBe('goes 41 %');
+  });
+
+  it('tell the stroke in figures', () => {
+    expect(strokeWords(WAY, speedScale('mps', BED))).toBe(
+      '¼ R ← left, ⅛ R ↑ high, cue 3° up, 0.9 m/s',
+    );
+  });
+});
+
+describe('words for a fan', () => {
+  const ending = (hit: FanPlay['hit'], outcome: FanPlay['play']['balls'][number]['outcome']) =>
+    ({
+      hit,
+      aimRad: 0,
+      play: {
+        ok: true,
+        balls: [{ from: { xM: 0, yM: 0 }, phases: [], outcome }],
+        events: [],
+        endS: 1,
+        complete: true,
+      },
+    }) satisfies FanPlay;
+
+  it('say where the cue ball rests, and a scratch by name', () => {
+    const rests = ending('true', { kind: 'rests', xM: 0, yM: 0 });
+    expect(fanLine(rests, SHAPE)).toBe('true: 4.0 up, 2.0 from the left');
+    const scratch = ending('thin', { kind: 'pocketed', pocket: 'far-left', timeS: 1 });
+    expect(fanLine(scratch, SHAPE)).toBe('thin: scratch in the far left pocket');
+  });
+});
