@@ -1,10 +1,11 @@
-import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal, untracked } from '@preact/signals';
 import { strokeOf } from '../engine/direct/shot';
 import { allowedRad, type Target } from '../engine/goal/target';
 import type { KitCorrelation, KitQuantity, KitSpread } from '../engine/kit/kit-spread';
 import type { RoomForError, RoomQuestion } from '../engine/room/room-for-error';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
 import { SHOT_PROBLEMS } from '../words/shot-problems';
+import { createAudience } from './audience';
 import type { DeskModel } from './desk-model';
 import type { Answered } from './shot-answers';
 
@@ -68,8 +69,8 @@ const NOT_WORKED_OUT = SHOT_PROBLEMS.roomNotWorkedOut;
 const MEASURED_SHARE = 0.9;
 
 /**
- * Assesses the room for error of the last answer, a moment after the last change: it costs a hundred
- * times what the aim does, and nobody reads it while a button is held.
+ * Assesses the room for error of the last answer while somebody looks at it, a moment after the last
+ * change: it costs a hundred times what the aim does, and nobody reads it while a button is held.
  */
 export function createRoomModel(ports: RoomPorts): RoomModel {
   const { lastAnswer, desk, known, spreadBefore, assess, later } = ports;
@@ -99,17 +100,19 @@ export function createRoomModel(ports: RoomPorts): RoomModel {
       else assessed.value = { question: asked, room };
     });
   };
+  const audience = createAudience();
+  const isFresh = () => assessed.value !== null && assessed.value.question === question.value;
+  const hasFailed = () => failed.value !== null && failed.value === question.value;
   const dispose = effect(() => {
-    const asked = question.value;
+    const asked = audience.isThere.value ? question.value : null;
     callOff();
-    if (asked !== null) callOff = later(() => work(asked));
+    if (asked === null || untracked(() => isFresh() || hasFailed())) return;
+    callOff = later(() => work(asked));
   });
   return {
-    room: computed(() => assessed.value?.room ?? null),
-    isFresh: computed(() => assessed.value !== null && assessed.value.question === question.value),
-    problem: computed(() =>
-      failed.value !== null && failed.value === question.value ? NOT_WORKED_OUT : null,
-    ),
+    room: audience.shown(() => assessed.value?.room ?? null),
+    isFresh: audience.shown(isFresh),
+    problem: audience.shown(() => (hasFailed() ? NOT_WORKED_OUT : null)),
     tryAgain() {
       const asked = failed.peek();
       failed.value = null;

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
 import { solveAim } from '../../../src/engine/direct/solve-aim';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
@@ -20,8 +20,8 @@ function answeredAt(speedMps: number): Answered {
   return { shot, kit: DEFAULT_KIT, answer };
 }
 
-/** A room model whose idle moments the test decides. */
-function modelAtRest() {
+/** A room model whose idle moments the test decides, and that somebody looks at. */
+async function modelAtRest() {
   const lastAnswer = signal<Answered | null>(answeredAt(1.8));
   const store = createMemoryStore(createNoticeBoard());
   const desk = createDeskModel({ store, desk: { ...DEFAULT_DESK, player: 'club' } });
@@ -48,12 +48,20 @@ function modelAtRest() {
     for (const work of due) work();
     return due.length;
   };
-  return { model, lastAnswer, desk, known, rest, workers };
+  let lookAway = () => {};
+  // Who comes and goes is counted a moment later.
+  const look = (isLooked: boolean) => {
+    lookAway();
+    lookAway = isLooked ? effect(() => void model.room.value) : () => {};
+    return Promise.resolve();
+  };
+  await look(true);
+  return { look, model, lastAnswer, desk, known, rest, workers };
 }
 
 describe('the room model', () => {
-  it('says that a room could not be worked out, until it is or another is wanted', () => {
-    const { model, lastAnswer, rest, workers } = modelAtRest();
+  it('says that a room could not be worked out, until it is or another is wanted', async () => {
+    const { model, lastAnswer, rest, workers } = await modelAtRest();
     workers.fail = true;
     rest();
     expect(model.problem.value).toContain('could not be worked out');
@@ -70,8 +78,8 @@ describe('the room model', () => {
     model.dispose();
   });
 
-  it('assesses once the hand rests, and only the last of many changes', () => {
-    const { model, lastAnswer, rest } = modelAtRest();
+  it('assesses once the hand rests, and only the last of many changes', async () => {
+    const { model, lastAnswer, rest } = await modelAtRest();
     expect(model.room.value).toBeNull();
     lastAnswer.value = answeredAt(1.9);
     lastAnswer.value = answeredAt(2);
@@ -81,8 +89,8 @@ describe('the room model', () => {
     expect(model.room.value?.windows?.speedMps.high.value).toBeGreaterThan(2);
   });
 
-  it('keeps the last room, marked as not fresh, until the next', () => {
-    const { model, lastAnswer, rest } = modelAtRest();
+  it('keeps the last room, marked as not fresh, until the next', async () => {
+    const { model, lastAnswer, rest } = await modelAtRest();
     rest();
     const before = model.room.value;
     lastAnswer.value = answeredAt(2.4);
@@ -93,8 +101,8 @@ describe('the room model', () => {
     expect(model.room.value).not.toBe(before);
   });
 
-  it('gives a steadier player, and a wider mouth, the better chance', () => {
-    const { model, desk, rest } = modelAtRest();
+  it('gives a steadier player, and a wider mouth, the better chance', async () => {
+    const { model, desk, rest } = await modelAtRest();
     rest();
     const club = model.room.value?.chance.share ?? Number.NaN;
     desk.setPlayer('steady');
@@ -107,8 +115,8 @@ describe('the room model', () => {
     expect(model.room.value?.chanceOnKnownKit.share).toBeGreaterThan(steady);
   });
 
-  it('tells how far off the target line the pocket lets the object ball leave', () => {
-    const { model, lastAnswer, desk } = modelAtRest();
+  it('tells how far off the target line the pocket lets the object ball leave', async () => {
+    const { model, lastAnswer, desk } = await modelAtRest();
     desk.setPocket({ distanceM: 1, mouthM: 0.11715 });
     // Half of 117.15 mm less a ball's radius of 28.575 mm is 30 mm, over a metre.
     expect(model.allowedRad.value).toBeCloseTo(Math.atan(0.03), 12);
@@ -116,8 +124,8 @@ describe('the room model', () => {
     expect(model.allowedRad.value).toBeNull();
   });
 
-  it('tells how the player’s strokes scatter, and what of the kit is measured', () => {
-    const { model, desk, known } = modelAtRest();
+  it('tells how the player’s strokes scatter, and what of the kit is measured', async () => {
+    const { model, desk, known } = await modelAtRest();
     const club = model.profile.value.directionRad;
     desk.setPlayer('steady');
     expect(model.profile.value.directionRad).toBeLessThan(club);
@@ -130,8 +138,8 @@ describe('the room model', () => {
     expect(model.isMeasured('rollFriction')).toBe(false);
   });
 
-  it('counts errors of the kit that go together', () => {
-    const { model, known, rest } = modelAtRest();
+  it('counts errors of the kit that go together', async () => {
+    const { model, known, rest } = await modelAtRest();
     rest();
     const apart = model.room.value?.certainty;
     const [one, two] = apart?.contributions ?? [];
@@ -152,8 +160,27 @@ describe('the room model', () => {
     expect((more + less) / 2).toBeCloseTo((apart?.aimSdRad ?? 0) ** 2, 12);
   });
 
-  it('does nothing more once disposed of', () => {
-    const { model, lastAnswer, rest } = modelAtRest();
+  it('is worked out while somebody looks, and not again for who comes back to the same', async () => {
+    const { look, model, lastAnswer, rest } = await modelAtRest();
+    await look(false);
+    expect(rest()).toBe(0);
+    await look(true);
+    expect(rest()).toBe(1);
+    expect(model.isFresh.value).toBe(true);
+    await look(false);
+    await look(true);
+    expect(rest()).toBe(0);
+    await look(false);
+    lastAnswer.value = answeredAt(2.2);
+    expect(rest()).toBe(0);
+    expect(model.isFresh.value).toBe(false);
+    await look(true);
+    expect(rest()).toBe(1);
+    expect(model.isFresh.value).toBe(true);
+  });
+
+  it('does nothing more once disposed of', async () => {
+    const { model, lastAnswer, rest } = await modelAtRest();
     model.dispose();
     lastAnswer.value = answeredAt(2.2);
     expect(rest()).toBe(0);
