@@ -21,6 +21,7 @@ import { createDeskModel } from './state/desk-model';
 import { createInstallModel } from './state/install-model';
 import { kitEffects } from './state/kit-effects';
 import { createKitModel } from './state/kit-model';
+import { createLawNews } from './state/law-news';
 import { createAwakeModel } from './state/measure/awake-model';
 import { createMeasureModel } from './state/measure/create-measure-model';
 import { knownAlongShot } from './state/measure/known-along-shot';
@@ -193,6 +194,10 @@ render(
         alteredFile,
         storage,
         tabs,
+        law: createLawNews(
+          desk,
+          computed(() => measure.attempts.value.length > 0),
+        ),
         copy: backup.copy,
         nowMs: Date.now,
         reload,

@@ -23,6 +23,8 @@ export interface DeskModel {
   readonly preferences: ReadonlySignal<Preferences>;
   readonly pocket: ReadonlySignal<Pocket>;
   readonly player: ReadonlySignal<PlayerName>;
+  /** The version of the engine's laws whose changes have been told of. */
+  readonly law: ReadonlySignal<number>;
   /** What was asked lately, no two alike; the newest first. */
   readonly recentShots: ReadonlySignal<readonly Shot[]>;
   /** Whether what is on screen is also in the store. */
@@ -34,6 +36,7 @@ export interface DeskModel {
   setPreference<P extends keyof Preferences>(name: P, value: Preferences[P]): void;
   setPocket(pocket: Pocket): void;
   setPlayer(player: PlayerName): void;
+  setLaw(law: number): void;
   /** Remembers a shot among the recent ones, wherever it lay, in place of one like it. */
   noteShot(shot: LaidShot): void;
   /** Puts a record in play; the kit model checks that it is on the shelf. */
@@ -73,6 +76,7 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     preferences: computed(() => desk.value.preferences),
     pocket: computed(() => desk.value.pocket),
     player: computed(() => desk.value.player),
+    law: computed(() => desk.value.law),
     recentShots: computed(() => desk.value.recentShots),
     saving: saver.state,
     setShot(shot) {
@@ -90,6 +94,9 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     },
     setPlayer(player) {
       if (player !== desk.peek().player) change({ player });
+    },
+    setLaw(law) {
+      if (law !== desk.peek().law) change({ law });
     },
     noteShot({ headingRad: _laid, ...shot }) {
       const { recentShots } = desk.peek();

@@ -1,3 +1,4 @@
+import { MODEL_VERSION } from '../engine/fit/trials/trials';
 import { radOf } from '../units/angle-degrees';
 import type { Choice, Desk, LaidShot, Pocket, Preferences } from './records';
 
@@ -46,4 +47,5 @@ export const DEFAULT_DESK: Desk = {
   preferences: DEFAULT_PREFERENCES,
   pocket: DEFAULT_POCKET,
   player: 'club',
+  law: MODEL_VERSION,
 };

@@ -1,6 +1,7 @@
 import { INPUT_RANGES } from '../engine/direct/input-ranges';
 import type { Shot } from '../engine/direct/shot';
 import { TRIAL_RANGES } from '../engine/fit/trials/trial';
+import type { Range } from '../engine/numerics/range';
 import type { Repair, ShelfContents } from './contents';
 import {
   DEFAULT_CHOICE,
@@ -92,6 +93,10 @@ const mendPreferences: Mend<Preferences> = mendObject<Preferences>({
 /** As many as a thumb can look through. */
 export const MOST_RECENT_SHOTS = 12;
 
+/** The laws under which desks were kept before they told. */
+const FIRST_LAW = 1;
+const LAW_RANGE: Range = { min: FIRST_LAW, max: 1e6 };
+
 export const mendDesk: Mend<Desk> = mendObject<Desk>({
   shot: mendLaidShot,
   heldShot: mendOrNone(isPlainObject, mendLaidShot),
@@ -117,6 +122,7 @@ export const mendDesk: Mend<Desk> = mendObject<Desk>({
     DEFAULT_DESK.player,
     mendWord(['steady', 'club', 'beginner'], DEFAULT_DESK.player),
   ),
+  law: mendAbsent(FIRST_LAW, mendNumber(LAW_RANGE, DEFAULT_DESK.law)),
 });
 
 /** A valid desk, and what had to be mended to make it so. */

@@ -96,4 +96,6 @@ export interface Desk {
   readonly preferences: Preferences;
   readonly pocket: Pocket;
   readonly player: PlayerName;
+  /** The version of the engine's laws whose changes have been told of. */
+  readonly law: number;
 }

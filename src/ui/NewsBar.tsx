@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { StoreNoticeKind } from '../store/store-port';
 import { dayWords } from '../units/ago-words';
+import { lawWords } from '../words/law-words';
 import { clashWords, KEPT_SINCE_WORDS, noticeWords } from '../words/store-words';
 import type { PlatformNews } from './app-models';
 import { NO_COPY_WORDS } from './kit/storage-words';
@@ -52,6 +53,7 @@ export function NewsBar({ news }: { news: PlatformNews }) {
           </Line>
         ))}
         <KeptSinceLine storage={news.storage} />
+        <LawLine law={news.law} />
         <ClashLines tabs={news.tabs} />
         <CopyLine news={news} />
         {news.alteredFile.value && (
@@ -88,6 +90,18 @@ function KeptSinceLine({ storage }: { storage: PlatformNews['storage'] }) {
     <Line>
       {KEPT_SINCE_WORDS}
       <NewsButton words="OK" onClick={storage.dismiss} />
+    </Line>
+  );
+}
+
+/** Told once, until it was seen: what was on screen before is not what it is now. */
+function LawLine({ law }: { law: PlatformNews['law'] }) {
+  const since = law.since.value;
+  if (since === null) return null;
+  return (
+    <Line>
+      {lawWords(since.law, since.hasReadings)}
+      <NewsButton words="OK" onClick={law.seen} />
     </Line>
   );
 }

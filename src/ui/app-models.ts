@@ -6,6 +6,7 @@ import type { DeskModel } from '../state/desk-model';
 import type { InstallModel } from '../state/install-model';
 import type { KitEffects } from '../state/kit-effects';
 import type { KitModel } from '../state/kit-model';
+import type { LawNews } from '../state/law-news';
 import type { AwakeModel } from '../state/measure/awake-model';
 import type { MeasureModel } from '../state/measure/measure-model';
 import type { RepairModel } from '../state/repair-model';
@@ -27,6 +28,8 @@ export interface PlatformNews {
   readonly tabs: TabClashes;
   /** A copy that could be brought back. */
   readonly copy: Pick<SecondCopy, 'offer' | 'hasNoRoom' | 'take' | 'giveUp'>;
+  /** That the engine's laws have changed. */
+  readonly law: LawNews;
   /** The time of day, ms since 1970. */
   nowMs(): number;
   /** Loads the page anew. */

@@ -50,6 +50,9 @@ const FIRST_CUE = {
   ferrule: 'short',
 };
 
+/** The first apps did not know of a table’s cushions. */
+const FIRST_TABLES = DEMO_CATALOGUE.tables.map(({ cushion: _cushion, ...table }) => table);
+
 const FIRST_SET_ASIDE = { store: 'cues', raw: { id: 7 }, reason: 'no-id' };
 
 /** A device that has run the first version of the database, with rows in every kind of store. */
@@ -59,7 +62,7 @@ async function firstVersion(): Promise<void> {
     await database.put('cues', FIRST_CUE);
     for (const cloth of DEMO_CATALOGUE.cloths) await database.put('cloths', cloth);
     for (const balls of DEMO_CATALOGUE.balls) await database.put('balls', balls);
-    for (const table of DEMO_CATALOGUE.tables) await database.put('tables', table);
+    for (const table of FIRST_TABLES) await database.put('tables', table);
     await database.put('desk', FIRST_DESK, 'current');
     await database.add('set-aside', FIRST_SET_ASIDE);
     database.close();
@@ -75,7 +78,7 @@ describe('the second version', () => {
     expect(loaded.quarantined).toEqual([]);
     expect(loaded.attempts).toEqual([]);
     const shot = { ...FIRST_DESK.shot, headingRad: null };
-    expect(loaded.desk).toEqual({ ...FIRST_DESK, shot, recentShots: [] });
+    expect(loaded.desk).toEqual({ ...FIRST_DESK, shot, recentShots: [], law: 1 });
     expect(loaded.cues).toEqual([{ ...FIRST_CUE, changes: [], like: null }]);
     expect(loaded.tables).toEqual(DEMO_CATALOGUE.tables);
     const raw = await openDB('leeway');
@@ -102,7 +105,7 @@ describe('the second version', () => {
       },
     ]);
     const [copy] = copies as [{ rows: { tables: readonly { value: unknown }[] } }];
-    const byId = [...DEMO_CATALOGUE.tables].sort((one, other) => (one.id < other.id ? -1 : 1));
+    const byId = [...FIRST_TABLES].sort((one, other) => (one.id < other.id ? -1 : 1));
     expect(copy.rows.tables.map(({ value }) => value)).toEqual(byId);
   });
 

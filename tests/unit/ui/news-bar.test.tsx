@@ -1,7 +1,9 @@
 import { signal } from '@preact/signals';
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { MODEL_VERSION } from '../../../src/engine/fit/trials/trials';
 import type { CopyOffer } from '../../../src/state/backup/second-copy';
+import { createLawNews } from '../../../src/state/law-news';
 import { createStorageNotices } from '../../../src/state/storage-notices';
 import { createTabClashes } from '../../../src/state/tab-clashes';
 import { createNoticeBoard } from '../../../src/store/notice-board';
@@ -28,12 +30,18 @@ function setUp() {
     answerElsewhere: (_store, id, isWanted) => void done.push(`${id} ${isWanted}`),
   });
   const alteredFile = signal<string | null>(null);
+  const law = signal(MODEL_VERSION);
+  const hasReadings = signal(false);
+  const setLaw = (version: number) => {
+    law.value = version;
+  };
   const done: string[] = [];
   const does = (what: string) => () => void done.push(what);
   const news = {
     applyUpdate,
     isReadyOffline: signal(false),
     alteredFile,
+    law: createLawNews({ law, setLaw }, hasReadings),
     storage,
     copy: { offer, hasNoRoom, take: async () => void done.push('take'), giveUp: does('give up') },
     tabs,
@@ -42,7 +50,7 @@ function setUp() {
     openBackup: does('open backup'),
   };
   render(<NewsBar news={news} />);
-  return { applyUpdate, clash, alteredFile, board, offer, hasNoRoom, done };
+  return { applyUpdate, clash, alteredFile, board, offer, hasNoRoom, law, hasReadings, done };
 }
 
 describe('the news', () => {
@@ -98,6 +106,19 @@ describe('the news', () => {
     }
     expect(done).toEqual(['mine true', 'mine false']);
     await expect.poll(() => screen.queryByText(/A reading was changed/)).toBeNull();
+  });
+
+  it('say once that the laws have changed, and what of the answers that moves', async () => {
+    const { law, hasReadings } = setUp();
+    law.value = 1;
+    await screen.findByText(/^Cushions now give back less of a hard shot.*no aim has\.$/);
+    hasReadings.value = true;
+    await screen.findByText(
+      /^Cushions now.*readings were fitted anew, an aim may have, a little\.$/,
+    );
+    fireEvent.click(screen.getByRole('button', { name: 'OK' }));
+    await expect.poll(() => screen.getByRole('status').textContent).toBe('');
+    expect(law.value).toBe(MODEL_VERSION);
   });
 
   it('name the file that a network alters, for as long as it does', async () => {
