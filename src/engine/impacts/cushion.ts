@@ -2,8 +2,8 @@ import { type BallState, slipX, slipY } from '../ball/ball-state';
 import { SPIN_SHARE } from '../ball/inertia';
 import type { Cushion, Kit } from '../kit/kit';
 import { afterBed } from './bed-impulse';
-import { cushionImpact } from './cushion-impact';
-import type { CushionContact, Push, Slips } from './cushion-push';
+import type { CushionContact, Push, Slips } from './cushion-contact';
+import { CushionImpact } from './cushion-impact';
 
 /** A ball that closes in more slowly than this, m/s, stands still: squares of it would underflow. */
 const LEAST_CLOSING_MPS = 1e-100;
@@ -37,8 +37,9 @@ export function afterCushion(ball: BallState, nx: number, ny: number, kit: Kit):
   if (contact === null) return ball;
   const slips = slipsOf(met, nx, ny, contact, kit.ballRadiusM);
   if (!(slips.closing > LEAST_CLOSING_MPS)) return ball;
-  const push = cushionImpact(slips, contact);
-  return pushed(met, nx, ny, push, slips.rising, contact, kit.ballRadiusM);
+  const impact = new CushionImpact(slips, contact);
+  impact.run();
+  return pushed(met, nx, ny, impact.push, impact.rising, contact, kit.ballRadiusM);
 }
 
 /**
