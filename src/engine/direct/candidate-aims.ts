@@ -4,7 +4,8 @@ import { slopeSeenAlong } from '../kit/kit-along';
 import { travel } from '../motion/journey';
 import type { Phase } from '../motion/phase';
 import { Run } from '../motion/run';
-import { meet, missOf } from './contact';
+import { length } from '../numerics/length';
+import { type Meeting, missOf } from './contact';
 import { ContactProber } from './contact-probe';
 import { addContactRoots } from './contact-roots';
 import type { Layout } from './layout';
@@ -28,13 +29,30 @@ export function freePath(shot: Shot, kit: Kit): readonly Phase[] {
 }
 
 /** Aims whose path holds a contact that sends the object ball along the target line, unordered. */
-export function candidateAims(shot: Shot, layout: Layout, kit: Kit): readonly number[] {
+export function candidateAims(
+  shot: Shot,
+  layout: Layout,
+  kit: Kit,
+  meetAt: (aimRad: number) => Meeting,
+): readonly number[] {
   const prober = new ContactProber(layout, shot.cutRad, kit);
   const rootsUnder: RootsUnder = (aimRad) => contactRoots(freeRun(shot, kit, aimRad), prober);
   if (isLevel(kit)) return rootsUnder(0);
-  return tiltedAims(rootsUnder, (aimRad) =>
-    missOf(meet(strokeOf(shot, aimRad), layout, kit), shot.cutRad),
-  );
+  return tiltedAims(rootsUnder, (aimRad) => {
+    const meeting = meetAt(aimRad);
+    return { missRad: missOf(meeting, shot.cutRad), aimPerMiss: aimPerMiss(meeting, layout) };
+  });
+}
+
+/**
+ * By how much a straight path that meets the object ball must turn for the line of centres to turn:
+ * 2R cos φ / d, φ between the two. Plane geometry; friction and swerve change it little.
+ */
+function aimPerMiss({ contact }: Meeting, { reachM }: Layout): number {
+  if (contact === null) return Number.NaN;
+  const { cueBall, nx, ny } = contact;
+  const cosine = (cueBall.vx * nx + cueBall.vy * ny) / length(cueBall.vx, cueBall.vy);
+  return (reachM * cosine) / length(cueBall.xM, cueBall.yM);
 }
 
 function contactRoots(run: Run, prober: ContactProber): number[] {

@@ -5,7 +5,7 @@ import { candidateAims } from './candidate-aims';
 import { checkQuery } from './check-query';
 import { type Meeting, meet, missOf } from './contact';
 import { THINNEST_CUT_RAD } from './input-ranges';
-import { type Layout, layoutOf } from './layout';
+import { layoutOf } from './layout';
 import { answerPlay } from './play-aim';
 import { refusal } from './refusal';
 import { type AimResult, type Shot, strokeOf } from './shot';
@@ -34,21 +34,31 @@ export function solveAim(shot: Shot, kit: Kit): AimResult {
   if (problem !== null) return problem;
   if (Math.abs(shot.cutRad) > THINNEST_CUT_RAD) return refusal('too-thin');
   const layout = layoutOf(shot, kit.ballRadiusM);
-  const candidates = candidateAims(shot, layout, kit).filter((aim) =>
+  const met = new Map<number, Meeting>();
+  const meetAt = (aimRad: number) => {
+    const meeting = met.get(aimRad) ?? meet(strokeOf(shot, aimRad), layout, kit);
+    met.set(aimRad, meeting);
+    return meeting;
+  };
+  const candidates = candidateAims(shot, layout, kit, meetAt).filter((aim) =>
     isWithin(STROKE_RANGES.aimRad, aim),
   );
-  const [best, ...others] = thoseThatGo(candidates, shot, layout, kit);
+  const [best, ...others] = thoseThatGo(candidates, shot.cutRad, meetAt);
   if (best === undefined) return refusal(whyNoAim(shot, layout, kit, candidates));
   const otherAims = others.map((other) => other.aimRad);
   return answerPlay(shot, layout, kit, best.aimRad, best.played, otherAims);
 }
 
-function thoseThatGo(candidates: readonly number[], shot: Shot, layout: Layout, kit: Kit) {
+function thoseThatGo(
+  candidates: readonly number[],
+  cutRad: number,
+  meetAt: (aimRad: number) => Meeting,
+) {
   const going: Going[] = [];
   for (const aimRad of [...candidates].sort((a, b) => Math.abs(a) - Math.abs(b))) {
     if (going.some((other) => Math.abs(other.aimRad - aimRad) < SAME_AIM)) continue;
-    const played = meet(strokeOf(shot, aimRad), layout, kit);
-    if (Math.abs(missOf(played, shot.cutRad)) <= MISS_TOLERANCE) going.push({ aimRad, played });
+    const played = meetAt(aimRad);
+    if (Math.abs(missOf(played, cutRad)) <= MISS_TOLERANCE) going.push({ aimRad, played });
   }
   return going;
 }

@@ -4,8 +4,15 @@ import { STROKE_RANGES } from '../stroke/stroke';
 /** The aims that the path under a given aim would give, rad. */
 export type RootsUnder = (aimRad: number) => readonly number[];
 
-/** How far right of the target line the object ball goes at an aim, rad; NaN where it is missed. */
-export type MissAt = (aimRad: number) => number;
+/** How far right of the target line the object ball goes, rad, and how that hangs on the aim. */
+export interface PlayedMiss {
+  /** NaN where the object ball is missed. */
+  readonly missRad: number;
+  /** About how far further right to aim for each rad of it. */
+  readonly aimPerMiss: number;
+}
+
+export type MissAt = (aimRad: number) => PlayedMiss;
 
 /**
  * Aims under which the path is tried where the first ones show no contact, rad. Close together, for
@@ -25,8 +32,6 @@ const MOST_PATHS = 60;
 const ROOTS_OF_A_PATH = 4;
 /** Absolute, rad: at a metre and a half, a millionth of a degree in the object ball's direction. */
 const SETTLED = 1e-10;
-/** First secant step per miss, rad per rad: about 2R/d of a metre's shot. Only a start. */
-const FIRST_STEP = 0.05;
 
 /**
  * Candidate aims on a tilted bed, where the path depends on the aim that is sought, if slightly:
@@ -54,10 +59,11 @@ export function tiltedAims(rootsUnder: RootsUnder, missAt: MissAt): number[] {
 
 /** Secant steps on the played miss; null where the object ball is missed or nothing settles. */
 function playedTo(missAt: MissAt, first: number): number | null {
-  let [before, missBefore] = [first, missAt(first)];
-  let aim = first + FIRST_STEP * missBefore;
+  const { missRad, aimPerMiss } = missAt(first);
+  let [before, missBefore] = [first, missRad];
+  let aim = first + aimPerMiss * missBefore;
   for (let round = 0; round < MAX_ROUNDS; round++) {
-    const miss = missAt(aim);
+    const miss = missAt(aim).missRad;
     if (Number.isNaN(miss)) return null;
     if (Math.abs(miss) <= SETTLED) return aim;
     const slope = (miss - missBefore) / (aim - before);

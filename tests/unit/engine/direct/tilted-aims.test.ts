@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { tiltedAims } from '../../../../src/engine/direct/tilted-aims';
 
-const missesAlways = () => Number.NaN;
+const missesAlways = () => ({ missRad: Number.NaN, aimPerMiss: Number.NaN });
 
 describe('tiltedAims', () => {
   it('carries a root to the aim at which play goes', () => {
     const [aim] = tiltedAims(
       () => [0.02],
-      (at) => 12 * (at - 0.0235) + (at - 0.0235) ** 2,
+      (at) => ({ missRad: 12 * (at - 0.0235) + (at - 0.0235) ** 2, aimPerMiss: 0.05 }),
     );
     expect(aim).toBeCloseTo(0.0235, 10);
   });
