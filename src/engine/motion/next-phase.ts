@@ -14,7 +14,7 @@ const STILL_MPS = 1e-10;
  * The motion a ball falls into from a state, after the bed has answered any downward speed; null
  * when it lies still (spin about the vertical alone moves it nowhere).
  */
-export function nextPhase(ball: BallState, startS: number, kit: Kit): Phase | null {
+export function nextPhase(ball: BallState, startS: number, kit: Kit): Pad<Phase> | null {
   const start = padOf(ball);
   const phase = newPhase(start);
   return fillNext(phase, start, startS, kit) ? phase : null;

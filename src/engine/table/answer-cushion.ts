@@ -20,8 +20,10 @@ export function answerCushion(field: Field, mover: Mover, index: number, timeS: 
   const sunkM = Math.max(0, -approach.gapM);
   const ball = moved(stateOf(mover, timeS, field.kit), nearest, -sunkM);
   if (approach.closing > SLOW_MPS) {
-    const at = { timeS, ball: mover.number, xM: ball.xM, yM: ball.yM };
-    field.events.push({ ...at, kind: 'hits-cushion', cushion: cushion.name, part });
+    const { name } = cushion;
+    const { xM, yM } = ball;
+    const met = { kind: 'hits-cushion', timeS, ball: mover.number, xM, yM } as const;
+    field.events.push({ ...met, cushion: name, part });
   }
   field.cushionMetS[cushionIndex(field, mover, index)] = timeS;
   setOff(mover, offCushion(ball, nearest, field.kit), timeS, field.kit);

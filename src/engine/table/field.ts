@@ -30,6 +30,8 @@ export interface Field {
   readonly own: readonly OwnEvent[];
   /** When ball i < j meet, s, at i·n + j. */
   readonly meetS: Float64Array;
+  /** Of ball i the j > i that it meets first. */
+  readonly nextMet: Int32Array;
   /** When they last met, likewise. */
   readonly metS: Float64Array;
   /** When ball i last met cushion c, s, at 6·i + c. */
@@ -58,6 +60,7 @@ export function newField(movers: readonly Mover[], kit: Kit, shape: TableShape):
     open: openBox(shape, kit.ballRadiusM),
     own: movers.map(() => ({ kind: 'phase-ends', timeS: Number.POSITIVE_INFINITY, index: 0 })),
     meetS: never(count * count, Number.POSITIVE_INFINITY),
+    nextMet: Int32Array.from(movers, ({ number }) => number + 1),
     metS: never(count * count, Number.NEGATIVE_INFINITY),
     cushionMetS: never(count * shape.cushions.length, Number.NEGATIVE_INFINITY),
     events: [],

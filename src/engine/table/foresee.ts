@@ -17,10 +17,32 @@ export function foresee(field: Field, mover: Mover, nowS: number): void {
 export function foreseeMeeting(field: Field, a: Mover, b: Mover, nowS: number): void {
   const [one, other] = a.number < b.number ? [a, b] : [b, a];
   const at = pairIndex(field, one, other);
-  field.meetS[at] =
+  const timeS =
     one.gone !== null || other.gone !== null
       ? Number.POSITIVE_INFINITY
       : meetingTime(field, one, other, nowS, field.metS[at] ?? Number.NEGATIVE_INFINITY);
+  noteMeeting(field, one.number, other.number, timeS);
+}
+
+/** Notes when balls i < j meet, and keeps whom i meets first: of those at one moment the lowest. */
+function noteMeeting({ meetS, nextMet, movers }: Field, i: number, j: number, timeS: number): void {
+  const row = i * movers.length;
+  const next = nextMet[i] ?? j;
+  const soonestS = meetS[row + next] ?? Number.POSITIVE_INFINITY;
+  meetS[row + j] = timeS;
+  if (next !== j) {
+    if (timeS < soonestS || (timeS === soonestS && j < next)) nextMet[i] = j;
+  } else if (timeS > soonestS) {
+    nextMet[i] = soonestOfRow(meetS, row, i + 1, movers.length);
+  }
+}
+
+function soonestOfRow(meetS: Float64Array, row: number, from: number, to: number): number {
+  let soonest = from;
+  for (let j = from + 1; j < to; j++) {
+    if ((meetS[row + j] ?? 0) < (meetS[row + soonest] ?? 0)) soonest = j;
+  }
+  return soonest;
 }
 
 export function pairIndex(field: Field, one: Mover, other: Mover): number {
@@ -44,20 +66,20 @@ export function foreseeOwn(field: Field, mover: Mover, nowS: number): void {
 
 function foreseeCushions(field: Field, mover: Mover, own: OwnEvent, nowS: number): void {
   const isFlying = mover.phase?.motion === 'flying';
-  field.cushions.forEach((shape, index) => {
-    if (areApart(mover.box, shape.box, field.kit.ballRadiusM)) return;
+  for (const [index, shape] of field.cushions.entries()) {
+    if (areApart(mover.box, shape.box, field.kit.ballRadiusM)) continue;
     const metS = field.cushionMetS[cushionIndex(field, mover, index)] ?? Number.NEGATIVE_INFINITY;
     sooner(own, 'cushion', index, cushionTime(field, mover, shape, nowS, own.timeS, metS));
-    if (!isFlying) return;
+    if (!isFlying) continue;
     sooner(own, 'over-cushion', index, overCushionTime(field, mover, shape, nowS, own.timeS));
-  });
+  }
 }
 
 function foreseeDrops(field: Field, mover: Mover, own: OwnEvent, nowS: number): void {
-  field.pockets.forEach((shape, index) => {
-    if (areApart(mover.box, shape.box, 0)) return;
+  for (const [index, shape] of field.pockets.entries()) {
+    if (areApart(mover.box, shape.box, 0)) continue;
     sooner(own, 'drop', index, dropTime(field, mover, shape, nowS, own.timeS));
-  });
+  }
 }
 
 function sooner(own: OwnEvent, kind: OwnEvent['kind'], index: number, timeS: number): void {

@@ -1,8 +1,8 @@
-import { type BallState, spinLeft } from '../ball/ball-state';
+import { type BallState, type Pad, spinLeft } from '../ball/ball-state';
 import type { Kit } from '../kit/kit';
 import { nextPhase } from '../motion/next-phase';
 import { type Phase, type Place, placeAt, stateAt } from '../motion/phase';
-import { type PlanBox, phaseBox, pointBox } from './plan-box';
+import { fillPhaseBox, fillPointBox, type PlanBox, pointBox } from './plan-box';
 import type { Outcome } from './table-play';
 
 /** A ball while a stroke is played out. */
@@ -10,12 +10,12 @@ export interface Mover {
   /** Its place in the list of balls; 0 is the cue ball. */
   readonly number: number;
   /** Null while it lies still, and once it has left the bed. */
-  phase: Phase | null;
+  phase: Pad<Phase> | null;
   /** How it was when its present motion, or its rest, began, and when that was, s. */
   state: BallState;
   sinceS: number;
   /** Holds its centre until its motion changes. */
-  box: PlanBox;
+  readonly box: Pad<PlanBox>;
   /** What it did until now; empty where it never moved. */
   readonly past: Phase[];
   /** Set once it has left the bed. */
@@ -63,7 +63,8 @@ export function setOff(mover: Mover, state: BallState, clockS: number, kit: Kit)
   mover.phase = phase;
   mover.sinceS = clockS;
   mover.state = phase === null ? stilled(state) : phase.start;
-  mover.box = phase === null ? pointBox(state.xM, state.yM) : phaseBox(phase);
+  if (phase === null) fillPointBox(mover.box, state.xM, state.yM);
+  else fillPhaseBox(mover.box, phase);
 }
 
 /** Takes a ball off the bed. */
@@ -79,8 +80,8 @@ export function takeOff(mover: Mover, outcome: Outcome, state: BallState, clockS
 function close(mover: Mover, clockS: number): void {
   const { phase } = mover;
   if (phase === null) return;
-  const durationS = Math.min(phase.durationS, clockS - phase.startS);
-  if (durationS > 0) mover.past.push({ ...phase, durationS });
+  phase.durationS = Math.min(phase.durationS, clockS - phase.startS);
+  if (phase.durationS > 0) mover.past.push(phase);
 }
 
 function stilled({ xM, yM, wz }: BallState): BallState {

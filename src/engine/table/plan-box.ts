@@ -1,3 +1,4 @@
+import type { Pad } from '../ball/ball-state';
 import type { Phase } from '../motion/phase';
 import { length } from '../numerics/length';
 
@@ -9,36 +10,64 @@ export interface PlanBox {
   readonly maxY: number;
 }
 
-export function pointBox(xM: number, yM: number): PlanBox {
+export function pointBox(xM: number, yM: number): Pad<PlanBox> {
   return { minX: xM, maxX: xM, minY: yM, maxY: yM };
+}
+
+/** Writes {@link pointBox} into a box. */
+export function fillPointBox(box: Pad<PlanBox>, xM: number, yM: number): void {
+  box.minX = xM;
+  box.maxX = xM;
+  box.minY = yM;
+  box.maxY = yM;
 }
 
 /** A rectangle that holds the centre through a whole phase: the least one, where the bed is level. */
 export function phaseBox(phase: Phase): PlanBox {
+  const box = pointBox(0, 0);
+  fillPhaseBox(box, phase);
+  return box;
+}
+
+/** Writes {@link phaseBox} into a box. */
+export function fillPhaseBox(box: Pad<PlanBox>, phase: Phase): void {
   const { start, durationS } = phase;
-  if (phase.drag !== null) return grown(pointBox(start.xM, start.yM), farthest(phase));
-  const [minX, maxX] = extent(start.xM, phase.linearX, phase.quadraticX, durationS);
-  const [minY, maxY] = extent(start.yM, phase.linearY, phase.quadraticY, durationS);
-  return { minX, maxX, minY, maxY };
+  fillPointBox(box, start.xM, start.yM);
+  if (phase.drag !== null) {
+    const farthestM = farthest(phase);
+    box.minX -= farthestM;
+    box.maxX += farthestM;
+    box.minY -= farthestM;
+    box.maxY += farthestM;
+    return;
+  }
+  const turnX = turnAt(phase.linearX, phase.quadraticX, durationS);
+  const turnY = turnAt(phase.linearY, phase.quadraticY, durationS);
+  holdX(box, start.xM + (phase.linearX * turnX) / 2);
+  holdY(box, start.yM + (phase.linearY * turnY) / 2);
+  holdX(box, start.xM + (phase.linearX + phase.quadraticX * durationS) * durationS);
+  holdY(box, start.yM + (phase.linearY + phase.quadraticY * durationS) * durationS);
+}
+
+function holdX(box: Pad<PlanBox>, xM: number): void {
+  box.minX = Math.min(box.minX, xM);
+  box.maxX = Math.max(box.maxX, xM);
+}
+
+function holdY(box: Pad<PlanBox>, yM: number): void {
+  box.minY = Math.min(box.minY, yM);
+  box.maxY = Math.max(box.maxY, yM);
+}
+
+/** When a parabola turns back, s, where it does before its end; else 0. */
+function turnAt(linear: number, quadratic: number, durationS: number): number {
+  const turnS = quadratic === 0 ? 0 : -linear / (2 * quadratic);
+  return turnS > 0 && turnS < durationS ? turnS : 0;
 }
 
 /** No ball gets farther than this from where its phase begins, m. */
 function farthest({ start, accelerationBound, durationS }: Phase): number {
-  const speedMps = length(start.vx, start.vy);
-  return (speedMps + (accelerationBound * durationS) / 2) * durationS;
-}
-
-/** Least and most of a parabola from 0 to a time. */
-function extent(
-  start: number,
-  linear: number,
-  quadratic: number,
-  durationS: number,
-): readonly [number, number] {
-  const end = start + (linear + quadratic * durationS) * durationS;
-  const turnS = quadratic === 0 ? 0 : -linear / (2 * quadratic);
-  const turn = turnS > 0 && turnS < durationS ? start + (linear * turnS) / 2 : start;
-  return [Math.min(start, end, turn), Math.max(start, end, turn)];
+  return (length(start.vx, start.vy) + (accelerationBound * durationS) / 2) * durationS;
 }
 
 export function grown(box: PlanBox, byM: number): PlanBox {

@@ -73,21 +73,32 @@ function playOut(field: Field, mostEvents: number) {
 
 /** Plays what comes next of all, and tells when that was, s; null: nothing moves any more. */
 function playNext(field: Field): number | null {
-  const { movers, meetS, own } = field;
+  const { movers, meetS, nextMet, own } = field;
   const count = movers.length;
-  let [soonestS, first, second] = [Number.POSITIVE_INFINITY, -1, -1];
-  for (let i = 0; i < count; i++) {
-    for (let j = i + 1; j < count; j++) {
-      const timeS = meetS[i * count + j] ?? Number.POSITIVE_INFINITY;
-      if (timeS < soonestS) [soonestS, first, second] = [timeS, i, j];
+  let soonestS = Number.POSITIVE_INFINITY;
+  let first = -1;
+  let second = -1;
+  for (let i = 0; i + 1 < count; i++) {
+    const j = nextMet[i] ?? count;
+    const timeS = meetS[i * count + j] ?? Number.POSITIVE_INFINITY;
+    if (timeS < soonestS) {
+      soonestS = timeS;
+      first = i;
+      second = j;
     }
   }
   for (let i = 0; i < count; i++) {
     const timeS = own[i]?.timeS ?? Number.POSITIVE_INFINITY;
-    if (timeS < soonestS) [soonestS, first, second] = [timeS, i, -1];
+    if (timeS < soonestS) {
+      soonestS = timeS;
+      first = i;
+      second = -1;
+    }
   }
-  const [one, other, event] = [movers[first], movers[second], own[first]];
+  const one = movers[first];
+  const event = own[first];
   if (one === undefined || event === undefined) return null;
+  const other = second < 0 ? undefined : movers[second];
   if (other === undefined) answerOwn(field, one, event);
   else answerMeeting(field, one, other, soonestS);
   return soonestS;
