@@ -21,8 +21,10 @@ export interface Gestures {
  * taken back is the change, not the state: what another tab did meanwhile stays.
  */
 export interface History<T> {
-  /** Whether there is a change to take back; one that is still under way counts. */
+  /** Whether there is a change to take back, beside one under way. */
   readonly canUndo: ReadonlySignal<boolean>;
+  /** Whether a gesture has changed something: {@link undo} takes that back. */
+  readonly isUnderWay: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
   /** See {@link Gestures}. */
   beginGesture(): void;
@@ -73,7 +75,8 @@ export function createHistory<T>(isUnchanged: (one: T, other: T) => boolean = is
   };
 
   return {
-    canUndo: computed(() => past.value.length > 0 || underWay.value !== null),
+    canUndo: computed(() => past.value.length > 0),
+    isUnderWay: computed(() => underWay.value !== null),
     canRedo: computed(() => future.value.length > 0),
     beginGesture() {
       isGesture = true;
@@ -109,5 +112,5 @@ export function createHistory<T>(isUnchanged: (one: T, other: T) => boolean = is
 
 /** A state as it would be had a change of it not been made; what else changed since stays. */
 export function withoutStep<T>({ before, after }: Step<T>, now: T): T {
-  return joinRows(after, now, before).row;
+  return now === after ? before : joinRows(after, now, before).row;
 }

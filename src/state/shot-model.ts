@@ -58,7 +58,8 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   );
   const answers = createShotAnswers({ ...ports, speedScale });
   return {
-    canUndo: history.canUndo,
+    // A field that keeps the keyboard is under way until it is left, by a tap on Undo too.
+    canUndo: computed(() => history.canUndo.value || history.isUnderWay.value),
     beginGesture: history.beginGesture,
     endGesture(isTakenAway = false) {
       if (!isTakenAway) return history.endGesture();

@@ -76,8 +76,10 @@ describe('a gesture', () => {
     row.history.beginGesture();
     expect(row.can()).toEqual([false, false]);
     for (const a of [1, 2, 3]) row.change({ a });
-    expect(row.can()).toEqual([true, false]);
+    expect(row.can()).toEqual([false, false]);
+    expect(row.history.isUnderWay.value).toBe(true);
     row.history.endGesture();
+    expect(row.history.isUnderWay.value).toBe(false);
     row.change({ a: 4 });
     expect(row.undo().a).toBe(3);
     expect(row.undo().a).toBe(0);

@@ -105,6 +105,23 @@ describe('undo', () => {
     expect(model.canUndo.value).toBe(false);
   });
 
+  it('takes back what was typed while the field keeps the keyboard, and then what follows', () => {
+    const { model } = openShot({ speedMps: 1 });
+    model.nudge('speed', 1);
+    model.beginGesture();
+    model.typeIn('speed', '2');
+    model.typeIn('speed', '2.5');
+    expect(model.canUndo.value).toBe(true);
+    model.undo();
+    expect(model.shot.value.speedMps).toBeCloseTo(1.1, 9);
+    model.typeIn('speed', '3');
+    model.endGesture();
+    model.undo();
+    expect(model.shot.value.speedMps).toBeCloseTo(1.1, 9);
+    model.undo();
+    expect(model.shot.value.speedMps).toBe(1);
+  });
+
   it('has nothing to take back after a nudge against the end of the range', () => {
     const { model } = openShot({ speedMps: 13 });
     model.nudge('speed', 1);
