@@ -7,6 +7,7 @@ import { KIT_PROBLEMS } from '../words/kit-problems';
 import { LIST_PROBLEMS } from '../words/list-problems';
 import { figureAt, shownRange, siOf } from './kit-figure';
 import { type ShownField, shownFields } from './shown-fields';
+import { typedName } from './typed-name';
 
 /** A record with a change made, or why it was not made. */
 export type Edited<S extends ShelfName> =
@@ -66,10 +67,6 @@ export function withLike<S extends ShelfName>(record: Shelves[S], like: string |
 
 /** Gives a record another name; where its numbers come from stays as it was. */
 export function withName<S extends ShelfName>(record: Shelves[S], typed: string): Edited<S> {
-  const name = typed.trim();
-  if (name === '') return { ok: false, problem: LIST_PROBLEMS.noName };
-  if (name.length > LONGEST_NAME) {
-    return { ok: false, problem: LIST_PROBLEMS.longName(LONGEST_NAME) };
-  }
-  return { ok: true, record: { ...record, name } };
+  const named = typedName(typed);
+  return named.ok ? { ok: true, record: { ...record, name: named.name } } : named;
 }

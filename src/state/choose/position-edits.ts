@@ -1,10 +1,9 @@
-import { LONGEST_NAME } from '../../store/parse-named';
 import type { SavedPosition } from '../../store/saved-position';
 import { copyName } from '../../store/shelf-changes';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
-import { LIST_PROBLEMS } from '../../words/list-problems';
 import { crowded } from '../crowded';
 import { type EditResult, NOT_THERE } from '../kit-edits';
+import { typedName } from '../typed-name';
 import type { ChooseModel } from './choose-model';
 import type { KeptPositions } from './kept-positions';
 
@@ -16,11 +15,6 @@ export type PositionEdits = Pick<
 
 const OK = { ok: true } as const;
 const NOTHING_REMOVED = { ok: false, problem: CHOOSE_PROBLEMS.nothingRemoved } as const;
-const NO_NAME = { ok: false, problem: LIST_PROBLEMS.noName } as const;
-const LONG_NAME = {
-  ok: false,
-  problem: LIST_PROBLEMS.longName(LONGEST_NAME),
-} as const;
 
 export interface PositionEditsPorts {
   readonly kept: KeptPositions;
@@ -59,9 +53,9 @@ export function createPositionEdits({ kept, now, newId }: PositionEditsPorts): P
       }),
     rename: (id, typed) =>
       onOne(id, (position) => {
-        const name = typed.trim();
-        if (name === '') return NO_NAME;
-        if (name.length > LONGEST_NAME) return LONG_NAME;
+        const named = typedName(typed);
+        if (!named.ok) return named;
+        const { name } = named;
         if (name !== position.name) kept.put({ ...position, name, changedAtMs: now() });
         return OK;
       }),
