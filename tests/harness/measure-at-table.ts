@@ -1,7 +1,12 @@
 import type { Page } from 'playwright-core';
+import { runInDiamonds } from '../../src/units/run-in-diamonds';
 import { predictedTrial } from './predicted-trial';
 import { settle } from './read-shot';
 import { tap, tapButton } from './thumb';
+
+/** The table of a first visit, and its balls. */
+const LENGTH_M = 2.54;
+const RADIUS_M = 0.028575;
 
 /** Begins the shot of a trial that the Measure page offers, and says its name. */
 export async function beginTrial(page: Page, label: string): Promise<string> {
@@ -64,6 +69,7 @@ export async function playAttempt(
   onStep: OnStep = async () => undefined,
 ): Promise<void> {
   const { readings, buttHeightM, distanceM } = predictedTrial(name);
+  const table = { bedLengthM: LENGTH_M, ballRadiusM: RADIUS_M, firstLegM: distanceM };
   const taken = new Map<string, () => Promise<void>>([
     ['Raise the butt', () => tapFigure(page, (buttHeightM * 100).toFixed(1))],
     ['Play it and time it', () => tapTime(page, readings.timeS ?? 1)],
@@ -73,7 +79,8 @@ export async function playAttempt(
     ['Where is the cue ball?', () => tapSigned(page, readings.cueBallM, ['back', 'on'])],
     ['Where is the other ball?', () => tapSigned(page, readings.objectBallM, ['', ''])],
     ['How long is the bridge?', () => tapSigned(page, readings.bridgeM, ['', ''])],
-    ['How far did it run?', () => tapFigure(page, '9.5')],
+    ['How far did it run?', () => tapDiamonds(page, runInDiamonds(readings.runM ?? 0, table))],
+    ['Where did it arrive?', () => tapDiamonds(page, ((readings.upM ?? 0) * 8) / LENGTH_M)],
   ]);
   for (let step = 1; step <= MOST_STEPS; step++) {
     const title = await stepTitle(page);
@@ -89,12 +96,24 @@ export async function playAttempt(
 /** No trial has so many, the result among them. */
 const MOST_STEPS = 6;
 
+const LABELS = [
+  'Line',
+  'Curve',
+  'Stop',
+  'Throw',
+  'Coast',
+  'Pivot',
+  'Speed',
+  'Rebound',
+  'Angle',
+] as const;
+
 /** Plays one shot of every trial, from the Measure page and back to it. */
 export async function playEveryTrial(
   page: Page,
   onStep: (trial: string, step: string) => Promise<void>,
 ): Promise<void> {
-  for (const label of ['Line', 'Curve', 'Stop', 'Throw', 'Coast', 'Pivot', 'Speed']) {
+  for (const label of LABELS) {
     const name = await beginTrial(page, label);
     await playAttempt(page, name, (step) => onStep(label.toLowerCase(), step));
     await page.getByText('Working out what it tells…').waitFor({ state: 'hidden' });
@@ -102,6 +121,8 @@ export async function playEveryTrial(
     await tapButton(page, 'To all trials');
   }
 }
+
+const tapDiamonds = (page: Page, diamonds: number) => tapFigure(page, diamonds.toFixed(2));
 
 async function tapSigned(page: Page, valueM = 0, [minus, plus] = ['left', 'right']): Promise<void> {
   const figure = Math.abs(valueM * 100).toFixed(1);

@@ -18,12 +18,15 @@ export const ANGLE: TrialFace = {
     `${AT_BREAK_END} Put the cue ball in the middle, level with the first diamonds (sights) of the long rails.`,
   placed: PLACED,
   aimAt:
-    'Cue level, no side, the tip four tenths up from the middle: so high the ball rolls. Play at the cushion’s edge beside the second diamond of the rail drawn.',
+    'Cue level, tip as high as shown: so the ball rolls. Play at the cushion’s edge beside the second diamond.',
   watch: 'See where the ball then touches the other long rail.',
   shown: (shot) =>
     `The cue ball in the middle by the first diamonds, the aim at the ${railOf(shot)} rail beside its ${ordinal(2)} diamond.`,
   scene: (setting) => off(setting),
 };
+
+/** The share of the bed, from the break end, in which the ball arrives. */
+const READ_SHARE = 0.82;
 
 const off: ScenePart = ({ shot, lengthM, step }) => {
   const { headingRad } = shot.stroke;
@@ -33,7 +36,8 @@ const off: ScenePart = ({ shot, lengthM, step }) => {
   const at: TableSpot = { xM: railXM, yM: from.yM + upM };
   const back: TableSpot = { xM: -railXM, yM: at.yM + 2 * upM };
   if (step === 'upM') {
-    return { aim: { from, to: at }, path: { from: at, to: back }, countTo: 7 };
+    const view = { fromYM: 0, toYM: lengthM * READ_SHARE };
+    return { aim: { from, to: at }, path: { from: at, to: back }, countTo: 6, view };
   }
   return {
     balls: [{ kind: 'cue', at: from }],
@@ -44,5 +48,5 @@ const off: ScenePart = ({ shot, lengthM, step }) => {
 
 /** What is read, on whichever rail. */
 export function arrivalWords(shot: TrialShot): string {
-  return `How far up the ${otherRailOf(shot)} rail the ball’s centre was as it first touched it, from the break end’s cushion edge. In diamonds: a third of the way from the fourth to the fifth is 4.33.`;
+  return `Where on the ${otherRailOf(shot)} rail its centre was as it touched it, counted from the break end: a third past the fourth diamond is 4.33.`;
 }

@@ -1,8 +1,7 @@
 import type { TrialFace } from './trial-face';
 import { rolledUp, UP_THE_TABLE } from './up-the-table';
 
-const AIM =
-  'Cue level, straight at the middle diamond of the far rail, the tip four tenths up from the middle: so high the ball rolls from the start.';
+const AIM = 'Cue level, tip as high as shown: so the ball rolls. Straight at the middle diamond.';
 
 export const REBOUND: TrialFace = {
   ...UP_THE_TABLE,
@@ -15,7 +14,7 @@ export const REBOUND: TrialFace = {
   timed: {
     title: 'Play it and time it',
     text: () =>
-      `${AIM} A friend taps as the tip strikes and as the ball touches the far cushion; alone, film it and type the time. Count the cushions, and see where it rests.`,
+      'Tip as high as shown, straight at the middle diamond. A friend taps as it strikes and as the far cushion is touched; alone, film it. See where it rests.',
     taps: ['as the tip strikes', 'as it touches the cushion'],
   },
   scene: rolledUp,
