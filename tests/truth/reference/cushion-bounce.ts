@@ -38,9 +38,7 @@ export function cushionBounce(
   kit: Kit,
   increments: number,
 ): Body {
-  const radiusM = kit.ballRadiusM;
-  const rise = cushion.noseHeight - 1 - ball.at[2] / radiusM;
-  const normal = plus(times(Math.sqrt(1 - rise ** 2), into), [0, 0, rise]);
+  const normal = noseNormal(ball, into, cushion, kit.ballRadiusM);
   const closingOf = (body: Body) => dot(body.velocity, normal);
   const restitution = restitutionMet(cushion, dot(ball.velocity, into));
   const impulse = (2 * closingOf(ball)) / increments;
@@ -53,6 +51,12 @@ export function cushionBounce(
     if (before < 0 && work <= (1 - restitution ** 2) * deepest) return body;
   }
   throw new Error('The ball does not part from the cushion');
+}
+
+/** From the ball's centre to the nose that it touches, which is lower than a ball in the air. */
+export function noseNormal({ at }: Body, into: Vec3, cushion: Cushion, radiusM: number): Vec3 {
+  const rise = cushion.noseHeight - 1 - at[2] / radiusM;
+  return plus(times(Math.sqrt(1 - rise ** 2), into), [0, 0, rise]);
 }
 
 function pressed(body: Body, normal: Vec3, impulse: number, cushion: Cushion, kit: Kit): Body {

@@ -5,10 +5,8 @@ import { ENGINE_SUBJECT } from './engine-subject';
 import type { FollowedRub } from './followed-rub';
 import type { FigureTable } from './published-figure';
 import { PUBLISHED_FIGURES } from './published-figures';
+import { withText } from './readme-place';
 import { roundedUp, spreadOf } from './spread';
-
-const BEGIN = '<!-- truth:report begins -->';
-const END = '<!-- truth:report ends -->';
 
 /** What the truth tests have found. */
 export interface Findings {
@@ -16,11 +14,9 @@ export interface Findings {
   readonly aims: AimAgreement;
 }
 
-/** The README with the report in its place, between the marks. @throws Error without marks */
+/** The README with the report in its place. @throws Error without marks */
 export function withReport(readme: string, findings: Findings): string {
-  const [from, to] = [readme.indexOf(BEGIN), readme.indexOf(END)];
-  if (from < 0 || to < from) throw new Error('the README has no place for the report');
-  return `${readme.slice(0, from)}${BEGIN}\n\n${reportOf(findings)}\n\n${readme.slice(to)}`;
+  return withText(readme, 'truth:report', reportOf(findings));
 }
 
 function reportOf({ families, aims }: Findings): string {
