@@ -1,6 +1,7 @@
 import type { BallState } from '../../../src/engine/ball/ball-state';
 import { playAim } from '../../../src/engine/direct/play-aim';
 import { afterContact, kickOf, newKick } from '../../../src/engine/impacts/ball-on-ball';
+import { afterCushion } from '../../../src/engine/impacts/cushion';
 import { strike } from '../../../src/engine/impacts/strike';
 import { travel } from '../../../src/engine/motion/journey';
 import type { Body } from '../reference/body';
@@ -26,6 +27,7 @@ export const ENGINE_SUBJECT: Subject = {
     const after = afterContact(stateOf(cueBall), nx, ny, 0, kick, kit);
     return { cue: bodyOf(after.cueBall), object: bodyOf(after.objectBall) };
   },
+  rebound: (ball, kit) => bodyOf(afterCushion(stateOf(ball), 0, 1, kit)),
   objectDirectionRad(shot, kit, aimRad) {
     const played = playAim(shot, kit, aimRad);
     return (played.ok ? played.objectBall.directionRad : null) ?? Number.NaN;

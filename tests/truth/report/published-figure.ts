@@ -4,6 +4,8 @@ import type { Subject } from './subject';
 export type Tag =
   /** Seen in the source's own text. */
   | 'read'
+  /** Quoted by others; the source itself was not seen. */
+  | 'second-hand'
   /** Recalled, not read. */
   | 'from memory'
   /** Follows from a law without further input; worked out by hand. */

@@ -1,9 +1,13 @@
 import { ballImpact } from '../reference/ball-impact';
 import { followBall, type Motion } from '../reference/cue-ball-path';
+import { cushionBounce } from '../reference/cushion-bounce';
 import { FINE, playShot } from '../reference/play-shot';
 import { tipStrike } from '../reference/tip-strike';
 import { plus } from '../reference/vec3';
 import type { Subject } from './subject';
+
+/** Impulses of a cushion's nose: enough for a tenth of a millimetre a second. */
+const INCREMENTS = 20_000;
 
 const follow =
   (until: Motion): Subject['untilRoll'] =>
@@ -22,6 +26,7 @@ export const REFERENCE_SUBJECT: Subject = {
     const after = ballImpact(cueBall, plus(cueBall.at, away), kit);
     return { cue: after.cueBall, object: after.objectBall };
   },
+  rebound: (ball, kit) => cushionBounce(ball, [0, 1, 0], kit.cushion, kit, INCREMENTS),
   objectDirectionRad(shot, kit, aimRad) {
     const velocity = playShot(shot, kit, aimRad).impact?.objectBall.velocity;
     return velocity === undefined ? Number.NaN : Math.atan2(velocity[0], velocity[1]);

@@ -22,6 +22,8 @@ export interface Subject {
   untilRest(body: Body, kit: Kit): BodyAt;
   /** Both balls just after the cue ball touches a resting one at this bearing from it, rad. */
   hit(cueBall: Body, bearingRad: number, kit: Kit): { readonly [ball in 'cue' | 'object']: Body };
+  /** A ball just after it met a straight cushion that lies square ahead, along x. */
+  rebound(ball: Body, kit: Kit): Body;
   /** Direction in which the object ball leaves at an aim, rad; NaN where it is missed. */
   objectDirectionRad(shot: Shot, kit: Kit, aimRad: number): number;
 }
