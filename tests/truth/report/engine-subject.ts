@@ -34,11 +34,11 @@ export const ENGINE_SUBJECT: Subject = {
   },
 };
 
-function bodyOf({ xM, yM, zM, vx, vy, vz, wx, wy, wz }: BallState): Body {
+export function bodyOf({ xM, yM, zM, vx, vy, vz, wx, wy, wz }: BallState): Body {
   return { at: [xM, yM, zM], velocity: [vx, vy, vz], spin: [wx, wy, wz] };
 }
 
-function stateOf({
+export function stateOf({
   at: [xM, yM, zM],
   velocity: [vx, vy, vz],
   spin: [wx, wy, wz],
