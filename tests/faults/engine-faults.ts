@@ -24,6 +24,13 @@ export const ENGINE_FAULTS: readonly PlantedFault[] = [
     catchers: ['tests/truth/ball-on-ball.test.ts'],
   },
   {
+    why: 'a cushion gives back as much however hard it is met',
+    file: 'src/engine/impacts/cushion.ts',
+    find: 'Math.max(0, squareMps - lossFromMps)',
+    replace: '0 * Math.max(squareMps, lossFromMps)',
+    catchers: ['tests/truth/published.test.ts', 'tests/property/table-beside-ode.test.ts'],
+  },
+  {
     why: 'running side off a cushion shortens a bank',
     file: 'src/engine/impacts/cushion.ts',
     find: 'noseAlong: along + spinInto * sinRise - radiusM * ball.wz * cosRise,',
