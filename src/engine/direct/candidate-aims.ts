@@ -57,6 +57,6 @@ function aimPerMiss({ contact }: Meeting, { reachM }: Layout): number {
 
 function contactRoots(run: Run, prober: ContactProber): number[] {
   const aims: number[] = [];
-  while (run.next()) addContactRoots(run.phase, prober, aims);
+  while (run.next(prober)) addContactRoots(run.phase, prober, aims);
   return aims;
 }

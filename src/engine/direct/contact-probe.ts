@@ -1,7 +1,9 @@
 import { type Kick, kickOf, newKick } from '../impacts/ball-on-ball';
 import type { Kit } from '../kit/kit';
 import { fillSpin, newPlace, type Phase, placeAt } from '../motion/phase';
+import type { Watch } from '../motion/run';
 import { bearing, roughBearing, wrapped } from '../numerics/angle';
+import { length } from '../numerics/length';
 import type { Layout } from './layout';
 
 /** On which side of the cue ball's way, seen from its start, the object ball is. */
@@ -16,7 +18,7 @@ export type Flank = -1 | 1;
  * A prober answers for one layout and kit. It owns the scratch it writes to: what it tells is of the
  * last look.
  */
-export class ContactProber {
+export class ContactProber implements Watch {
   /** The cue ball at the instant. */
   readonly place = newPlace();
   /** Unit vector between the centres, in the path's own frame. */
@@ -68,6 +70,10 @@ export class ContactProber {
     const { xM, yM, zM } = this.place;
     const radial = Math.sqrt(xM * xM + yM * yM) - this.layout.separationM;
     return Math.sqrt(radial * radial + zM * zM) - this.layout.reachM;
+  }
+
+  clearM(xM: number, yM: number): number {
+    return Math.abs(length(xM, yM) - this.layout.separationM) - this.layout.reachM;
   }
 
   /** Looks at the contact at an instant; just outside range, as at its rim. */

@@ -3,7 +3,7 @@ import type { Kit } from '../kit/kit';
 import { nextPhase } from './next-phase';
 import type { Obstacle } from './obstacle';
 import { endState, type Phase, stateAt } from './phase';
-import { MOST_PHASES, type Run } from './run';
+import { MOST_PHASES, type Run, type Watch } from './run';
 
 /** How a ball's run ends. */
 export interface Journey {
@@ -58,8 +58,8 @@ function firstMeeting(phase: Phase, obstacles: readonly Obstacle[]) {
  * @returns when in the run's phase it is met, s since that began; null where the ball comes to rest
  *   or the run is given up
  */
-export function runTo(run: Run, obstacle: Obstacle): number | null {
-  while (run.next()) {
+export function runTo(run: Run, obstacle: Obstacle & Watch): number | null {
+  while (run.next(obstacle)) {
     const timeS = obstacle.touchTime(run.phase);
     if (timeS < Number.POSITIVE_INFINITY) return timeS;
   }

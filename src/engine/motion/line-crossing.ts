@@ -2,7 +2,7 @@ import type { BallState } from '../ball/ball-state';
 import { bracketedRoot } from '../numerics/bracketed-root';
 import { length } from '../numerics/length';
 import { newPlace, type Phase, placeAt, stateAt } from './phase';
-import type { Run } from './run';
+import type { Run, Watch } from './run';
 
 /** A line square across a ball's way. */
 export interface AcrossLine {
@@ -38,14 +38,14 @@ const CROSSED_M = 1e-9;
  */
 export function lineCrossing(run: Run, line: AcrossLine): Crossing | null {
   const watch = new LineWatch(line);
-  while (run.next()) {
+  while (run.next(watch)) {
     const crossing = watch.crossingIn(run.phase);
     if (crossing !== null) return crossing;
   }
   return null;
 }
 
-class LineWatch {
+class LineWatch implements Watch {
   private readonly sin: number;
   private readonly cos: number;
   private readonly place = newPlace();
@@ -53,6 +53,10 @@ class LineWatch {
   constructor(private readonly line: AcrossLine) {
     this.sin = Math.sin(line.alongRad);
     this.cos = Math.cos(line.alongRad);
+  }
+
+  clearM(xM: number, yM: number): number {
+    return -this.beyondPlace(xM, yM);
   }
 
   /** The crossing in a phase that begins before the line; null where it ends there too. */
@@ -84,7 +88,10 @@ class LineWatch {
   /** How far beyond the line the centre is, m. */
   private beyond(phase: Phase, timeS: number): number {
     placeAt(phase, timeS, this.place);
-    const { xM, yM } = this.place;
+    return this.beyondPlace(this.place.xM, this.place.yM);
+  }
+
+  private beyondPlace(xM: number, yM: number): number {
     const { fromXM, fromYM, distanceM } = this.line;
     return (xM - fromXM) * this.sin + (yM - fromYM) * this.cos - distanceM;
   }

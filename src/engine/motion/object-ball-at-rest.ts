@@ -1,12 +1,15 @@
+import { length } from '../numerics/length';
 import { type Approach, firstTouch, newApproach } from './first-touch';
 import type { Obstacle } from './obstacle';
 import { newPlace, type Phase, type Place, placeAt } from './phase';
+import type { Watch } from './run';
 
 /** A ball at rest on the bed at (xM, yM), of the moving ball's own radius, as an obstacle. */
-export function objectBallAtRest(xM: number, yM: number): Obstacle {
+export function objectBallAtRest(xM: number, yM: number): Obstacle & Watch {
   const place = newPlace();
   const approach = newApproach();
   return {
+    clearM: (fromXM, fromYM, radiusM) => length(xM - fromXM, yM - fromYM) - 2 * radiusM,
     touchTime(phase) {
       if (isBeyondReach(phase, xM, yM)) return Number.POSITIVE_INFINITY;
       const look = (timeS: number) => {

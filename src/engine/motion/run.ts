@@ -1,5 +1,8 @@
 import { type BallState, padOf } from '../ball/ball-state';
+import { STANDARD_GRAVITY as g } from '../ball/gravity';
+import { meetBed } from '../impacts/bed-impulse';
 import type { Kit } from '../kit/kit';
+import { length } from '../numerics/length';
 import { fillNext } from './next-phase';
 import { fillEnd, newPhase, type Phase } from './phase';
 
@@ -8,6 +11,15 @@ import { fillEnd, newPhase, type Phase } from './phase';
  * speed on a bed that returns 0.95 of every landing, has some 320.
  */
 export const MOST_PHASES = 400;
+
+/** What a run is followed for. */
+export interface Watch {
+  /** How far a ball's centre may go from a place, m, seen from above, with nothing to see. */
+  clearM(xM: number, yM: number, radiusM: number): number;
+}
+
+/** Where only the end is of interest. */
+const NOTHING: Watch = { clearM: () => Number.POSITIVE_INFINITY };
 
 /**
  * A ball's run with nothing in its way, phase after phase. One pad holds them all: a phase is gone
@@ -19,6 +31,7 @@ export class Run {
   private ahead;
   private before;
   private count = 0;
+  private isBegun = false;
 
   constructor(
     ball: BallState,
@@ -31,17 +44,24 @@ export class Run {
     this.phase = this.pad;
   }
 
-  /** Goes on to the next phase; false where the ball lies still, or the run is given up. */
-  next(): boolean {
-    if (this.count > 0) {
+  /**
+   * Goes on to the next phase; false where the ball lies still, or the run is given up.
+   *
+   * @param watch hops in which it has nothing to see are left out; by default none are
+   */
+  next(watch: Watch | null = null): boolean {
+    if (this.isBegun) {
       fillEnd(this.pad, this.ahead);
       this.timeS += this.pad.durationS;
     }
+    this.isBegun = false;
+    if (watch !== null) this.hopUnseen(watch);
     if (this.isGivenUp || !fillNext(this.pad, this.ahead, this.timeS, this.kit)) return false;
     const begun = this.ahead;
     this.ahead = this.before;
     this.before = begun;
     this.count++;
+    this.isBegun = true;
     return true;
   }
 
@@ -54,11 +74,39 @@ export class Run {
   get end(): BallState {
     return this.ahead;
   }
+
+  /** Plays hops off the bed while each ends before the ball can have come to anything to see. */
+  private hopUnseen(watch: Watch): void {
+    const { ahead, kit } = this;
+    const freeX = g * kit.bedSlope.rightM_per_M;
+    const freeY = g * kit.bedSlope.alongM_per_M;
+    const freeSize = length(freeX, freeY);
+    let clearM = Number.NaN;
+    while (!this.isGivenUp) {
+      meetBed(ahead, kit);
+      const { zM, vx, vy, vz } = ahead;
+      if (zM > 0 || !(vz > 0)) return;
+      const durationS = (vz + Math.sqrt(vz * vz)) / g;
+      const longestM = (length(vx, vy) + (freeSize * durationS) / 2) * durationS;
+      if (!(longestM < clearM)) {
+        clearM = watch.clearM(ahead.xM, ahead.yM, kit.ballRadiusM);
+      }
+      if (!(longestM < clearM)) return;
+      clearM -= longestM;
+      ahead.xM += (vx + (freeX / 2) * durationS) * durationS;
+      ahead.yM += (vy + (freeY / 2) * durationS) * durationS;
+      ahead.vx = vx + freeX * durationS;
+      ahead.vy = vy + freeY * durationS;
+      ahead.vz = vz - g * durationS;
+      this.timeS += durationS;
+      this.count++;
+    }
+  }
 }
 
 /** How a ball with nothing in its way comes to rest. */
 export function endOfRun(ball: BallState, kit: Kit): BallState {
   const run = new Run(ball, 0, kit);
-  while (run.next());
+  while (run.next(NOTHING));
   return run.end;
 }
