@@ -3,7 +3,7 @@ import { openingAt } from '../../src/engine/goal/opening';
 import { didGo, playOn, type Scene } from '../../src/engine/goal/scene';
 import { KIT_QUANTITIES, kitMoved } from '../../src/engine/kit/kit-spread';
 import { lineCrossing } from '../../src/engine/motion/line-crossing';
-import { Run } from '../../src/engine/motion/run';
+import { runOf } from '../../src/engine/motion/run';
 import { pathCheck } from '../../src/engine/plan/path-in-the-way';
 import { orderWays, waysToRefine } from '../../src/engine/plan/rank-ways';
 import type { RankedWay } from '../../src/engine/plan/ranked-way';
@@ -50,7 +50,7 @@ function crosses({ balls }: TablePlay, question: OptionQuestion, scene: Scene): 
   const start = run?.phases[0]?.start;
   const { target, cutRad } = question;
   if (run === undefined || start === undefined || target.kind !== 'mouth') return false;
-  const crossing = lineCrossing(new Run(start, 0, scene.kit), {
+  const crossing = lineCrossing(runOf(start, 0, scene.kit), {
     fromXM: run.from.xM,
     fromYM: run.from.yM,
     alongRad: scene.headingRad + cutRad,

@@ -38,6 +38,19 @@ export function slipY(ball: BallState, radiusM: number): number {
   return ball.vy + radiusM * ball.wx;
 }
 
+/** Writes a state into a pad. */
+export function copyBall(from: BallState, to: Pad<BallState>): void {
+  to.xM = from.xM;
+  to.yM = from.yM;
+  to.zM = from.zM;
+  to.vx = from.vx;
+  to.vy = from.vy;
+  to.vz = from.vz;
+  to.wx = from.wx;
+  to.wy = from.wy;
+  to.wz = from.wz;
+}
+
 /** Spin about the vertical after the cloth has worn it down for a while (s), at so many rad/s². */
 export function spinLeft(wz: number, decayRadS2: number, timeS: number): number {
   return wz - Math.sign(wz) * Math.min(decayRadS2 * timeS, Math.abs(wz));

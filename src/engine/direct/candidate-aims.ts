@@ -3,7 +3,7 @@ import { isLevel, type Kit } from '../kit/kit';
 import { slopeSeenAlong } from '../kit/kit-along';
 import { travel } from '../motion/journey';
 import type { Phase } from '../motion/phase';
-import { Run } from '../motion/run';
+import { type Run, runOf } from '../motion/run';
 import { length } from '../numerics/length';
 import { type Meeting, missOf } from './contact';
 import { ContactProber } from './contact-probe';
@@ -20,7 +20,7 @@ import { type RootsUnder, tiltedAims } from './tilted-aims';
  */
 function freeRun(shot: Shot, kit: Kit, aimRad: number): Run {
   const turnedKit = aimRad === 0 ? kit : { ...kit, bedSlope: slopeSeenAlong(kit.bedSlope, aimRad) };
-  return new Run(strike(strokeOf(shot, 0), turnedKit), 0, turnedKit);
+  return runOf(strike(strokeOf(shot, 0), turnedKit), 0, turnedKit);
 }
 
 /** The same at aim 0, whole. */

@@ -53,7 +53,7 @@ export function describeAnswer(
     },
     pivotBridgeM: pivotBridge(aimRad, shiftM, kit.ballRadiusM),
     arrival: arrivalOf(contact),
-    objectBall: headingOf(contact.after.objectBall),
+    objectBall: headingOf(contact.objectBall),
     cueBall: {
       ...headingOf(contact.after.cueBall),
       rollingDirectionRad: rollingDirection(contact, kit),

@@ -1,6 +1,6 @@
 import type { BallState } from '../ball/ball-state';
 import type { Kit } from '../kit/kit';
-import { endOfRun, Run } from '../motion/run';
+import { endOfRun, runOf } from '../motion/run';
 import { length } from '../numerics/length';
 import { checkQuery } from './check-query';
 import { type Meeting, meet } from './contact';
@@ -32,7 +32,7 @@ export function answerPlay(
   if (contact === null) return missedBecause(leaving, layout, kit);
   const answer = describeAnswer(shot, layout, kit, aimRad, leaving, contact, otherAimsRad);
   const wanted = shot.objectDistanceM;
-  if (wanted !== undefined && reachOf(contact.after.objectBall, kit) < wanted) {
+  if (wanted !== undefined && reachOf(contact.objectBall, kit) < wanted) {
     return refusal('object-ball-cannot-reach', 'speedMps');
   }
   return answer;
@@ -40,7 +40,7 @@ export function answerPlay(
 
 /** Why a stroke that was played out never touched the object ball. */
 function missedBecause(leaving: BallState, layout: Layout, kit: Kit): Refusal {
-  const run = new Run(leaving, 0, kit);
+  const run = runOf(leaving, 0, kit);
   while (run.next()) if (fliesOver(run.phase, layout)) return refusal('flies-over');
   const { xM, yM } = run.end;
   return length(xM, yM) < layout.separationM - layout.reachM

@@ -3,7 +3,7 @@ import { isWithin } from '../numerics/range';
 import { STROKE_RANGES } from '../stroke/stroke';
 import { candidateAims } from './candidate-aims';
 import { checkQuery } from './check-query';
-import { type Meeting, meet, missOf } from './contact';
+import { type Meeting, missOf, Striker } from './contact';
 import { THINNEST_CUT_RAD } from './input-ranges';
 import { layoutOf } from './layout';
 import { answerPlay } from './play-aim';
@@ -34,9 +34,10 @@ export function solveAim(shot: Shot, kit: Kit): AimResult {
   if (problem !== null) return problem;
   if (Math.abs(shot.cutRad) > THINNEST_CUT_RAD) return refusal('too-thin');
   const layout = layoutOf(shot, kit.ballRadiusM);
+  const striker = new Striker(layout);
   const met = new Map<number, Meeting>();
   const meetAt = (aimRad: number) => {
-    const meeting = met.get(aimRad) ?? meet(strokeOf(shot, aimRad), layout, kit);
+    const meeting = met.get(aimRad) ?? striker.meet(strokeOf(shot, aimRad), kit);
     met.set(aimRad, meeting);
     return meeting;
   };

@@ -1,6 +1,6 @@
 import type { BallState } from '../ball/ball-state';
-import { type Meeting, meet, missOf } from '../direct/contact';
-import { type Layout, layoutOf } from '../direct/layout';
+import { type Meeting, meet, missOf, Striker } from '../direct/contact';
+import { layoutOf } from '../direct/layout';
 import type { TwoBalls } from '../direct/shot';
 import { solveAim } from '../direct/solve-aim';
 import type { Kit } from '../kit/kit';
@@ -27,13 +27,15 @@ const OFF_THE_CUSHIONS = KIT_QUANTITIES.filter(
 export function directPot(balls: TwoBalls, target: Target, ballRadiusM: number): Task {
   const layout = layoutOf(balls, ballRadiusM);
   const { cutRad } = balls;
+  const striker = new Striker(layout);
+  const run = new Run();
   return {
     arrivalAt(kit, stroke) {
-      const played = playHeld(stroke, layout, kit);
-      return typeof played === 'string' ? played : arrivalOf(played, cutRad, target, kit);
+      const played = playHeld(stroke, striker, kit);
+      return typeof played === 'string' ? played : arrivalOf(played, cutRad, target, kit, run);
     },
     directionAt(kit, stroke) {
-      const played = playHeld(stroke, layout, kit);
+      const played = playHeld(stroke, striker, kit);
       if (typeof played === 'string') return played;
       return played.contact === null ? 'untouched' : missOf(played, cutRad);
     },
@@ -52,18 +54,24 @@ function withoutAim({ side, height, elevationRad, speedMps }: Omit<Stroke, 'aimR
 }
 
 /** A kit drawn from little knowledge may be one on which nothing stops: it is no shot at all. */
-function playHeld(stroke: Stroke, layout: Layout, kit: Kit): Meeting | 'miscue' | 'short' {
+function playHeld(stroke: Stroke, striker: Striker, kit: Kit): Meeting | 'miscue' | 'short' {
   if (isBeyondMiscue(stroke.side, stroke.height)) return 'miscue';
-  return comesToRest(kit) ? meet(stroke, layout, kit) : 'short';
+  return comesToRest(kit) ? striker.meet(stroke, kit) : 'short';
 }
 
-function arrivalOf(played: Meeting, cutRad: number, target: Target, kit: Kit): Arrival | Lost {
+function arrivalOf(
+  played: Meeting,
+  cutRad: number,
+  target: Target,
+  kit: Kit,
+  run: Run,
+): Arrival | Lost {
   if (played.contact === null) return 'untouched';
   if (target.kind === 'angle') {
     const miss = missOf(played, cutRad) / target.halfAngleRad;
     return { miss, speedMps: Number.POSITIVE_INFINITY };
   }
-  const crossing = mouthCrossing(played.contact.after.objectBall, cutRad, target.distanceM, kit);
+  const crossing = mouthCrossing(played.contact.objectBall, cutRad, target.distanceM, kit, run);
   if (crossing === null) return 'short';
   const { rightM, speedMps } = crossing;
   if (target.openings === undefined) {
@@ -79,9 +87,11 @@ function mouthCrossing(
   cutRad: number,
   distanceM: number,
   kit: Kit,
+  run: Run,
 ): Crossing | null {
   const mouth = { fromXM: ball.xM, fromYM: ball.yM, alongRad: cutRad, distanceM };
-  return lineCrossing(new Run(ball, 0, kit), mouth);
+  run.begin(ball, 0, kit);
+  return lineCrossing(run, mouth);
 }
 
 /** The target as wide as it is to the ball of one stroke, however wide it is to a slower one. */
@@ -89,8 +99,8 @@ export function targetOfStroke(balls: TwoBalls, target: Target, kit: Kit, stroke
   if (target.kind === 'angle' || target.openings === undefined) return target;
   const { kind, distanceM, mouthM, openings } = target;
   const { contact } = meet(stroke, layoutOf(balls, kit.ballRadiusM), kit);
-  const ball = contact?.after.objectBall;
-  const crossing = ball ? mouthCrossing(ball, balls.cutRad, distanceM, kit) : null;
+  const ball = contact?.objectBall;
+  const crossing = ball ? mouthCrossing(ball, balls.cutRad, distanceM, kit, new Run()) : null;
   if (crossing === null) return { kind, distanceM, mouthM };
   const { halfM } = openingAt(openings, crossing.speedMps);
   return { kind, distanceM, mouthM: 2 * (halfM + kit.ballRadiusM) };

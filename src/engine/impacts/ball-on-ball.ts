@@ -98,16 +98,29 @@ export function afterContact(
       wy: ball.wy - back * turnY,
       wz: ball.wz - back * turnZ,
     },
-    objectBall: {
-      xM: ball.xM + 2 * radiusM * nx,
-      yM: ball.yM + 2 * radiusM * ny,
-      zM: 0,
-      vx: kick.x,
-      vy: kick.y,
-      vz: kick.z,
-      wx: -turnX,
-      wy: -turnY,
-      wz: -turnZ,
-    },
+    objectBall: objectBallAfter(ball, nx, ny, nz, kick, kit),
+  };
+}
+
+/** The object ball alone. */
+export function objectBallAfter(
+  ball: BallState,
+  nx: number,
+  ny: number,
+  nz: number,
+  kick: Kick,
+  { ballRadiusM }: Kit,
+): BallState {
+  const spin = SPIN_SHARE / ballRadiusM;
+  return {
+    xM: ball.xM + 2 * ballRadiusM * nx,
+    yM: ball.yM + 2 * ballRadiusM * ny,
+    zM: 0,
+    vx: kick.x,
+    vy: kick.y,
+    vz: kick.z,
+    wx: -spin * (ny * kick.z - nz * kick.y),
+    wy: -spin * (nz * kick.x - nx * kick.z),
+    wz: -spin * (nx * kick.y - ny * kick.x),
   };
 }

@@ -1,7 +1,7 @@
-import { type BallState, padOf } from '../ball/ball-state';
+import { type BallState, copyBall, padOf, restingAt } from '../ball/ball-state';
 import { STANDARD_GRAVITY as g } from '../ball/gravity';
 import { meetBed } from '../impacts/bed-impulse';
-import type { Kit } from '../kit/kit';
+import { DEFAULT_KIT, type Kit } from '../kit/kit';
 import { length } from '../numerics/length';
 import { fillNext } from './next-phase';
 import { fillEnd, newPhase, type Phase } from './phase';
@@ -28,20 +28,25 @@ const NOTHING: Watch = { clearM: () => Number.POSITIVE_INFINITY };
 export class Run {
   readonly phase: Phase;
   private readonly pad;
-  private ahead;
-  private before;
+  private ahead = padOf(restingAt(0, 0));
+  private before = padOf(restingAt(0, 0));
+  private timeS = 0;
+  private kit: Kit = DEFAULT_KIT;
   private count = 0;
   private isBegun = false;
 
-  constructor(
-    ball: BallState,
-    private timeS: number,
-    private readonly kit: Kit,
-  ) {
-    this.ahead = padOf(ball);
-    this.before = padOf(ball);
+  constructor() {
     this.pad = newPhase(this.before);
     this.phase = this.pad;
+  }
+
+  /** Puts a ball where its run begins; what was followed before is forgotten. */
+  begin(ball: BallState, timeS: number, kit: Kit): void {
+    copyBall(ball, this.ahead);
+    this.timeS = timeS;
+    this.kit = kit;
+    this.count = 0;
+    this.isBegun = false;
   }
 
   /**
@@ -104,9 +109,16 @@ export class Run {
   }
 }
 
+/** The run of a ball, at its beginning. */
+export function runOf(ball: BallState, timeS: number, kit: Kit): Run {
+  const run = new Run();
+  run.begin(ball, timeS, kit);
+  return run;
+}
+
 /** How a ball with nothing in its way comes to rest. */
 export function endOfRun(ball: BallState, kit: Kit): BallState {
-  const run = new Run(ball, 0, kit);
+  const run = runOf(ball, 0, kit);
   while (run.next(NOTHING));
   return run.end;
 }

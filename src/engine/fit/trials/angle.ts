@@ -3,7 +3,7 @@ import { afterCushion } from '../../impacts/cushion';
 import { strike } from '../../impacts/strike';
 import type { Kit } from '../../kit/kit';
 import { ballCrossing, lineCrossing } from '../../motion/line-crossing';
-import { Run } from '../../motion/run';
+import { runOf } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import { BOTH_SIDES, CENTRE_HIT, ROLLS_AT_ONCE, setup, spoken } from './set-up';
 import { type Readings, TAPE, type Trial, type TrialBed, type TrialSetup } from './trial';
@@ -81,7 +81,7 @@ function predictArrival(kit: Kit, stroke: Stroke, setup: TrialSetup): Readings |
  * @param intoRad the way square into the rail, from the straight line, right +
  */
 function runToRail(ball: BallState, intoRad: number, distanceM: number, kit: Kit) {
-  const run = new Run(ball, 0, kit);
+  const run = runOf(ball, 0, kit);
   const rail = { fromXM: ball.xM, fromYM: ball.yM, alongRad: intoRad, distanceM };
   const crossing = lineCrossing(run, rail);
   return crossing && ballCrossing(run, crossing);

@@ -1,7 +1,7 @@
 import { strike } from '../../impacts/strike';
 import type { Kit } from '../../kit/kit';
 import { type Crossing, lineCrossing } from '../../motion/line-crossing';
-import { Run } from '../../motion/run';
+import { runOf } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import type { Readings, TrialSetup } from './trial';
 
@@ -18,6 +18,6 @@ export function predictLanding(kit: Kit, stroke: Stroke, setup: TrialSetup): Rea
 
 /** Where the cue ball crosses the line square to the meant one at a distance, m. */
 export function landingOf(kit: Kit, stroke: Stroke, distanceM: number): Crossing | null {
-  const run = new Run(strike(stroke, kit), 0, kit);
+  const run = runOf(strike(stroke, kit), 0, kit);
   return lineCrossing(run, { fromXM: 0, fromYM: 0, alongRad: 0, distanceM });
 }

@@ -3,7 +3,7 @@ import { afterCushion } from '../../impacts/cushion';
 import { strike } from '../../impacts/strike';
 import type { Kit } from '../../kit/kit';
 import { ballCrossing, lineCrossing } from '../../motion/line-crossing';
-import { Run } from '../../motion/run';
+import { runOf } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import { CENTRE_HIT, fromDiamond, spoken } from './set-up';
 import { type Readings, SPEED_WORDS, type Trial, type TrialSetup } from './trial';
@@ -52,7 +52,7 @@ export function predictRun(kit: Kit, stroke: Stroke, setup: TrialSetup): Reading
 
 /** @param up +1 up the table, −1 back down */
 function runTo(ball: BallState, toM: number, up: number, kit: Kit) {
-  const run = new Run(ball, 0, kit);
+  const run = runOf(ball, 0, kit);
   const line = { fromXM: ball.xM, fromYM: ball.yM, alongRad: up > 0 ? 0 : Math.PI, distanceM: toM };
   const crossing = lineCrossing(run, line);
   if (crossing === null) return { atCushion: null, wayM: Math.abs(run.end.yM - ball.yM) };

@@ -1,6 +1,6 @@
 import type { Kit } from '../../kit/kit';
 import { lineCrossing } from '../../motion/line-crossing';
-import { Run } from '../../motion/run';
+import { runOf } from '../../motion/run';
 import { RAD_PER_DEG } from '../../numerics/angle';
 import type { Stroke } from '../../stroke/stroke';
 import { contactOf } from './meeting';
@@ -43,7 +43,7 @@ export function predictObjectLanding(kit: Kit, stroke: Stroke, setup: TrialSetup
   const contact = contactOf(kit, stroke, setup);
   if (contact === null) return null;
   const { objectBall } = contact.after;
-  const crossing = lineCrossing(new Run(objectBall, 0, kit), {
+  const crossing = lineCrossing(runOf(objectBall, 0, kit), {
     fromXM: objectBall.xM,
     fromYM: objectBall.yM,
     alongRad: setup.cutRad,

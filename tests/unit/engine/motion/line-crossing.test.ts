@@ -3,7 +3,7 @@ import { type BallState, restingAt } from '../../../../src/engine/ball/ball-stat
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { travel } from '../../../../src/engine/motion/journey';
 import { type AcrossLine, lineCrossing } from '../../../../src/engine/motion/line-crossing';
-import { Run } from '../../../../src/engine/motion/run';
+import { runOf } from '../../../../src/engine/motion/run';
 import { between, seededRandom } from '../../../harness/seeded-random';
 import { anyBall, anyKit } from '../ball/random-balls';
 
@@ -18,7 +18,7 @@ function rollingFrom(xM: number, yM: number, wayRad: number): BallState {
 }
 
 const crossing = (ball: BallState, line: Partial<AcrossLine>) =>
-  lineCrossing(new Run(ball, 0, DEFAULT_KIT), {
+  lineCrossing(runOf(ball, 0, DEFAULT_KIT), {
     fromXM: 0,
     fromYM: 0,
     alongRad: 0,
@@ -72,7 +72,7 @@ describe('the crossing of a line', () => {
       const kit = anyKit(random, 0.005);
       const ball = anyBall(random);
       const { endS } = travel(ball, 0, kit, []);
-      const across = (line: AcrossLine) => lineCrossing(new Run(ball, 0, kit), line);
+      const across = (line: AcrossLine) => lineCrossing(runOf(ball, 0, kit), line);
       const line = { fromXM: 0, fromYM: 0, alongRad: 0, distanceM: between(random, 0.2, 2) };
       const found = across(line);
       if (found === null) continue;
