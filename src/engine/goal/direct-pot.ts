@@ -40,17 +40,14 @@ export function directPot(balls: TwoBalls, target: Target, ballRadiusM: number):
       return played.contact === null ? 'untouched' : missOf(played, cutRad);
     },
     aims(kit, stroke) {
-      const answer = solveAim({ ...balls, ...withoutAim(stroke) }, kit);
+      const { side, height, elevationRad, speedMps } = stroke;
+      const answer = solveAim({ ...balls, side, height, elevationRad, speedMps }, kit);
       return answer.ok ? [answer.aimRad, ...answer.otherAimsRad] : [];
     },
     quantities: OFF_THE_CUSHIONS,
     allowedRad: allowedRad(target, ballRadiusM),
     thinSide: cutRad === 0 ? 0 : cutRad > 0 ? 1 : -1,
   };
-}
-
-function withoutAim({ side, height, elevationRad, speedMps }: Omit<Stroke, 'aimRad'>) {
-  return { side, height, elevationRad, speedMps };
 }
 
 /** A kit drawn from little knowledge may be one on which nothing stops: it is no shot at all. */

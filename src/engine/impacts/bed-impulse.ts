@@ -42,9 +42,16 @@ export function meetBed(ball: Pad<BallState>, kit: Kit): void {
   ball.vz = upMps;
 }
 
-/** A chain of bounces lasts 2u/(g(1 − e)), u being the speed it starts with. */
 function isFlown(upMps: number, kit: Kit): boolean {
-  return 2 * upMps > (1 - kit.bedRestitution) * g * SETTLING_S;
+  return upMps > leastHop(kit);
+}
+
+/**
+ * Upward speed below which no bounce is flown, m/s: a chain of them lasts 2u/(g(1 − e)), u being the
+ * speed it starts with.
+ */
+export function leastHop(kit: Kit): number {
+  return ((1 - kit.bedRestitution) * g * SETTLING_S) / 2;
 }
 
 /** @param normalMps the bed's normal impulse over the ball's mass */

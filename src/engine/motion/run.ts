@@ -3,6 +3,7 @@ import { STANDARD_GRAVITY as g } from '../ball/gravity';
 import { meetBed } from '../impacts/bed-impulse';
 import { DEFAULT_KIT, type Kit } from '../kit/kit';
 import { length } from '../numerics/length';
+import { playHopChain } from './hop-chain';
 import { fillNext } from './next-phase';
 import { fillEnd, newPhase, type Phase } from './phase';
 
@@ -91,10 +92,13 @@ export class Run {
       meetBed(ahead, kit);
       const { zM, vx, vy, vz } = ahead;
       if (zM > 0 || !(vz > 0)) return;
-      const durationS = (vz + Math.sqrt(vz * vz)) / g;
+      const durationS = (2 * vz) / g;
       const longestM = (length(vx, vy) + (freeSize * durationS) / 2) * durationS;
       if (!(longestM < clearM)) {
         clearM = watch.clearM(ahead.xM, ahead.yM, kit.ballRadiusM);
+        const chainS = playHopChain(ahead, kit, clearM);
+        this.timeS += chainS;
+        if (chainS > 0) return;
       }
       if (!(longestM < clearM)) return;
       clearM -= longestM;

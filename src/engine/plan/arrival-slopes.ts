@@ -37,7 +37,9 @@ function between(less: Arrival, more: Arrival, sds: number): ArrivalSlope {
 
 /** The miss's standard deviation, of all strays together. */
 export function missSd(slopes: readonly ArrivalSlope[]): number {
-  return Math.hypot(...slopes.map(({ miss }) => miss));
+  let square = 0;
+  for (const { miss } of slopes) square += miss * miss;
+  return Math.sqrt(square);
 }
 
 /**

@@ -44,18 +44,23 @@ export function linearChance(
   if (typeof whenTrue === 'string') return null;
   const tip = profile.tipM / (known.ballRadiusM + known.tipRadiusM);
   const apart = Math.sqrt(1 - profile.together * profile.together);
-  const along = (moved: (sds: number) => Partial<Stroke>) =>
-    arrivalSlope(whenTrue, (sds) => task.arrivalAt(known, { ...stroke, ...moved(sds) }));
+  const along = (moved: (sds: number) => Stroke) =>
+    arrivalSlope(whenTrue, (sds) => task.arrivalAt(known, moved(sds)));
   const direction = along((by) => ({
+    ...stroke,
     aimRad: stroke.aimRad + profile.directionRad * by,
     side: stroke.side + tip * profile.together * by,
   }));
-  const side = along((by) => ({ side: stroke.side + tip * apart * by }));
-  const height = along((by) => ({ height: stroke.height + tip * by }));
+  const side = along((by) => ({ ...stroke, side: stroke.side + tip * apart * by }));
+  const height = along((by) => ({ ...stroke, height: stroke.height + tip * by }));
   const elevation = along((by) => ({
+    ...stroke,
     elevationRad: Math.abs(stroke.elevationRad + profile.elevationRad * by),
   }));
-  const speed = along((by) => ({ speedMps: stroke.speedMps * (1 + profile.speedShare * by) }));
+  const speed = along((by) => ({
+    ...stroke,
+    speedMps: stroke.speedMps * (1 + profile.speedShare * by),
+  }));
   const kit = SWAYING.map((quantity) =>
     arrivalSlope(whenTrue, (sds) => task.arrivalAt(kitMoved(known, spread, quantity, sds), stroke)),
   );
