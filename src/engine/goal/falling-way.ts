@@ -73,7 +73,7 @@ function byPlaying(
     const aimRad = alongRad + share * halfAngleRad;
     const speedMps = Math.sqrt(arrivesMps ** 2 + 2 * kit.rollFriction * g * distanceM);
     const stroke = { aimRad, side: 0, height: ROLLING_HEIGHT, elevationRad: 0, speedMps };
-    const options = { mostEvents: MOST_EVENTS };
+    const options = { mostEvents: MOST_EVENTS, endsOnly: true };
     const play = playTable([{ xM: from.x, yM: from.y }], stroke, plain, shape, options);
     const outcome = play.ok ? play.balls[0]?.outcome : undefined;
     return outcome?.kind === 'pocketed' && outcome.pocket === pocket.name;

@@ -2,7 +2,7 @@ import type { Kit } from '../kit/kit';
 import { ballNamed, without } from '../lie/balls-of';
 import type { NamedBall, Position } from '../lie/position';
 import type { Stroke } from '../stroke/stroke';
-import { playTable } from '../table/play-table';
+import { playTable, type TableOptions } from '../table/play-table';
 import type { TablePlay } from '../table/table-play';
 import type { TableShape } from '../table/table-shape';
 import type { Goal } from './goal';
@@ -35,10 +35,10 @@ export function ballsOf({ position, goal }: Scene): readonly NamedBall[] {
 }
 
 /** A stroke played out on the whole table; null where the engine cannot take it. */
-export function playOn(scene: Scene, stroke: Stroke): TablePlay | null {
+export function playOn(scene: Scene, stroke: Stroke, options: TableOptions = {}): TablePlay | null {
   const { shape, kit, headingRad } = scene;
   const overTable = { ...stroke, aimRad: headingRad + stroke.aimRad };
-  const play = playTable(ballsOf(scene), overTable, kit, shape);
+  const play = playTable(ballsOf(scene), overTable, kit, shape, options);
   return play.ok ? play : null;
 }
 

@@ -29,7 +29,7 @@ export function drawnPlays(
 ): readonly TablePlay[] {
   return draws(scene, stroke, profile).flatMap(({ drawn, normal }) => {
     const turned = turnedBy(scene.kit, drawn, profile, normal(DIRECTION));
-    return playOn(scene, turned) ?? [];
+    return playOn(scene, turned, { endsOnly: true }) ?? [];
   });
 }
 
@@ -50,7 +50,7 @@ export function goingPlays(
     const missOf = (sds: number) => missAt(task, kit, turnedBy(kit, drawn, profile, sds));
     const sds = turnTo(missOf, 2 * at(DIRECTION) - 1, slope);
     if (sds === null) return [];
-    const play = playOn(scene, turnedBy(kit, drawn, profile, sds));
+    const play = playOn(scene, turnedBy(kit, drawn, profile, sds), { endsOnly: true });
     const weight = Math.exp((-sds * sds) / 2);
     return play !== null && didGo(play, scene) ? [{ play, weight }] : [];
   });

@@ -38,7 +38,7 @@ export function refineWay(asked: RankQuestion, { option, way }: NamedOption): Ra
     chanceError: error,
     hardest: hardestOf(option),
     windows: roomWindows(task, kit, stroke),
-    ...cueBallFate(scene, plays, going, playOn(scene, stroke)),
+    ...cueBallFate(scene, plays, going, playOn(scene, stroke, { endsOnly: true })),
   };
 }
 

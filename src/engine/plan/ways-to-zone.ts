@@ -57,7 +57,7 @@ function variants(
 }
 
 function worthOf(option: Option, scene: Scene, zone: RestZone): number {
-  const play = playOn(scene, option.stroke);
+  const play = playOn(scene, option.stroke, { endsOnly: true });
   if (play === null || didScratch(play)) return 0;
   const off = outsideBy(zone, cueBallEnd(play, scene)) / NEAR_M;
   return option.chance.share * Math.exp((-off * off) / 2);

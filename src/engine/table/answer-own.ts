@@ -27,10 +27,11 @@ export function answerOwn(field: Field, mover: Mover, own: OwnEvent): void {
 function endPhase(field: Field, mover: Mover, timeS: number): void {
   const { phase } = mover;
   if (phase === null) return;
+  const { motion, durationS } = phase;
   setOff(mover, endState(phase), timeS, field.kit);
-  const kind = mover.phase === null ? 'rests' : ENDS[phase.motion];
+  const kind = mover.phase === null ? 'rests' : ENDS[motion];
   const { xM, yM } = mover.state;
-  if (kind === 'rests' || phase.durationS > TOLD_S) {
+  if (kind === 'rests' || durationS > TOLD_S) {
     field.events.push({ kind, timeS, ball: mover.number, xM, yM });
   }
   foresee(field, mover, timeS);

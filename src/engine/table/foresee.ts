@@ -8,7 +8,19 @@ import { areApart, isInside } from './plan-box';
 /** Works out anew all that a ball comes to next, now (s) that its motion has changed. */
 export function foresee(field: Field, mover: Mover, nowS: number): void {
   foreseeOwn(field, mover, nowS);
-  for (const other of field.movers) {
+  const { movers, meetS } = field;
+  const withinM = 2 * field.kit.ballRadiusM;
+  const { minX, maxX, minY, maxY } = mover.box;
+  for (const other of movers) {
+    // Most are far off and were so before: told here, for it is asked more often than all else.
+    const { box } = other;
+    const isApart =
+      minX - box.maxX > withinM ||
+      box.minX - maxX > withinM ||
+      minY - box.maxY > withinM ||
+      box.minY - maxY > withinM;
+    const [i, j] = [Math.min(mover.number, other.number), Math.max(mover.number, other.number)];
+    if (isApart && meetS[i * movers.length + j] === Number.POSITIVE_INFINITY) continue;
     if (other !== mover) foreseeMeeting(field, mover, other, nowS);
   }
 }
@@ -66,7 +78,9 @@ export function foreseeOwn(field: Field, mover: Mover, nowS: number): void {
 
 function foreseeCushions(field: Field, mover: Mover, own: OwnEvent, nowS: number): void {
   const isFlying = mover.phase?.motion === 'flying';
-  for (const [index, shape] of field.cushions.entries()) {
+  for (let index = 0; index < field.cushions.length; index++) {
+    const shape = field.cushions[index];
+    if (shape === undefined) continue;
     if (areApart(mover.box, shape.box, field.kit.ballRadiusM)) continue;
     const metS = field.cushionMetS[cushionIndex(field, mover, index)] ?? Number.NEGATIVE_INFINITY;
     sooner(own, 'cushion', index, cushionTime(field, mover, shape, nowS, own.timeS, metS));
@@ -76,8 +90,9 @@ function foreseeCushions(field: Field, mover: Mover, own: OwnEvent, nowS: number
 }
 
 function foreseeDrops(field: Field, mover: Mover, own: OwnEvent, nowS: number): void {
-  for (const [index, shape] of field.pockets.entries()) {
-    if (areApart(mover.box, shape.box, 0)) continue;
+  for (let index = 0; index < field.pockets.length; index++) {
+    const shape = field.pockets[index];
+    if (shape === undefined || areApart(mover.box, shape.box, 0)) continue;
     sooner(own, 'drop', index, dropTime(field, mover, shape, nowS, own.timeS));
   }
 }

@@ -1,7 +1,7 @@
 import { type BallState, type Pad, spinLeft } from '../ball/ball-state';
 import type { Kit } from '../kit/kit';
-import { nextPhase } from '../motion/next-phase';
-import { type Phase, type Place, placeAt, stateAt } from '../motion/phase';
+import { fillNext } from '../motion/next-phase';
+import { newPhase, type Phase, type Place, placeAt, stateAt } from '../motion/phase';
 import { fillPhaseBox, fillPointBox, type PlanBox, pointBox } from './plan-box';
 import type { Outcome } from './table-play';
 
@@ -16,15 +16,15 @@ export interface Mover {
   sinceS: number;
   /** Holds its centre until its motion changes. */
   readonly box: Pad<PlanBox>;
-  /** What it did until now; empty where it never moved. */
-  readonly past: Phase[];
+  /** What it did until now; empty where it never moved. Null: it is not to be told. */
+  readonly past: Phase[] | null;
   /** Set once it has left the bed. */
   gone: Outcome | null;
 }
 
-export function restingMover(number: number, state: BallState): Mover {
+export function restingMover(number: number, state: BallState, isTold: boolean): Mover {
   const box = pointBox(state.xM, state.yM);
-  return { number, phase: null, state, sinceS: 0, box, past: [], gone: null };
+  return { number, phase: null, state, sinceS: 0, box, past: isTold ? [] : null, gone: null };
 }
 
 /** When its phase ends by itself, s. */
@@ -56,10 +56,11 @@ export function stateOf(mover: Mover, clockS: number, kit: Kit): BallState {
   return { ...state, wz: spinLeft(state.wz, kit.spinDecayRadS2, clockS - mover.sinceS) };
 }
 
-/** Goes on from a state at a time (s) as bed and cloth will have it. */
-export function setOff(mover: Mover, state: BallState, clockS: number, kit: Kit): void {
+/** Goes on from a state, which becomes the mover's own, at a time (s) as bed and cloth have it. */
+export function setOff(mover: Mover, state: Pad<BallState>, clockS: number, kit: Kit): void {
   close(mover, clockS);
-  const phase = nextPhase(state, clockS, kit);
+  const pad = mover.past === null && mover.phase !== null ? mover.phase : newPhase(state);
+  const phase = fillNext(pad, state, clockS, kit) ? pad : null;
   mover.phase = phase;
   mover.sinceS = clockS;
   mover.state = phase === null ? stilled(state) : phase.start;
@@ -78,10 +79,10 @@ export function takeOff(mover: Mover, outcome: Outcome, state: BallState, clockS
 
 /** Puts what it did up to now among what is past, cut short at a time, s. */
 function close(mover: Mover, clockS: number): void {
-  const { phase } = mover;
-  if (phase === null) return;
+  const { phase, past } = mover;
+  if (phase === null || past === null) return;
   phase.durationS = Math.min(phase.durationS, clockS - phase.startS);
-  if (phase.durationS > 0) mover.past.push(phase);
+  if (phase.durationS > 0) past.push(phase);
 }
 
 function stilled({ xM, yM, wz }: BallState): BallState {

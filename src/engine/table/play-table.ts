@@ -15,6 +15,8 @@ import type { TableShape } from './table-shape';
 export interface TableOptions {
   /** How many events to follow at most. */
   readonly mostEvents?: number;
+  /** Whether only what becomes of the balls is asked: then no phases are told. */
+  readonly endsOnly?: boolean;
 }
 
 /**
@@ -40,10 +42,12 @@ export function playTable(
   shape: TableShape,
   options: TableOptions = {},
 ): TablePlay | TableRefusal {
-  const { mostEvents = MOST_EVENTS } = options;
+  const { mostEvents = MOST_EVENTS, endsOnly = false } = options;
   const refusal = checkTable(balls, stroke, kit, shape);
   if (refusal !== null) return refusal;
-  const movers = balls.map(({ xM, yM }, number) => restingMover(number, restingAt(xM, yM)));
+  const movers = balls.map(({ xM, yM }, number) =>
+    restingMover(number, restingAt(xM, yM), !endsOnly),
+  );
   const field = newField(movers, kit, shape);
   const cueBall = movers[0];
   if (cueBall !== undefined) {
@@ -108,6 +112,7 @@ function runOf(field: Field, from: PlacedBall, number: number, endS: number, sha
   const mover = field.movers[number];
   if (mover === undefined) throw new RangeError(`there is no ball ${number}`);
   const outcome = outcomeOf(mover, endS, shape, field.kit);
-  const phases = mover.phase === null ? mover.past : [...mover.past, mover.phase];
+  const { past, phase } = mover;
+  const phases = past === null ? [] : phase === null ? past : [...past, phase];
   return { from, phases, outcome };
 }

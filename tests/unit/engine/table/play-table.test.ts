@@ -138,6 +138,20 @@ describe('what is told', () => {
     expect(endS).toBeGreaterThan(1);
   });
 
+  it('is the same without the phases, where only the ends are asked', () => {
+    for (const elevationRad of [0, 0.1]) {
+      const balls = [at(0, -0.8), at(0.02, 0.3), at(-0.2, 0.5)];
+      const changes = { elevationRad, side: 0.2, speedMps: 3.5 };
+      const [whole, ends] = [play(balls, changes), play(balls, changes, { endsOnly: true })];
+      expect(ends.events).toEqual(whole.events);
+      expect(ends.endS).toBe(whole.endS);
+      expect(ends.balls.map(({ outcome }) => outcome)).toEqual(
+        whole.balls.map(({ outcome }) => outcome),
+      );
+      expect(ends.balls.map(({ phases }) => phases)).toEqual([[], [], []]);
+    }
+  });
+
   it('is unfinished where the cap on events is met, and says so', () => {
     const result = play([at(0, -0.6), at(0, 0)], { speedMps: 3 }, { mostEvents: 3 });
     expect(result.complete).toBe(false);
