@@ -7,7 +7,7 @@ import type { TableShape } from '../engine/table/table-shape';
 import { type DoorRefusal, isRefusal, notTaken } from './door-refusal';
 import { type Fields, isFields } from './json-fields';
 import { kitNames, STROKE_NAMES } from './parse-request';
-import { parseKitSd, parseStroke } from './parse-room';
+import { parseKitSd, parsePlayer } from './parse-room';
 import { type GivenTable, parseGivenTable, TABLE_NAMES } from './play-given';
 import type { KnownNames } from './unknown-names';
 
@@ -22,7 +22,7 @@ export interface OptionsRequest extends GivenTable {
 
 /** Every name of a request, and of the objects in it. */
 export const OPTIONS_NAMES: KnownNames = {
-  '': ['id', 'table', 'balls', 'play', 'kit', 'kitSd', 'stroke', 'zone', 'most'],
+  '': ['id', 'table', 'balls', 'play', 'kit', 'kitSd', 'stroke', 'made', 'zone', 'most'],
   ...TABLE_NAMES,
   play: ['ball', 'pocket'],
   zone: ['xM', 'yM', 'radiusM'],
@@ -40,7 +40,7 @@ export function parseOptions(fields: Fields): OptionsRequest | DoorRefusal {
   if (isRefusal(goal)) return goal;
   const spread = parseKitSd(fields, given.kit);
   if (isRefusal(spread)) return spread;
-  const profile = parseStroke(fields);
+  const profile = parsePlayer(fields, given.kit, spread);
   if (isRefusal(profile)) return profile;
   const zone = parseZone(fields.zone);
   if (zone !== null && isRefusal(zone)) return zone;
@@ -51,7 +51,8 @@ export function parseOptions(fields: Fields): OptionsRequest | DoorRefusal {
   return { ...given, goal, spread, profile, zone, most };
 }
 
-function parseGoal(given: unknown, shape: TableShape): Goal | DoorRefusal {
+/** What is to be played from a table, or why it cannot be. */
+export function parseGoal(given: unknown, shape: TableShape): Goal | DoorRefusal {
   if (!isFields(given)) return notTaken('play', 'an object with ball and pocket');
   const { ball } = given;
   if (typeof ball !== 'number') return notTaken('play.ball', 'the number of a ball on the table');

@@ -43,7 +43,7 @@ export function kitNames(path: string): KnownNames {
 
 /** Every name of a request, and of the objects in it. */
 export const LOOKUP_NAMES: KnownNames = {
-  '': ['id', ...SHOT_NAMES, 'kit', 'aimAngleDeg', 'want', 'stroke', 'kitSd'],
+  '': ['id', ...SHOT_NAMES, 'kit', 'aimAngleDeg', 'want', 'stroke', 'made', 'kitSd'],
   target: ['distanceM', 'mouthM', 'halfAngleDeg'],
   stroke: STROKE_NAMES,
   ...kitNames(''),

@@ -11,6 +11,9 @@ import {
   UNMEASURED,
 } from '../engine/kit/kit-spread';
 import { RAD_PER_DEG } from '../engine/numerics/angle';
+import { isWithin } from '../engine/numerics/range';
+import { questionChances } from '../engine/player/the-question';
+import { strokeOfMade } from '../engine/player/what-is-known';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
 import { type DoorRefusal, notTaken, worded } from './door-refusal';
 import { type Fields, fieldIn, fieldsOf, numberOf } from './json-fields';
@@ -65,6 +68,36 @@ export function parseStroke(fields: Fields): StrokeProfile | DoorRefusal {
     'stroke',
     'give spreads from 0 up, a direction above 0, and together from 0 to 1',
     'Give directionDeg, speedShare, tipM, elevationDeg and together within those, or leave it out.',
+  );
+}
+
+/** How many of ten a player makes of the question's shot; null where nothing is said. */
+export function parseMade({ made }: Fields): number | null | DoorRefusal {
+  if (made === undefined) return null;
+  if (Number.isInteger(made) && isWithin(TEN, made)) return made;
+  return told('made', 'be a whole number from 0 to 10', 'Give how many of ten, or leave it out.');
+}
+
+const TEN = { min: 0, max: 10 };
+
+/** The player of a request: by how many of ten are made, or by how the stroke scatters. */
+export function parsePlayer(
+  fields: Fields,
+  kit: Kit,
+  spread: KitSpread,
+): StrokeProfile | DoorRefusal {
+  const of10 = parseMade(fields);
+  if (of10 === null) return parseStroke(fields);
+  if (typeof of10 !== 'number') return of10;
+  if (fields.stroke !== undefined) {
+    return told('made', 'stand in the place of stroke', 'Give one of the two.');
+  }
+  const question = questionChances(kit, spread);
+  if (question !== null) return strokeOfMade({ question, of10 });
+  return told(
+    'made',
+    'be of a kit with which the question’s shot has an aim',
+    'Give stroke instead.',
   );
 }
 

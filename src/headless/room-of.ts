@@ -9,7 +9,7 @@ import { chanceOf } from '../engine/room/chance';
 import { type RoomWindow, type RoomWindows, roomWindows } from '../engine/room/windows';
 import { type DoorRefusal, isRefusal } from './door-refusal';
 import type { LookupRequest } from './parse-request';
-import { parseKitSd, parseStroke, parseTarget, parseWants } from './parse-room';
+import { parseKitSd, parsePlayer, parseTarget, parseWants } from './parse-room';
 
 /** What a request wants beside its answer, or why it cannot be had. */
 export function roomOf(request: LookupRequest, answer: AimAnswer): object | DoorRefusal {
@@ -83,10 +83,10 @@ function certainty({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer):
 function chance({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer): object {
   const target = parseTarget(fields, kit);
   if ('ok' in target) return target;
-  const profile = parseStroke(fields);
-  if ('ok' in profile) return profile;
   const spread = parseKitSd(fields, kit);
   if ('ok' in spread) return spread;
+  const profile = parsePlayer(fields, kit, spread);
+  if ('ok' in profile) return profile;
   const task = taskOf(shot, target, kit);
   return { chance: chanceOf(task, kit, strokeOf(shot, aimRad), profile, spread) };
 }

@@ -53,7 +53,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ['lie'],
   ['goal'],
   ['room', 'fit'],
-  ['plan'],
+  ['plan', 'player'],
 ];
 
 const floorOf = (folder: string) => FLOORS.findIndex((floor) => floor.includes(folder));

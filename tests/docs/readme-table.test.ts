@@ -26,6 +26,20 @@ const keys = (value: object) => Object.keys(value).filter((key) => key !== 'id')
 
 describe('the reference of the doors', () => {
   it(
+    'shows a log that is learnt from when run as it stands, and names its fields',
+    () => {
+      const { printed, asked } = printedBy('learn');
+      expect(printed).toMatchObject({ id: 6, ok: true });
+      expect(printed.unknown).toBeUndefined();
+      expect(namesUnder('field of what is learnt').sort()).toEqual(keys(printed).sort());
+      expect(namesUnder('field of a log')).toEqual(expect.arrayContaining(Object.keys(asked)));
+      const logged = asked.shots.flatMap((shot: object) => Object.keys(shot));
+      expect(namesUnder('field of a logged shot')).toEqual(expect.arrayContaining(logged));
+    },
+    START_TIMEOUT_MS,
+  );
+
+  it(
     'shows a comparison that answers when run as it stands, and names its fields',
     () => {
       const { printed, asked } = printedBy('options');

@@ -1,0 +1,52 @@
+import { RAD_PER_DEG } from '../numerics/angle';
+import type { StrokeProfile } from '../room/stroke-profile';
+
+/**
+ * How the rest of a stroke scatters goes by how the cue's direction does. Source: the pairs of
+ * direction and tip that make straight shots as often as players of all levels do (common practice,
+ * no source); how speed and elevation go along is ours. Within 8 % of each of those pairs.
+ */
+const AT_RAD = 0.5 * RAD_PER_DEG;
+const TIP = { atM: 0.00185, power: 0.46 } as const;
+const SPEED = { at: 0.1, power: 0.6 } as const;
+const ELEVATION = { atRad: 0.4 * RAD_PER_DEG, power: 0.25 } as const;
+/** Half-way: nothing says more. */
+const TOGETHER = 0.5;
+
+/** The widest share of a speed that a stroke's law takes. */
+const MOST_SPEED_SHARE = 0.5;
+
+/**
+ * The stroke of a player, by the scatter of the cue's direction alone.
+ *
+ * @param directionRad one standard deviation
+ * @param speedTimes how many times as wide as by the rule the speed scatters
+ */
+export function strokeByRule(directionRad: number, speedTimes = 1): StrokeProfile {
+  const times = directionRad / AT_RAD;
+  return {
+    directionRad,
+    tipM: TIP.atM * times ** TIP.power,
+    speedShare: Math.min(MOST_SPEED_SHARE, speedTimes * SPEED.at * times ** SPEED.power),
+    elevationRad: ELEVATION.atRad * times ** ELEVATION.power,
+    together: TOGETHER,
+  };
+}
+
+/**
+ * What is not known of a player of whom nothing is: middles, and one standard deviation each. From a
+ * professional's 0.04° to 0.6° of a beginner is the central 95 % of directions (common practice, no
+ * source); the rest is ours.
+ */
+export const PLAYER_PRIOR = {
+  directionRad: 0.155 * RAD_PER_DEG,
+  /** Of the logarithm. */
+  directionSd: Math.log(0.6 / 0.04) / (2 * 1.96),
+  /** A steady error of the line, right or left, and towards full or thin, rad. */
+  aimBiasRad: 0.1 * RAD_PER_DEG,
+  fullBiasRad: 0.1 * RAD_PER_DEG,
+  /** Of the logarithm of the speed's scatter, about the rule. */
+  speedScatterSd: 0.4,
+  /** A steady error of the speed, as a share. */
+  speedBias: 0.08,
+} as const;

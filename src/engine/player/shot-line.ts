@@ -1,0 +1,143 @@
+import { type Shot, strokeOf } from '../direct/shot';
+import { solveAim } from '../direct/solve-aim';
+import { directPot } from '../goal/direct-pot';
+import type { Target } from '../goal/target';
+import type { Task } from '../goal/task';
+import type { Kit } from '../kit/kit';
+import { type KitSpread, kitMoved } from '../kit/kit-spread';
+import type { StrokeProfile } from '../room/stroke-profile';
+import { type EndedBy, type RoomWindows, roomWindows } from '../room/windows';
+import type { Stroke } from '../stroke/stroke';
+
+/**
+ * What became of a shot: it went, or the object ball passed thin or full of its target (left or right
+ * of it where there is no cut), stopped before it, or was not touched.
+ */
+export const RESULTS = ['went', 'thin', 'full', 'left', 'right', 'short', 'untouched'] as const;
+export type Result = (typeof RESULTS)[number];
+
+/** A shot with what its player would have hit and asked of it. */
+export interface AskedShot {
+  readonly shot: Shot;
+  readonly target: Target;
+  readonly kit: Kit;
+  readonly spread: KitSpread;
+}
+
+/**
+ * A shot as the line sees it: the cue's direction from its solved aim, rad, right +, and what of
+ * everything else works like direction. By straight lines, but for the edges, which are exact.
+ */
+export interface ShotLine {
+  readonly task: Task;
+  readonly kit: Kit;
+  readonly spread: KitSpread;
+  /** With its solved aim. */
+  readonly stroke: Stroke;
+  /** Between these it goes; beyond them it passes by, and beyond the outer ones nothing is touched. */
+  readonly edges: readonly [untouched: number, low: number, high: number, untouched: number];
+  /** What passing by the lower and the higher edge is called. */
+  readonly passes: readonly [low: Result, high: Result];
+  /** 1 where a line further right is fuller, −1 where it is thinner; 0 on a straight shot. */
+  readonly fullSide: 1 | -1 | 0;
+  /** Rad of line for a m of tip sideways, a m of tip in height, a share of the speed, a rad of the cue. */
+  readonly perTipM: number;
+  readonly perHeightM: number;
+  readonly perSpeedShare: number;
+  readonly perElevation: number;
+  /** Rad of line for a standard deviation of what is not known of the cue's squirt, and of all else. */
+  readonly perSquirtSd: number;
+  readonly kitSdRad: number;
+  /** The logarithm of the least speed that gets there over the meant one; −∞ where any does. */
+  readonly leastSpeed: number;
+}
+
+/** The line of a shot; null where the shot has no aim, or does not go even as meant. */
+export function shotLine({ shot, target, kit, spread }: AskedShot): ShotLine | null {
+  const answer = solveAim(shot, kit);
+  if (!answer.ok) return null;
+  const task = directPot(shot, target, kit.ballRadiusM);
+  const stroke = strokeOf(shot, answer.aimRad);
+  const windows = roomWindows(task, kit, stroke);
+  const perAim = windows?.aimRad.directionPerUnit;
+  if (windows === null || !perAim) return null;
+  const per = (input: keyof Stroke) => (windows[input].directionPerUnit ?? 0) / perAim;
+  const tipPerM = 1 / (kit.ballRadiusM + kit.tipRadiusM);
+  const { squirtSdRad, othersSdRad } = kitLine(task, kit, spread, stroke);
+  const fullSide = Math.sign(shot.cutRad) as ShotLine['fullSide'];
+  return {
+    task,
+    kit,
+    spread,
+    stroke,
+    edges: edgesOf(windows, shot, kit, answer.aimRad),
+    passes: [
+      passing(windows.aimRad.low.endedBy, -1, fullSide),
+      passing(windows.aimRad.high.endedBy, 1, fullSide),
+    ],
+    fullSide,
+    perTipM: per('side') * tipPerM,
+    perHeightM: per('height') * tipPerM,
+    perSpeedShare: per('speedMps') * stroke.speedMps,
+    perElevation: per('elevationRad'),
+    perSquirtSd: squirtSdRad,
+    kitSdRad: othersSdRad,
+    leastSpeed: leastSpeedOf(windows, stroke),
+  };
+}
+
+/**
+ * What passing by an edge is called. One at which the ball stops short, or is not touched, has the
+ * name of the side it lies on.
+ *
+ * @param side 1 where the edge lies right of the aim, −1 left of it
+ */
+function passing(endedBy: EndedBy, side: 1 | -1, fullSide: ShotLine['fullSide']): Result {
+  if (endedBy === 'thin' || endedBy === 'full' || endedBy === 'left' || endedBy === 'right') {
+    return endedBy;
+  }
+  // Hit further right, a ball straight ahead goes left.
+  if (fullSide === 0) return side > 0 ? 'left' : 'right';
+  return side === fullSide ? 'full' : 'thin';
+}
+
+/** The two lines between which the object ball is touched go by the balls' places alone. */
+function edgesOf({ aimRad }: RoomWindows, shot: Shot, kit: Kit, solvedRad: number) {
+  const reachM = 2 * kit.ballRadiusM;
+  const asideM = reachM * Math.sin(shot.cutRad);
+  const aheadM = shot.distanceM + reachM * Math.cos(shot.cutRad);
+  const towards = Math.atan2(asideM, aheadM);
+  const half = Math.asin(Math.min(1, reachM / Math.hypot(asideM, aheadM)));
+  const [low, high] = [aimRad.low.value - solvedRad, aimRad.high.value - solvedRad];
+  return [Math.min(low, towards - half), low, high, Math.max(high, towards + half)] as const;
+}
+
+/** How the aim hangs on what is not known of the kit, one standard deviation each. */
+function kitLine(task: Task, kit: Kit, spread: KitSpread, stroke: Stroke) {
+  let [squirtSdRad, othersSquare] = [0, 0];
+  for (const quantity of task.quantities) {
+    if (spread[quantity] === 0) continue;
+    const [less, more] = [-1, 1].map(
+      (sds) => task.aims(kitMoved(kit, spread, quantity, sds), stroke)[0] ?? stroke.aimRad,
+    ) as [number, number];
+    const half = (more - less) / 2;
+    // Who aims by the kit as it stands is off by as much as the aim would move, the other way.
+    if (quantity === 'massRatio') squirtSdRad = -half;
+    else othersSquare += half * half;
+  }
+  return { squirtSdRad, othersSdRad: Math.sqrt(othersSquare) };
+}
+
+function leastSpeedOf({ speedMps: { low } }: RoomWindows, { speedMps }: Stroke): number {
+  return low.endedBy === 'short' ? Math.log(low.value / speedMps) : Number.NEGATIVE_INFINITY;
+}
+
+/** How a stroke's line scatters on a shot, one standard deviation, rad: direction and tip alone. */
+export function lineScatter(
+  profile: StrokeProfile,
+  { perTipM }: Pick<ShotLine, 'perTipM'>,
+): number {
+  const { directionRad, tipM, together } = profile;
+  const tip = perTipM * tipM;
+  return Math.sqrt(directionRad ** 2 + 2 * together * directionRad * tip + tip * tip);
+}

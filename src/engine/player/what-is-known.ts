@@ -1,0 +1,93 @@
+import type { KitSpread } from '../kit/kit-spread';
+import { chanceOf } from '../room/chance';
+import type { StrokeProfile } from '../room/stroke-profile';
+import { KIT_SHARE, likelihoods, lineBias, playerOf, type Unknowns } from './known-player';
+import { figureOf, type KnownFigure, learn, type Made, type PlayerKnowledge } from './learn';
+import { lineScatter, type ShotLine } from './shot-line';
+
+/** What is known of a stroke: every figure in its middle, with the ends of its central nine tenths. */
+export interface KnownStroke {
+  /** Of the line on the question's shot, direction and sideways tip together, rad. */
+  readonly lineRad: KnownFigure;
+  readonly directionRad: KnownFigure;
+  readonly tipM: KnownFigure;
+  readonly speedShare: KnownFigure;
+  readonly elevationRad: KnownFigure;
+  readonly together: KnownFigure;
+}
+
+export function knownStroke(knowledge: PlayerKnowledge, question: ShotLine): KnownStroke {
+  const of = (pick: (stroke: StrokeProfile) => number) =>
+    figureOf(knowledge, (unknowns) => pick(playerOf(unknowns).stroke));
+  return {
+    lineRad: of((stroke) => lineScatter(stroke, question)),
+    directionRad: of(({ directionRad }) => directionRad),
+    tipM: of(({ tipM }) => tipM),
+    speedShare: of(({ speedShare }) => speedShare),
+    elevationRad: of(({ elevationRad }) => elevationRad),
+    together: of(({ together }) => together),
+  };
+}
+
+/** What is known of the steady errors: rad, right + and towards full +; a share, harder +. */
+export interface KnownBias {
+  readonly aimRad: KnownFigure;
+  readonly fullRad: KnownFigure;
+  readonly speedShare: KnownFigure;
+}
+
+export function knownBias(knowledge: PlayerKnowledge): KnownBias {
+  return {
+    aimRad: figureOf(knowledge, (unknowns) => playerOf(unknowns).aimBiasRad),
+    fullRad: figureOf(knowledge, (unknowns) => playerOf(unknowns).fullBiasRad),
+    speedShare: figureOf(knowledge, (unknowns) => playerOf(unknowns).speedBias),
+  };
+}
+
+/** The mass ratio of the cue in play, as far as shots with side tell it. */
+export function knownMassRatio(knowledge: PlayerKnowledge, { kit, spread }: ShotLine): KnownFigure {
+  return figureOf(
+    knowledge,
+    (unknowns) => kit.massRatio * Math.exp(spread.massRatio * playerOf(unknowns).squirtSds),
+  );
+}
+
+/** The player in the middle of what is known. */
+function middleOf(knowledge: PlayerKnowledge): Unknowns {
+  const [first] = knowledge.points;
+  return (first?.unknowns ?? []).map(
+    (_, index) => figureOf(knowledge, (unknowns) => unknowns[index] ?? 0).value,
+  );
+}
+
+/** What is not known of the kit, as far as it counts as chance: the squirt is among what is learnt. */
+function asChance(spread: KitSpread): KitSpread {
+  const shares = Object.entries(spread).map(([name, sd]) => [name, KIT_SHARE * sd]);
+  return { ...(Object.fromEntries(shares) as KitSpread), massRatio: 0 };
+}
+
+/**
+ * How often a shot goes that is aimed by its solved aim: by the engine's own quadrature for the player
+ * in the middle, moved by what players about it would make by straight lines.
+ */
+export function knownChance(knowledge: PlayerKnowledge, line: ShotLine): KnownFigure {
+  const byLine = (unknowns: Unknowns) => likelihoods(playerOf(unknowns), line).went ?? 0;
+  const middle = middleOf(knowledge);
+  const player = playerOf(middle);
+  const { task, kit, stroke, spread } = line;
+  const off = { ...stroke, aimRad: stroke.aimRad + lineBias(player, line) };
+  const atMiddle = chanceOf(task, kit, off, player.stroke, asChance(spread)).share;
+  const moved = atMiddle - byLine(middle);
+  const held = (share: number) => Math.min(1, Math.max(0, share + moved));
+  const mean = knowledge.points.reduce(
+    (sum, { unknowns, weight }) => sum + weight * byLine(unknowns),
+    0,
+  );
+  const { low, high } = figureOf(knowledge, byLine);
+  return { value: held(mean), low: held(low), high: held(high) };
+}
+
+/** The stroke of somebody of whom no more is known than how many of ten are made. */
+export function strokeOfMade(made: Made): StrokeProfile {
+  return playerOf([middleOf(learn({ made, shots: [] }))[0] ?? 0]).stroke;
+}
