@@ -38,7 +38,7 @@ export interface PlayerKnowledge {
 }
 
 /** Minus the logarithm of the posterior, but for a constant. */
-export function surprise({ made, shots }: Evidence, unknowns: Unknowns): number {
+function surprise({ made, shots }: Evidence, unknowns: Unknowns): number {
   let sum = unknowns.reduce((total, value) => total + (value * value) / 2, 0);
   const player = playerOf(unknowns);
   shots.forEach(({ line, aimOffRad, result }, index) => {

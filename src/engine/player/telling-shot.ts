@@ -12,7 +12,7 @@ const LEVELS = 16;
  * results are to who knows the level than to who knows what is known. Source: Lindley, Ann. Math.
  * Stat. 27:986 (1956) (from memory).
  */
-export function tells({ points }: PlayerKnowledge, line: ShotLine): number {
+function tells({ points }: PlayerKnowledge, line: ShotLine): number {
   const asked = points.filter((_, index) => index % ASKED === 0);
   const total = asked.reduce((sum, { weight }) => sum + weight, 0);
   const byLevel = asked.sort((a, b) => (a.unknowns[0] ?? 0) - (b.unknowns[0] ?? 0));
