@@ -60,7 +60,7 @@ export function firstTouch(
 const SKIMMING_MPS = 1e-3;
 
 /** Time to cover a gap from a speed towards it under a constant pull towards it; Infinity: never. */
-function timeToCross(gapM: number, speed: number, pull: number): number {
+export function timeToCross(gapM: number, speed: number, pull: number): number {
   const square = speed * speed + 2 * pull * gapM;
   if (square < 0) return Number.POSITIVE_INFINITY;
   const root = Math.sqrt(square);

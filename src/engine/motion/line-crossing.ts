@@ -1,6 +1,7 @@
 import type { BallState } from '../ball/ball-state';
 import { bracketedRoot } from '../numerics/bracketed-root';
 import { length } from '../numerics/length';
+import { timeToCross } from './first-touch';
 import { newPlace, type Phase, placeAt, stateAt } from './phase';
 import type { Run, Watch } from './run';
 
@@ -32,6 +33,7 @@ export function ballCrossing({ phase }: Run, { timeS }: Crossing): BallState {
 
 /** The line counts as crossed this near it, m. */
 const CROSSED_M = 1e-9;
+const NEWTON_ROUNDS = 6;
 
 /**
  * The first crossing of a run, which is left in the phase of it; null where it ends before the line.
@@ -73,16 +75,34 @@ class LineWatch implements Watch {
 
   private crossedAt(phase: Phase, atEnd: number): number {
     const before = this.beyond(phase, 0);
-    if (phase.drag !== null) {
-      const beyond = (timeS: number) => this.beyond(phase, timeS);
-      return bracketedRoot(beyond, 0, before, phase.durationS, atEnd, 0, CROSSED_M).x;
-    }
     if (before >= 0) return 0;
-    const speed = phase.linearX * this.sin + phase.linearY * this.cos;
-    const pull = 2 * (phase.quadraticX * this.sin + phase.quadraticY * this.cos);
-    const root = Math.sqrt(Math.max(0, speed * speed - 2 * pull * before));
-    const sinceS = speed > 0 ? (-2 * before) / (speed + root) : (root - speed) / pull;
-    return Math.min(phase.durationS, sinceS);
+    const { durationS } = phase;
+    const speed = this.speed();
+    if (phase.drag === null) {
+      const pull = 2 * (phase.quadraticX * this.sin + phase.quadraticY * this.cos);
+      return Math.min(durationS, timeToCross(-before, speed, pull));
+    }
+    // The parabola with the same beginning and end is a first guess, and Newton's rule does the rest.
+    const pull = (2 * (atEnd - before - speed * durationS)) / (durationS * durationS);
+    return this.closeIn(phase, before, atEnd, timeToCross(-before, speed, pull));
+  }
+
+  /** Newton's rule between a start before the line and an end beyond it; else by halves. */
+  private closeIn(phase: Phase, before: number, atEnd: number, guessS: number): number {
+    let timeS = guessS;
+    for (let round = 0; round < NEWTON_ROUNDS; round++) {
+      if (!(timeS > 0 && timeS < phase.durationS)) break;
+      const beyondM = this.beyond(phase, timeS);
+      if (Math.abs(beyondM) <= CROSSED_M) return timeS;
+      timeS -= beyondM / this.speed();
+    }
+    const beyond = (at: number) => this.beyond(phase, at);
+    return bracketedRoot(beyond, 0, before, phase.durationS, atEnd, 0, CROSSED_M).x;
+  }
+
+  /** How fast the last place looked at goes towards the line, m/s. */
+  private speed(): number {
+    return this.place.vx * this.sin + this.place.vy * this.cos;
   }
 
   /** How far beyond the line the centre is, m. */
