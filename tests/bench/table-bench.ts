@@ -8,6 +8,7 @@ import { tableShape } from '../../src/engine/table/table-shape';
 import type { BenchLine } from './bench-line';
 import { steppedPath } from './stepped-path';
 import { ratePerSecond } from './stopwatch';
+import { triangle } from './triangle';
 
 const CALLS = 1000;
 const STEPPED = 400;
@@ -18,14 +19,7 @@ const TILTED: Kit = { ...DEFAULT_KIT, bedSlope: { alongM_per_M: 0.001, rightM_pe
 
 /** Fifteen touching balls in a triangle, and a cue ball. */
 function rack(): readonly PlacedBall[] {
-  const width = 2 * DEFAULT_KIT.ballRadiusM;
-  const rows = Array.from({ length: 5 }, (_, row) =>
-    Array.from({ length: row + 1 }, (_ball, at) => ({
-      xM: (at - row / 2) * width,
-      yM: lengthM / 4 + (row * width * Math.sqrt(3)) / 2,
-    })),
-  );
-  return [{ xM: 0.05, yM: -0.8 }, ...rows.flat()];
+  return [{ xM: 0.05, yM: -0.8 }, ...triangle(5)];
 }
 
 const rate = (calls: number, balls: readonly PlacedBall[], stroke: Stroke, kit: Kit) =>
