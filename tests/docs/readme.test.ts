@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { TRIAL_NAMES } from '../../src/engine/fit/trials/trials';
@@ -6,22 +5,17 @@ import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { PARTS } from '../../src/engine/kit/kit-numbers';
 import { answerLine } from '../../src/headless/answer-line';
 import { FIGURE_NAMES } from '../../src/headless/fit-figures';
+import {
+  COMMANDS,
+  commandsIn,
+  DOORS,
+  fieldsOf,
+  firstOf,
+  namesUnder,
+  printedBy,
+} from './doors-reference';
 
 const README = readFileSync('README.md', 'utf8');
-const DOORS = readFileSync('src/headless/README.md', 'utf8');
-const commandsIn = (text: string) =>
-  [...text.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, command = '']) => command.trim());
-const COMMANDS = commandsIn(DOORS);
-
-/** The names in the first column of the table under a heading cell. */
-function namesUnder(heading: string): string[] {
-  const table = DOORS.slice(DOORS.indexOf(`| ${heading} |`)).split('\n\n')[0] ?? '';
-  const cells = table
-    .split('\n')
-    .slice(2)
-    .map((row) => row.split('|')[1] ?? '');
-  return cells.flatMap((cell) => [...cell.matchAll(/`(\w+)`/g)].map(([, name = '']) => name));
-}
 
 describe('the README', () => {
   it('opens with one command that serves the app and one that passes every test', () => {
@@ -43,9 +37,7 @@ describe('the README', () => {
 
 describe('the reference of the doors', () => {
   it('shows lookups that answer when run as they stand', () => {
-    const printed = COMMANDS.filter((command) => command.includes('lookup')).map((command) =>
-      JSON.parse(execFileSync('sh', ['-c', command], { encoding: 'utf8' })),
-    );
+    const printed = COMMANDS.filter((command) => command.includes('lookup')).map(printedBy);
     expect(printed).toMatchObject([
       { id: 1, ok: true },
       { id: 2, ok: true },
@@ -57,8 +49,8 @@ describe('the reference of the doors', () => {
   it('names every field of an answer, and no other', () => {
     const example = COMMANDS.find((command) => command.includes('lookup')) ?? '';
     const request = /'(.*)'/.exec(example)?.[1] ?? '';
-    const answer = Object.keys(JSON.parse(answerLine(request, 1))).filter((key) => key !== 'id');
-    expect(namesUnder('field of an answer').sort()).toEqual(answer.sort());
+    const answer = JSON.parse(answerLine(request, 1));
+    expect(namesUnder('field of an answer').sort()).toEqual(fieldsOf(answer).sort());
     expect([...new Set(namesUnder('field of a kit'))].sort()).toEqual(
       Object.keys(DEFAULT_KIT).sort(),
     );
@@ -67,13 +59,10 @@ describe('the reference of the doors', () => {
   });
 
   it('shows a fit that answers when run as it stands, and names every field of its answer', () => {
-    const [command = ''] = COMMANDS.filter((line) => line.includes('run -s fit'));
-    const printed = JSON.parse(execFileSync('sh', ['-c', command], { encoding: 'utf8' }));
+    const { printed, asked } = firstOf('fit');
     expect(printed).toMatchObject({ id: 3, ok: true });
     expect(printed.unknown).toBeUndefined();
-    const answered = Object.keys(printed).filter((key) => key !== 'id');
-    expect(namesUnder('field of a report').sort()).toEqual(answered.sort());
-    const asked = JSON.parse(/'(.*)'/.exec(command)?.[1] ?? '');
+    expect(namesUnder('field of a report').sort()).toEqual(fieldsOf(printed).sort());
     expect(namesUnder('field of a job')).toEqual(expect.arrayContaining(Object.keys(asked)));
     const fields = ['id', 'trial', 'speed', ...FIGURE_NAMES, 'read', 'kit'];
     expect(namesUnder('field of a reading').sort()).toEqual(fields.sort());
