@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { openApp } from '../harness/open-app';
+import { median } from '../harness/quantile';
 import { tapButton } from '../harness/thumb';
 import type { BenchLine } from './bench-line';
 
@@ -36,9 +37,6 @@ async function tapUntil(page: Page, button: string, appears: string): Promise<nu
   return page.evaluate(() => window.seenMs - window.tappedMs);
 }
 
-const middle = (list: readonly number[]) =>
-  [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? Number.NaN;
-
 /** How long a player waits for a comparison: each time of a page just opened. */
 export async function chooseBench(): Promise<readonly BenchLine[]> {
   const firsts: number[] = [];
@@ -58,9 +56,9 @@ export async function chooseBench(): Promise<readonly BenchLine[]> {
   return [
     {
       name: 'first picture of a comparison after the tap, median',
-      value: middle(firsts),
+      value: median(firsts),
       unit: 'ms',
     },
-    { name: 'the whole comparison, median', value: middle(wholes), unit: 's' },
+    { name: 'the whole comparison, median', value: median(wholes), unit: 's' },
   ];
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { launchWithProfile } from '../harness/launch-browser';
 import { untilOfflineReady } from '../harness/open-app';
+import { median } from '../harness/quantile';
 import { startStaticServer } from '../harness/static-server';
 import { buildBarePage } from './bare-page/build';
 import type { BenchLine } from './bench-line';
@@ -97,14 +98,11 @@ async function coldStarts(rounds: number) {
   return starts;
 }
 
-const middle = (list: readonly number[]) =>
-  [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? Number.NaN;
-
 /** The median of either, and how many times that of the bare page that of the app is. */
 function overBare(starts: Awaited<ReturnType<typeof coldStarts>>) {
   const compare = (of: keyof ColdStart) => {
-    const app = middle(starts.map((start) => start.app[of]));
-    return { app, ratio: app / middle(starts.map((start) => start.bare[of])) };
+    const app = median(starts.map((start) => start.app[of]));
+    return { app, ratio: app / median(starts.map((start) => start.bare[of])) };
   };
   return { wallMs: compare('wallMs'), threadMs: compare('threadMs') };
 }

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { bringIn, inventedBackup, pickBackup } from '../harness/backup-at-hand';
 import { openApp } from '../harness/open-app';
+import { median } from '../harness/quantile';
 import { manyContents } from '../store/backup/many-contents';
 import type { BenchLine } from './bench-line';
 
@@ -23,9 +24,6 @@ async function threadMs(page: Page, address: string, wanted: string): Promise<nu
   await cdp.detach();
   return after - before;
 }
-
-const middle = (list: readonly number[]) =>
-  [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? Number.NaN;
 
 /** The work of a start, and of showing the cues, with thousands of rows over that with next to none. */
 export async function manyRowsBench(): Promise<readonly BenchLine[]> {
@@ -53,7 +51,7 @@ export async function manyRowsBench(): Promise<readonly BenchLine[]> {
     await empty.close();
   }
   const ratio = (of: 'start' | 'list') =>
-    middle(works.map((work) => work[of][0])) / middle(works.map((work) => work[of][1]));
+    median(works.map((work) => work[of][0])) / median(works.map((work) => work[of][1]));
   return [
     { name: `a start with ${3 * ROWS} rows over one with none`, value: ratio('start'), unit: '×' },
     { name: `the list of ${ROWS} cues over one of five`, value: ratio('list'), unit: '×' },

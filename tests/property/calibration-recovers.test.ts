@@ -4,6 +4,7 @@ import { squirtAngle } from '../../src/engine/impacts/strike';
 import type { Kit } from '../../src/engine/kit/kit';
 import { KIT_QUANTITIES, type KitQuantity, quantityIn } from '../../src/engine/kit/kit-spread';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
+import { median } from '../harness/quantile';
 import { randomQuery } from '../harness/random-shots';
 import { seededRandom } from '../harness/seeded-random';
 import {
@@ -38,11 +39,6 @@ function logError(kit: Kit, truth: Kit, quantity: KitQuantity): number {
 
 function squirtDeg({ massRatio }: Kit): number {
   return squirtAngle(0.5, massRatio) * DEG;
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }
 
 const MEASURED = ['massRatio', 'slideFriction', 'rollFriction'] as const;

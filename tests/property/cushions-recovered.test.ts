@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Kit } from '../../src/engine/kit/kit';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
+import { median } from '../harness/quantile';
 import { type Calibrated, calibrateCushions, MIDDLE } from '../harness/trial-player';
 
 const PLAYERS = campaignSize(8, 500);
@@ -15,11 +16,6 @@ beforeAll(() => {
     calibrateCushions(9100 + index, SHOTS),
   );
 }, CAMPAIGN_TIMEOUT_MS);
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-}
 
 const restitutionOf = ({ cushion }: Kit) => cushion.restitution;
 

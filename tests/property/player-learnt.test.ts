@@ -9,6 +9,7 @@ import { questionChances } from '../../src/engine/player/the-question';
 import { knownBias, knownChance, knownStroke } from '../../src/engine/player/what-is-known';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import { type HiddenStroke, hiddenStroke, logged, ordinaryShot } from '../harness/hidden-stroke';
+import { quantile } from '../harness/quantile';
 import { type Random, seededRandom } from '../harness/seeded-random';
 
 const PLAYERS = campaignSize(4, 200);
@@ -84,11 +85,6 @@ let all: readonly Learnt[] = [];
 beforeAll(() => {
   all = Array.from({ length: PLAYERS }, (_, index) => learnt(300 + index));
 }, CAMPAIGN_TIMEOUT_MS);
-
-function quantile(values: readonly number[], share: number): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(share * sorted.length)] ?? Number.NaN;
-}
 
 describe.each([
   ['tested', TEST_SHOTS, 0.3, 0.3],
