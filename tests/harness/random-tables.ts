@@ -1,4 +1,4 @@
-import { DEFAULT_CUSHION, type Kit } from '../../src/engine/kit/kit';
+import { type Cushion, DEFAULT_CUSHION, type Kit } from '../../src/engine/kit/kit';
 import type { Stroke } from '../../src/engine/stroke/stroke';
 import { isOnBed } from '../../src/engine/table/check-table';
 import { TABLE_SIZES, WPA_POCKETS } from '../../src/engine/table/pocket-standard';
@@ -30,6 +30,17 @@ export function randomTableQuery(random: Random, slopeM_per_M = 0, mostBalls = 1
   const count = 1 + Math.floor(mostBalls * random());
   const balls = randomLayout(random, count, shape, kit);
   return { balls, shape, kit, stroke: { aimRad, side, height, elevationRad, speedMps } };
+}
+
+/** A cushion such as there are, invented. */
+export function ordinaryCushion(random: Random): Cushion {
+  return {
+    restitution: between(random, 0.9, 1),
+    lossPerMps: between(random, 0, 0.15),
+    lossFromMps: between(random, 0.5, 3),
+    friction: between(random, 0.1, 0.2),
+    noseHeight: between(random, 1.2, 1.4),
+  };
 }
 
 const MOST_TRIES = 3000;

@@ -28,3 +28,13 @@ function normalEquations(rows: readonly ResidualRow[], size: number): Curved {
     ),
   };
 }
+
+/** The same problem, and where it has been looked at. */
+export function watched(problem: LeastSquaresProblem) {
+  const tried: (readonly number[])[] = [];
+  const costAt = (at: readonly number[]) => {
+    tried.push(at);
+    return problem.costAt(at);
+  };
+  return { problem: { ...problem, costAt }, tried };
+}

@@ -3,6 +3,7 @@ import { type BallState, restingAt } from '../../src/engine/ball/ball-state';
 import { afterCushion } from '../../src/engine/impacts/cushion';
 import { type Cushion, DEFAULT_KIT, type Kit } from '../../src/engine/kit/kit';
 import { rolledVelocity } from '../../src/engine/motion/rolled-velocity';
+import { ordinaryCushion } from '../harness/random-tables';
 import { between, type Random, seededRandom } from '../harness/seeded-random';
 import type { Body } from './reference/body';
 import { cushionBounce } from './reference/cushion-bounce';
@@ -78,13 +79,7 @@ describe('the two-contact cushion', () => {
 
 /** An invented table such as there are, and a ball with any spin that comes at its cushion. */
 function ordinaryMeeting(random: Random) {
-  const cushion: Cushion = {
-    restitution: between(random, 0.9, 1),
-    lossPerMps: between(random, 0, 0.15),
-    lossFromMps: between(random, 0.5, 3),
-    friction: between(random, 0.1, 0.2),
-    noseHeight: between(random, 1.2, 1.4),
-  };
+  const cushion = ordinaryCushion(random);
   const kit: Kit = { ...DEFAULT_KIT, slideFriction: between(random, 0.15, 0.4) };
   const speed = between(random, 0.3, 6);
   const way = between(random, 10, 170) * RAD;

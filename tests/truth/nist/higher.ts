@@ -1,5 +1,5 @@
 import { bennett5 } from './bennett5';
-import type { NistProblem } from './nist-problem';
+import { type NistProblem, towardsLimit } from './nist-problem';
 
 const thurber: NistProblem = {
   name: 'Thurber',
@@ -79,10 +79,7 @@ const mgh10: NistProblem = {
 
 const boxBod: NistProblem = {
   name: 'BoxBOD',
-  model: ([b1 = 0, b2 = 0], x) => {
-    const fall = Math.exp(-b2 * x);
-    return [b1 * (1 - fall), 1 - fall, b1 * x * fall];
-  },
+  model: towardsLimit,
   y: [109, 149, 149, 191, 213, 224],
   x: [1, 2, 3, 5, 7, 10],
   starts: [

@@ -1,4 +1,4 @@
-import type { NistProblem } from './nist-problem';
+import { type NistProblem, towardsLimit } from './nist-problem';
 
 /** Pressure and volume of two problems. */
 const MISRA_X = [
@@ -10,10 +10,7 @@ const MISRA_Y = [
 
 const misra1a: NistProblem = {
   name: 'Misra1a',
-  model: ([b1 = 0, b2 = 0], x) => {
-    const fall = Math.exp(-b2 * x);
-    return [b1 * (1 - fall), 1 - fall, b1 * x * fall];
-  },
+  model: towardsLimit,
   y: MISRA_Y,
   x: MISRA_X,
   starts: [

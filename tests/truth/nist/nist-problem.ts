@@ -17,6 +17,12 @@ export interface NistProblem {
   readonly certifiedSumOfSquares: number;
 }
 
+/** The model of two problems: b₁ (1 − e^(−b₂ x)), which rises from nothing towards b₁. */
+export const towardsLimit: NistProblem['model'] = ([b1 = 0, b2 = 0], x) => {
+  const fall = Math.exp(-b2 * x);
+  return [b1 * (1 - fall), 1 - fall, b1 * x * fall];
+};
+
 /** Residuals are predicted less measured. */
 export function asLeastSquares({ model, y, x, x2 }: NistProblem): LeastSquaresProblem {
   return residualProblem((b) =>

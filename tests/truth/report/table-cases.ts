@@ -1,6 +1,6 @@
 import { isOnBed } from '../../../src/engine/table/check-table';
 import type { PlacedBall } from '../../../src/engine/table/table-play';
-import { randomTableQuery, type TableQuery } from '../../harness/random-tables';
+import { ordinaryCushion, randomTableQuery, type TableQuery } from '../../harness/random-tables';
 import { between, type Random, seededRandom } from '../../harness/seeded-random';
 
 const RAD = Math.PI / 180;
@@ -77,13 +77,7 @@ function mixed(slopeM_per_M: number): TableFamily['queryOf'] {
 /** A lone ball with side, any way, off cushions such as there are. */
 function offRails(random: Random): TableQuery {
   const { kit, balls, shape } = randomTableQuery(random, 0, 1);
-  const cushion = {
-    restitution: between(random, 0.9, 1),
-    lossPerMps: between(random, 0, 0.15),
-    lossFromMps: between(random, 0.5, 3),
-    friction: between(random, 0.1, 0.2),
-    noseHeight: between(random, 1.2, 1.4),
-  };
+  const cushion = ordinaryCushion(random);
   const stroke = {
     aimRad: between(random, -Math.PI, Math.PI),
     side: between(random, 0.1, 0.45) * (random() < 0.5 ? -1 : 1),

@@ -7,31 +7,18 @@ import {
   newKick,
 } from '../../../../src/engine/impacts/ball-on-ball';
 import { seededRandom } from '../../../harness/seeded-random';
+import { cross, dot, length, minus, plus, times, type Vec3 } from '../../../truth/reference/vec3';
 import { anyBall, anyKit } from '../ball/random-balls';
 
-type Vector = readonly [number, number, number];
-
-const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const plus = (a: Vector, b: Vector, times = 1): Vector => [
-  a[0] + times * b[0],
-  a[1] + times * b[1],
-  a[2] + times * b[2],
-];
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-const size = (a: Vector) => Math.sqrt(dot(a, a));
-const velocity = ({ vx, vy, vz }: BallState): Vector => [vx, vy, vz];
-const spin = ({ wx, wy, wz }: BallState): Vector => [wx, wy, wz];
+const velocity = ({ vx, vy, vz }: BallState): Vec3 => [vx, vy, vz];
+const spin = ({ wx, wy, wz }: BallState): Vec3 => [wx, wy, wz];
 
 /** Any two balls that touch, the cue ball perhaps a little up in the air, and what comes of it. */
 function meeting(random: () => number) {
   const kit = anyKit(random);
   const way = 2 * Math.PI * random();
   const dip = random() < 0.5 ? 0 : 0.6 * random();
-  const n: Vector = [Math.cos(dip) * Math.sin(way), Math.cos(dip) * Math.cos(way), -Math.sin(dip)];
+  const n: Vec3 = [Math.cos(dip) * Math.sin(way), Math.cos(dip) * Math.cos(way), -Math.sin(dip)];
   const ball = { ...anyBall(random), vz: random() < 0.5 ? 0 : -random() };
   const kick = newKick();
   kickOf(ball, ...n, kit, kick);
@@ -49,13 +36,13 @@ function meetings(count: number) {
 }
 
 /** How the touching surfaces slip over each other, cue ball over object ball. */
-function slipOf(cue: BallState, object: BallState | null, n: Vector, radiusM: number): Vector {
-  const arm: Vector = [n[0] * radiusM, n[1] * radiusM, n[2] * radiusM];
+function slipOf(cue: BallState, object: BallState | null, n: Vec3, radiusM: number): Vec3 {
+  const arm = times(radiusM, n);
   const surface = plus(velocity(cue), cross(spin(cue), arm));
-  const other: Vector =
-    object === null ? [0, 0, 0] : plus(velocity(object), cross(spin(object), arm), -1);
-  const relative = plus(surface, other, -1);
-  return plus(relative, n, -dot(relative, n));
+  const other: Vec3 =
+    object === null ? [0, 0, 0] : minus(velocity(object), cross(spin(object), arm));
+  const relative = minus(surface, other);
+  return minus(relative, times(dot(relative, n), n));
 }
 
 // Source: rigid-body mechanics of one impulse at one point. Exact.
@@ -65,12 +52,9 @@ describe('a contact of two balls', () => {
   it('keeps momentum, whatever the balls weigh', () => {
     for (const { kit, ball, after } of all) {
       const was = velocity(ball);
-      const is = plus(
-        velocity(after.cueBall),
-        velocity(after.objectBall),
-        1 / kit.cueBallMassRatio,
-      );
-      expect(size(plus(is, was, -1))).toBeLessThan(1e-12);
+      const given = times(1 / kit.cueBallMassRatio, velocity(after.objectBall));
+      const is = plus(velocity(after.cueBall), given);
+      expect(length(minus(is, was))).toBeLessThan(1e-12);
     }
   });
 
@@ -78,20 +62,16 @@ describe('a contact of two balls', () => {
     for (const { kit, n, ball, after } of all) {
       const R = kit.ballRadiusM;
       const about = (one: BallState, side: number) =>
-        plus(
-          cross([side * n[0] * R, side * n[1] * R, side * n[2] * R], velocity(one)),
-          spin(one),
-          0.4 * R * R,
-        );
-      const cue = plus(about(after.cueBall, -1), about(ball, -1), -1);
-      expect(size(cue) / R).toBeLessThan(1e-12);
-      expect(size(about(after.objectBall, 1)) / R).toBeLessThan(1e-12);
+        plus(cross(times(side * R, n), velocity(one)), times(0.4 * R * R, spin(one)));
+      const cue = minus(about(after.cueBall, -1), about(ball, -1));
+      expect(length(cue) / R).toBeLessThan(1e-12);
+      expect(length(about(after.objectBall, 1)) / R).toBeLessThan(1e-12);
     }
   });
 
   it('parts along the line of centres at the stated share of the closing speed', () => {
     for (const { kit, n, kick, after } of all) {
-      const parting = dot(plus(velocity(after.objectBall), velocity(after.cueBall), -1), n);
+      const parting = dot(minus(velocity(after.objectBall), velocity(after.cueBall)), n);
       expect(parting).toBeCloseTo(kit.ballRestitution * kick.closingMps, 12);
     }
   });
@@ -109,16 +89,16 @@ describe('a contact of two balls', () => {
   it('rubs against the slip, as hard as friction can or just until the slip is gone', () => {
     for (const { kit, n, ball, kick, after } of all) {
       const before = slipOf(ball, null, n, kit.ballRadiusM);
-      const impulse: Vector = [kick.x, kick.y, kick.z];
+      const impulse: Vec3 = [kick.x, kick.y, kick.z];
       const normal = dot(impulse, n);
-      const rub = plus(impulse, n, -normal);
-      const most = ballFrictionAt(kit.ballFriction, size(before)) * normal;
-      expect(size(cross(rub, before)) / size(before)).toBeLessThan(1e-12);
+      const rub = minus(impulse, times(normal, n));
+      const most = ballFrictionAt(kit.ballFriction, length(before)) * normal;
+      expect(length(cross(rub, before)) / length(before)).toBeLessThan(1e-12);
       expect(dot(rub, before)).toBeGreaterThanOrEqual(0);
-      expect(size(rub)).toBeLessThanOrEqual(most + 1e-12);
+      expect(length(rub)).toBeLessThanOrEqual(most + 1e-12);
       const left = slipOf(after.cueBall, after.objectBall, n, kit.ballRadiusM);
-      expect(dot(left, before) / size(before)).toBeGreaterThan(-1e-12);
-      if (size(rub) < most - 1e-12) expect(size(left)).toBeLessThan(1e-12);
+      expect(dot(left, before) / length(before)).toBeGreaterThan(-1e-12);
+      if (length(rub) < most - 1e-12) expect(length(left)).toBeLessThan(1e-12);
     }
   });
 

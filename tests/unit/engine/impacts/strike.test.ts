@@ -2,25 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { squirtAngle, strike } from '../../../../src/engine/impacts/strike';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { between, seededRandom } from '../../../harness/seeded-random';
-
-type Vector = readonly [number, number, number];
-
-const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const scaled = (a: Vector, by: number): Vector => [a[0] * by, a[1] * by, a[2] * by];
-const sum = (...all: Vector[]): Vector =>
-  all.reduce((a, b) => [a[0] + b[0], a[1] + b[1], a[2] + b[2]], [0, 0, 0]);
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
+import { cross, dot, length, minus, plus, times, type Vec3 } from '../../../truth/reference/vec3';
 
 /** The cue's own axes on the table: along it, to its right, and up its face. */
 function cueAxes(aimRad: number, elevationRad: number) {
   const [s, c] = [Math.sin(aimRad), Math.cos(aimRad)];
   const [up, level] = [Math.sin(elevationRad), Math.cos(elevationRad)];
-  const ahead: Vector = [s * level, c * level, -up];
-  const right: Vector = [c, -s, 0];
+  const ahead: Vec3 = [s * level, c * level, -up];
+  const right: Vec3 = [c, -s, 0];
   return { ahead, right, face: cross(right, ahead) };
 }
 
@@ -36,18 +25,19 @@ describe('strike', () => {
       const kit = { ...DEFAULT_KIT, massRatio: between(random, 2, 60) };
       const ball = strike({ aimRad, side, height, elevationRad, speedMps: 2 }, kit);
       const { ahead, right, face } = cueAxes(aimRad, elevationRad);
-      const v: Vector = [ball.vx, ball.vy, ball.vz];
-      const w: Vector = [ball.wx, ball.wy, ball.wz];
+      const v: Vec3 = [ball.vx, ball.vy, ball.vz];
+      const w: Vec3 = [ball.wx, ball.wy, ball.wz];
       const R = kit.ballRadiusM;
       const depth = Math.sqrt(1 - offset * offset);
-      const arm = scaled(sum(scaled(right, side), scaled(face, height), scaled(ahead, -depth)), R);
-      const outward = scaled(sum(scaled(right, side), scaled(face, height)), 1 / offset);
+      const aside = plus(times(side, right), times(height, face));
+      const arm = times(R, minus(aside, times(depth, ahead)));
+      const outward = times(1 / offset, aside);
       // The cue's end takes up the sideways momentum: its speed is −(m/m_e) v aside. Exact.
-      const surface = dot(sum(v, cross(w, arm)), outward);
+      const surface = dot(plus(v, cross(w, arm)), outward);
       expect(surface).toBeCloseTo(-kit.massRatio * dot(v, outward), 10);
       // One impulse at one point: ω = r × v / (2/5 R²), and nothing square to both axes.
-      const expected = scaled(cross(arm, v), 2.5 / (R * R));
-      expect(Math.hypot(...sum(w, scaled(expected, -1)))).toBeLessThan(1e-9);
+      const expected = times(2.5 / (R * R), cross(arm, v));
+      expect(length(minus(w, expected))).toBeLessThan(1e-9);
       expect(dot(v, cross(ahead, outward))).toBeCloseTo(0, 12);
     }
   });

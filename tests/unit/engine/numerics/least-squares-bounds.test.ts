@@ -1,20 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type LeastSquaresProblem,
-  leastSquares,
-} from '../../../../src/engine/numerics/least-squares';
-import { residualProblem } from '../../../harness/residual-problem';
+import { leastSquares } from '../../../../src/engine/numerics/least-squares';
+import { residualProblem, watched } from '../../../harness/residual-problem';
 import { rosenbrock } from './valleys';
-
-/** The same problem, and where it has been looked at. */
-function watched(problem: LeastSquaresProblem) {
-  const tried: (readonly number[])[] = [];
-  const costAt = (at: readonly number[]) => {
-    tried.push(at);
-    return problem.costAt(at);
-  };
-  return { problem: { ...problem, costAt }, tried };
-}
 
 /** Residual ln(x / 3), which means nothing where x is not positive. */
 const logOfThird = residualProblem(([x = 0]) => [[Math.log(x / 3), 1 / x]]);

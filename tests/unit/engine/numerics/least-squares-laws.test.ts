@@ -5,7 +5,7 @@ import {
   type LeastSquaresProblem,
   leastSquares,
 } from '../../../../src/engine/numerics/least-squares';
-import { type ResidualRow, residualProblem } from '../../../harness/residual-problem';
+import { type ResidualRow, residualProblem, watched } from '../../../harness/residual-problem';
 import { beale, rosenbrock, wood } from './valleys';
 
 /** Coarse, so that bounds meet, starts lie on them and rows depend on one another. */
@@ -82,12 +82,8 @@ describe('laws of leastSquares', () => {
     const start = fc.array(eighths(-4, 4), { minLength: 4, maxLength: 4 });
     fc.assert(
       fc.property(valley, start, boxed(4), (problem, from, bounds) => {
-        const tried: (readonly number[])[] = [];
-        const costAt = (at: readonly number[]) => {
-          tried.push(at);
-          return problem.costAt(at);
-        };
-        const fit = leastSquares({ ...problem, costAt }, from, bounds);
+        const { problem: looked, tried } = watched(problem);
+        const fit = leastSquares(looked, from, bounds);
         expect(tried.every((at) => isWithin(at, bounds))).toBe(true);
         expect(fit.cost).toBeLessThanOrEqual(problem.costAt(tried[0] ?? []));
         expect(fit.outcome).not.toBe('stuck');
