@@ -2,27 +2,9 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { keepStored } from '../../../src/offline/keep-stored';
 import type { StoreNews } from '../../../src/service-worker/store-news';
+import { FakeRegistration, FakeWorker } from './fake-registration';
 
 const SCOPE = 'https://example.test/app/';
-
-class FakeWorker extends EventTarget {
-  state = 'installing';
-  readonly asked: unknown[] = [];
-  postMessage(message: unknown) {
-    this.asked.push(message);
-  }
-  become(state: string) {
-    this.state = state;
-    this.dispatchEvent(new Event('statechange'));
-  }
-}
-
-class FakeRegistration extends EventTarget {
-  active: FakeWorker | null = null;
-  waiting: FakeWorker | null = null;
-  installing: FakeWorker | null = null;
-  readonly update = vi.fn(async () => undefined);
-}
 
 /** Hears what is told on it, as every page of the app does. */
 let channel: EventTarget & { name?: string };
@@ -101,9 +83,7 @@ describe('a first visit', () => {
     await vi.advanceTimersByTimeAsync(1000);
     expect(register).toHaveBeenCalledTimes(2);
     // The same registration, and another worker that is as unlucky.
-    first.installing = new FakeWorker();
-    first.dispatchEvent(new Event('updatefound'));
-    first.installing.become('redundant');
+    first.startInstalling().become('redundant');
     await vi.advanceTimersByTimeAsync(1999);
     expect(register).toHaveBeenCalledTimes(2);
     await vi.advanceTimersByTimeAsync(1);
@@ -157,10 +137,9 @@ describe('a worker that has been here before', () => {
     const registration = working();
     const { told, register } = await keep(registration);
     await tell({ by: 'active', outcome: WHOLE });
-    registration.installing = new FakeWorker();
-    registration.dispatchEvent(new Event('updatefound'));
+    const update = registration.startInstalling();
     await tell({ by: 'installing', outcome: ALTERED });
-    registration.installing.become('redundant');
+    update.become('redundant');
     await vi.runAllTimersAsync();
     expect(told).toEqual([true]);
     expect(register).toHaveBeenCalledOnce();

@@ -1,25 +1,6 @@
 import { expect, it, vi } from 'vitest';
 import { watchForUpdate } from '../../../src/offline/watch-for-update';
-
-class FakeWorker extends EventTarget {
-  state = 'installing';
-  become(state: string) {
-    this.state = state;
-    this.dispatchEvent(new Event('statechange'));
-  }
-}
-
-class FakeRegistration extends EventTarget {
-  active: FakeWorker | null = null;
-  waiting: FakeWorker | null = null;
-  installing: FakeWorker | null = null;
-
-  startInstalling(): FakeWorker {
-    this.installing = new FakeWorker();
-    this.dispatchEvent(new Event('updatefound'));
-    return this.installing;
-  }
-}
+import { FakeRegistration, FakeWorker } from './fake-registration';
 
 function watch(set: Partial<Record<'active' | 'waiting' | 'installing', FakeWorker>> = {}) {
   const registration = Object.assign(new FakeRegistration(), set);

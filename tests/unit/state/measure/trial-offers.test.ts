@@ -1,28 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import type { FitReport } from '../../../../src/engine/fit/fit-report';
 import type { Lesson } from '../../../../src/engine/fit/next-shot';
-import { shotsToDo, TRIAL_NAMES, type TrialName } from '../../../../src/engine/fit/trials/trials';
-import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
-import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
+import { TRIAL_NAMES, type TrialName } from '../../../../src/engine/fit/trials/trials';
 import { freshAttempt } from '../../../../src/state/measure/attempt-changes';
 import type { AttemptProgress } from '../../../../src/state/measure/attempt-progress';
 import { trialOffers } from '../../../../src/state/measure/trial-offers';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
+import { BED, shotOf } from '../../ui/measure/invented-trials';
+import { jobOf } from '../../worker/invented-jobs';
 import { inventedReport, LINE } from './open-measure';
 
-const BED = { lengthM: 2.54, ballRadiusM: 0.028575 };
-
-/** The last shot of a trial that the engine would propose. */
-function lastOf(trial: TrialName) {
-  const shot = shotsToDo(BED)
-    .filter((one) => one.trial === trial)
-    .at(-1);
-  if (!shot) throw new Error(`no ${trial} shots`);
-  return shot;
-}
-
 const lesson = (trial: TrialName, worth: number): Lesson => ({
-  shot: lastOf(trial),
+  shot: shotOf(trial),
   expected: {},
   worth,
   teaches: 'massRatio',
@@ -30,15 +19,7 @@ const lesson = (trial: TrialName, worth: number): Lesson => ({
 
 /** A report by which these teach most, in that order. */
 function reportOf(lessons: readonly Lesson[]): FitReport {
-  const parts = { cue: 'c', cloth: 'd', balls: 'b', table: 't' };
-  const empty = inventedReport({
-    shots: [],
-    prior: { parts, kit: DEFAULT_KIT, spread: UNMEASURED },
-    scatter: { directionRad: 0.01, tipM: 0.001, elevationRad: 0.01, speedShare: 0.1 },
-    aims: [],
-    candidates: [],
-  });
-  return { ...empty, lessons };
+  return { ...inventedReport(jobOf(0.1)), lessons };
 }
 
 const CHOICE = { cues: 'c', cloths: 'd', balls: 'b', tables: 't' };
@@ -46,7 +27,7 @@ const CHOICE = { cues: 'c', cloths: 'd', balls: 'b', tables: 't' };
 /** Each of these trials, begun, and as far as these tests look, done. */
 const doneOnce = (...trials: readonly TrialName[]): AttemptProgress[] =>
   trials.map((trial) => ({
-    attempt: freshAttempt(lastOf(trial), CHOICE, trial, 0),
+    attempt: freshAttempt(shotOf(trial), CHOICE, trial, 0),
     steps: [],
     now: null,
   }));
@@ -91,7 +72,7 @@ describe('the trials on offer', () => {
       { ...lesson('stop', 1), shot: LINE },
     ]);
     const offers = trialOffers(BED, report, doneOnce('line', 'coast', 'throw'));
-    expect(offers.slice(0, 2).map(({ shot }) => shot)).toEqual([lastOf('stop'), lastOf('line')]);
+    expect(offers.slice(0, 2).map(({ shot }) => shot)).toEqual([shotOf('stop'), shotOf('line')]);
     expect(offers.map(({ trial }) => trial).sort()).toEqual([...TRIAL_NAMES].sort());
   });
 });

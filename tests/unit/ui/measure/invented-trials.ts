@@ -2,7 +2,8 @@ import type { TrialName, TrialShot } from '../../../../src/engine/fit/trials/tri
 import { shotsToDo } from '../../../../src/engine/fit/trials/trials';
 import type { Attempt } from '../../../../src/store/attempt';
 
-const BED = { lengthM: 2.54, ballRadiusM: 0.028575 };
+/** A nine-foot table. */
+export const BED = { lengthM: 2.54, ballRadiusM: 0.028575 };
 
 /** A shot of a trial on a nine-foot table, the last that can be done: with right side, if any. */
 export function shotOf(trial: TrialName): TrialShot {
