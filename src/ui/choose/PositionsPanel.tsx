@@ -1,10 +1,11 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { EditResult } from '../../state/kit-edits';
 import type { SavedPosition } from '../../store/saved-position';
 import type { Models } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
+import { NameField } from '../kit/NameField';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
 import './PositionsPanel.css';
@@ -103,38 +104,28 @@ interface NameProps {
   onRename(name: string): EditResult;
 }
 
-/** A name to type, as many lines high as it needs. One that cannot be used is told beside it. */
+/** A name to type, as many lines high as it needs. */
 function PositionName({ position: { name }, onRename }: NameProps) {
-  const problem = useSignal('');
-  const inputId = useId();
-  const problemId = useId();
-  const field = useRef<HTMLTextAreaElement>(null);
-  useEffect(() => field.current?.select(), []);
+  const area = useRef<HTMLTextAreaElement>(null);
+  useEffect(() => area.current?.select(), []);
   return (
-    <div class="record-name position-name">
-      <label for={inputId}>Name</label>
-      <textarea
-        id={inputId}
-        ref={field}
-        rows={1}
-        autocomplete="off"
-        enterkeyhint="done"
-        value={name}
-        aria-invalid={problem.value !== ''}
-        aria-describedby={problemId}
-        onKeyDown={(event) => {
-          if (event.key !== 'Enter') return;
-          event.preventDefault();
-          event.currentTarget.blur();
-        }}
-        onBlur={(event) => {
-          const renamed = onRename(event.currentTarget.value.replace(/\s+/g, ' '));
-          problem.value = renamed.ok ? '' : renamed.problem;
-        }}
-      />
-      <span class="field-problem" id={problemId}>
-        {problem.value}
-      </span>
-    </div>
+    <NameField class="record-name position-name" onRename={onRename}>
+      {(field, rename) => (
+        <textarea
+          {...field}
+          ref={area}
+          rows={1}
+          autocomplete="off"
+          enterkeyhint="done"
+          value={name}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter') return;
+            event.preventDefault();
+            event.currentTarget.blur();
+          }}
+          onBlur={(event) => rename(event.currentTarget.value.replace(/\s+/g, ' '))}
+        />
+      )}
+    </NameField>
   );
 }

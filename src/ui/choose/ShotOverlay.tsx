@@ -1,7 +1,7 @@
 import type { Point } from '../../diagram/canvas';
-import type { Segment } from '../../diagram/overhead-view';
 import { layOutShot } from '../../diagram/table-lines';
 import type { ChooseModel } from '../../state/choose/choose-model';
+import { Ball, Line } from '../drawing-parts';
 import type { Board } from './use-board';
 
 interface Props {
@@ -24,24 +24,16 @@ export function ShotOverlay({ choose, board }: Props) {
     board.map.value,
   );
   if (!lines) return null;
+  const ghost = { cx: lines.ghost.x, cy: lines.ghost.y, r: board.size.value.radiusPx };
   return (
     <g class={now.ok ? 'shot-overlay' : 'shot-overlay is-old'}>
       <Line segment={lines.target} class="target-line" />
       <Line segment={lines.straight} class="straight-line" />
-      {lines.aim && <Line segment={lines.aim} class="board-aim" />}
-      <circle
-        class="board-ghost"
-        cx={lines.ghost.x}
-        cy={lines.ghost.y}
-        r={board.size.value.radiusPx}
-      />
+      <Line segment={lines.aim} class="board-aim" />
+      <Ball ball={ghost} class="board-ghost" />
       {now.ok && lines.inTheWay.map((at) => <InTheWayMark key={`${at.x} ${at.y}`} at={at} />)}
     </g>
   );
-}
-
-function Line({ segment: { from, to }, class: name }: { segment: Segment; class: string }) {
-  return <line class={name} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />;
 }
 
 /** A cross and a word, so that it is not told by a colour. */

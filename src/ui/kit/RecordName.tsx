@@ -1,7 +1,6 @@
-import { useSignal } from '@preact/signals';
-import { useId } from 'preact/hooks';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { Models } from '../app-models';
+import { NameField } from './NameField';
 
 interface Props {
   readonly app: Models<'kit'>;
@@ -9,29 +8,19 @@ interface Props {
   readonly record: Shelves[ShelfName];
 }
 
-/** A record's name, to type. A name that cannot be used is told beside it. */
-export function RecordName({ app, shelf, record }: Props) {
-  const problem = useSignal('');
-  const inputId = useId();
-  const problemId = useId();
+/** A record's name, to type. */
+export function RecordName({ app, shelf, record: { id, name } }: Props) {
   return (
-    <div class="record-name">
-      <label for={inputId}>Name</label>
-      <input
-        id={inputId}
-        type="text"
-        autocomplete="off"
-        value={record.name}
-        aria-invalid={problem.value !== ''}
-        aria-describedby={problemId}
-        onChange={(event) => {
-          const renamed = app.kit.rename(shelf, record.id, event.currentTarget.value);
-          problem.value = renamed.ok ? '' : renamed.problem;
-        }}
-      />
-      <span class="field-problem" id={problemId}>
-        {problem.value}
-      </span>
-    </div>
+    <NameField onRename={(next) => app.kit.rename(shelf, id, next)}>
+      {(field, rename) => (
+        <input
+          {...field}
+          type="text"
+          autocomplete="off"
+          value={name}
+          onChange={(event) => rename(event.currentTarget.value)}
+        />
+      )}
+    </NameField>
   );
 }

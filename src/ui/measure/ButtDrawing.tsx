@@ -1,6 +1,7 @@
 import { layOutButtView } from '../../diagram/trial-butt';
 import type { Attempt } from '../../store/attempt';
 import type { Models } from '../app-models';
+import { Ball, Line } from '../drawing-parts';
 import { useCanvas } from '../use-canvas';
 import { buttTarget } from './butt-words';
 import './TrialDrawing.css';
@@ -27,15 +28,9 @@ export function ButtDrawing({
         height={heightPx}
         viewBox={`0 0 ${widthPx} ${heightPx}`}
       >
-        <line
-          class="trial-nose"
-          x1={cloth.from.x}
-          y1={cloth.from.y}
-          x2={cloth.to.x}
-          y2={cloth.to.y}
-        />
-        <line class="butt-cue" x1={cue.from.x} y1={cue.from.y} x2={cue.to.x} y2={cue.to.y} />
-        <circle class="trial-ball is-cue" cx={ball.cx} cy={ball.cy} r={ball.r} />
+        <Line segment={cloth} class="trial-nose" />
+        <Line segment={cue} class="butt-cue" />
+        <Ball ball={ball} class="trial-ball is-cue" />
         <path
           class="trial-reading"
           d={`M${height.from.x} ${height.from.y}V${height.to.y}m-7 0h14m-14 ${height.from.y - height.to.y}h14`}

@@ -1,10 +1,10 @@
-import type { Circle } from '../../diagram/canvas';
 import type { Segment } from '../../diagram/overhead-view';
 import type { SceneStep } from '../../diagram/trial-scene';
 import { layOutTrialView, type TrialView } from '../../diagram/trial-view';
 import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { TrialStep } from '../../state/measure/trial-steps';
 import type { Models } from '../app-models';
+import { Ball, Line } from '../drawing-parts';
 import { TableRails } from '../TableRails';
 import { useCanvas } from '../use-canvas';
 import { lessonOf } from './lesson-of';
@@ -157,14 +157,4 @@ function AimHead({ aim: { from, to } }: { aim: Segment }) {
 /** Strokes across both ends of a stretch that is to be measured. */
 function Ends({ segment: { from, to } }: { segment: Segment }) {
   return <path class="trial-reading" d={`M${from.x - 7} ${from.y}h14M${to.x - 7} ${to.y}h14`} />;
-}
-
-function Line({ segment, class: className }: { segment: Segment | null; class: string }) {
-  if (!segment) return null;
-  const { from, to } = segment;
-  return <line class={className} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />;
-}
-
-function Ball({ ball, class: className }: { ball: Circle; class: string }) {
-  return <circle class={className} cx={ball.cx} cy={ball.cy} r={ball.r} />;
 }

@@ -1,6 +1,7 @@
 import { layOutTrialLens } from '../../diagram/trial-lens';
 import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { Models } from '../app-models';
+import { Ball, Line } from '../drawing-parts';
 import { FACES, sceneOf } from './trials/faces';
 import './TipCard.css';
 import './TrialDrawing.css';
@@ -17,15 +18,11 @@ export function TrialLensDrawing({ app, shot }: { app: Models<'kit' | 'desk'>; s
   return (
     <div class="tip-card trial-lens">
       <svg role="img" aria-label={`Close up: ${words}.`} viewBox={lens.viewBox.join(' ')}>
-        {aim && (
-          <line class="trial-aim" x1={aim.from.x} y1={aim.from.y} x2={aim.to.x} y2={aim.to.y} />
-        )}
+        <Line segment={aim} class="trial-aim" />
         {lens.balls.map(({ kind, circle }) => (
-          <circle key={`${kind} ${circle.cy}`} class={`trial-ball is-${kind}`} {...circle} />
+          <Ball key={`${kind} ${circle.cy}`} ball={circle} class={`trial-ball is-${kind}`} />
         ))}
-        {gapByEye && (
-          <line class="trial-gap" x1={gap.from.x} y1={gap.from.y} x2={gap.to.x} y2={gap.to.y} />
-        )}
+        {gapByEye && <Line segment={gap} class="trial-gap" />}
       </svg>
       <p>
         {words} {gapByEye && <b>{gapByEye}</b>}

@@ -1,7 +1,8 @@
 import { useComputed } from '@preact/signals';
-import type { Circle, Point } from '../../diagram/canvas';
-import { layOutOverheadView, type Segment } from '../../diagram/overhead-view';
+import type { Point } from '../../diagram/canvas';
+import { layOutOverheadView } from '../../diagram/overhead-view';
 import type { Models } from '../app-models';
+import { Ball, Line } from '../drawing-parts';
 import { useCanvas } from '../use-canvas';
 import { staleWords, stripWords } from './picture-words';
 import './OverheadStrip.css';
@@ -43,7 +44,7 @@ export function OverheadStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' 
           class={model.stale.value ? 'is-stale' : undefined}
         >
           <Line segment={view.value.straight} class="straight-line" />
-          {aim && <Line segment={aim} class="aim-line" />}
+          <Line segment={aim} class="aim-line" />
           <polyline class="ball-path" points={view.value.path.map(pair).join(' ')} />
           <Ball ball={view.value.cueBall} class="cue-ball" />
           <Ball ball={view.value.ghostBall} class="ghost-ball" />
@@ -60,13 +61,4 @@ export function OverheadStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' 
 
 function pair({ x, y }: Point): string {
   return `${x.toFixed(1)},${y.toFixed(1)}`;
-}
-
-function Line({ segment, class: className }: { segment: Segment; class: string }) {
-  const { from, to } = segment;
-  return <line class={className} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />;
-}
-
-function Ball({ ball, class: className }: { ball: Circle; class: string }) {
-  return <circle class={className} cx={ball.cx} cy={ball.cy} r={ball.r} />;
 }

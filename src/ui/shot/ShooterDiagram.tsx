@@ -1,8 +1,9 @@
 import { useComputed } from '@preact/signals';
-import type { Circle, Label } from '../../diagram/canvas';
+import type { Label } from '../../diagram/canvas';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
 import type { Mark } from '../../diagram/view-labels';
 import type { Models } from '../app-models';
+import { Ball } from '../drawing-parts';
 import { useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
 import { BallRuler } from './BallRuler';
@@ -89,10 +90,6 @@ function Drawing({ view, isBandStale }: { view: ShooterView; isBandStale: boolea
       )}
     </>
   );
-}
-
-function Ball({ ball, class: className }: { ball: Circle; class: string }) {
-  return <circle class={className} cx={ball.cx} cy={ball.cy} r={ball.r} />;
 }
 
 function Name({ label, text, class: className }: { label: Label; text: string; class?: string }) {

@@ -1,0 +1,38 @@
+import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import type { EditResult } from '../../state/kit-edits';
+
+interface Props {
+  readonly class?: string;
+  /** Gives the name; says why not where it cannot be used. */
+  onRename(name: string): EditResult;
+  /** The field to type in, with what ties it to its label, and where its name goes. */
+  children(field: FieldTies, rename: (name: string) => void): ComponentChildren;
+}
+
+interface FieldTies {
+  readonly id: string;
+  readonly 'aria-invalid': boolean;
+  readonly 'aria-describedby': string;
+}
+
+/** A name to type. One that cannot be used is told beside it. */
+export function NameField({ class: className = 'record-name', onRename, children }: Props) {
+  const problem = useSignal('');
+  const id = useId();
+  const problemId = useId();
+  const ties = { id, 'aria-invalid': problem.value !== '', 'aria-describedby': problemId };
+  return (
+    <div class={className}>
+      <label for={id}>Name</label>
+      {children(ties, (name) => {
+        const renamed = onRename(name);
+        problem.value = renamed.ok ? '' : renamed.problem;
+      })}
+      <span class="field-problem" id={problemId}>
+        {problem.value}
+      </span>
+    </div>
+  );
+}
