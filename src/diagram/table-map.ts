@@ -52,24 +52,27 @@ export function layOutTable({ lengthM, widthM }: BedSize, canvas: Canvas): Table
     railPx,
     endLabel: { x: frame.x, y: labelY, anchor: 'start' },
     scaleLabel: { x: frame.x + frame.width, y: labelY, anchor: 'end' },
-    ...(isTurned ? turnedWays(middle, pxPerM) : uprightWays(middle, pxPerM)),
+    ...waysOf(isTurned, middle, pxPerM),
   };
 }
 
 type Ways = Pick<TableMap, 'toPoint' | 'toSpot'>;
 
-function uprightWays(middle: Point, pxPerM: number): Ways {
+/** A turned table is turned a quarter clockwise. */
+function waysOf(isTurned: boolean, middle: Point, pxPerM: number): Ways {
   return {
-    toPoint: ({ xM, yM }) => ({ x: middle.x + xM * pxPerM, y: middle.y - yM * pxPerM }),
-    toSpot: ({ x, y }) => ({ xM: (x - middle.x) / pxPerM, yM: (middle.y - y) / pxPerM }),
-  };
-}
-
-/** A quarter turn clockwise. */
-function turnedWays(middle: Point, pxPerM: number): Ways {
-  return {
-    toPoint: ({ xM, yM }) => ({ x: middle.x + yM * pxPerM, y: middle.y + xM * pxPerM }),
-    toSpot: ({ x, y }) => ({ xM: (y - middle.y) / pxPerM, yM: (x - middle.x) / pxPerM }),
+    toPoint({ xM, yM }) {
+      const [rightM, upM] = isTurned ? [yM, -xM] : [xM, yM];
+      return { x: middle.x + rightM * pxPerM, y: middle.y - upM * pxPerM };
+    },
+    toSpot({ x, y }) {
+      const { rightM, upM } = stepOnTable(
+        isTurned,
+        (x - middle.x) / pxPerM,
+        (middle.y - y) / pxPerM,
+      );
+      return { xM: rightM, yM: upM };
+    },
   };
 }
 
@@ -83,5 +86,6 @@ export function stepOnTable(
   rightwards: number,
   upwards: number,
 ): { readonly rightM: number; readonly upM: number } {
-  return isTurned ? { rightM: -upwards, upM: rightwards } : { rightM: rightwards, upM: upwards };
+  // Less than nothing, not its negation: a spot of −0 would not be the same as one of 0.
+  return isTurned ? { rightM: 0 - upwards, upM: rightwards } : { rightM: rightwards, upM: upwards };
 }

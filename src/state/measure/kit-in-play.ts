@@ -1,29 +1,31 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { ShelfContents } from '../../store/contents';
-import type { Choice } from '../../store/records';
+import type { Choice, ShelfName } from '../../store/records';
 import type { KitModel } from '../kit-model';
 import { type Played, playedWith, type Records } from './parts-played';
 
 /** The records in play, as they are now. */
 export function kitInPlay({ current }: Pick<KitModel, 'current'>): ReadonlySignal<Played> {
-  return computed(() =>
-    playedWith({
-      cues: current.cues.value,
-      cloths: current.cloths.value,
-      balls: current.balls.value,
-      tables: current.tables.value,
-    }),
-  );
+  return computed(() => playedWith(valuesNow<Records>(current)));
 }
 
 /** All that stands on the shelves. */
 export function shelvesNow({ shelves }: Pick<KitModel, 'shelves'>): ReadonlySignal<ShelfContents> {
-  return computed(() => ({
-    cues: shelves.cues.value,
-    cloths: shelves.cloths.value,
-    balls: shelves.balls.value,
-    tables: shelves.tables.value,
-  }));
+  return computed(() => valuesNow<ShelfContents>(shelves));
+}
+
+/** What the signal of each shelf holds. */
+function valuesNow<T extends { readonly [S in ShelfName]: unknown }>(
+  signals: {
+    readonly [S in ShelfName]: ReadonlySignal<T[S]>;
+  },
+): { readonly [S in ShelfName]: T[S] } {
+  return {
+    cues: signals.cues.value,
+    cloths: signals.cloths.value,
+    balls: signals.balls.value,
+    tables: signals.tables.value,
+  };
 }
 
 /** The ids of records. */
