@@ -104,26 +104,18 @@ describe('the door to the database', () => {
     expect(events).toEqual(['closed']);
   });
 
-  it('gives up after the second dead connection', async () => {
+  it.each([
+    ['dies with the connection twice', 'UnknownError', 2],
+    ['fails for a reason of its own', 'QuotaExceededError', 1],
+  ])('gives up work that %s', async (_, name, tries) => {
     const door = createDatabaseDoor('leeway', () => {});
     let runs = 0;
     const work = door.withDatabase(async () => {
       runs += 1;
-      throw new DOMException('Connection to Indexed Database server lost', 'UnknownError');
+      throw new DOMException('Connection to Indexed Database server lost', name);
     });
-    await expect(work).rejects.toMatchObject({ name: 'UnknownError' });
-    expect(runs).toBe(2);
-  });
-
-  it('does not repeat work that fails for a reason of its own', async () => {
-    const door = createDatabaseDoor('leeway', () => {});
-    let runs = 0;
-    const work = door.withDatabase(async () => {
-      runs += 1;
-      throw new DOMException('no room', 'QuotaExceededError');
-    });
-    await expect(work).rejects.toMatchObject({ name: 'QuotaExceededError' });
-    expect(runs).toBe(1);
+    await expect(work).rejects.toMatchObject({ name });
+    expect(runs).toBe(tries);
   });
 
   it('opens anew after an opening that failed', async () => {

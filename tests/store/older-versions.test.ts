@@ -69,6 +69,23 @@ async function firstVersion(): Promise<void> {
   });
 }
 
+/** The copies of what was there before, as an update to the latest version leaves them. */
+async function copiesAfterUpdate(): Promise<unknown[]> {
+  const door = createDatabaseDoor('leeway', () => {});
+  return await door.withDatabase((database) => database.getAll('former-contents'));
+}
+
+/** The database after an update for which there was no room: the first row it wrote failed. */
+async function afterFailedUpdate(method: 'add' | 'put') {
+  const write = vi.spyOn(IDBObjectStore.prototype, method).mockImplementationOnce(() => {
+    throw new DOMException('no room', 'QuotaExceededError');
+  });
+  const door = createDatabaseDoor('leeway', () => {});
+  await expect(door.withDatabase(async () => {})).rejects.toMatchObject({ name: 'AbortError' });
+  expect(write).toHaveBeenCalledOnce();
+  return await openDB('leeway');
+}
+
 describe('the second version', () => {
   it('finds every row of the first where it was, and opens with its desk and cue', async () => {
     await firstVersion();
@@ -91,8 +108,7 @@ describe('the second version', () => {
 
   it('keeps a copy of all that the first held', async () => {
     await firstVersion();
-    const door = createDatabaseDoor('leeway', () => {});
-    const copies = await door.withDatabase((database) => database.getAll('former-contents'));
+    const copies = await copiesAfterUpdate();
     expect(copies).toMatchObject([
       {
         reason: 'upgrade',
@@ -140,13 +156,7 @@ describe('the second version', () => {
 
   it('leaves the first as it was where the copy cannot be written', async () => {
     await firstVersion();
-    const add = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementationOnce(() => {
-      throw new DOMException('no room', 'QuotaExceededError');
-    });
-    const door = createDatabaseDoor('leeway', () => {});
-    await expect(door.withDatabase(async () => {})).rejects.toMatchObject({ name: 'AbortError' });
-    expect(add).toHaveBeenCalledOnce();
-    const raw = await openDB('leeway');
+    const raw = await afterFailedUpdate('add');
     expect(raw.version).toBe(1);
     expect([...raw.objectStoreNames]).toEqual([
       'balls',
@@ -196,8 +206,7 @@ describe('the third version', () => {
 
   it('keeps a copy of all that the second held, beside those that are there', async () => {
     await secondVersion();
-    const door = createDatabaseDoor('leeway', () => {});
-    const copies = await door.withDatabase((database) => database.getAll('former-contents'));
+    const copies = await copiesAfterUpdate();
     expect(copies).toMatchObject([
       { reason: 'import', id: 'a' },
       { reason: 'upgrade', schema: 2, rows: { attempts: [{ value: CURVE_ATTEMPT }] } },
@@ -206,13 +215,7 @@ describe('the third version', () => {
 
   it('leaves the second as it was where a position cannot be written', async () => {
     await secondVersion();
-    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(() => {
-      throw new DOMException('no room', 'QuotaExceededError');
-    });
-    const door = createDatabaseDoor('leeway', () => {});
-    await expect(door.withDatabase(async () => {})).rejects.toMatchObject({ name: 'AbortError' });
-    expect(put).toHaveBeenCalledOnce();
-    const raw = await openDB('leeway');
+    const raw = await afterFailedUpdate('put');
     expect(raw.version).toBe(2);
     expect([...raw.objectStoreNames]).not.toContain('positions');
     expect(await raw.getAll('attempts')).toEqual([CURVE_ATTEMPT]);

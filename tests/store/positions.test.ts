@@ -1,5 +1,4 @@
-import { openDB } from 'idb';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import { onEitherStorage, openApp } from './either-storage';
 import { BANK_POSITION, LATER_POSITION } from './invented-positions';
@@ -43,57 +42,11 @@ describe('positions on the device', () => {
   beforeEach(() => {
     newDevice();
   });
-  afterEach(() => {
-    vi.restoreAllMocks();
-  });
 
   it('outlive the visit, and examples that were deleted stay away', async () => {
     const { store } = await openApp();
     await store.put('positions', BANK_POSITION);
     for (const { id } of EXAMPLE_POSITIONS) await store.delete('positions', id);
     expect((await openApp()).loaded.positions).toEqual([BANK_POSITION]);
-  });
-
-  it('are mended where they can be, told of once, and kept as they were', async () => {
-    await openApp();
-    const raw = await openDB('leeway');
-    const bad = { ...BANK_POSITION, zone: { xM: 0, yM: 0, radiusM: -1 } };
-    await raw.put('positions', bad);
-    const { loaded } = await openApp();
-    const mended = { ...BANK_POSITION, zone: null };
-    expect(loaded.positions[0]).toEqual(mended);
-    expect(loaded.repairs).toEqual([
-      { store: 'positions', id: bad.id, field: 'zone', was: bad.zone, now: null },
-    ]);
-    expect(await raw.get('positions', bad.id)).toEqual(mended);
-    expect(await raw.getAll('set-aside')).toEqual([
-      { store: 'positions', raw: bad, reason: 'repaired' },
-    ]);
-    expect((await openApp()).loaded.repairs).toEqual([]);
-    raw.close();
-  });
-
-  it('are set aside where no ball can be made out, and not lost', async () => {
-    await openApp();
-    const raw = await openDB('leeway');
-    const ruin = { ...BANK_POSITION, balls: 'three' };
-    await raw.put('positions', ruin);
-    const { loaded } = await openApp();
-    expect(loaded.positions).toEqual(EXAMPLE_POSITIONS);
-    expect(loaded.quarantined).toEqual([{ store: 'positions', raw: ruin, reason: 'unreadable' }]);
-    expect(await raw.getAll('set-aside')).toEqual(loaded.quarantined);
-    raw.close();
-  });
-
-  it('are told of when they cannot be saved, and are saved by the next load', async () => {
-    const { store } = await openApp();
-    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(() => {
-      throw new DOMException('no room', 'QuotaExceededError');
-    });
-    expect(await store.put('positions', BANK_POSITION)).toMatchObject({
-      ok: false,
-      reason: 'full',
-    });
-    expect((await store.loadAll()).positions).toContainEqual(BANK_POSITION);
   });
 });
