@@ -5,21 +5,10 @@ import { TRIAL_NAMES } from '../../src/engine/fit/trials/trials';
 import { isWithin, type Range } from '../../src/engine/numerics/range';
 import type { Attempt } from '../../src/store/attempt';
 import { parseAttempt } from '../../src/store/parse-attempt';
+import { anything, damage } from './damaged-rows';
 import { CURVE_ATTEMPT } from './invented-attempts';
 
 const { shot } = CURVE_ATTEMPT;
-
-const anything = fc.oneof(
-  fc.jsonValue(),
-  fc.constantFrom(undefined, Number.NaN, Number.POSITIVE_INFINITY, -0),
-  fc.double(),
-  fc.date(),
-);
-
-const damage = (sound: object) =>
-  fc
-    .dictionary(fc.oneof(fc.constantFrom(...Object.keys(sound)), fc.string()), anything)
-    .map((fields): Record<string, unknown> => ({ ...sound, ...fields }));
 
 /** An attempt with anything at all in some of its places, its id spared. */
 const corrupted = fc

@@ -5,18 +5,8 @@ import { DEFAULT_DESK, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { parseDesk } from '../../src/store/parse-desk';
 import { SHELF_NAMES } from '../../src/store/records';
+import { anything, damage } from './damaged-rows';
 import { shotProblemsOf } from './engine-accepts';
-
-const anything = fc.oneof(
-  fc.jsonValue(),
-  fc.constantFrom(undefined, Number.NaN, Number.POSITIVE_INFINITY),
-  fc.date(),
-);
-
-const damage = (sound: object) =>
-  fc
-    .dictionary(fc.oneof(fc.constantFrom(...Object.keys(sound)), fc.string()), anything)
-    .map((fields): unknown => ({ ...sound, ...fields }));
 
 const corrupted = fc.oneof(
   anything,

@@ -6,26 +6,17 @@ import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { writeBackup } from '../../../src/store/backup/write-backup';
 import { latestVersion, MIGRATIONS } from '../../../src/store/migrations';
 import { rowsIn } from '../no-rows';
+import { LINES, lineOf, SAVED_AT_MS, TEXT } from './invented-backup';
 import { CONTENTS, MY_CUE } from './invented-contents';
 import { resealed } from './resealed';
 
-const SAVED_AT_MS = 1_800_000_000_000;
 const digest = findDigest();
-const TEXT = await writeBackup(CONTENTS, SAVED_AT_MS, digest);
-const LINES = TEXT.split('\n');
 
 const hexCrc = (text: string) => crc32(Buffer.from(text, 'utf8')).toString(16).padStart(8, '0');
 
 /** What a backup says once it has been read, or why it was refused. */
 async function read(text: string, by = digest) {
   return await parseBackup(text, by);
-}
-
-/** The number of the line on which a row lies. */
-function lineOf(part: string): number {
-  const index = LINES.findIndex((line) => line.includes(part));
-  if (index < 0) throw new Error(`no line with ${part}`);
-  return index + 1;
 }
 
 describe('the text of a backup', () => {

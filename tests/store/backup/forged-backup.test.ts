@@ -1,24 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { findDigest } from '../../../src/store/backup/backup-format';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
-import { writeBackup } from '../../../src/store/backup/write-backup';
 import type { Contents } from '../../../src/store/contents';
 import { CURVE_ATTEMPT } from '../invented-attempts';
+import { LINES, lineOf, TEXT } from './invented-backup';
 import { CONTENTS, MY_CUE } from './invented-contents';
 import { resealed } from './resealed';
 
-const TEXT = await writeBackup(CONTENTS, 1_800_000_000_000, findDigest());
-const LINES = TEXT.split('\n');
-
 async function read(text: string) {
   return await parseBackup(text, findDigest());
-}
-
-/** The number of the line on which a row lies. */
-function lineOf(part: string): number {
-  const index = LINES.findIndex((line) => line.includes(part));
-  if (index < 0) throw new Error(`no line with ${part}`);
-  return index + 1;
 }
 
 describe('reading a backup made up to deceive', () => {

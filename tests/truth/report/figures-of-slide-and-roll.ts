@@ -1,7 +1,12 @@
-import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
+import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
 import { GRAVITY } from '../reference/body';
 import { level, rolling, speedOf, WORKED_GRAVITY, workedKit } from './figure-cases';
 import { type FigureTable, halfDigit, type PublishedFigure } from './published-figure';
+import type { Subject } from './subject';
+
+/** A ball struck level at a height (in R), as it begins to roll. */
+const rolled = (subject: Subject, height: number, speedMps: number, kit: Kit) =>
+  subject.untilRoll(subject.strike(level(0, height, speedMps), kit), kit);
 
 /** A square hit of the centre at μ_s 0.2: seconds and metres to rolling. */
 function centreHit(speedMps: number, seconds: number, metres: number): PublishedFigure[] {
@@ -14,39 +19,39 @@ function centreHit(speedMps: number, seconds: number, metres: number): Published
   });
   return [
     figure('time, s', seconds, (subject) => {
-      return subject.untilRoll(subject.strike(level(0, 0, speedMps), kit), kit).timeS;
+      return rolled(subject, 0, speedMps, kit).timeS;
     }),
     figure('way, m', metres, (subject) => {
-      return subject.untilRoll(subject.strike(level(0, 0, speedMps), kit), kit).body.at[1];
+      return rolled(subject, 0, speedMps, kit).body.at[1];
     }),
     figure('share of speed left', 5 / 7, (subject) => {
-      const ball = subject.strike(level(0, 0, speedMps), kit);
-      return speedOf(subject.untilRoll(ball, kit).body) / speedMps;
+      return speedOf(rolled(subject, 0, speedMps, kit).body) / speedMps;
     }),
   ];
 }
 
-/** Share of its speed with which a ball struck level at a height (in R) rolls, at any speed. */
-function rollShare(height: number, expected: number): PublishedFigure {
+/** What can be told of a ball struck level at a height (in R) at 2 m/s, as it begins to roll. */
+function struckAt(
+  height: number,
+  what: string,
+  expected: number,
+  of: (rolling: ReturnType<typeof rolled>) => number,
+): PublishedFigure {
   const kit = workedKit({ slideFriction: 0.25 });
   return {
-    name: `struck ${height.toFixed(2)} R above the centre, share of speed left`,
+    name: `struck ${height.toFixed(2)} R above the centre${what}`,
     expected,
     tolerance: 1e-9,
-    of: (subject) =>
-      speedOf(subject.untilRoll(subject.strike(level(0, height, 2), kit), kit).body) / 2,
+    of: (subject) => of(rolled(subject, height, 2, kit)),
   };
 }
 
-function slideTime(height: number, expected: number): PublishedFigure {
-  const kit = workedKit({ slideFriction: 0.25 });
-  return {
-    name: `struck ${height.toFixed(2)} R above the centre at 2 m/s, time to rolling, s`,
-    expected,
-    tolerance: 1e-9,
-    of: (subject) => subject.untilRoll(subject.strike(level(0, height, 2), kit), kit).timeS,
-  };
-}
+/** Share of its speed with which it rolls, at any speed. */
+const rollShare = (height: number, expected: number) =>
+  struckAt(height, ', share of speed left', expected, ({ body }) => speedOf(body) / 2);
+
+const slideTime = (height: number, expected: number) =>
+  struckAt(height, ' at 2 m/s, time to rolling, s', expected, ({ timeS }) => timeS);
 
 /** Seconds that a ball takes to die over 2.483 m. */
 function rollOut(rollFriction: number, expected: number): PublishedFigure {
