@@ -19,7 +19,8 @@ const MISS_TOLERANCE = 1e-5;
 /** Candidates closer than this, rad, are one aim found twice. */
 const SAME_AIM = 1e-9;
 
-interface Going {
+/** A stroke that was played. */
+interface Played {
   readonly aimRad: number;
   readonly played: Meeting;
 }
@@ -35,11 +36,13 @@ export function solveAim(shot: Shot, kit: Kit): AimResult {
   if (Math.abs(shot.cutRad) > THINNEST_CUT_RAD) return refusal('too-thin');
   const layout = layoutOf(shot, kit.ballRadiusM);
   const striker = new Striker(layout);
-  const met = new Map<number, Meeting>();
+  const met: Played[] = [];
   const meetAt = (aimRad: number) => {
-    const meeting = met.get(aimRad) ?? striker.meet(strokeOf(shot, aimRad), kit);
-    met.set(aimRad, meeting);
-    return meeting;
+    const before = met.find((one) => one.aimRad === aimRad);
+    if (before !== undefined) return before.played;
+    const played = striker.meet(strokeOf(shot, aimRad), kit);
+    met.push({ aimRad, played });
+    return played;
   };
   const candidates = candidateAims(shot, layout, kit, meetAt).filter((aim) =>
     isWithin(STROKE_RANGES.aimRad, aim),
@@ -55,7 +58,7 @@ function thoseThatGo(
   cutRad: number,
   meetAt: (aimRad: number) => Meeting,
 ) {
-  const going: Going[] = [];
+  const going: Played[] = [];
   for (const aimRad of [...candidates].sort((a, b) => Math.abs(a) - Math.abs(b))) {
     if (going.some((other) => Math.abs(other.aimRad - aimRad) < SAME_AIM)) continue;
     const played = meetAt(aimRad);

@@ -16,10 +16,12 @@ import type { Stroke } from '../stroke/stroke';
  * @param massRatio m/m_e; Infinity for a cue without end mass
  */
 export function squirtAngle(offset: number, massRatio: number): number {
+  return Math.atan(squirtTangent(offset, massRatio));
+}
+
+function squirtTangent(offset: number, massRatio: number): number {
   const depth2 = 1 - offset * offset;
-  return Math.atan(
-    (SPIN_SHARE * offset * Math.sqrt(depth2)) / (1 + massRatio + SPIN_SHARE * depth2),
-  );
+  return (SPIN_SHARE * offset * Math.sqrt(depth2)) / (1 + massRatio + SPIN_SHARE * depth2);
 }
 
 /**
@@ -34,11 +36,11 @@ export function strike(stroke: Stroke, kit: Kit): BallState {
   const cosUp = Math.cos(elevationRad);
   const offset = length(side, height);
   const depth = Math.sqrt(Math.max(0, 1 - offset * offset));
-  const squirt = squirtAngle(offset, kit.massRatio);
+  const squirt = squirtTangent(offset, kit.massRatio);
   // Along the cue, to the right of it and up its face: the impulse's unit components.
-  const ahead = Math.cos(squirt);
-  const aside = offset > 0 ? (-Math.sin(squirt) * side) / offset : 0;
-  const upward = offset > 0 ? (-Math.sin(squirt) * height) / offset : 0;
+  const ahead = 1 / Math.sqrt(1 + squirt * squirt);
+  const aside = offset > 0 ? (-squirt * ahead * side) / offset : 0;
+  const upward = offset > 0 ? (-squirt * ahead * height) / offset : 0;
   const level = ahead * cosUp + upward * sinUp;
   const impulse = stroke.speedMps / length(level, aside);
   // r × J in the cue's own frame (right, ahead, up), r = R (side, −depth, height).

@@ -25,9 +25,15 @@ export function playHopChain(ball: Pad<BallState>, kit: Kit, clearM: number): nu
   const { bedRestitution: e, ballRadiusM, bedSlope } = kit;
   const { vx, vy, vz } = ball;
   if (bedSlope.alongM_per_M !== 0 || bedSlope.rightM_per_M !== 0) return 0;
-  const hops = Math.ceil(Math.log(leastHop(kit) / vz) / Math.log(e));
-  if (!(hops <= MOST_HOPS)) return 0;
-  const lastShare = e ** (hops - 1);
+  const leastShare = leastHop(kit) / vz;
+  // By multiplying: quicker than a power and a logarithm.
+  let lastShare = 1;
+  let hops = 1;
+  while (lastShare * e > leastShare && hops < MOST_HOPS) {
+    lastShare *= e;
+    hops++;
+  }
+  if (hops === MOST_HOPS) return 0;
   const allShare = lastShare * e;
   const ux = slipX(ball, ballRadiusM);
   const uy = slipY(ball, ballRadiusM);
