@@ -5,8 +5,8 @@ export const ENGINE_FAULTS: readonly PlantedFault[] = [
   {
     why: 'squirt pushes the cue ball to the side that was struck',
     file: 'src/engine/impacts/strike.ts',
-    find: '(-Math.sin(squirt) * side) / offset',
-    replace: '(Math.sin(squirt) * side) / offset',
+    find: '(-squirt * ahead * side) / offset',
+    replace: '(squirt * ahead * side) / offset',
     catchers: ['tests/truth/strike.test.ts'],
   },
   {
