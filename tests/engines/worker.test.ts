@@ -21,8 +21,11 @@ const FIT = parseFitJob({
 
 /** Sines may differ in the last digit, which a search carries far, but not so far. */
 const RELATIVE = 1e-7;
-/** In the figure's own unit: what is 0 in one may be next to it in the other. */
-const ABSOLUTE = 1e-9;
+/**
+ * In the figure's own unit: what is 0 in one may be next to it in the other. Ties come from differences
+ * of searches that end within 1e-9 m.
+ */
+const ABSOLUTE = 1e-8;
 
 const FOLDER = '/app/';
 
