@@ -1,6 +1,12 @@
 import type { CDPSession } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { bringIn, inventedBackup, pickBackup, saveBackup } from '../harness/backup-at-hand';
+import {
+  bringIn,
+  inventedBackup,
+  pickBackup,
+  saveBackup,
+  untilShotNoted,
+} from '../harness/backup-at-hand';
 import { fillStorage } from '../harness/fill-storage';
 import { PHONE, sharedBrowser } from '../harness/launch-browser';
 import { beginTrial, tapFigure } from '../harness/measure-at-table';
@@ -132,6 +138,7 @@ describe('storage that does not give back what was kept', () => {
     await clearDatabase();
     await goTo('kit/measure');
     await expect.poll(() => news()).toMatch(/lost what was kept\. A copy .* is here/);
+    await untilShotNoted(page);
     await tapButton(page, 'Bring it back…');
     await page.getByText(/is whole/).waitFor();
     await bringIn(page);

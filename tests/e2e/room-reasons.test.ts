@@ -20,6 +20,8 @@ afterAll(async () => {
 describe('the pocket', () => {
   it('is set by thumb, and the chance is the engine’s for it', async () => {
     const { page } = app;
+    // Only what was told once can be greyed.
+    await untilAssessed(page);
     await openTile(page, 'pocket');
     await tapButton(page, 'side 128');
     for (let press = 0; press < 3; press++) await tapButton(page, 'Mouth wider');

@@ -35,6 +35,7 @@ it('steps on while held, stops when let go, and is undone as one', async () => {
   expect(after).toBeGreaterThan(before + 0.05);
   await clock.frames(60);
   expect(await distanceM()).toBe(after);
+  await clock.letGo();
   await tapButton(app.page, /Undo/);
   expect(await distanceM()).toBe(before);
 });

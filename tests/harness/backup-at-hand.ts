@@ -4,6 +4,8 @@ import { findDigest } from '../../src/store/backup/backup-format';
 import { writeBackup } from '../../src/store/backup/write-backup';
 import type { Contents } from '../../src/store/contents';
 import { CONTENTS } from '../store/backup/invented-contents';
+import { readRawDatabase } from './raw-database';
+import { settle } from './read-shot';
 import { tapButton } from './thumb';
 
 /** A file as a person has it on their phone. */
@@ -35,10 +37,23 @@ export async function saveBackup(page: Page): Promise<FileAtHand> {
 
 /** Picks a file to be brought in, and waits until there is something to say of it. */
 export async function pickBackup(page: Page, file: FileAtHand): Promise<void> {
+  await untilShotNoted(page);
   const choosing = page.waitForEvent('filechooser');
   await tapButton(page, /^Bring a backup in/);
   await setFile(await choosing, file);
   await page.getByText(/is whole|is not brought in/).waitFor();
+}
+
+/**
+ * Waits until the shot of a visit is among the recent ones. Noted only after a plan was shown, it is a
+ * change that nobody agreed to, and nothing comes in.
+ */
+export async function untilShotNoted(page: Page): Promise<void> {
+  const isNoted = async () => {
+    const { desk = [] } = (await readRawDatabase(page)).stores;
+    return desk.some((row) => /"recentShots":\[\{/.test(JSON.stringify(row)));
+  };
+  while (!(await isNoted())) await settle(page);
 }
 
 /** Gives a page that asks for a file this one. */

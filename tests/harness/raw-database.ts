@@ -9,16 +9,23 @@ export interface RawDatabase {
 /** Reads every row of the app's database, by no code of the app's own. */
 export async function readRawDatabase(page: Pick<Page, 'evaluate'>): Promise<RawDatabase> {
   return await page.evaluate(async () => {
-    const done = <T>(request: IDBRequest<T>) =>
-      new Promise<T>((resolve, reject) => {
-        request.onsuccess = () => resolve(request.result);
-        request.onerror = () => reject(request.error);
-      });
-    const database = await done(indexedDB.open('leeway'));
+    const opening = indexedDB.open('leeway');
+    await new Promise((resolve, reject) => {
+      opening.onsuccess = resolve;
+      opening.onerror = () => reject(opening.error);
+    });
+    const database = opening.result;
     const names = [...database.objectStoreNames];
     const transaction = database.transaction(names);
     const rows = await Promise.all(
-      names.map(async (name) => [name, await done(transaction.objectStore(name).getAll())]),
+      names.map(async (name) => {
+        const reading = transaction.objectStore(name).getAll();
+        await new Promise((resolve, reject) => {
+          reading.onsuccess = resolve;
+          reading.onerror = () => reject(reading.error);
+        });
+        return [name, reading.result];
+      }),
     );
     database.close();
     return { version: database.version, stores: Object.fromEntries(rows) };

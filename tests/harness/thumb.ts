@@ -4,28 +4,47 @@ import type { Locator, Page } from 'playwright-core';
 export const THUMB_PX = 44;
 
 /**
- * Touches the middle of an element, as a thumb does.
+ * Touches the middle of an element, as a thumb does, once it stands still: the clock must run.
  *
  * @param atS when the hardware says it was, s since 1970; left out, now
  * @throws Error where it is too small for a thumb, hidden under something, or out of reach.
  */
 export async function tap(page: Page, target: Locator, atS?: number): Promise<void> {
-  await target.waitFor();
-  await target.scrollIntoViewIfNeeded();
-  const box = await target.boundingBox();
-  if (!box) throw new Error(`${target} is not on the page`);
-  if (box.width < THUMB_PX || box.height < THUMB_PX) {
-    throw new Error(`${target} is only ${box.width} by ${box.height} px`);
+  let found = await target.evaluateAll(bringIntoView);
+  while (!found) {
+    await target.waitFor();
+    found = await target.evaluateAll(bringIntoView);
   }
-  const x = box.x + box.width / 2;
-  const y = box.y + box.height / 2;
-  const isOnTop = await target.evaluate(
-    (element, at) => element.contains(document.elementFromPoint(at.x, at.y)),
-    { x, y },
-  );
+  const { x, y, width, height, isOnTop } = found;
+  if (width < THUMB_PX || height < THUMB_PX) {
+    throw new Error(`${target} is only ${width} by ${height} px`);
+  }
   if (!isOnTop) throw new Error(`${target} lies under something else`);
   if (atS === undefined) await page.touchscreen.tap(x, y);
   else await tapAt(page, x, y, atS);
+}
+
+/**
+ * Scrolls to an element, and tells where it is once it stands still; null where it is not shown.
+ * Runs in the page, in one go: each look from without costs as much as the tap itself.
+ */
+async function bringIntoView([element, ...others]: Element[]) {
+  if (others.length > 0) throw new Error(`there are ${1 + others.length} of what is to be tapped`);
+  if (!element?.checkVisibility({ visibilityProperty: true })) return null;
+  const scroll: unknown = Reflect.get(element, 'scrollIntoViewIfNeeded');
+  if (typeof scroll === 'function') scroll.call(element);
+  await new Promise(requestAnimationFrame);
+  let before = '';
+  let box = element.getBoundingClientRect();
+  while (before !== JSON.stringify(box)) {
+    before = JSON.stringify(box);
+    await new Promise(requestAnimationFrame);
+    box = element.getBoundingClientRect();
+  }
+  if (!element.isConnected) return null;
+  const { width, height } = box;
+  const [x, y] = [box.x + width / 2, box.y + height / 2];
+  return { x, y, width, height, isOnTop: element.contains(document.elementFromPoint(x, y)) };
 }
 
 async function tapAt(page: Page, x: number, y: number, timestamp: number): Promise<void> {
