@@ -94,6 +94,20 @@ export const APP_FAULTS: readonly PlantedFault[] = [
     catchers: ['tests/e2e/shot-layout.test.ts'],
   },
   {
+    why: 'a drawing stays faint for whoever asks for more contrast',
+    file: 'src/ui/theme.css',
+    find: '    --outline: var(--chalk-dim);',
+    replace: '    --outline: var(--hairline);',
+    catchers: ['tests/e2e/access-screens.test.ts'],
+  },
+  {
+    why: 'nobody sees where the focus is on the way elsewhere',
+    file: 'src/ui/NavBar.css',
+    find: '  outline-offset: -4px;',
+    replace: '  outline: none;',
+    catchers: ['tests/e2e/access-screens.test.ts'],
+  },
+  {
     why: 'the focus is lost when a panel closes',
     file: 'src/ui/use-kept-focus.ts',
     find: 'next?.focus({ preventScroll: opener !== null });',

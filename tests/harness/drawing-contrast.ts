@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { contrastRatio, laidOver, parseColour, type Rgb } from './contrast';
-import { type DrawnMark, drawnMarks, type Paint } from './drawn-marks';
+import { type DrawnMark, lookAtDrawings, type Paint } from './drawn-marks';
 
 /** The least contrast of lines and areas (WCAG 1.4.11), and of text (1.4.3). */
 interface Wanted {
@@ -10,6 +10,9 @@ interface Wanted {
 
 const AA: Wanted = { lines: 3, text: 4.5 };
 const MORE: Wanted = { lines: 4.5, text: 7 };
+
+/** The page is left in the last of them. */
+const THEMES = ['light', 'dark'] as const;
 
 const AS_IT_IS = { forcedColors: null, colorScheme: null, contrast: null } as const;
 
@@ -27,15 +30,12 @@ const READERS_COLOURS = [
  */
 export async function contrastFaults(page: Page): Promise<string[]> {
   const faults: string[] = [];
+  const look = lookAtDrawings(page);
   for (const { wanted, ...media } of READERS_COLOURS) {
     await page.emulateMedia(media);
-    for (const theme of ['light', 'dark']) {
-      await page.evaluate((name) => {
-        document.documentElement.dataset.theme = name;
-      }, theme);
-      const found = faint(await drawnMarks(page), wanted);
-      const how = [theme, ...Object.values(media)].filter(Boolean).join(' ');
-      faults.push(...found.map((fault) => `${how}: ${fault}`));
+    for (const [i, marks] of (await look(THEMES)).entries()) {
+      const how = [THEMES[i], ...Object.values(media)].filter(Boolean).join(' ');
+      faults.push(...faint(marks, wanted).map((fault) => `${how}: ${fault}`));
     }
   }
   await page.emulateMedia(AS_IT_IS);
