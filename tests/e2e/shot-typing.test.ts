@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import { type OpenApp, openApp } from '../harness/open-app';
+import { untilAssessed } from '../harness/read-room';
 import { readAnswer, settle } from '../harness/read-shot';
 import { openTile, tapButton } from '../harness/thumb';
 import { untilDeskKept } from '../harness/until-kept';
@@ -31,8 +32,11 @@ it('says what is wrong with a bad number and keeps the last answer, greyed', asy
 
   await field.fill('0.70');
   await settle(page);
-  expect(await page.locator('.is-stale').count()).toBe(0);
+  expect(await page.locator('.answer-figures.is-stale').count()).toBe(0);
   expect(await readAnswer(page)).toEqual(before);
+  // What the shot forgives is worked out a moment later.
+  await untilAssessed(page);
+  expect(await page.locator('.is-stale').count()).toBe(0);
   expect(app.guard.problems).toEqual([]);
 });
 
