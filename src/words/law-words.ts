@@ -10,10 +10,9 @@ interface LawChange {
 /** By version, from the second. */
 const LAW_CHANGES: Readonly<Record<number, LawChange>> = {
   2: {
-    what: 'Cushions now give back less of a hard shot, as measured ones do.',
-    moved: 'Where a ball rests after a cushion may have moved; no aim has.',
-    movedByReadings:
-      'Where a ball rests after a cushion may have moved; and as your readings were fitted anew, an aim may have, a little.',
+    what: 'Cushions now give back less of a hard shot.',
+    moved: 'Where balls rest or fall may have moved.',
+    movedByReadings: 'Where balls rest or fall, and with your readings aims too, may have moved.',
   },
 };
 

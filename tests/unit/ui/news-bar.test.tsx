@@ -111,11 +111,11 @@ describe('the news', () => {
   it('say once that the laws have changed, and what of the answers that moves', async () => {
     const { law, hasReadings } = setUp();
     law.value = 1;
-    await screen.findByText(/^Cushions now give back less of a hard shot.*no aim has\.$/);
-    hasReadings.value = true;
     await screen.findByText(
-      /^Cushions now.*readings were fitted anew, an aim may have, a little\.$/,
+      /^Cushions now give back less of a hard shot\. Where balls rest or fall may/,
     );
+    hasReadings.value = true;
+    await screen.findByText(/^Cushions now.*with your readings aims too, may have moved\.$/);
     fireEvent.click(screen.getByRole('button', { name: 'OK' }));
     await expect.poll(() => screen.getByRole('status').textContent).toBe('');
     expect(law.value).toBe(MODEL_VERSION);
