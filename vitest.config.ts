@@ -1,11 +1,12 @@
 import { preact } from '@preact/preset-vite';
 import { defineConfig } from 'vitest/config';
 import { bundledTests } from './tests/harness/bundled-tests.ts';
+import { InTurn } from './tests/harness/in-turn.ts';
 import { PATIENCE_MS } from './tests/harness/patience.ts';
 
 const FAST = ['unit', 'property', 'truth', 'store', 'architecture', 'docs'];
 
-/** Tests in a real browser: these wait for it now and then, so three share two cores. */
+/** Tests in a real browser. */
 function browserProject(mode: string, name: string, files: object) {
   return {
     extends: true as const,
@@ -14,13 +15,11 @@ function browserProject(mode: string, name: string, files: object) {
       name,
       environment: 'node' as const,
       globalSetup: ['tests/harness/e2e-setup.ts'],
-      maxWorkers: 3,
       // The tests of a worker share its browser; what they open in it shares nothing.
       isolate: false,
       expect: { poll: { timeout: PATIENCE_MS } },
       testTimeout: 5 * PATIENCE_MS,
       hookTimeout: 5 * PATIENCE_MS,
-      sequence: { groupOrder: 1 },
       ...files,
     },
   };
@@ -30,6 +29,12 @@ function browserProject(mode: string, name: string, files: object) {
 export default defineConfig(({ mode }) => ({
   plugins: [preact()],
   test: {
+    // Now and then they wait for a browser or a command, so three share two cores.
+    maxWorkers: 3,
+    sequence: { sequencer: InTurn },
+    // Some run a command or a campaign, which on a busy machine takes its time.
+    testTimeout: PATIENCE_MS,
+    hookTimeout: PATIENCE_MS,
     projects: [
       {
         extends: true,
@@ -45,12 +50,8 @@ export default defineConfig(({ mode }) => ({
           name: 'unit',
           include: FAST.map((folder) => `tests/${folder}/**/*.test.ts`),
           environment: 'node',
-          maxWorkers: 2,
           // Each cleans up after itself; loading everything anew for each took half the time.
           isolate: false,
-          // Some run a command, which on a busy machine takes its time.
-          testTimeout: PATIENCE_MS,
-          sequence: { groupOrder: 0 },
         },
       },
       {
@@ -59,10 +60,7 @@ export default defineConfig(({ mode }) => ({
           name: 'dom',
           include: ['tests/unit/**/*.test.tsx'],
           environment: 'happy-dom',
-          maxWorkers: 2,
           isolate: false,
-          testTimeout: PATIENCE_MS,
-          sequence: { groupOrder: 0 },
         },
       },
       {
@@ -71,17 +69,11 @@ export default defineConfig(({ mode }) => ({
           name: 'build',
           include: ['tests/build/**/*.test.ts'],
           environment: 'node',
-          maxWorkers: 2,
-          sequence: { groupOrder: 0 },
-          testTimeout: PATIENCE_MS,
         },
       },
       browserProject(mode, 'e2e', { include: ['tests/e2e/**/*.test.ts'] }),
       browserProject(mode, 'engines', {
         include: ['tests/engines/**/*.test.ts'],
-        // These engines start whole browsers, each with several processes.
-        maxWorkers: 2,
-        sequence: { groupOrder: 2 },
         globalSetup: ['tests/harness/engines-setup.ts'],
         // The first of them wait until the engines have been fetched.
         hookTimeout: 600_000,

@@ -9,7 +9,7 @@ import { speedScale } from '../../../src/units/speed-unit';
 import { lengthsRun, type RunBed, speedOfRun } from '../../../src/units/table-run';
 
 const ROLL_FRICTIONS = [0.006, 0.01, 0.016];
-const SPEEDS_MPS = Array.from({ length: 131 }, (_, at) => at / 10);
+const SPEEDS_MPS = Array.from({ length: 66 }, (_, at) => at / 5);
 
 const bedOf = (kit: Partial<Kit>, tableLengthM = 2.54): RunBed => ({
   tableLengthM,
@@ -62,7 +62,7 @@ describe('the lengths of a table that a ball runs', () => {
   it.each([1, 2.54, 3.569])(
     'grow with speed on a table of %s m, and speed with them',
     (lengthM) => {
-      for (const rollFriction of [0.001, ...ROLL_FRICTIONS, 0.1]) {
+      for (const rollFriction of [0.001, 0.01, 0.1]) {
         for (const slideFriction of [0.02, 0.2, 1]) {
           const bed = bedOf({ rollFriction, slideFriction }, lengthM);
           const lengths = SPEEDS_MPS.map((speedMps) => lengthsRun(speedMps, bed));
