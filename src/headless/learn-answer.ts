@@ -5,7 +5,7 @@ import {
   learn,
   type PlayerKnowledge,
 } from '../engine/player/learn';
-import type { ShotLine } from '../engine/player/shot-line';
+import type { PlainLine, ShotLine } from '../engine/player/shot-line';
 import { mostTelling } from '../engine/player/telling-shot';
 import { type TestShot, testShots } from '../engine/player/test-shots';
 import { questionChances } from '../engine/player/the-question';
@@ -102,7 +102,7 @@ function parseLine(given: Fields): ShotLine | DoorRefusal {
   return isRefusal(asked) ? asked : lineOf(asked);
 }
 
-function told(knowledge: PlayerKnowledge, question: ShotLine): object {
+function told(knowledge: PlayerKnowledge, question: PlainLine): object {
   const { lineRad, directionRad, elevationRad, ...stroke } = knownStroke(knowledge, question);
   const { aimRad, fullRad, speedShare } = knownBias(knowledge);
   return {

@@ -26,8 +26,13 @@ interface Given {
   readonly aimRad: number | null;
 }
 
+/** A shot of a log, with all of it that its line hangs on. */
+export interface LoggedLine extends LoggedShot {
+  readonly line: ShotLine;
+}
+
 /** One line of a log, or why it cannot be learnt from. */
-export function parseLogged(given: Fields): LoggedShot | DoorRefusal {
+export function parseLogged(given: Fields): LoggedLine | DoorRefusal {
   const shot = given.position === undefined ? aloneShot(given) : positionShot(given);
   if (isRefusal(shot)) return shot;
   const line = lineOf(shot.asked);

@@ -9,6 +9,9 @@ import type { Option } from '../engine/plan/solve-option';
 import { sweepOpen } from '../engine/plan/sweep-open';
 import type { Stretch } from '../engine/plan/sweep-options';
 import { wayOf } from '../engine/plan/way';
+import { levelTest } from '../engine/player/level-test';
+import { playerReport } from '../engine/player/player-report';
+import { rangeOfChance } from '../engine/player/some-players';
 import { roomForError } from '../engine/room/room-for-error';
 
 /** A part of a sweep. */
@@ -43,6 +46,12 @@ export const ENGINE_WORK = {
     const way = wayOf(asked.question, option.stroke, asked.leastElevationRad);
     return refineWay(asked, { option, way });
   },
+  /** A player, from what became of shots. */
+  learn: playerReport,
+  /** The shots of the level test on a table. */
+  level: levelTest,
+  /** How far the chance of a shot may be off for what is not known of the player. */
+  range: rangeOfChance,
   fan: ({ asked, option }: OptionJob) => fanOf(asked.question, asked.scene, option),
 };
 

@@ -5,7 +5,7 @@ import { type LoggedShot, learn, type PlayerKnowledge } from '../../src/engine/p
 import { type ShotLine, shotLine } from '../../src/engine/player/shot-line';
 import { mostTelling } from '../../src/engine/player/telling-shot';
 import { testShots } from '../../src/engine/player/test-shots';
-import { questionChances } from '../../src/engine/player/the-question';
+import { questionShot } from '../../src/engine/player/the-question';
 import { knownBias, knownChance, knownStroke } from '../../src/engine/player/what-is-known';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import { type HiddenStroke, hiddenStroke, logged, ordinaryShot } from '../harness/hidden-stroke';
@@ -36,9 +36,8 @@ interface HeldOut {
   readonly known: number;
 }
 
-const question = questionChances(DEFAULT_KIT, UNMEASURED);
-if (question === null) throw new Error('the question has no answer');
-const { line: QUESTION } = question;
+const QUESTION = shotLine(questionShot(DEFAULT_KIT, UNMEASURED));
+if (QUESTION === null) throw new Error('the question has no line');
 
 function lineOf(random: Random): { asked: ReturnType<typeof ordinaryShot>; line: ShotLine } {
   for (;;) {

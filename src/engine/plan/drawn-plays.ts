@@ -3,7 +3,7 @@ import { missAt, type Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
-import { drawnStroke, turnedBy } from '../room/drawn-stroke';
+import { asSquirting, drawnStroke, inPlay, turnedBy } from '../room/drawn-stroke';
 import type { StrokeProfile } from '../room/stroke-profile';
 import type { Stroke } from '../stroke/stroke';
 import type { TablePlay } from '../table/table-play';
@@ -23,10 +23,13 @@ export interface GoingPlay {
  * the same, from an even lattice; a stroke with which the tip would slip is left out.
  */
 export function drawnPlays(
-  scene: Scene,
-  stroke: Stroke,
-  profile: StrokeProfile,
+  asked: Scene,
+  task: Task,
+  meant: Stroke,
+  player: StrokeProfile,
 ): readonly TablePlay[] {
+  const { stroke, profile, kit } = inPlay(meant, player, asked.kit, task.thinSide);
+  const scene = { ...asked, kit };
   return draws(scene, stroke, profile).flatMap(({ drawn, normal }) => {
     const turned = turnedBy(scene.kit, drawn, profile, normal(DIRECTION));
     return playOn(scene, turned, { endsOnly: true }) ?? [];
@@ -39,12 +42,14 @@ export function drawnPlays(
  * is the stroke's weight. So a shot that seldom goes is known as well as an easy one.
  */
 export function goingPlays(
-  scene: Scene,
+  asked: Scene,
   task: Task,
-  kit: Kit,
-  stroke: Stroke,
-  profile: StrokeProfile,
+  known: Kit,
+  meant: Stroke,
+  player: StrokeProfile,
 ): readonly GoingPlay[] {
+  const { stroke, profile, kit } = inPlay(meant, player, known, task.thinSide);
+  const scene = { ...asked, kit: asSquirting(asked.kit, player) };
   const slope = missPerSd(task, kit, stroke, profile);
   return draws(scene, stroke, profile).flatMap(({ drawn, at }) => {
     const missOf = (sds: number) => missAt(task, kit, turnedBy(kit, drawn, profile, sds));

@@ -1,16 +1,20 @@
 import { playOn, type Scene } from '../goal/scene';
+import { atUsualPace } from '../room/drawn-stroke';
 import { roomWindows } from '../room/windows';
+import type { Stroke } from '../stroke/stroke';
 import type { FanPlay } from './ranked-way';
 import { type Option, type OptionQuestion, taskOf } from './solve-option';
 
 /**
  * A way as it plays out on the whole table when the cue points true, at either edge of what still
- * goes, and as far again beyond: there it misses. All else is as meant. Where the true stroke
- * itself does not go, one standard deviation of the player's direction stands in for the window.
+ * goes, and as far again beyond: there it misses. The pace is the player's usual one, all else as
+ * meant. Where the true stroke itself does not go, one standard deviation of the player's direction
+ * stands in for the window.
  */
 export function fanOf(question: OptionQuestion, scene: Scene, option: Option): readonly FanPlay[] {
-  const { thinRad, fullRad } = edgesOf(question, option);
-  const { aimRad } = option.stroke;
+  const stroke = atUsualPace(option.stroke, question.profile);
+  const { thinRad, fullRad } = edgesOf(question, stroke);
+  const { aimRad } = stroke;
   const aims: readonly (readonly [FanPlay['hit'], number])[] = [
     ['true', aimRad],
     ['thin', thinRad],
@@ -19,13 +23,13 @@ export function fanOf(question: OptionQuestion, scene: Scene, option: Option): r
     ['missed-full', 2 * fullRad - aimRad],
   ];
   return aims.flatMap(([hit, aim]) => {
-    const play = playOn(scene, { ...option.stroke, aimRad: aim });
+    const play = playOn(scene, { ...stroke, aimRad: aim });
     return play === null ? [] : [{ hit, aimRad: aim, play }];
   });
 }
 
 /** A ball cut to the right is hit on its left: pointing further left is thin. Uncut, left is. */
-function edgesOf(question: OptionQuestion, { stroke }: Option) {
+function edgesOf(question: OptionQuestion, stroke: Stroke) {
   const { kit, profile } = question;
   const task = taskOf(question);
   const window = roomWindows(task, kit, stroke)?.aimRad;

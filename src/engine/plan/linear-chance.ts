@@ -2,6 +2,7 @@ import type { Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
 import { type KitQuantity, type KitSpread, kitMoved } from '../kit/kit-spread';
 import { normalBelow } from '../numerics/normal';
+import { inPlay } from '../room/drawn-stroke';
 import type { StrokeProfile } from '../room/stroke-profile';
 import type { Stroke } from '../stroke/stroke';
 import { arrivalSlope, leftOf, leftSdOnTarget, missSd } from './arrival-slopes';
@@ -29,17 +30,18 @@ const SWAYING: readonly KitQuantity[] = [
 /**
  * How often a stroke goes if everything hangs by straight lines on what strays, about a solved aim:
  * the miss, and what the ball has left of its speed where it has to fall. Null where the ball does
- * not get there even when all is as meant.
+ * not get there even in the middle of what the player does.
  *
- * @param stroke one whose ball goes along the target line
+ * @param meant one whose ball goes along the target line
  */
 export function linearChance(
   task: Task,
-  known: Kit,
-  stroke: Stroke,
-  profile: StrokeProfile,
+  asked: Kit,
+  meant: Stroke,
+  player: StrokeProfile,
   spread: KitSpread,
 ): LinearChance | null {
+  const { stroke, profile, kit: known } = inPlay(meant, player, asked, task.thinSide);
   const whenTrue = task.arrivalAt(known, stroke);
   if (typeof whenTrue === 'string') return null;
   const tip = profile.tipM / (known.ballRadiusM + known.tipRadiusM);

@@ -1,6 +1,7 @@
 import { playOn, type Scene } from '../goal/scene';
 import type { KitCorrelation } from '../kit/kit-spread';
 import { chanceOf } from '../room/chance';
+import { atUsualPace } from '../room/drawn-stroke';
 import { roomWindows } from '../room/windows';
 import type { NamedOption } from './distinct-ways';
 import { drawnPlays, goingPlays } from './drawn-plays';
@@ -29,7 +30,7 @@ export function refineWay(asked: RankQuestion, { option, way }: NamedOption): Ra
   const { stroke } = option;
   const task = taskOf(question);
   const { share, error } = chanceOf(task, kit, stroke, profile, spread, correlation);
-  const plays = drawnPlays(scene, stroke, profile);
+  const plays = drawnPlays(scene, task, stroke, profile);
   const going = goingPlays(scene, task, kit, stroke, profile);
   return {
     option,
@@ -38,7 +39,12 @@ export function refineWay(asked: RankQuestion, { option, way }: NamedOption): Ra
     chanceError: error,
     hardest: hardestOf(option),
     windows: roomWindows(task, kit, stroke),
-    ...cueBallFate(scene, plays, going, playOn(scene, stroke, { endsOnly: true })),
+    ...cueBallFate(
+      scene,
+      plays,
+      going,
+      playOn(scene, atUsualPace(stroke, profile), { endsOnly: true }),
+    ),
   };
 }
 

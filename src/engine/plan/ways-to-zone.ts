@@ -1,4 +1,6 @@
 import { didScratch, playOn, type RestZone, type Scene } from '../goal/scene';
+import { atUsualPace } from '../room/drawn-stroke';
+import type { StrokeProfile } from '../room/stroke-profile';
 import { byChance, kindOf, type NamedOption } from './distinct-ways';
 import { cueBallEnd, outsideBy } from './rest-spread';
 import type { Option, OptionQuestion } from './solve-option';
@@ -13,7 +15,7 @@ const NEAR_M = 0.15;
 
 /**
  * Of every kind of way the option that does best at going and at leaving the cue ball in the zone,
- * judged by the stroke played just as meant.
+ * judged by the stroke played as meant, but at the player's usual pace.
  *
  * @param options none that cannot be played where the balls lie
  */
@@ -26,7 +28,7 @@ export function waysToZone(
 ): readonly NamedOption[] {
   const kinds = new Map<string, { readonly named: NamedOption; readonly worth: number }>();
   for (const named of variants(question, options, leastElevationRad)) {
-    const worth = worthOf(named.option, scene, zone);
+    const worth = worthOf(named.option, question.profile, scene, zone);
     const former = kinds.get(kindOf(named.way));
     if (former === undefined || worth > former.worth)
       kinds.set(kindOf(named.way), { named, worth });
@@ -56,8 +58,8 @@ function variants(
   return found;
 }
 
-function worthOf(option: Option, scene: Scene, zone: RestZone): number {
-  const play = playOn(scene, option.stroke, { endsOnly: true });
+function worthOf(option: Option, profile: StrokeProfile, scene: Scene, zone: RestZone): number {
+  const play = playOn(scene, atUsualPace(option.stroke, profile), { endsOnly: true });
   if (play === null || didScratch(play)) return 0;
   const off = outsideBy(zone, cueBallEnd(play, scene)) / NEAR_M;
   return option.chance.share * Math.exp((-off * off) / 2);

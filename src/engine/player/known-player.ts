@@ -1,7 +1,7 @@
 import { normalBelow } from '../numerics/normal';
 import type { StrokeProfile } from '../room/stroke-profile';
 import { PLAYER_PRIOR, strokeByRule } from './player-rule';
-import { lineScatter, type Result, type ShotLine } from './shot-line';
+import { lineScatter, type PlainLine, type Result } from './shot-line';
 
 /**
  * What is not known of a player, in prior standard deviations: level, aim bias, full bias, scatter of
@@ -21,11 +21,20 @@ export interface Player {
   readonly squirtSds: number;
 }
 
+/**
+ * The stroke at a level, in prior deviations: 0 is the middle, more scatters more.
+ *
+ * @param speedTimes how many times as wide as by the rule the speed scatters
+ */
+export function levelStroke(level: number, speedTimes = 1): StrokeProfile {
+  const directionRad = PLAYER_PRIOR.directionRad * Math.exp(PLAYER_PRIOR.directionSd * level);
+  return strokeByRule(directionRad, speedTimes);
+}
+
 export function playerOf(unknowns: Unknowns): Player {
   const [level = 0, aim = 0, full = 0, scatter = 0, speed = 0, squirtSds = 0] = unknowns;
-  const directionRad = PLAYER_PRIOR.directionRad * Math.exp(PLAYER_PRIOR.directionSd * level);
   return {
-    stroke: strokeByRule(directionRad, Math.exp(PLAYER_PRIOR.speedScatterSd * scatter)),
+    stroke: levelStroke(level, Math.exp(PLAYER_PRIOR.speedScatterSd * scatter)),
     aimBiasRad: PLAYER_PRIOR.aimBiasRad * aim,
     fullBiasRad: PLAYER_PRIOR.fullBiasRad * full,
     speedBias: PLAYER_PRIOR.speedBias * speed,
@@ -34,7 +43,7 @@ export function playerOf(unknowns: Unknowns): Player {
 }
 
 /** Where a player's line lies on a shot in the mean, from its solved aim, rad, right +. */
-export function lineBias(player: Player, line: ShotLine): number {
+function lineBias(player: Player, line: PlainLine): number {
   const { aimBiasRad, fullBiasRad, speedBias, squirtSds } = player;
   return (
     aimBiasRad +
@@ -57,31 +66,51 @@ export const KIT_SHARE = 0.4;
  */
 export function likelihoods(
   player: Player,
-  line: ShotLine,
+  line: PlainLine,
   aimOffRad = 0,
 ): Partial<Record<Result, number>> {
-  const { stroke } = player;
+  const likely: Partial<Record<Result, number>> = {};
+  for (const result of possibleResults(line)) {
+    likely[result] = likelihoodOf(player, line, result, aimOffRad);
+  }
+  return likely;
+}
+
+/** What can become of a shot. */
+export function possibleResults({ passes }: PlainLine): readonly Result[] {
+  return ['went', ...passes, 'short', 'untouched'];
+}
+
+/** How likely one result of a shot is for a player; 0 of one that it cannot have. */
+export function likelihoodOf(
+  player: Player,
+  line: PlainLine,
+  result: Result,
+  aimOffRad = 0,
+): number {
+  const { leastSpeed, edges, passes } = line;
+  const { speedShare } = player.stroke;
+  const short = leastSpeed === null ? 0 : normalBelow((leastSpeed - player.speedBias) / speedShare);
+  if (result === 'short') return short;
+  const sd = chanceScatter(player.stroke, line);
+  const middle = aimOffRad + lineBias(player, line);
+  const below = (edge: number) => normalBelow((edge - middle) / sd);
+  const [untouchedLow, low, high, untouchedHigh] = edges;
+  const gets = 1 - short;
+  if (result === 'went') return gets * (below(high) - below(low));
+  if (result === 'untouched') return gets * (below(untouchedLow) + 1 - below(untouchedHigh));
+  // Both sides have one name where a shot is edged by the same thing on either.
+  const lower = result === passes[0] ? below(low) - below(untouchedLow) : 0;
+  const higher = result === passes[1] ? below(untouchedHigh) - below(high) : 0;
+  return gets * (lower + higher);
+}
+
+/** What of a line changes from stroke to stroke, one standard deviation, rad. */
+function chanceScatter(stroke: StrokeProfile, line: PlainLine): number {
   const other =
     (line.perHeightM * stroke.tipM) ** 2 +
     (line.perSpeedShare * stroke.speedShare) ** 2 +
     (line.perElevation * stroke.elevationRad) ** 2 +
     (KIT_SHARE * line.kitSdRad) ** 2;
-  const sd = Math.sqrt(lineScatter(stroke, line) ** 2 + other);
-  const middle = aimOffRad + lineBias(player, line);
-  const [a, b, c, d] = line.edges.map((edge) => normalBelow((edge - middle) / sd)) as [
-    number,
-    number,
-    number,
-    number,
-  ];
-  const short = normalBelow((line.leastSpeed - player.speedBias) / stroke.speedShare);
-  const gets = 1 - short;
-  const [low, high] = line.passes;
-  return {
-    went: gets * (c - b),
-    [low]: gets * (b - a),
-    [high]: gets * (d - c),
-    untouched: gets * (a + 1 - d),
-    short,
-  };
+  return Math.sqrt(lineScatter(stroke, line) ** 2 + other);
 }

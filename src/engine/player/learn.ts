@@ -1,13 +1,13 @@
 import { cholesky, choleskyInverse, choleskySolve } from '../numerics/cholesky';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
-import { likelihoods, playerOf, UNKNOWNS, type Unknowns } from './known-player';
-import type { Result, ShotLine } from './shot-line';
-import type { QuestionChances } from './the-question';
+import { likelihoodOf, playerOf, UNKNOWNS, type Unknowns } from './known-player';
+import type { PlainLine, Result } from './shot-line';
+import { type QuestionChances, shareAt } from './the-question';
 
 /** A shot that was played. */
 export interface LoggedShot {
-  readonly line: ShotLine;
+  readonly line: PlainLine;
   /** Where it was aimed, from the solved aim, rad, right +. */
   readonly aimOffRad: number;
   readonly result: Result;
@@ -42,7 +42,7 @@ function surprise({ made, shots }: Evidence, unknowns: Unknowns): number {
   let sum = unknowns.reduce((total, value) => total + (value * value) / 2, 0);
   const player = playerOf(unknowns);
   shots.forEach(({ line, aimOffRad, result }, index) => {
-    const likely = likelihoods(player, line, aimOffRad)[result] ?? 0;
+    const likely = likelihoodOf(player, line, result, aimOffRad);
     const weight = 2 ** ((index + 1 - shots.length) / HALF_LIFE_SHOTS);
     sum -= weight * Math.log((1 - FALSE_SHARE) * likely + FALSE_SHARE / KINDS);
   });
@@ -53,9 +53,9 @@ function surprise({ made, shots }: Evidence, unknowns: Unknowns): number {
 /** A binomial of ten: by the engine's own chance at that level, as far as biases leave of it. */
 function surpriseSaid({ question, of10 }: Made, unknowns: Unknowns): number {
   const [level = 0] = unknowns;
-  const biased = likelihoods(playerOf(unknowns), question.line).went ?? 0;
-  const unbiased = likelihoods(playerOf([level]), question.line).went ?? 1;
-  const share = question.shareAt(level) * (biased / unbiased);
+  const biased = likelihoodOf(playerOf(unknowns), question.line, 'went');
+  const unbiased = likelihoodOf(playerOf([level]), question.line, 'went');
+  const share = shareAt(question, level) * (biased / unbiased);
   const likely = Math.min(1 - LEAST_SHARE, Math.max(LEAST_SHARE, share));
   return -(of10 * Math.log(likely) + (10 - of10) * Math.log(1 - likely));
 }

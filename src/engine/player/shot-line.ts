@@ -2,11 +2,11 @@ import { type Shot, strokeOf } from '../direct/shot';
 import { solveAim } from '../direct/solve-aim';
 import { directPot } from '../goal/direct-pot';
 import type { Target } from '../goal/target';
-import type { Task } from '../goal/task';
+import { goes, missAt, type Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
 import { type KitSpread, kitMoved } from '../kit/kit-spread';
 import type { StrokeProfile } from '../room/stroke-profile';
-import { type EndedBy, type RoomWindows, roomWindows } from '../room/windows';
+import { directionSlope, type EndedBy, type RoomWindow, roomWindow } from '../room/windows';
 import type { Stroke } from '../stroke/stroke';
 
 /**
@@ -26,14 +26,12 @@ export interface AskedShot {
 
 /**
  * A shot as the line sees it: the cue's direction from its solved aim, rad, right +, and what of
- * everything else works like direction. By straight lines, but for the edges, which are exact.
+ * everything else works like direction. By straight lines, but for the edges, which are exact. Plain
+ * data, which hangs on the shot, its target, kit and spread alone: it can be kept with them.
  */
-export interface ShotLine {
-  readonly task: Task;
-  readonly kit: Kit;
-  readonly spread: KitSpread;
-  /** With its solved aim. */
-  readonly stroke: Stroke;
+export interface PlainLine {
+  /** The solved aim, from the straight line, rad, right +. */
+  readonly solvedRad: number;
   /** Between these it goes; beyond them it passes by, and beyond the outer ones nothing is touched. */
   readonly edges: readonly [untouched: number, low: number, high: number, untouched: number];
   /** What passing by the lower and the higher edge is called. */
@@ -48,8 +46,17 @@ export interface ShotLine {
   /** Rad of line for a standard deviation of what is not known of the cue's squirt, and of all else. */
   readonly perSquirtSd: number;
   readonly kitSdRad: number;
-  /** The logarithm of the least speed that gets there over the meant one; −∞ where any does. */
-  readonly leastSpeed: number;
+  /** The logarithm of the least speed that gets there over the meant one; null where any does. */
+  readonly leastSpeed: number | null;
+}
+
+/** A line with the shot that it is of. */
+export interface ShotLine extends PlainLine {
+  readonly task: Task;
+  readonly kit: Kit;
+  readonly spread: KitSpread;
+  /** With its solved aim. */
+  readonly stroke: Stroke;
 }
 
 /** The line of a shot; null where the shot has no aim, or does not go even as meant. */
@@ -58,23 +65,22 @@ export function shotLine({ shot, target, kit, spread }: AskedShot): ShotLine | n
   if (!answer.ok) return null;
   const task = directPot(shot, target, kit.ballRadiusM);
   const stroke = strokeOf(shot, answer.aimRad);
-  const windows = roomWindows(task, kit, stroke);
-  const perAim = windows?.aimRad.directionPerUnit;
-  if (windows === null || !perAim) return null;
-  const per = (input: keyof Stroke) => (windows[input].directionPerUnit ?? 0) / perAim;
+  if (!goes(missAt(task, kit, stroke))) return null;
+  const window = roomWindow(task, kit, stroke, 'aimRad');
+  const perAim = window.directionPerUnit;
+  if (!perAim) return null;
+  const per = (input: keyof Stroke) => (directionSlope(task, kit, stroke, input) ?? 0) / perAim;
   const tipPerM = 1 / (kit.ballRadiusM + kit.tipRadiusM);
   const { squirtSdRad, othersSdRad } = kitLine(task, kit, spread, stroke);
-  const fullSide = Math.sign(shot.cutRad) as ShotLine['fullSide'];
+  const fullSide = Math.sign(shot.cutRad) as PlainLine['fullSide'];
   return {
     task,
     kit,
     spread,
     stroke,
-    edges: edgesOf(windows, shot, kit, answer.aimRad),
-    passes: [
-      passing(windows.aimRad.low.endedBy, -1, fullSide),
-      passing(windows.aimRad.high.endedBy, 1, fullSide),
-    ],
+    solvedRad: answer.aimRad,
+    edges: edgesOf(window, shot, kit, answer.aimRad),
+    passes: [passing(window.low.endedBy, -1, fullSide), passing(window.high.endedBy, 1, fullSide)],
     fullSide,
     perTipM: per('side') * tipPerM,
     perHeightM: per('height') * tipPerM,
@@ -82,8 +88,13 @@ export function shotLine({ shot, target, kit, spread }: AskedShot): ShotLine | n
     perElevation: per('elevationRad'),
     perSquirtSd: squirtSdRad,
     kitSdRad: othersSdRad,
-    leastSpeed: leastSpeedOf(windows, stroke),
+    leastSpeed: leastSpeedOf(roomWindow(task, kit, stroke, 'speedMps'), stroke),
   };
+}
+
+/** A line without the shot that it is of. */
+export function plainLine({ task, kit, spread, stroke, ...plain }: ShotLine): PlainLine {
+  return plain;
 }
 
 /**
@@ -92,7 +103,7 @@ export function shotLine({ shot, target, kit, spread }: AskedShot): ShotLine | n
  *
  * @param side 1 where the edge lies right of the aim, −1 left of it
  */
-function passing(endedBy: EndedBy, side: 1 | -1, fullSide: ShotLine['fullSide']): Result {
+function passing(endedBy: EndedBy, side: 1 | -1, fullSide: PlainLine['fullSide']): Result {
   if (endedBy === 'thin' || endedBy === 'full' || endedBy === 'left' || endedBy === 'right') {
     return endedBy;
   }
@@ -102,13 +113,13 @@ function passing(endedBy: EndedBy, side: 1 | -1, fullSide: ShotLine['fullSide'])
 }
 
 /** The two lines between which the object ball is touched go by the balls' places alone. */
-function edgesOf({ aimRad }: RoomWindows, shot: Shot, kit: Kit, solvedRad: number) {
+function edgesOf(window: RoomWindow, shot: Shot, kit: Kit, solvedRad: number) {
   const reachM = 2 * kit.ballRadiusM;
   const asideM = reachM * Math.sin(shot.cutRad);
   const aheadM = shot.distanceM + reachM * Math.cos(shot.cutRad);
   const towards = Math.atan2(asideM, aheadM);
   const half = Math.asin(Math.min(1, reachM / Math.hypot(asideM, aheadM)));
-  const [low, high] = [aimRad.low.value - solvedRad, aimRad.high.value - solvedRad];
+  const [low, high] = [window.low.value - solvedRad, window.high.value - solvedRad];
   return [Math.min(low, towards - half), low, high, Math.max(high, towards + half)] as const;
 }
 
@@ -128,14 +139,14 @@ function kitLine(task: Task, kit: Kit, spread: KitSpread, stroke: Stroke) {
   return { squirtSdRad, othersSdRad: Math.sqrt(othersSquare) };
 }
 
-function leastSpeedOf({ speedMps: { low } }: RoomWindows, { speedMps }: Stroke): number {
-  return low.endedBy === 'short' ? Math.log(low.value / speedMps) : Number.NEGATIVE_INFINITY;
+function leastSpeedOf({ low }: RoomWindow, { speedMps }: Stroke): number | null {
+  return low.endedBy === 'short' ? Math.log(low.value / speedMps) : null;
 }
 
 /** How a stroke's line scatters on a shot, one standard deviation, rad: direction and tip alone. */
 export function lineScatter(
   profile: StrokeProfile,
-  { perTipM }: Pick<ShotLine, 'perTipM'>,
+  { perTipM }: Pick<PlainLine, 'perTipM'>,
 ): number {
   const { directionRad, tipM, together } = profile;
   const tip = perTipM * tipM;

@@ -1,6 +1,6 @@
 import { likelihoods, playerOf } from './known-player';
 import type { PlayerKnowledge } from './learn';
-import type { Result, ShotLine } from './shot-line';
+import type { PlainLine, Result } from './shot-line';
 
 /** Of the set of players one in so many is asked: enough to put shots in order. */
 const ASKED = 4;
@@ -12,7 +12,7 @@ const LEVELS = 16;
  * results are to who knows the level than to who knows what is known. Source: Lindley, Ann. Math.
  * Stat. 27:986 (1956) (from memory).
  */
-function tells({ points }: PlayerKnowledge, line: ShotLine): number {
+function tells({ points }: PlayerKnowledge, line: PlainLine): number {
   const asked = points.filter((_, index) => index % ASKED === 0);
   const total = asked.reduce((sum, { weight }) => sum + weight, 0);
   const byLevel = asked.sort((a, b) => (a.unknowns[0] ?? 0) - (b.unknowns[0] ?? 0));
@@ -42,7 +42,7 @@ function surpriseOf(likely: number): number {
 }
 
 /** The shot of several that tells most; null of none. */
-export function mostTelling<S extends { readonly line: ShotLine }>(
+export function mostTelling<S extends { readonly line: PlainLine }>(
   knowledge: PlayerKnowledge,
   candidates: readonly S[],
 ): S | null {

@@ -2,8 +2,8 @@ import { DEFAULT_KIT, type Kit } from '../kit/kit';
 import type { KitSpread } from '../kit/kit-spread';
 import { RAD_PER_DEG } from '../numerics/angle';
 import { chanceOf } from '../room/chance';
-import { PLAYER_PRIOR, strokeByRule } from './player-rule';
-import { type AskedShot, type ShotLine, shotLine } from './shot-line';
+import { levelStroke } from './known-player';
+import { type AskedShot, type PlainLine, plainLine, shotLine } from './shot-line';
 
 /**
  * The shot that a player is asked about: an object ball on the centre spot of a nine-foot table, the
@@ -36,27 +36,27 @@ const CORNER_MOUTH_M = 0.116;
 /** Players from beyond a professional to beyond a beginner, in prior deviations of their level. */
 const LEVELS = Array.from({ length: 15 }, (_, index) => -3.5 + index / 2);
 
-/** How often players make the question's shot, by level; null where the shot has no answer. */
+/** How often players make the question's shot, by level: plain data, of one kit and its spread. */
 export interface QuestionChances {
-  readonly line: ShotLine;
-  /** The chance of players at a level, in prior deviations, by the engine's own quadrature. */
-  shareAt(level: number): number;
+  readonly line: PlainLine;
+  /** By the engine's own quadrature, of players from beyond a professional to beyond a beginner. */
+  readonly shares: readonly number[];
 }
 
+/** The chances on a kit; null where the shot has no answer there. */
 export function questionChances(kit: Kit, spread: KitSpread): QuestionChances | null {
   const line = shotLine(questionShot(kit, spread));
   if (line === null) return null;
-  const shares = LEVELS.map((level) => {
-    const directionRad = PLAYER_PRIOR.directionRad * Math.exp(PLAYER_PRIOR.directionSd * level);
-    return chanceOf(line.task, line.kit, line.stroke, strokeByRule(directionRad), spread).share;
-  });
-  return { line, shareAt: (level) => between(shares, (level + 3.5) * 2) };
+  const shares = LEVELS.map(
+    (level) => chanceOf(line.task, line.kit, line.stroke, levelStroke(level), spread).share,
+  );
+  return { line: plainLine(line), shares };
 }
 
-/** Between the values of a list, by straight lines; beyond its ends, that of the end. */
-function between(values: readonly number[], at: number): number {
-  const place = Math.min(values.length - 1, Math.max(0, at));
+/** The chance of players at a level, in prior deviations: straight between those worked out. */
+export function shareAt({ shares }: QuestionChances, level: number): number {
+  const place = Math.min(shares.length - 1, Math.max(0, (level + 3.5) * 2));
   const low = Math.floor(place);
-  const [from = 0, to = from] = [values[low], values[low + 1]];
+  const [from = 0, to = from] = [shares[low], shares[low + 1]];
   return from + (place - low) * (to - from);
 }

@@ -1,9 +1,10 @@
-import type { KitSpread } from '../kit/kit-spread';
 import { chanceOf } from '../room/chance';
 import type { StrokeProfile } from '../room/stroke-profile';
-import { KIT_SHARE, likelihoods, lineBias, playerOf, type Unknowns } from './known-player';
+import { playerOf, type Unknowns } from './known-player';
+import { knownProfile, spreadBeside } from './known-profile';
 import { figureOf, type KnownFigure, learn, type Made, type PlayerKnowledge } from './learn';
-import { lineScatter, type ShotLine } from './shot-line';
+import { lineScatter, type PlainLine, type ShotLine } from './shot-line';
+import { chanceRange, somePlayers } from './some-players';
 
 /** What is known of a stroke: every figure in its middle, with the ends of its central nine tenths. */
 export interface KnownStroke {
@@ -16,7 +17,7 @@ export interface KnownStroke {
   readonly together: KnownFigure;
 }
 
-export function knownStroke(knowledge: PlayerKnowledge, question: ShotLine): KnownStroke {
+export function knownStroke(knowledge: PlayerKnowledge, question: PlainLine): KnownStroke {
   const of = (pick: (stroke: StrokeProfile) => number) =>
     figureOf(knowledge, (unknowns) => pick(playerOf(unknowns).stroke));
   return {
@@ -60,31 +61,16 @@ function middleOf(knowledge: PlayerKnowledge): Unknowns {
   );
 }
 
-/** What is not known of the kit, as far as it counts as chance: the squirt is among what is learnt. */
-function asChance(spread: KitSpread): KitSpread {
-  const shares = Object.entries(spread).map(([name, sd]) => [name, KIT_SHARE * sd]);
-  return { ...(Object.fromEntries(shares) as KitSpread), massRatio: 0 };
-}
-
 /**
- * How often a shot goes that is aimed by its solved aim: by the engine's own quadrature for the player
- * in the middle, moved by what players about it would make by straight lines.
+ * How often a shot goes that is aimed by its solved aim: by the engine's own quadrature, for the one
+ * player who stands for all those there may be.
  */
 export function knownChance(knowledge: PlayerKnowledge, line: ShotLine): KnownFigure {
-  const byLine = (unknowns: Unknowns) => likelihoods(playerOf(unknowns), line).went ?? 0;
-  const middle = middleOf(knowledge);
-  const player = playerOf(middle);
   const { task, kit, stroke, spread } = line;
-  const off = { ...stroke, aimRad: stroke.aimRad + lineBias(player, line) };
-  const atMiddle = chanceOf(task, kit, off, player.stroke, asChance(spread)).share;
-  const moved = atMiddle - byLine(middle);
-  const held = (share: number) => Math.min(1, Math.max(0, share + moved));
-  const mean = knowledge.points.reduce(
-    (sum, { unknowns, weight }) => sum + weight * byLine(unknowns),
-    0,
-  );
-  const { low, high } = figureOf(knowledge, byLine);
-  return { value: held(mean), low: held(low), high: held(high) };
+  const profile = knownProfile(knowledge, line, spread);
+  const beside = spreadBeside(knowledge, spread);
+  const value = chanceOf(task, kit, stroke, profile, beside).share;
+  return { value, ...chanceRange(somePlayers(knowledge), line, value) };
 }
 
 /** The stroke of somebody of whom no more is known than how many of ten are made. */

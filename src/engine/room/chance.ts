@@ -11,7 +11,7 @@ import { cholesky } from '../numerics/cholesky';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
 import type { Stroke } from '../stroke/stroke';
-import { drawnStroke, type Normal, turnedBy } from './drawn-stroke';
+import { drawnStroke, inPlay, type Normal, turnedBy } from './drawn-stroke';
 import { shareAlong } from './share-along';
 import type { StrokeProfile } from './stroke-profile';
 
@@ -40,16 +40,18 @@ const FIRST_DIMENSIONS = 5;
  * the same one; along the direction (and what of the tip goes with it) the chance of each draw is
  * worked out, not drawn, so that the answer moves smoothly with the shot.
  *
+ * @param meant with its solved aim on the known kit; what is off shot after shot goes by the player
  * @param correlation left out: the quantities of the kit are independent
  */
 export function chanceOf(
   task: Task,
-  kit: Kit,
-  stroke: Stroke,
-  profile: StrokeProfile,
+  known: Kit,
+  meant: Stroke,
+  player: StrokeProfile,
   spread: KitSpread,
   correlation?: KitCorrelation,
 ): Chance {
+  const { stroke, profile, kit } = inPlay(meant, player, known, task.thinSide);
   const sampled = task.quantities.filter((quantity) => !SLOPES.includes(quantity));
   const ties = tiesOf(sampled, correlation);
   const missPerSd = slopeAlong(task, kit, stroke, profile);

@@ -1,5 +1,26 @@
 import { RAD_PER_DEG } from '../numerics/angle';
 
+/** What is off shot after shot: the middle about which a player's strokes scatter. */
+export interface SteadyErrors {
+  /** Of the cue's direction, rad, right +. */
+  readonly aimRad: number;
+  /** Of the cue's direction where there is a cut, rad, towards a fuller hit +. */
+  readonly fullRad: number;
+  /** Of the speed, as a share of it, harder +. */
+  readonly speedShare: number;
+  /** How many times the kit's the cue's mass ratio is; left out: once. */
+  readonly massRatioTimes?: number;
+  /** What is not known of the direction's errors, which counts as scatter; left out: nothing. */
+  readonly unsure?: UnsureErrors;
+}
+
+/** One standard deviation each, rad, and how they go together, −1 to 1. */
+export interface UnsureErrors {
+  readonly aimRad: number;
+  readonly fullRad: number;
+  readonly correlation: number;
+}
+
 /** How a player's strokes scatter about what was meant, one standard deviation each. */
 export interface StrokeProfile {
   /** Of the cue's direction, rad. */
@@ -14,6 +35,8 @@ export interface StrokeProfile {
    * moves both the same way.
    */
   readonly together: number;
+  /** Left out: what was meant is the middle. */
+  readonly steady?: SteadyErrors;
 }
 
 /** Direction and sideways tip error go together half-way in all of them: ours, nothing says more. */

@@ -55,7 +55,7 @@ const NUDGES: Stroke = {
  */
 export function roomWindows(task: Task, kit: Kit, stroke: Stroke): RoomWindows | null {
   if (!goes(missAt(task, kit, stroke))) return null;
-  const windowOf = (input: keyof Stroke) => windowAround(task, kit, stroke, input);
+  const windowOf = (input: keyof Stroke) => roomWindow(task, kit, stroke, input);
   return {
     aimRad: windowOf('aimRad'),
     speedMps: windowOf('speedMps'),
@@ -65,7 +65,8 @@ export function roomWindows(task: Task, kit: Kit, stroke: Stroke): RoomWindows |
   };
 }
 
-function windowAround(task: Task, kit: Kit, stroke: Stroke, input: keyof Stroke): RoomWindow {
+/** How far one input may be off, of a stroke that goes. */
+export function roomWindow(task: Task, kit: Kit, stroke: Stroke, input: keyof Stroke): RoomWindow {
   const missOf = (value: number) => missAt(task, kit, { ...stroke, [input]: value });
   const limit = STROKE_RANGES[input];
   const directionPerUnit = directionSlope(task, kit, stroke, input);
@@ -74,8 +75,16 @@ function windowAround(task: Task, kit: Kit, stroke: Stroke, input: keyof Stroke)
   return { low: edge(limit.min), high: edge(limit.max), directionPerUnit };
 }
 
-/** By a nudge one way alone where one the other way loses the object ball. */
-function directionSlope(task: Task, kit: Kit, stroke: Stroke, input: keyof Stroke): number | null {
+/**
+ * Change of the object ball's direction, rad right +, per unit of an input: by a nudge one way alone
+ * where one the other way loses the object ball; null where either does.
+ */
+export function directionSlope(
+  task: Task,
+  kit: Kit,
+  stroke: Stroke,
+  input: keyof Stroke,
+): number | null {
   const present = stroke[input];
   const directionOf = (value: number) => task.directionAt(kit, { ...stroke, [input]: value });
   const { min, max } = STROKE_RANGES[input];
