@@ -9,9 +9,9 @@ import { gzippedCodeBytes, shippedCode } from './shipped-code';
  * a ball touches, what stops it and which pockets are out of reach, 2; tabs that join their changes,
  * files held to their digests, and lists of thousands, 6; cushions as quantities of a table, 2; laws that change said once, and faster paths, 10.
  */
-const BUDGET_BYTES = 188_000;
+const BUDGET_BYTES = 192_000;
 
-it('sends at most 188 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 192 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);
