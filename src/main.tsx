@@ -26,6 +26,8 @@ import { createAwakeModel } from './state/measure/awake-model';
 import { createMeasureModel } from './state/measure/create-measure-model';
 import { knownAlongShot } from './state/measure/known-along-shot';
 import { createNotedKnowledge } from './state/measure/noted-knowledge';
+import { createNotedPlayers } from './state/player/noted-players';
+import { createPlayerModel } from './state/player/player-model';
 import { noteRecentShots } from './state/recent-shots';
 import { createRepairModel } from './state/repair-model';
 import { createRoomModel } from './state/room-model';
@@ -54,18 +56,31 @@ const gate = createSaveGate(
 );
 const { store } = gate;
 const loaded = await runFromCopy(store, await store.loadAll(), places);
-const { desk: loadedDesk, attempts, positions } = loaded;
+const { desk: loadedDesk, attempts, positions, players, played } = loaded;
 const serviceWorker = new URL('./sw.js', document.baseURI).href;
 const trust = trustOwnScripts([engineScript, serviceWorker]);
 const makeWorker = findEngineWorker(trust(engineScript));
+const [sharing, digest] = [sharePort(), findDigest()];
 const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
 const kit = createKitModel({ store, desk, shelves: loaded });
 const fitWork = makeWorker && createEnginePool(makeWorker, 1);
+const player = createPlayerModel({
+  store,
+  desk,
+  players,
+  played,
+  report: fitWork && ((job) => fitWork('learn', job)),
+  noted: createNotedPlayers(notedText(findStorage, 'leeway.players'), import.meta.url),
+  sharing,
+  digest,
+  later: createLaterAtRest(window),
+});
 const measure = createMeasureModel({
   store,
   attempts,
   kit,
   desk,
+  profile: player.roughProfile,
   fit: fitWork && createFitClient(fitWork),
   foresee: fitWork && ((job) => fitWork('foresee', job)),
   noted: createNotedKnowledge(notedText(findStorage, 'leeway.known'), import.meta.url),
@@ -92,6 +107,7 @@ const shot = createShotModel({
 const room = createRoomModel({
   lastAnswer: shot.lastAnswer,
   desk,
+  player,
   known,
   spreadBefore: computed(() => measure.before.value.spread),
   assess: createRoomClient(makeWorker && createEnginePool(makeWorker, 1)),
@@ -103,7 +119,7 @@ const choose = createChooseModel({
   positions,
   table: kit.current.tables,
   knowledge: measure.knowledge,
-  profile: room.profile,
+  player,
   work: makeWorker && createEnginePool(makeWorker, workerCount(navigator.hardwareConcurrency)),
   shot,
 });
@@ -111,12 +127,13 @@ const choose = createChooseModel({
 noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
 
 const reload = () => location.reload();
-const flush = () => Promise.all([desk.flush(), kit.flush(), measure.flush(), choose.flush()]);
+const flush = () =>
+  Promise.all([desk.flush(), kit.flush(), measure.flush(), choose.flush(), player.flush()]);
 const backup = createBackupModel({
   gate,
   flush,
-  sharing: sharePort(),
-  digest: findDigest(),
+  sharing,
+  digest,
   undone: createUndoneMark(findStorage),
   now: Date.now,
   reload,
@@ -138,6 +155,8 @@ const install = createInstallModel({
   hasMeasured: computed(() => measure.lastReadAtMs.value !== null),
   openedEmpty:
     attempts.length === 0 &&
+    played.length === 0 &&
+    players.every(({ madeOf10 }) => madeOf10 === null) &&
     kit.isDefault.peek() &&
     positions.every(({ origin }) => origin === 'invented'),
 });
@@ -178,6 +197,7 @@ render(
       shot,
       room,
       choose,
+      player,
       kit,
       effects: computed(() => kitEffects(knownKit.value, solveAim)),
       measure,

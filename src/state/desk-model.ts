@@ -1,15 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { INPUT_RANGES } from '../engine/direct/input-ranges';
 import type { Shot } from '../engine/direct/shot';
-import type {
-  Choice,
-  Desk,
-  LaidShot,
-  PlayerName,
-  Pocket,
-  Preferences,
-  ShelfName,
-} from '../store/records';
+import type { Choice, Desk, LaidShot, Pocket, Preferences, ShelfName } from '../store/records';
 import type { StorePort } from '../store/store-port';
 import { joinRows } from '../store/tabs/join-rows';
 import { createDeskSaver, type SaveState } from './desk-saver';
@@ -22,7 +14,8 @@ export interface DeskModel {
   readonly choice: ReadonlySignal<Choice>;
   readonly preferences: ReadonlySignal<Preferences>;
   readonly pocket: ReadonlySignal<Pocket>;
-  readonly player: ReadonlySignal<PlayerName>;
+  /** Who plays; the player model looks after who that can be. */
+  readonly playerId: ReadonlySignal<string>;
   /** The version of the engine's laws whose changes have been told of. */
   readonly law: ReadonlySignal<number>;
   /** What was asked lately, no two alike; the newest first. */
@@ -35,7 +28,7 @@ export interface DeskModel {
   dropHeldShot(): void;
   setPreference<P extends keyof Preferences>(name: P, value: Preferences[P]): void;
   setPocket(pocket: Pocket): void;
-  setPlayer(player: PlayerName): void;
+  setPlayer(id: string): void;
   setLaw(law: number): void;
   /** Remembers a shot among the recent ones, wherever it lay, in place of one like it. */
   noteShot(shot: LaidShot): void;
@@ -75,7 +68,7 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     choice: computed(() => desk.value.choice),
     preferences: computed(() => desk.value.preferences),
     pocket: computed(() => desk.value.pocket),
-    player: computed(() => desk.value.player),
+    playerId: computed(() => desk.value.playerId),
     law: computed(() => desk.value.law),
     recentShots: computed(() => desk.value.recentShots),
     saving: saver.state,
@@ -92,8 +85,8 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
     setPocket(pocket) {
       if (pocket !== desk.peek().pocket) change({ pocket });
     },
-    setPlayer(player) {
-      if (player !== desk.peek().player) change({ player });
+    setPlayer(playerId) {
+      if (playerId !== desk.peek().playerId) change({ playerId });
     },
     setLaw(law) {
       if (law !== desk.peek().law) change({ law });

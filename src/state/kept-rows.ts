@@ -22,6 +22,10 @@ export interface KeptRows<T extends WithId> {
   show(row: T): void;
   /** Comes back where the store refuses: of a shelf it keeps one. */
   remove(id: string): void;
+  /** Several at once, each as {@link put} does. */
+  putAll(rows: readonly T[]): void;
+  /** Several at once, none of which {@link putBack} brings back. */
+  removeAll(ids: readonly string[]): void;
   /** The last row removed here, until it is there again, whoever brought it back. */
   readonly removed: ReadonlySignal<T | null>;
   /** Puts that back; null where there is none. */
@@ -127,6 +131,16 @@ export function createKeptRows<L extends ListName>(
           () => row && show(row),
         );
       }),
+    putAll(rows) {
+      const given = new Set(rows.map(({ id }) => id));
+      all.value = order([...all.peek().filter(({ id }) => !given.has(id)), ...rows]);
+      for (const row of rows) send(row.id, () => store.put(list, shown(row.id) ?? row));
+    },
+    removeAll(ids) {
+      const given = new Set(ids);
+      all.value = all.peek().filter(({ id }) => !given.has(id));
+      for (const id of ids) send(id, () => store.delete(list, id));
+    },
     putBack() {
       const row = removed.peek();
       if (row) put(row);

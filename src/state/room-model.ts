@@ -2,11 +2,14 @@ import { computed, effect, type ReadonlySignal, signal, untracked } from '@preac
 import { strokeOf } from '../engine/direct/shot';
 import { allowedRad, type Target } from '../engine/goal/target';
 import type { KitCorrelation, KitQuantity, KitSpread } from '../engine/kit/kit-spread';
-import type { RoomForError, RoomQuestion } from '../engine/room/room-for-error';
-import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
+import type { SomePlayers } from '../engine/player/some-players';
+import type { StrokeProfile } from '../engine/room/stroke-profile';
 import { SHOT_PROBLEMS } from '../words/shot-problems';
+import type { PlayerRoom, PlayerRoomQuestion } from '../worker/room-client';
 import { createAudience } from './audience';
 import type { DeskModel } from './desk-model';
+import { chanceSpread } from './player/learn-player';
+import type { PlayerModel } from './player/player-model';
 import type { Answered } from './shot-answers';
 
 /**
@@ -14,8 +17,8 @@ import type { Answered } from './shot-answers';
  * cannot be, unless called off by the function it returns.
  */
 export type AssessRoom = (
-  question: RoomQuestion,
-  done: (room: RoomForError | null) => void,
+  question: PlayerRoomQuestion,
+  done: (room: PlayerRoom | null) => void,
 ) => () => void;
 
 /** How little is known of the kit in play, and how the errors of its quantities go together. */
@@ -26,7 +29,8 @@ export interface KnownSpread {
 
 export interface RoomPorts {
   readonly lastAnswer: ReadonlySignal<Answered | null>;
-  readonly desk: Pick<DeskModel, 'pocket' | 'player'>;
+  readonly desk: Pick<DeskModel, 'pocket'>;
+  readonly player: Pick<PlayerModel, 'profile' | 'known'>;
   readonly known: ReadonlySignal<KnownSpread>;
   /** How little was known of it before anything was measured. */
   readonly spreadBefore: ReadonlySignal<KitSpread>;
@@ -38,7 +42,7 @@ export interface RoomPorts {
 /** What the present shot forgives, how sure its aim is, how often it goes. */
 export interface RoomModel {
   /** The latest there is; null before the first. */
-  readonly room: ReadonlySignal<RoomForError | null>;
+  readonly room: ReadonlySignal<PlayerRoom | null>;
   /** Whether {@link room} is that of the answer on screen, the pocket and the player. */
   readonly isFresh: ReadonlySignal<boolean>;
   /** One line on why there is no fresh one and will be none by itself; null where all is well. */
@@ -47,8 +51,6 @@ export interface RoomModel {
   tryAgain(): void;
   /** How far from the target line the object ball may leave, rad either way. */
   readonly allowedRad: ReadonlySignal<number | null>;
-  /** How the player's strokes scatter. */
-  readonly profile: ReadonlySignal<StrokeProfile>;
   /** Whether a quantity of the kit in play has been measured, rather than taken from its usual range. */
   isMeasured(quantity: KitQuantity): boolean;
   /** Stops watching. */
@@ -60,6 +62,9 @@ interface Question {
   readonly answered: Answered;
   readonly target: Target;
   readonly profile: StrokeProfile;
+  /** What of the kit's unknowns counts as chance for them. */
+  readonly chanceSpread: KitSpread;
+  readonly some: SomePlayers | null;
   readonly known: KnownSpread;
 }
 
@@ -73,28 +78,30 @@ const MEASURED_SHARE = 0.9;
  * change: it costs a hundred times what the aim does, and nobody reads it while a button is held.
  */
 export function createRoomModel(ports: RoomPorts): RoomModel {
-  const { lastAnswer, desk, known, spreadBefore, assess, later } = ports;
+  const { lastAnswer, desk, player, known, spreadBefore, assess, later } = ports;
   const target = computed<Target>(() => ({ kind: 'mouth', ...desk.pocket.value }));
-  const profile = computed(() => INVENTED_PROFILES[desk.player.value]);
   const question = computed<Question | null>(() => {
     const answered = lastAnswer.value;
     if (answered === null) return null;
     return {
       answered,
       target: target.value,
-      profile: profile.value,
+      profile: player.profile.value,
+      chanceSpread: chanceSpread(player.known.value, known.value.spread),
+      some: player.known.value?.some ?? null,
       known: known.value,
     };
   });
-  const assessed = signal<{ question: Question; room: RoomForError } | null>(null);
+  const assessed = signal<{ question: Question; room: PlayerRoom } | null>(null);
   const failed = signal<Question | null>(null);
   let callOff = () => {};
   const work = (asked: Question) => {
     const { shot, kit, answer } = asked.answered;
     const { spread, correlation } = asked.known;
-    const { target, profile } = asked;
+    const { target, profile, chanceSpread, some } = asked;
     const stroke = strokeOf(shot, answer.aimRad);
-    const job = { balls: shot, target, kit, stroke, profile, spread, correlation };
+    const known = { spread, chanceSpread, correlation };
+    const job = { balls: shot, target, kit, stroke, profile, some, ...known };
     callOff = assess(job, (room) => {
       if (room === null) failed.value = asked;
       else assessed.value = { question: asked, room };
@@ -122,7 +129,6 @@ export function createRoomModel(ports: RoomPorts): RoomModel {
       const answered = lastAnswer.value;
       return answered && allowedRad(target.value, answered.kit.ballRadiusM);
     }),
-    profile,
     isMeasured: (quantity) =>
       known.value.spread[quantity] < MEASURED_SHARE * spreadBefore.value[quantity],
     dispose() {

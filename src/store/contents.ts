@@ -1,4 +1,5 @@
 import type { Attempt } from './attempt';
+import type { PlayedShot, Player } from './player';
 import type { Desk, ShelfName, Shelves } from './records';
 import type { SavedPosition } from './saved-position';
 
@@ -6,6 +7,8 @@ import type { SavedPosition } from './saved-position';
 export interface Rows extends Shelves {
   readonly attempts: Attempt;
   readonly positions: SavedPosition;
+  readonly players: Player;
+  readonly played: PlayedShot;
   readonly desk: Desk;
 }
 

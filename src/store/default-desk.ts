@@ -46,6 +46,7 @@ export const DEFAULT_DESK: Desk = {
   choice: DEFAULT_CHOICE,
   preferences: DEFAULT_PREFERENCES,
   pocket: DEFAULT_POCKET,
-  player: 'club',
+  // The first there is.
+  playerId: '',
   law: MODEL_VERSION,
 };

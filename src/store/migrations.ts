@@ -1,8 +1,9 @@
 import type { IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { DatabaseSchema } from './database-schema';
+import { type DatabaseSchema, DESK_KEY } from './database-schema';
 import { EXAMPLE_POSITIONS } from './example-positions';
 import { type FormerContents, isOfImport, readRaw } from './former-contents';
 import { freshId } from './fresh-id';
+import { playerOfFormerDesk, withPlayer } from './parse-player';
 import { withGoal } from './parse-position';
 import { SHELF_NAMES } from './records';
 import { CONTENT_STORES } from './stores';
@@ -51,6 +52,19 @@ export const MIGRATIONS: readonly Migration[] = [
       const positions = transaction.objectStore('positions');
       const rows = await positions.getAll();
       await Promise.all(rows.map((row) => positions.put(withGoal(row))));
+    },
+  },
+  {
+    version: 5,
+    async run(database, transaction) {
+      const players = database.createObjectStore('players', { keyPath: 'id' });
+      database.createObjectStore('played', { keyPath: 'id' });
+      const desks = transaction.objectStore('desk');
+      const desk = await desks.get(DESK_KEY);
+      const player = playerOfFormerDesk(desk);
+      if (player === null) return;
+      await players.put(player);
+      await desks.put(withPlayer(desk, player), DESK_KEY);
     },
   },
 ];

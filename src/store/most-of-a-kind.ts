@@ -2,7 +2,8 @@ import type { ImportPlan } from './store-port';
 import { LIST_NAMES } from './stores';
 
 /**
- * How many cues, cloths, ball sets, tables, shots of trials or positions are kept at most. Every start
+ * How many cues, cloths, ball sets, tables, shots of trials, positions, players or shots played are
+ * kept at most. Every start
  * reads all of them before it shows an answer. Ten readings a week come to as many in ten years.
  */
 export const MOST_OF_A_KIND = 5000;

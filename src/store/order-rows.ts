@@ -1,5 +1,6 @@
 import type { Attempt } from './attempt';
 import { DEMO_CATALOGUE } from './demo-catalogue';
+import type { PlayedShot, Player } from './player';
 import type { ShelfName, Shelves } from './records';
 import type { SavedPosition } from './saved-position';
 
@@ -40,4 +41,19 @@ export function orderPositions(positions: readonly SavedPosition[]): readonly Sa
       asPeopleRead(one.id, other.id) ||
       (one.id < other.id ? -1 : 1),
   );
+}
+
+/** The one that was there first; of those made at once, by name as people read numbers. */
+export function orderPlayers(players: readonly Player[]): readonly Player[] {
+  return [...players].sort(
+    (one, other) =>
+      one.createdAtMs - other.createdAtMs ||
+      asPeopleRead(one.name, other.name) ||
+      (one.id < other.id ? -1 : 1),
+  );
+}
+
+/** The oldest first; of those played at once, by id. */
+export function orderPlayed(played: readonly PlayedShot[]): readonly PlayedShot[] {
+  return [...played].sort((one, other) => one.atMs - other.atMs || (one.id < other.id ? -1 : 1));
 }

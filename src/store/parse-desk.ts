@@ -2,7 +2,7 @@ import { INPUT_RANGES } from '../engine/direct/input-ranges';
 import type { Shot } from '../engine/direct/shot';
 import { TRIAL_RANGES } from '../engine/fit/trials/trial';
 import type { Range } from '../engine/numerics/range';
-import type { Repair, ShelfContents } from './contents';
+import type { Lists, Repair, ShelfContents } from './contents';
 import {
   DEFAULT_CHOICE,
   DEFAULT_DESK,
@@ -118,9 +118,12 @@ export const mendDesk: Mend<Desk> = mendObject<Desk>({
       mouthM: mendNumber(POCKET_RANGES.mouthM, DEFAULT_POCKET.mouthM),
     }),
   ),
-  player: mendAbsent(
-    DEFAULT_DESK.player,
-    mendWord(['steady', 'club', 'beginner'], DEFAULT_DESK.player),
+  playerId: mendAbsent(
+    DEFAULT_DESK.playerId,
+    mendUnless(
+      (was): was is string => was === DEFAULT_DESK.playerId || isId(was),
+      DEFAULT_DESK.playerId,
+    ),
   ),
   law: mendAbsent(FIRST_LAW, mendNumber(LAW_RANGE, DEFAULT_DESK.law)),
 });
@@ -131,28 +134,46 @@ export interface ParsedDesk {
   readonly repairs: readonly Repair[];
 }
 
+/** What a desk chooses from. */
+export type ChosenFrom = ShelfContents & Pick<Lists, 'players'>;
+
 /**
- * A valid desk out of anything, its choice made of records that are on the shelves.
+ * A valid desk out of anything, its choice made of records that are on the shelves, its player one that
+ * is there.
  * @param shelves none of them empty.
  */
-export function parseDesk(raw: unknown, shelves: ShelfContents): ParsedDesk {
+export function parseDesk(raw: unknown, shelves: ChosenFrom): ParsedDesk {
   const repairs: Repair[] = [];
   const note = (field: string, was: unknown, now: unknown) => {
     repairs.push({ store: 'desk', id: 'desk', field, was, now });
   };
-  const desk = isPlainObject(raw) ? mendDesk(withoutOldHeading(raw), '', note) : DEFAULT_DESK;
+  const desk = isPlainObject(raw) ? mendDesk(withoutFormer(raw), '', note) : DEFAULT_DESK;
   const choice = Object.fromEntries(
     SHELF_NAMES.map((shelf) => [shelf, settle(shelf, desk.choice, shelves, note)]),
   ) as Record<ShelfName, string>;
-  return { desk: { ...desk, choice: { ...desk.choice, ...choice } }, repairs };
+  const playerId = settlePlayer(desk.playerId, shelves.players, note);
+  return { desk: { ...desk, choice: { ...desk.choice, ...choice }, playerId }, repairs };
 }
 
 /**
  * A heading used to stand beside the shot, and stayed there when the shot was laid anew. Nobody can
- * tell whether it still is the shot's, and a wrong one turns the bed's slope: none is taken over.
+ * tell whether it still is the shot's, and a wrong one turns the bed's slope: none is taken over. The
+ * name of an invented player is a player of its own by now: `playerOfFormerDesk`.
  */
-function withoutOldHeading({ headingRad: _old, ...row }: Record<string, unknown>) {
+function withoutFormer({ headingRad: _old, player: _name, ...row }: Record<string, unknown>) {
   return row;
+}
+
+/** A desk that names nobody means the first there is, and so does one that names somebody gone. */
+function settlePlayer(
+  id: string,
+  players: Lists['players'],
+  note: (field: string, was: unknown, now: unknown) => void,
+): string {
+  const { playerId: first } = DEFAULT_DESK;
+  if (id === first || players.some((player) => player.id === id)) return id;
+  note('playerId', id, first);
+  return first;
 }
 
 function settle(

@@ -1,5 +1,7 @@
+import type { Pot } from '../engine/goal/goal';
 import type { BallName, NamedBall } from '../engine/lie/position';
 import { isWithin } from '../engine/numerics/range';
+import { STROKE_RANGES } from '../engine/stroke/stroke';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { ParsedRow } from './contents';
 import {
@@ -14,6 +16,7 @@ import {
   mendWord,
 } from './mend';
 import { LONGEST_NAME, parseWithId } from './parse-named';
+import type { PlayedPosition } from './player';
 import {
   BED_RANGES,
   NINE_FOOT,
@@ -34,6 +37,8 @@ const POCKET_NAMES: readonly PocketName[] = [
   'far-left',
   'middle-left',
 ];
+
+const isPocketName = (was: unknown): was is PocketName => POCKET_NAMES.some((name) => name === was);
 
 const isObjectBall = (was: unknown): was is number =>
   Number.isInteger(was) && isWithin(NUMBERS, was);
@@ -73,10 +78,7 @@ const mendZone: Mend<Zone | null> = mendOrNone(
 const mendGoal = mendObject<GoalDraft>({
   kind: mendWord(['pot'], 'pot'),
   ball: mendUnless((was) => was === null || isObjectBall(was), null),
-  pocket: mendUnless(
-    (was): was is PocketName | null => was === null || POCKET_NAMES.some((name) => name === was),
-    null,
-  ),
+  pocket: mendUnless((was): was is PocketName | null => was === null || isPocketName(was), null),
   via: mendUnless((was): was is readonly [] => Array.isArray(was) && was.length === 0, []),
 });
 
@@ -88,6 +90,31 @@ export function withGoal(row: unknown): unknown {
   if (!isPlainObject(row) || 'goal' in row) return row;
   const { intent, ...rest } = row;
   return { ...rest, goal: { ...NOTHING_CHOSEN, ...(isPlainObject(intent) ? intent : {}) } };
+}
+
+/** A way over the table: any direction at all. */
+const HEADING_RANGE = { min: -2 * Math.PI, max: 2 * Math.PI } as const;
+const STRUCK_RANGES = { ...STROKE_RANGES, aimRad: HEADING_RANGE };
+
+/** Whether it says where a shot lay and how it was to be struck: half of that tells nothing. */
+export function isPlayedPosition(was: unknown): was is PlayedPosition {
+  if (!isPlainObject(was)) return false;
+  const { lengthM, widthM, balls, goal, stroke } = was;
+  return (
+    isWithin(TABLE_RANGES.lengthM, lengthM) &&
+    isWithin(TABLE_RANGES.widthM, widthM) &&
+    Array.isArray(balls) &&
+    balls.length <= MOST_BALLS &&
+    balls.every(isBall) &&
+    isPot(goal) &&
+    isPlainObject(stroke) &&
+    Object.entries(STRUCK_RANGES).every(([name, range]) => isWithin(range, stroke[name]))
+  );
+}
+
+function isPot(was: unknown): was is Pot {
+  if (!isPlainObject(was) || was.kind !== 'pot' || !isObjectBall(was.ball)) return false;
+  return isPocketName(was.pocket) && Array.isArray(was.via) && was.via.length === 0;
 }
 
 const isTime = (was: unknown): was is number => isWithin(TIME_RANGE_MS, was);

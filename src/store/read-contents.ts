@@ -1,8 +1,9 @@
-import type { Contents, ListName, Quarantined, Rows, SetAside, ShelfContents } from './contents';
+import type { Contents, ListName, Quarantined, Rows, SetAside } from './contents';
 import { DESK_KEY } from './database-schema';
 import { DEFAULT_DESK } from './default-desk';
 import { isPlainObject } from './mend';
-import { parseDesk } from './parse-desk';
+import { type ChosenFrom, parseDesk } from './parse-desk';
+import { playerOfFormerDesk } from './parse-player';
 import { type RawRow, type RawStores, type ReadRows, readRows } from './read-rows';
 import type { Desk } from './records';
 import type { Loaded } from './store-port';
@@ -19,9 +20,11 @@ export interface ReadContents {
 
 /** Parses all there is. Nothing found at all is a first visit: the demo catalogue and desk. */
 export function readContents(raw: RawStores): ReadContents {
-  const lists = ofLists<'read'>((name) => readList(name, raw[name] ?? []));
+  const kept = raw.desk?.find(({ key }) => key === DESK_KEY)?.value;
+  const before = withFormerPlayer(raw, kept);
+  const lists = ofLists<'read'>((name) => readList(name, before[name] ?? []));
   const records = ofLists<'rows'>((name) => lists[name].records);
-  const desk = readDesk(raw.desk?.find(({ key }) => key === DESK_KEY)?.value, records);
+  const desk = readDesk(kept, records);
   const read = [...LIST_NAMES.map((name) => lists[name]), desk];
   return {
     loaded: {
@@ -36,6 +39,13 @@ export function readContents(raw: RawStores): ReadContents {
   };
 }
 
+/** What is from before there were players has the one that its desk told of. */
+function withFormerPlayer(raw: RawStores, desk: unknown): RawStores {
+  if (raw.players !== undefined && raw.players.length > 0) return raw;
+  const player = playerOfFormerDesk(desk);
+  return player === null ? raw : { ...raw, players: [{ key: player.id, value: player }] };
+}
+
 /** The same as it will be once what is to be written has been. */
 export function contentsOf(raw: RawStores, { loaded, toSetAside }: ReadContents): Contents {
   const { repairs: _repairs, quarantined: _quarantined, ...contents } = loaded;
@@ -48,10 +58,11 @@ function readList<L extends ListName>(name: L, rows: readonly RawRow[]): ReadRow
   const { parse, order, atFirst } = LISTS[name];
   const read = readRows<Rows[L]>(name, rows, parse);
   if (read.records.length > 0) return { ...read, records: order(read.records) };
-  return { ...read, records: order(atFirst), toPut: atFirst };
+  const first = atFirst();
+  return { ...read, records: order(first), toPut: first };
 }
 
-function readDesk(found: unknown, contents: ShelfContents) {
+function readDesk(found: unknown, contents: ChosenFrom) {
   const quarantined: Quarantined[] = [];
   if (found !== undefined && !isPlainObject(found)) {
     quarantined.push({ store: 'desk', raw: found, reason: 'not-a-record' });

@@ -39,6 +39,12 @@ export const BUTT_RANGES = {
 /** Every time a Date can hold, from 1970 on (ECMAScript, time values and time range). */
 export const TIME_RANGE_MS: Range = { min: 0, max: 8.64e15 };
 
+/** How many of ten somebody makes. */
+export const MADE_RANGE: Range = { min: 0, max: 10 };
+
+/** How little is known of a quantity: as the doors take it. */
+export const SPREAD_RANGE: Range = { min: 0, max: 2 };
+
 /** What a player may enter: a mouth a little wider than any ball, up to a wide-open one. */
 export const POCKET_RANGES = {
   distanceM: { min: 0.01, max: 4 },

@@ -67,9 +67,6 @@ export interface Preferences {
   readonly theme: 'dark' | 'light' | 'system';
 }
 
-/** How a player's stroke scatters: one of the engine's invented players, until it is measured. */
-export type PlayerName = 'steady' | 'club' | 'beginner';
-
 /** What the object ball has to hit: a mouth square across its way. */
 export interface Pocket {
   readonly distanceM: number;
@@ -95,7 +92,8 @@ export interface Desk {
   readonly choice: Choice;
   readonly preferences: Preferences;
   readonly pocket: Pocket;
-  readonly player: PlayerName;
+  /** Who plays. */
+  readonly playerId: string;
   /** The version of the engine's laws whose changes have been told of. */
   readonly law: number;
 }

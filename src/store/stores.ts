@@ -12,9 +12,11 @@ import type {
 } from './contents';
 import { DEMO_CATALOGUE } from './demo-catalogue';
 import { isPlainObject } from './mend';
-import { orderAttempts, orderPositions, orderShelf } from './order-rows';
+import { orderAttempts, orderPlayed, orderPlayers, orderPositions, orderShelf } from './order-rows';
 import { parseAttempt } from './parse-attempt';
 import { mendDesk } from './parse-desk';
+import { parsePlayed } from './parse-played';
+import { firstPlayer, parsePlayer } from './parse-player';
 import { parsePosition } from './parse-position';
 import { parseRecord } from './parse-record';
 import type { ReadRows } from './read-rows';
@@ -44,7 +46,7 @@ interface List<T> extends Store<T> {
   /** Whether the newest are shown last. */
   readonly isNewestLast: boolean;
   /** What stands in an empty one. */
-  readonly atFirst: readonly T[];
+  atFirst(): readonly T[];
   /** Whether it holds a reading or a number of the person's own. */
   isOwn(row: T): boolean;
   /** What another tab made of a row, to be kept beside it under this id. */
@@ -55,6 +57,11 @@ interface List<T> extends Store<T> {
 const OTHER_TAB = 'other tab';
 
 const never = () => false;
+
+const wasChangedLater = (
+  here: { readonly changedAtMs: number },
+  there: { readonly changedAtMs: number },
+) => here.changedAtMs > there.changedAtMs;
 
 /**
  * Every list, in the order in which lists are read, written and told of. Whatever is done with all
@@ -69,7 +76,7 @@ export const LISTS: { readonly [L in ListName]: List<Rows[L]> } = {
     parse: parseAttempt,
     order: orderAttempts,
     isNewestLast: true,
-    atFirst: [],
+    atFirst: () => [],
     isNeverEmpty: false,
     idOf: ({ id }) => id,
     nameOf: ({ shot }) => shot.trial,
@@ -85,14 +92,42 @@ export const LISTS: { readonly [L in ListName]: List<Rows[L]> } = {
     parse: parsePosition,
     order: orderPositions,
     isNewestLast: false,
-    atFirst: [],
+    atFirst: () => [],
     isNeverEmpty: false,
     idOf: ({ id }) => id,
     nameOf: ({ name }) => name,
-    staysInMerge: (here, there) => here.changedAtMs > there.changedAtMs,
+    staysInMerge: wasChangedLater,
     inBackup: byId,
     isOwn: never,
     asCopy: (row, id) => ({ ...row, id, name: copyName(row.name, [row.name], OTHER_TAB) }),
+  },
+  players: {
+    parse: parsePlayer,
+    order: orderPlayers,
+    isNewestLast: false,
+    atFirst: () => [firstPlayer()],
+    // Backups from before there were players have none.
+    isNeverEmpty: false,
+    idOf: ({ id }) => id,
+    nameOf: ({ name }) => name,
+    staysInMerge: wasChangedLater,
+    inBackup: byId,
+    isOwn: ({ madeOf10 }) => madeOf10 !== null,
+    asCopy: (row, id) => ({ ...row, id, name: copyName(row.name, [row.name], OTHER_TAB) }),
+  },
+  played: {
+    parse: parsePlayed,
+    order: orderPlayed,
+    isNewestLast: true,
+    atFirst: () => [],
+    isNeverEmpty: false,
+    idOf: ({ id }) => id,
+    nameOf: ({ result }) => result,
+    staysInMerge: never,
+    inBackup: (rows) => rows,
+    isOwn: () => true,
+    // A shot counts once.
+    asCopy: (row, id) => ({ ...row, id, asMeant: false }),
   },
 };
 
@@ -121,7 +156,7 @@ function shelf<S extends ShelfName>(name: S): List<Shelves[S]> {
     parse: (raw) => parseRecord(name, raw),
     order: (records) => orderShelf(name, records),
     isNewestLast: false,
-    atFirst: DEMO_CATALOGUE[name],
+    atFirst: () => DEMO_CATALOGUE[name],
     isNeverEmpty: true,
     idOf: ({ id }) => id,
     nameOf: (record) => record.name,

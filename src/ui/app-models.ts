@@ -9,6 +9,7 @@ import type { KitModel } from '../state/kit-model';
 import type { LawNews } from '../state/law-news';
 import type { AwakeModel } from '../state/measure/awake-model';
 import type { MeasureModel } from '../state/measure/measure-model';
+import type { PlayerModel } from '../state/player/player-model';
 import type { RepairModel } from '../state/repair-model';
 import type { RoomModel } from '../state/room-model';
 import type { ShotModel } from '../state/shot-model';
@@ -45,6 +46,8 @@ export interface AppModels {
   readonly room: RoomModel;
   /** A table with balls on it, and the ways to play them. */
   readonly choose: ChooseModel;
+  /** Who plays, and what is learnt of them. */
+  readonly player: PlayerModel;
   readonly kit: KitModel;
   /** What the kit in play does. */
   readonly effects: ReadonlySignal<KitEffects>;

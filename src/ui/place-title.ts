@@ -14,6 +14,7 @@ const PANELS: ReadonlyMap<string, string> = new Map([
   ['positions', 'Positions'],
   ...SHELVES.map((shelf) => [shelf, SHELF_LABELS[shelf]] as const),
   ['measure', 'Measure'],
+  ['players', 'Players'],
   ['preferences', 'Units and layout'],
   ['backup', 'Backup'],
   ['about', 'About'],

@@ -14,6 +14,12 @@ const LAW_CHANGES: Readonly<Record<number, LawChange>> = {
     moved: 'Where balls rest or fall may have moved.',
     movedByReadings: 'Where balls rest or fall, and with your readings aims too, may have moved.',
   },
+  3: {
+    what: 'Chances are now told for players of your own, learnt from what they play.',
+    moved: 'Yours begins about where the invented one stood, so chances may have moved.',
+    movedByReadings:
+      'Yours begins about where the invented one stood, so chances and aims may have moved.',
+  },
 };
 
 /** What is said once of the laws that changed since a version; empty where none did. */

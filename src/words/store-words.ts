@@ -39,6 +39,20 @@ export const STORE_NOUNS: { readonly [S in StoreName]: Nouns } & {
     nameless: 'A position',
     unsaved: 'a position',
   },
+  players: {
+    all: 'Players',
+    one: 'player',
+    more: 'players',
+    nameless: 'A player',
+    unsaved: 'a player',
+  },
+  played: {
+    all: 'Shots played',
+    one: 'shot played',
+    more: 'shots played',
+    nameless: 'A shot played',
+    unsaved: 'a shot played',
+  },
   desk: {
     all: 'Your shot and settings',
     one: 'your shot and settings',
@@ -147,5 +161,6 @@ export function clashWords({ kind, store, name, copyName }: Clash): string {
 function otherWords(store: StoreName, copyName: string): string {
   if (copyName) return `the other’s is kept as ${copyName}.`;
   if (store === 'attempts') return 'the other’s is kept beside it, struck out.';
+  if (store === 'played') return 'the other’s is kept beside it, and nothing is learnt from it.';
   return 'another shot is held, if none was.';
 }

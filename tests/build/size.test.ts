@@ -7,11 +7,12 @@ import { gzippedCodeBytes, shippedCode } from './shipped-code';
  * trusted types and the ways to repair the app 2; drawings told in words and help with installing 2;
  * storage that loses nothing, and says so, 5; ways told apart by what sets them apart 1.5; saying what
  * a ball touches, what stops it and which pockets are out of reach, 2; tabs that join their changes,
- * files held to their digests, and lists of thousands, 6; cushions as quantities of a table, 2; laws that change said once, and faster paths, 10.
+ * files held to their digests, and lists of thousands, 6; cushions as quantities of a table, 2; laws that change said once, and faster paths, 10;
+ * players of one’s own, with their question, log and file, 6.
  */
-const BUDGET_BYTES = 192_000;
+const BUDGET_BYTES = 198_000;
 
-it('sends at most 192 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 198 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);

@@ -28,7 +28,9 @@ describe('the kit', () => {
     expect(await text('.kit-strip')).toContain('Defaults: not your cue yet.');
     await tap(app.page, app.page.locator('.kit-strip-names'));
     expect(await text('.place-note')).toContain('default');
-    for (const row of await app.page.locator('.shelf-row:has(.shelf-label)').allInnerTexts()) {
+    for (const row of await app.page
+      .locator('.shelf-row:has(.shelf-label):has(.shelf-origin)')
+      .allInnerTexts()) {
       expect(row).toContain('an invented example');
     }
   });

@@ -96,7 +96,7 @@ describe('the room while the shot changes', () => {
     await field.fill('0.7');
     await field.blur();
     await untilAssessed(page);
-    expect(engineRoom({ ...LONG_SHOT, speedMps: 0.7 }, FAR_POCKET, 'club').windows).toBeNull();
+    expect(engineRoom({ ...LONG_SHOT, speedMps: 0.7 }, FAR_POCKET).windows).toBeNull();
     expect(await textOf(app.page, '.why-chance')).toBe('does not get to the pocket');
     expect(await textOf(app.page, '.why-certainty')).toContain('firmer');
     expect(await page.locator('.aim-band, .bar-room').count()).toBe(0);

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
-import { chanceWords } from '../../src/ui/shot/room-words';
+import { easeWords } from '../../src/ui/chance-telling';
 import { degreesOf } from '../../src/units/angle-degrees';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { alongSpeeds, barOf, engineRoom, textOf, untilAssessed } from '../harness/read-room';
@@ -34,8 +34,8 @@ describe('the pocket', () => {
     await away.fill('0.3');
     await away.blur();
     await untilAssessed(page);
-    const { windows, chance } = engineRoom(DEFAULT_SHOT, { distanceM: 0.3, mouthM: 0.131 }, 'club');
-    expect(await textOf(app.page, '.why-chance')).toBe(`goes ${chanceWords(chance.share)}`);
+    const { windows, chance } = engineRoom(DEFAULT_SHOT, { distanceM: 0.3, mouthM: 0.131 });
+    expect(await textOf(app.page, '.why-chance')).toBe(`${easeWords(chance.share)} for most`);
     await tapButton(page, 'Close');
     const speed = await barOf(page, '[data-opens="speed"]');
     expect(speed[0]).toBeCloseTo(alongSpeeds(windows?.speedMps.low.value ?? Number.NaN), 2);
@@ -67,9 +67,9 @@ describe('the reasons', () => {
   it('open by a tap on the chance, and name what is not measured', async () => {
     const { page } = app;
     await untilAssessed(page);
-    await tapButton(page, /goes about/);
+    await tapButton(page, /for most/);
     const reasons = await textOf(app.page, '.why-room');
-    const [most] = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET, 'club').certainty.contributions;
+    const [most] = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET).certainty.contributions;
     const sdDeg = degreesOf(most?.aimSdRad ?? Number.NaN);
     expect(reasons).toContain(`cue’s deflection±${sdDeg.toFixed(2)}°`);
     expect(reasons).toContain('not measured');
@@ -78,32 +78,16 @@ describe('the reasons', () => {
     expect(reasons).toContain('no jaws, no rails');
   });
 
-  it('tell the chance of each player there is to choose, on this kit and if it were known', async () => {
-    const { page } = app;
-    for (const player of ['steady', 'beginner'] as const) {
-      await tapButton(page, player);
-      await untilAssessed(page);
-      const pocket = { distanceM: 0.79375, mouthM: 0.131 };
-      const { chance, chanceOnKnownKit } = engineRoom(DEFAULT_SHOT, pocket, player);
-      const told = [...(await textOf(app.page, '.why-room')).matchAll(/\((\d+) ± \d+ %\)/g)].map(
-        ([, figure]) => Number(figure),
-      );
-      expect(told).toEqual([
-        Math.round(chance.share * 100),
-        Math.round(chanceOnKnownKit.share * 100),
-      ]);
-    }
-    expect(await textOf(app.page, '.player-scatter')).toContain('An invented player, not you yet.');
-    await tapButton(page, 'Done');
-  });
-
-  it('keep the player chosen, under Kit too', async () => {
-    const { page } = app;
-    await page.goto(`${app.server.url}#kit`);
-    const chosen = page.locator('.player-choice [aria-pressed="true"]');
-    await expect.poll(() => chosen.textContent()).toBe('beginner');
-    await tapButton(page, 'club');
-    await expect.poll(() => textOf(app.page, '.player-scatter')).toContain('±0.13°');
-    await page.goto(`${app.server.url}#shot`);
+  it('tell in a word how hard it is for most, and no figure, on this kit and if it were known', async () => {
+    const pocket = { distanceM: 0.79375, mouthM: 0.131 };
+    const { chance, chanceOnKnownKit } = engineRoom(DEFAULT_SHOT, pocket);
+    await untilAssessed(app.page);
+    const told = await app.page.locator('.why-list b').allTextContents();
+    expect(told.filter((words) => /^(easy|fair|hard)$/.test(words))).toEqual([
+      easeWords(chance.share),
+      easeWords(chanceOnKnownKit.share),
+    ]);
+    expect(await textOf(app.page, '.why-room')).not.toMatch(/in 10|± \d+ %/);
+    await tapButton(app.page, 'Done');
   });
 });

@@ -1,6 +1,7 @@
 import { rm } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { FORMER_MADE } from '../../src/store/parse-player';
 import { OLDER_SCHEMAS, unpackOlderVersion } from '../harness/older-version';
 import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
 import { PATIENCE_MS } from '../harness/patience';
@@ -16,8 +17,8 @@ import {
 } from '../harness/update-at-hand';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../store/invented-attempts';
 
-/** The layout of the present version: four steps, as `src/store/migrations.ts` has them. */
-const NEWEST_SCHEMA = 4;
+/** The layout of the present version: five steps, as `src/store/migrations.ts` has them. */
+const NEWEST_SCHEMA = 5;
 
 describe.each(OLDER_SCHEMAS)('a phone with version %d of the database', (schema) => {
   let older: string;
@@ -84,13 +85,16 @@ describe.each(OLDER_SCHEMAS)('a phone with version %d of the database', (schema)
     }
     expect(after.stores.attempts).toEqual(before.stores.attempts ?? []);
     const positions = before.stores.positions?.map(({ intent, ...row }) => ({
-      ...row,
       goal: { kind: 'pot', ...(intent as object), via: [] },
+      ...row,
     }));
     if (positions) expect(after.stores.positions).toEqual(positions);
     // The shot is changed by the test, and with it the list of recent ones.
-    const { shot: _, recentShots: __, ...desk } = before.stores.desk?.[0] ?? { missing: true };
-    expect(after.stores.desk).toMatchObject([desk]);
+    const [was = { missing: true }] = before.stores.desk ?? [];
+    const { shot: _, recentShots: __, player: ___, ...desk } = was;
+    const [player] = after.stores.players ?? [];
+    expect(player).toMatchObject({ madeOf10: FORMER_MADE.club });
+    expect(after.stores.desk).toMatchObject([{ ...desk, playerId: player?.id }]);
 
     const [former, ...others] = after.stores['former-contents'] ?? [];
     expect(others).toEqual([]);

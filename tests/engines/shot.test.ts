@@ -3,7 +3,7 @@ import type { AimAnswer, Shot } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
-import { chanceWords } from '../../src/ui/shot/room-words';
+import { easeWords } from '../../src/ui/chance-telling';
 import { radOf } from '../../src/units/angle-degrees';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { ENGINES } from '../harness/engines/engine-page';
@@ -103,13 +103,13 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     const answer = solveAim(DEFAULT_SHOT, DEFAULT_KIT);
     if (!answer.ok) throw new Error(answer.reason);
     expect(await readFigures(page)).toMatchObject(figuresOf(answer));
-    const { certainty, chance } = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET, 'club');
+    const { certainty, chance } = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET);
     const toBallM =
       DEFAULT_SHOT.distanceM + 2 * DEFAULT_KIT.ballRadiusM * Math.cos(DEFAULT_SHOT.cutRad);
     const sdM = toBallM * (Math.tan(answer.aimRad + certainty.aimSdRad) - Math.tan(answer.aimRad));
     const sure = `aim ±${Math.round(sdM * 1000)} mm: cue not measured`;
     await eventually(() => textOf(page, '.why-certainty')).toBe(sure);
-    const often = `goes ${chanceWords(chance.share)}`;
+    const often = `${easeWords(chance.share)} for most`;
     await eventually(() => textOf(page, '.why-chance')).toBe(often);
   });
 

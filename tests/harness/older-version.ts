@@ -7,7 +7,7 @@ import { promisify } from 'node:util';
 const run = promisify(execFile);
 
 /** The versions of the database's layout that there is an older build for. */
-export const OLDER_SCHEMAS = [1, 2, 3] as const;
+export const OLDER_SCHEMAS = [1, 2, 3, 4] as const;
 
 /**
  * Unpacks the build that a player of that time has on their phone; see tests/fixtures/README.md.

@@ -4,19 +4,23 @@ import { solveAim } from '../../src/engine/direct/solve-aim';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { type RoomForError, roomForError } from '../../src/engine/room/room-for-error';
-import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
+import type { StrokeProfile } from '../../src/engine/room/stroke-profile';
 import type { RoomWindows } from '../../src/engine/room/windows';
+import { ANYBODY } from '../../src/state/player/rough-stroke';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
-import type { PlayerName, Pocket } from '../../src/store/records';
+import type { Pocket } from '../../src/store/records';
 import { settle } from './read-shot';
 import { openTile, tapButton } from './thumb';
 
-/** The engine's own room for error of a shot, on the kit the app opens with. */
-export function engineRoom(shot: Shot, pocket: Pocket, player: PlayerName): RoomForError {
+/** The engine's own room for error of a shot, on the kit and for the player the app opens with. */
+export function engineRoom(
+  shot: Shot,
+  pocket: Pocket,
+  profile: StrokeProfile = ANYBODY,
+): RoomForError {
   const answer = solveAim(shot, DEFAULT_KIT);
   if (!answer.ok) throw new Error(answer.reason);
   const target = { kind: 'mouth', ...pocket } as const;
-  const profile = INVENTED_PROFILES[player];
   const stroke = strokeOf(shot, answer.aimRad);
   const kit = DEFAULT_KIT;
   return roomForError({ balls: shot, target, kit, stroke, profile, spread: UNMEASURED });
@@ -24,7 +28,7 @@ export function engineRoom(shot: Shot, pocket: Pocket, player: PlayerName): Room
 
 /** Its windows. Throws where the ball does not go. */
 export function engineWindows(shot: Shot, pocket: Pocket): RoomWindows {
-  const { windows } = engineRoom(shot, pocket, 'club');
+  const { windows } = engineRoom(shot, pocket);
   if (!windows) throw new Error('the ball does not go');
   return windows;
 }

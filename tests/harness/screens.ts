@@ -19,6 +19,7 @@ export const SCREENS = [
   'kit/cloths/demo-cloth-club',
   'kit/balls/demo-balls-clean',
   'kit/tables/demo-table-9ft',
+  'kit/players',
   'kit/measure',
   'kit/backup',
   'kit/preferences',

@@ -134,7 +134,9 @@ describe('the door to the database', () => {
   });
 
   it('says when an older tab blocks it, and opens once that tab is gone', async () => {
-    const older = await openDB('leeway', 1);
+    const older = await openDB('leeway', 1, {
+      upgrade: (database) => void database.createObjectStore('desk'),
+    });
     const { events, onEvent } = listen();
     const next = { version: latestVersion(MIGRATIONS) + 1, run: () => {} };
     const door = createDatabaseDoor('leeway', onEvent, [...MIGRATIONS, next]);

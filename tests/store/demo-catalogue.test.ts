@@ -112,7 +112,10 @@ describe('the default desk', () => {
   });
 
   it('needs no mending', () => {
-    expect(parseDesk(DEFAULT_DESK, DEMO_CATALOGUE)).toEqual({ desk: DEFAULT_DESK, repairs: [] });
+    expect(parseDesk(DEFAULT_DESK, { ...DEMO_CATALOGUE, players: [] })).toEqual({
+      desk: DEFAULT_DESK,
+      repairs: [],
+    });
   });
 });
 

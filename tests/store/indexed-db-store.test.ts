@@ -3,6 +3,7 @@ import { DEFAULT_DESK } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import type { DraftStorage } from '../../src/store/noted-text';
+import { firstPlayer } from '../../src/store/parse-player';
 import { type Desk, SHELF_NAMES } from '../../src/store/records';
 import { newDevice } from './new-device';
 import { NO_ROWS } from './no-rows';
@@ -29,6 +30,7 @@ describe('the store on a first visit', () => {
       desk: DEFAULT_DESK,
       ...DEMO_CATALOGUE,
       positions: EXAMPLE_POSITIONS,
+      players: [{ ...firstPlayer(), id: expect.any(String) }],
       repairs: [],
       quarantined: [],
     });

@@ -5,6 +5,7 @@ import { createDatabaseDoor } from '../../src/store/database-door';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
+import { FORMER_MADE } from '../../src/store/parse-player';
 import { CURVE_ATTEMPT } from './invented-attempts';
 import { newDevice } from './new-device';
 
@@ -94,14 +95,17 @@ describe('the second version', () => {
     expect(loaded.repairs).toEqual([]);
     expect(loaded.quarantined).toEqual([]);
     expect(loaded.attempts).toEqual([]);
-    const shot = { ...FIRST_DESK.shot, headingRad: null };
-    expect(loaded.desk).toEqual({ ...FIRST_DESK, shot, recentShots: [], law: 1 });
+    const { player: _name, ...desk } = FIRST_DESK;
+    const shot = { ...desk.shot, headingRad: null };
+    expect(loaded.players).toMatchObject([{ madeOf10: FORMER_MADE.steady, wasAsked: false }]);
+    const playerId = loaded.players[0]?.id;
+    expect(loaded.desk).toEqual({ ...desk, shot, recentShots: [], playerId, law: 1 });
     expect(loaded.cues).toEqual([{ ...FIRST_CUE, changes: [], like: null }]);
     expect(loaded.tables).toEqual(DEMO_CATALOGUE.tables);
     const raw = await openDB('leeway');
     expect(raw.version).toBe(latestVersion(MIGRATIONS));
     expect(await raw.getAll('cues')).toEqual([FIRST_CUE]);
-    expect(await raw.getAll('desk')).toEqual([FIRST_DESK]);
+    expect(await raw.getAll('desk')).toEqual([{ ...desk, playerId }]);
     expect(await raw.getAll('set-aside')).toEqual([FIRST_SET_ASIDE]);
     raw.close();
   });

@@ -65,7 +65,7 @@ describe('a tab that shows what was there before an import in another', () => {
     const old = { ...MY_CUE, massRatio: 9 };
     expect(await stale.store.put('cues', old)).toMatchObject({ reason: 'replaced' });
     expect(await stale.store.delete('cues', MY_CUE.id)).toMatchObject({ ok: false });
-    const desk = { ...DEFAULT_DESK, player: 'steady' } as const;
+    const desk = { ...DEFAULT_DESK, playerId: 'player-student' };
     expect(await stale.store.saveDesk(desk)).toMatchObject({ reason: 'replaced' });
     stale.store.draftDesk(desk);
     await stale.store.put('attempts', CURVE_ATTEMPT);

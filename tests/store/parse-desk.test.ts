@@ -7,6 +7,7 @@ import { parseDesk } from '../../src/store/parse-desk';
 import { SHELF_NAMES } from '../../src/store/records';
 import { anything, damage } from './damaged-rows';
 import { shotProblemsOf } from './engine-accepts';
+import { NEWCOMER, STUDENT } from './invented-players';
 
 const corrupted = fc.oneof(
   anything,
@@ -23,6 +24,9 @@ const corrupted = fc.oneof(
   damage(DEFAULT_DESK),
 );
 
+/** What is on the shelves of a new device, and two players. */
+const CHOSEN_FROM = { ...DEMO_CATALOGUE, players: [STUDENT, NEWCOMER] };
+
 const WORDS = {
   lengthUnit: ['mm', 'cm', 'in'],
   distanceUnit: ['m', 'cm', 'in', 'diamonds', 'table-lengths'],
@@ -38,7 +42,7 @@ describe('parsing the desk', () => {
   it('gives a desk the app can open with, for anything at all', () => {
     fc.assert(
       fc.property(corrupted, (raw) => {
-        const { desk } = parseDesk(raw, DEMO_CATALOGUE);
+        const { desk } = parseDesk(raw, CHOSEN_FROM);
         expect(shotProblemsOf(desk.shot)).toEqual([]);
         expect(desk.recentShots.flatMap(shotProblemsOf)).toEqual([]);
         expect(desk.recentShots.length).toBeLessThanOrEqual(12);
@@ -60,8 +64,8 @@ describe('parsing the desk', () => {
   it('finds nothing to mend in what it has mended', () => {
     fc.assert(
       fc.property(corrupted, (raw) => {
-        const { desk } = parseDesk(raw, DEMO_CATALOGUE);
-        expect(parseDesk(desk, DEMO_CATALOGUE)).toEqual({ desk, repairs: [] });
+        const { desk } = parseDesk(raw, CHOSEN_FROM);
+        expect(parseDesk(desk, CHOSEN_FROM)).toEqual({ desk, repairs: [] });
       }),
     );
   });
@@ -76,7 +80,7 @@ describe('parsing the desk', () => {
     ['distanceM', 'far', DEFAULT_SHOT.distanceM],
   ])('mends a shot with %s of %s to %s and tells of it', (name, was, now) => {
     const raw = { ...DEFAULT_DESK, shot: { ...DEFAULT_SHOT, [name]: was } };
-    const { desk, repairs } = parseDesk(raw, DEMO_CATALOGUE);
+    const { desk, repairs } = parseDesk(raw, CHOSEN_FROM);
     expect(Reflect.get(desk.shot, name)).toBe(now);
     expect(repairs).toEqual([{ store: 'desk', id: 'desk', field: `shot.${name}`, was, now }]);
   });
@@ -87,7 +91,7 @@ describe('parsing the desk', () => {
     const older = { ...rest, shot };
     // Nobody has been told yet of laws that have changed since.
     const desk = { ...DEFAULT_DESK, law: 1 };
-    expect(parseDesk(older, DEMO_CATALOGUE)).toEqual({ desk, repairs: [] });
+    expect(parseDesk(older, CHOSEN_FROM)).toEqual({ desk, repairs: [] });
   });
 
   it.each([
@@ -97,7 +101,7 @@ describe('parsing the desk', () => {
     ['north', null, 2],
   ])('reads a heading of %s, which is never moved into range', (headingRad, now, repairs) => {
     const laid = { ...DEFAULT_SHOT, headingRad };
-    const parsed = parseDesk({ ...DEFAULT_DESK, shot: laid, heldShot: laid }, DEMO_CATALOGUE);
+    const parsed = parseDesk({ ...DEFAULT_DESK, shot: laid, heldShot: laid }, CHOSEN_FROM);
     expect(parsed.desk.shot.headingRad).toBe(now);
     expect(parsed.desk.heldShot?.headingRad).toBe(now);
     const fields = ['shot.headingRad', 'heldShot.headingRad'];
@@ -109,13 +113,13 @@ describe('parsing the desk', () => {
     for (const headingRad of [1.5, null, 'north']) {
       const older = { ...DEFAULT_DESK, shot, heldShot: shot, headingRad };
       const desk = { ...DEFAULT_DESK, heldShot: DEFAULT_SHOT };
-      expect(parseDesk(older, DEMO_CATALOGUE)).toEqual({ desk, repairs: [] });
+      expect(parseDesk(older, CHOSEN_FROM)).toEqual({ desk, repairs: [] });
     }
   });
 
   it('mends recent shots one by one and drops what is none', () => {
     const recentShots = [DEFAULT_SHOT, 'a shot', { ...DEFAULT_SHOT, side: 4 }, {}, null];
-    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, recentShots }, DEMO_CATALOGUE);
+    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, recentShots }, CHOSEN_FROM);
     expect(desk.recentShots).toEqual([DEFAULT_SHOT, { ...DEFAULT_SHOT, side: 1 }]);
     expect(repairs.map(({ field }) => field)).toEqual([
       'recentShots.1',
@@ -127,28 +131,28 @@ describe('parsing the desk', () => {
 
   it('keeps the twelve newest of too many recent shots', () => {
     const recentShots = Array.from({ length: 15 }, (_, n) => ({ ...DEFAULT_SHOT, side: n / 20 }));
-    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, recentShots }, DEMO_CATALOGUE);
+    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, recentShots }, CHOSEN_FROM);
     expect(desk.recentShots).toEqual(recentShots.slice(0, 12));
     expect(repairs.map(({ now }) => now)).toEqual([undefined, undefined, undefined]);
   });
 
   it('leaves out a distance for the object ball that cannot be read', () => {
     const raw = { ...DEFAULT_DESK, shot: { ...DEFAULT_SHOT, objectDistanceM: 'far' } };
-    const { desk, repairs } = parseDesk(raw, DEMO_CATALOGUE);
+    const { desk, repairs } = parseDesk(raw, CHOSEN_FROM);
     expect(desk.shot).toEqual(DEFAULT_SHOT);
     expect(repairs.map(({ field }) => field)).toEqual(['shot.objectDistanceM']);
   });
 
   it('keeps a good distance for the object ball, and takes a bad one to its bound', () => {
     const withDistance = (objectDistanceM: number) =>
-      parseDesk({ ...DEFAULT_DESK, shot: { ...DEFAULT_SHOT, objectDistanceM } }, DEMO_CATALOGUE);
+      parseDesk({ ...DEFAULT_DESK, shot: { ...DEFAULT_SHOT, objectDistanceM } }, CHOSEN_FROM);
     expect(withDistance(1.5).desk.shot.objectDistanceM).toBe(1.5);
     expect(withDistance(99).desk.shot.objectDistanceM).toBe(INPUT_RANGES.objectDistanceM.max);
   });
 
   it('gives way to the default for a unit it does not know', () => {
     const preferences = { ...DEFAULT_DESK.preferences, speedUnit: 'knots', lengthUnit: 'in' };
-    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, preferences }, DEMO_CATALOGUE);
+    const { desk, repairs } = parseDesk({ ...DEFAULT_DESK, preferences }, CHOSEN_FROM);
     expect(desk.preferences).toMatchObject({ speedUnit: 'mps', lengthUnit: 'in' });
     expect(repairs).toEqual([
       { store: 'desk', id: 'desk', field: 'preferences.speedUnit', was: 'knots', now: 'mps' },
@@ -157,11 +161,11 @@ describe('parsing the desk', () => {
 
   it('chooses what is there for what is gone', () => {
     const choice = { ...DEFAULT_DESK.choice, cues: 'sold' };
-    const gone = parseDesk({ ...DEFAULT_DESK, choice }, DEMO_CATALOGUE);
+    const gone = parseDesk({ ...DEFAULT_DESK, choice }, CHOSEN_FROM);
     expect(gone.desk.choice.cues).toBe('demo-cue-house');
     expect(gone.repairs.map(({ field }) => field)).toEqual(['choice.cues']);
     const without = DEMO_CATALOGUE.cues.filter(({ id }) => id !== 'demo-cue-house');
-    const shelves = { ...DEMO_CATALOGUE, cues: without };
+    const shelves = { ...CHOSEN_FROM, cues: without };
     expect(parseDesk(DEFAULT_DESK, shelves).desk.choice.cues).toBe('demo-cue-stiff');
   });
 
@@ -170,7 +174,7 @@ describe('parsing the desk', () => {
     if (!cue) throw new Error('no demo cue');
     for (const id of [' ', ' spaced ', '\u0000', 'x'.repeat(200)]) {
       const desk = { ...DEFAULT_DESK, choice: { ...DEFAULT_DESK.choice, cues: id } };
-      const shelves = { ...DEMO_CATALOGUE, cues: [{ ...cue, id }] };
+      const shelves = { ...CHOSEN_FROM, cues: [{ ...cue, id }] };
       expect(parseDesk(desk, shelves)).toEqual({ desk, repairs: [] });
     }
   });
@@ -183,6 +187,6 @@ describe('parsing the desk', () => {
       choice: { ...DEFAULT_DESK.choice, stroke: 'mine' },
       preferences: { ...DEFAULT_DESK.preferences, sound: true },
     };
-    expect(parseDesk(raw, DEMO_CATALOGUE)).toEqual({ desk: raw, repairs: [] });
+    expect(parseDesk(raw, CHOSEN_FROM)).toEqual({ desk: raw, repairs: [] });
   });
 });

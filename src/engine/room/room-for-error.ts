@@ -39,19 +39,22 @@ export interface RoomQuestion {
   readonly stroke: Stroke;
   readonly profile: StrokeProfile;
   readonly spread: KitSpread;
+  /** What of that counts as chance; left out: all of it. */
+  readonly chanceSpread?: KitSpread;
   /** Left out: the quantities of the kit are independent. */
   readonly correlation?: KitCorrelation;
 }
 
 export function roomForError(question: RoomQuestion): RoomForError {
   const { balls, target, kit, stroke, profile, spread, correlation } = question;
+  const { chanceSpread = spread } = question;
   const task = directPot(balls, target, kit.ballRadiusM);
   const windows = roomWindows(task, kit, stroke);
   return {
     windows,
     wants: windows === null ? wantsOf(task, kit, stroke) : null,
     certainty: certaintyOf(task, kit, stroke, spread, correlation),
-    chance: chanceOf(task, kit, stroke, profile, spread, correlation),
+    chance: chanceOf(task, kit, stroke, profile, chanceSpread, correlation),
     chanceOnKnownKit: chanceOf(task, kit, stroke, profile, KNOWN),
   };
 }

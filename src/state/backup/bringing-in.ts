@@ -35,6 +35,8 @@ export type Incoming =
       readonly fileName: string;
       readonly savedAtMs: number;
       readonly plan: ImportPlan;
+      /** Whether it can be added to what is here alone. */
+      readonly isPart: boolean;
       readonly mended: readonly MendedField[];
       /** Why it cannot be done, or was not when it was asked for; null where nothing is known. */
       readonly problem: ExchangeFailure | 'too-many' | null;
@@ -131,9 +133,10 @@ function planOf({ current, backup }: Picked, mode: ImportMode): ImportPlan {
   return planImport(current, backup, mode);
 }
 
-function plannedOf(picked: Picked, mode: ImportMode): Incoming {
+function plannedOf(picked: Picked, asked: ImportMode): Incoming {
   const { fileName, backup, current } = picked;
-  const plan = planOf(picked, mode);
+  const { isPart } = backup;
+  const plan = planOf(picked, isPart ? 'merge' : asked);
   const mended = mendedFields(plan.repairs, backup.contents, current.desk.preferences);
   const isMore = isTooMany(plan);
   return {
@@ -141,6 +144,7 @@ function plannedOf(picked: Picked, mode: ImportMode): Incoming {
     fileName,
     savedAtMs: backup.savedAtMs,
     plan,
+    isPart,
     mended,
     problem: isMore ? 'too-many' : picked.problem,
     canBeDone: !isMore,

@@ -169,6 +169,7 @@ async function findOwn(store: StorePort, copy: NotedText) {
 
 /** Whether anything in it is the person's own doing. */
 function isOwn(contents: Contents): boolean {
-  if (contents.attempts.length > 0) return true;
+  if (contents.attempts.length + contents.played.length > 0) return true;
+  if (contents.players.some(({ madeOf10 }) => madeOf10 !== null)) return true;
   return SHELF_NAMES.some((shelf) => contents[shelf].some(({ origin }) => origin === 'by-hand'));
 }

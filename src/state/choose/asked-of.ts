@@ -2,11 +2,13 @@ import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { PositionShot } from '../../engine/goal/position-shot';
 import type { RankQuestion } from '../../engine/plan/refine-way';
 import { questionOf } from '../../engine/plan/solve-option';
+import type { KnownPlayer } from '../../engine/player/player-report';
 import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { Table } from '../../store/records';
 import type { SavedPosition } from '../../store/saved-position';
 import { knownAlongShot } from '../measure/known-along-shot';
+import { chanceSpread } from '../player/learn-player';
 import { goalOf } from './position-shot';
 
 /** What a comparison hangs on. */
@@ -18,6 +20,8 @@ export interface AskedFrom {
   readonly table: Table;
   readonly knowledge: KitKnowledge;
   readonly profile: StrokeProfile;
+  /** What is learnt of who plays; null where nothing is. */
+  readonly player: KnownPlayer | null;
 }
 
 /**
@@ -25,7 +29,7 @@ export interface AskedFrom {
  * table with the kit as seen from the break end. Null while nothing is to be played.
  */
 export function askedOf(from: AskedFrom): RankQuestion | null {
-  const { position, shot, shape, table, knowledge, profile } = from;
+  const { position, shot, shape, table, knowledge, profile, player } = from;
   const goal = goalOf(position);
   if (goal === null) return null;
   const { headingRad, least } = shot;
@@ -33,7 +37,7 @@ export function askedOf(from: AskedFrom): RankQuestion | null {
   const { kit, spread, correlation } = known;
   const { balls, zone } = position;
   return {
-    question: questionOf(shot, kit, spread, profile),
+    question: questionOf(shot, kit, chanceSpread(player, spread), profile),
     scene: { position: balls, goal, headingRad, shape, kit: knowledge.kit, zone },
     correlation,
     leastElevationRad: least.elevationRad,

@@ -1,10 +1,10 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { Table } from '../../store/records';
 import type { SavedPosition } from '../../store/saved-position';
 import type { StorePort } from '../../store/store-port';
 import type { Work } from '../../worker/engine-pool';
+import type { PlayerModel } from '../player/player-model';
 import type { ShotModel } from '../shot-model';
 
 /** What the place Choose needs from the rest of the app. */
@@ -16,8 +16,8 @@ export interface ChoosePorts {
   readonly table: ReadonlySignal<Table>;
   /** What is known of the kit in play, its slope as seen from the break end. */
   readonly knowledge: ReadonlySignal<KitKnowledge>;
-  /** How the player's strokes scatter. */
-  readonly profile: ReadonlySignal<StrokeProfile>;
+  /** Who plays. */
+  readonly player: Pick<PlayerModel, 'profile' | 'known'>;
   /** Works jobs out beside the page; null where the browser cannot. */
   readonly work: Work | null;
   readonly shot: Pick<ShotModel, 'ask'>;

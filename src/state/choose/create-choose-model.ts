@@ -2,16 +2,13 @@ import { batch, computed, signal } from '@preact/signals';
 import { closedPockets, type WhyClosed } from '../../engine/goal/closed-pockets';
 import { frozenPairs, neighboursOf } from '../../engine/lie/neighbours';
 import type { BallName } from '../../engine/lie/position';
-import { heldWithin } from '../../engine/numerics/range';
 import type { PocketName } from '../../engine/table/pocket-shape';
-import { TABLE_RANGES, WPA_POCKETS } from '../../engine/table/pocket-standard';
-import { type TableShape, tableShape } from '../../engine/table/table-shape';
 import { freshId } from '../../store/fresh-id';
-import type { Table } from '../../store/records';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { noShotWords } from '../../words/refusal-words';
 import { crowded } from '../crowded';
 import type { EditResult } from '../kit-edits';
+import { shapeOf } from '../table-in-play';
 import { askedOf } from './asked-of';
 import { createBallEdits } from './ball-edits';
 import type { ChooseModel } from './choose-model';
@@ -32,7 +29,7 @@ const OUT_OF_DATE = CHOOSE_PROBLEMS.outOfDate;
 
 /** Keeps the place Choose. */
 export function createChooseModel(ports: ChoosePorts): ChooseModel {
-  const { table, knowledge, profile, work, now = Date.now, newId = freshId } = ports;
+  const { table, knowledge, player, work, now = Date.now, newId = freshId } = ports;
   const shape = computed(() => shapeOf(table.value));
   const kit = computed(() => knowledge.value.kit);
   const kept = createKeptPositions({ ...ports, now, newId });
@@ -43,7 +40,8 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     if (!shot.value?.ok) return null;
     const [position, straight] = [open.value, shot.value];
     const given = { shape: shape.value, table: table.value, knowledge: knowledge.value };
-    return askedOf({ position, shot: straight, ...given, profile: profile.value });
+    const plays = { profile: player.profile.value, player: player.known.value };
+    return askedOf({ position, shot: straight, ...given, ...plays });
   });
   const whyNot = () => {
     const none = shot.peek();
@@ -155,16 +153,4 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
       await kept.flush();
     },
   };
-}
-
-/**
- * The table in play, with pockets as on any pool table. A record may tell of a toy: the smallest
- * table that takes such pockets stands for it.
- */
-function shapeOf({ lengthM, widthM }: Pick<Table, 'lengthM' | 'widthM'>): TableShape {
-  return tableShape(
-    heldWithin(TABLE_RANGES.lengthM, lengthM),
-    heldWithin(TABLE_RANGES.widthM, widthM),
-    WPA_POCKETS,
-  );
 }

@@ -1,4 +1,5 @@
-import { computed, effect } from '@preact/signals';
+import { computed, effect, type ReadonlySignal } from '@preact/signals';
+import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { Attempt } from '../../store/attempt';
 import { freshId } from '../../store/fresh-id';
 import type { StorePort } from '../../store/store-port';
@@ -35,7 +36,9 @@ export interface MeasurePorts {
   /** As loaded. */
   readonly attempts: readonly Attempt[];
   readonly kit: Pick<KitModel, 'shelves' | 'current'>;
-  readonly desk: Pick<DeskModel, 'player' | 'shot' | 'recentShots'>;
+  readonly desk: Pick<DeskModel, 'shot' | 'recentShots'>;
+  /** How the strokes of whoever plays scatter, roughly. */
+  readonly profile: ReadonlySignal<StrokeProfile>;
   /** Works out what readings tell; null where the browser cannot. */
   readonly fit: WorkOut | null;
   /** Works out what was to be expected of one; null where the browser cannot. */
@@ -55,7 +58,7 @@ export function createMeasureModel(ports: MeasurePorts): MeasureModel {
   const kept = createKeptRows({ store, list: 'attempts' }, ports.attempts);
   const shelves = shelvesNow(kit);
   const inPlay = kitInPlay(kit);
-  const question = presentQuestion({ inPlay, shelves, attempts: kept.all, player: desk.player });
+  const question = presentQuestion({ inPlay, shelves, attempts: kept.all, profile: ports.profile });
   const aims = () => {
     const recent = desk.recentShots.peek();
     return recent.length > 0 ? recent : [desk.shot.peek()];

@@ -1,8 +1,8 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { INVENTED_PROFILES, type StrokeProfile } from '../../engine/room/stroke-profile';
+import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { Attempt } from '../../store/attempt';
 import type { ShelfContents } from '../../store/contents';
-import { type Named, type PlayerName, SHELF_NAMES } from '../../store/records';
+import { type Named, SHELF_NAMES } from '../../store/records';
 import { isSame } from '../../store/same-value';
 import { progressOf } from './attempt-progress';
 import { indexShelves, type Played, type PlayedAttempt, playedAttempt } from './parts-played';
@@ -23,7 +23,8 @@ export interface QuestionPorts {
   readonly inPlay: ReadonlySignal<Played>;
   readonly shelves: ReadonlySignal<ShelfContents>;
   readonly attempts: ReadonlySignal<readonly Attempt[]>;
-  readonly player: ReadonlySignal<PlayerName>;
+  /** How the strokes of whoever plays scatter, roughly. */
+  readonly profile: ReadonlySignal<StrokeProfile>;
 }
 
 /** The present question; it stays the very same while nothing that matters changes. */
@@ -33,14 +34,14 @@ export function presentQuestion(ports: QuestionPorts): ReadonlySignal<MeasureQue
   let last: MeasureQuestion | null = null;
   return computed(() => {
     const [inPlay, shelves] = [ports.inPlay.value, ports.shelves.value];
-    const [all, player] = [ports.attempts.value, ports.player.value];
+    const [all, profile] = [ports.attempts.value, ports.profile.value];
     const records = SHELF_NAMES.flatMap((shelf) => [inPlay.records[shelf], ...shelves[shelf]]);
-    const lines = [player, ...records.map(lineOf), ...all.flatMap(lineOfRead)];
+    const lines = [JSON.stringify(profile), ...records.map(lineOf), ...all.flatMap(lineOfRead)];
     if (last === null || !isSame(lines, last.lines)) {
       const index = indexShelves(shelves);
       const counting = all.filter((attempt) => lineOfRead(attempt).length > 0);
       const attempts = counting.flatMap((attempt) => playedAttempt(attempt, index) ?? []);
-      last = { inPlay, shelves, attempts, profile: INVENTED_PROFILES[player], lines };
+      last = { inPlay, shelves, attempts, profile, lines };
     }
     return last;
   });

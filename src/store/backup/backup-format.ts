@@ -13,6 +13,8 @@ export interface BackupHeader {
   readonly schema: number;
   /** How many rows follow. */
   readonly lines: number;
+  /** Whether it is of one player alone, and so lacks what a whole one never does. */
+  readonly isPart?: boolean;
 }
 
 /** SHA-256 of some bytes; browsers give it on https only. */

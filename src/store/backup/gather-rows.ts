@@ -20,8 +20,11 @@ interface Row {
 
 export type Gathered = { readonly ok: true; readonly raw: RawStores } | Refused;
 
-/** Sorts the rows of a file by store, as a database would give them, but keyed by their line. */
-export function gatherRows(lines: readonly Line[], lastLine: number): Gathered {
+/**
+ * Sorts the rows of a file by store, as a database would give them, but keyed by their line.
+ * @param isPart whether stores that are never empty may be missing
+ */
+export function gatherRows(lines: readonly Line[], lastLine: number, isPart: boolean): Gathered {
   const raw = Object.fromEntries(
     CONTENT_STORES.map((name): [ContentStore, RawRow[]] => [name, []]),
   ) as Record<ContentStore, RawRow[]>;
@@ -39,7 +42,7 @@ export function gatherRows(lines: readonly Line[], lastLine: number): Gathered {
     raw[row.store].push({ key: row.store === 'desk' ? DESK_KEY : number, value: row.value });
   }
   const missing = CONTENT_STORES.find(
-    (name) => STORES[name].isNeverEmpty && raw[name].length === 0,
+    (name) => !isPart && STORES[name].isNeverEmpty && raw[name].length === 0,
   );
   return missing ? refuse(lastLine, { reason: 'missing', store: missing }) : { ok: true, raw };
 }

@@ -1,10 +1,10 @@
 import { isWithin } from '../../engine/numerics/range';
-import type { Contents, Repair } from '../contents';
+import type { ContentStore, Contents, Repair } from '../contents';
 import { isPlainObject } from '../mend';
 import { latestVersion, MIGRATIONS } from '../migrations';
 import { contentsOf, type ReadContents, readContents } from '../read-contents';
 import { TIME_RANGE_MS } from '../record-ranges';
-import { LIST_NAMES } from '../stores';
+import { CONTENT_STORES, LIST_NAMES } from '../stores';
 import {
   BACKUP_FORMAT,
   type BackupHeader,
@@ -26,6 +26,10 @@ export interface Backup {
   /** The version of the database's layout that it was written from. */
   readonly schema: number;
   readonly contents: Contents;
+  /** The stores that it has rows of: what the contents hold of others is as on a first visit. */
+  readonly told: readonly ContentStore[];
+  /** Whether it is of one player alone: it can be added to what is here, and not take its place. */
+  readonly isPart: boolean;
   /** What had to be mended; the rows as they were are set aside in the contents. */
   readonly repairs: readonly Repair[];
   /** A SHA-256 can be checked only where there is one and the browser can work it out. */
@@ -52,17 +56,18 @@ export async function parseBackup(text: string, digest: Digest | null): Promise<
   }
   const checked = await checkWhole(lines, digest);
   if (!checked.ok) return checked;
-  const gathered = gatherRows(unsealed.rows, lines.length);
+  const { savedAtMs, schema, isPart = false } = header;
+  const gathered = gatherRows(unsealed.rows, lines.length, isPart);
   if (!gathered.ok) return gathered;
   const read = readContents(gathered.raw);
   const beyondRepair = firstBeyondRepair(read);
   if (beyondRepair !== null) return refuse(beyondRepair, { reason: 'unreadable' });
   const contents = contentsOf(gathered.raw, read);
-  const { savedAtMs, schema } = header;
   const { repairs } = read.loaded;
+  const told = CONTENT_STORES.filter((name) => (gathered.raw[name] ?? []).length > 0);
   return {
     ok: true,
-    backup: { savedAtMs, schema, contents, repairs, checkedBy: checked.by },
+    backup: { savedAtMs, schema, contents, told, isPart, repairs, checkedBy: checked.by },
   };
 }
 
@@ -122,7 +127,7 @@ function readHeader(
   if (unsealLine(line, 1) === null) return NOT_OURS;
   if (!isCount(schema) || !isCount(lines) || !isWithin(TIME_RANGE_MS, savedAtMs)) return NOT_OURS;
   if (schema > latestSchema) return NEWER;
-  return { ok: true, leewayBackup, app, savedAtMs, schema, lines };
+  return { ok: true, leewayBackup, app, savedAtMs, schema, lines, isPart: found.isPart === true };
 }
 
 const isCount = (was: unknown): was is number => Number.isSafeInteger(was) && Number(was) > 0;

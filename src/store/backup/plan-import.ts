@@ -6,17 +6,17 @@ import { writeValue } from './value-text';
 
 /**
  * What an import would do. In a merge the backup's row stands where both have one, unless its store
- * says that the present one stays.
+ * says that the present one stays; a store that the backup has no row of is left as it is.
  */
 export function planImport(
   current: Contents,
-  { contents, repairs }: Backup,
+  { contents, told, repairs }: Backup,
   mode: ImportPlan['mode'],
 ): ImportPlan {
   const isMerge = mode === 'merge';
   const [present, given] = [storesOf(current), storesOf(contents)];
   const planned = ofStores<'planned'>((name) =>
-    planStore(name, present[name], given[name], isMerge),
+    planStore(name, present[name], isMerge && !told.includes(name) ? [] : given[name], isMerge),
   );
   const { desk, 'set-aside': setAside, ...lists } = ofStores<'rows'>((name) => planned[name].toPut);
   const changes = CONTENT_STORES.map((name) => [name, planned[name].changes]);

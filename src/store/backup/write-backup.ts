@@ -1,5 +1,6 @@
 import type { ContentStore, Contents } from '../contents';
 import { latestVersion, MIGRATIONS } from '../migrations';
+import type { PlayedShot, Player } from '../player';
 import type { ReadResult, StorePort } from '../store-port';
 import { CONTENT_STORES, ofStores, STORES, storesOf } from '../stores';
 import {
@@ -18,13 +19,33 @@ export async function writeBackup(
   savedAtMs: number,
   digest: Digest | null,
 ): Promise<string> {
-  const rows = rowsOf(contents);
+  return await writeRows(rowsOf(contents), savedAtMs, digest);
+}
+
+/** The same of one player alone, with all that they have played: it can be added to what is elsewhere. */
+export async function writePlayer(
+  player: Player,
+  played: readonly PlayedShot[],
+  savedAtMs: number,
+  digest: Digest | null,
+): Promise<string> {
+  const shots = played.map((shot) => ['played', shot] as const);
+  return await writeRows([['players', player], ...shots], savedAtMs, digest, { isPart: true });
+}
+
+async function writeRows(
+  rows: readonly (readonly [ContentStore, unknown])[],
+  savedAtMs: number,
+  digest: Digest | null,
+  part: Pick<BackupHeader, 'isPart'> = {},
+): Promise<string> {
   const header: BackupHeader = {
     leewayBackup: BACKUP_FORMAT,
     app: 'Leeway',
     savedAtMs,
     schema: latestVersion(MIGRATIONS),
     lines: rows.length,
+    ...part,
   };
   const open = [
     JSON.stringify(header).slice(0, -1),

@@ -11,7 +11,7 @@ export interface Joined<T> {
 }
 
 /** What is one thing, whatever it consists of: half of each would be nobody's. */
-const WHOLE: readonly string[] = ['heldShot', 'typed', 'zone'];
+const WHOLE: readonly string[] = ['heldShot', 'typed', 'zone', 'cueBall', 'position'];
 
 /** What only tells of other changes: where both changed it, nothing is lost. */
 const BOOKKEEPING: readonly string[] = ['changedAtMs', 'typed', 'modelVersion'];

@@ -6,6 +6,7 @@ import {
   cellBeside,
 } from '../../diagram/table-chances';
 import type { Models } from '../app-models';
+import { easeWords, type Telling, tellingOf } from '../chance-telling';
 import { cellWords, mapWords, shortSpeed } from './chance-words';
 import './ChanceMap.css';
 
@@ -16,7 +17,7 @@ const HIGH = 26;
 export type PickedCell = Pick<ChanceCell, 'column' | 'row'>;
 
 interface Props {
-  readonly app: Models<'shot' | 'choose'>;
+  readonly app: Models<'shot' | 'choose' | 'player'>;
   readonly grid: ChanceGrid;
   /** Kept by the caller, so that it is still there when the map comes back. */
   readonly picked: Signal<PickedCell | null>;
@@ -27,9 +28,10 @@ interface Props {
 /** The button of the map among the rows of the list. */
 const MAP_KEY = 'map';
 
-/** Chance over side and speed: each cell says its per cent; a tap or the buttons pick one. */
+/** Chance over side and speed: each cell says its per cent, or in a word how easy it is; a tap or the buttons pick one. */
 export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
   const scale = app.shot.speedScale.value;
+  const telling = tellingOf(app);
   const best = bestCell(grid);
   const at = picked.value ?? best ?? { column: Math.floor(grid.sides.length / 2), row: 0 };
   const cell = cellBeside(grid, at, 0, 0);
@@ -38,7 +40,11 @@ export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
   };
   return (
     <section class="chance-map" aria-labelledby="chance-map">
-      <h2 id="chance-map">About how often it goes, in per cent, over side and speed</h2>
+      <h2 id="chance-map">
+        {telling === 'figures'
+          ? 'About how often it goes, in per cent, over side and speed'
+          : 'About how easy it is for most, over side and speed: E easy, F fair, H hard'}
+      </h2>
       {app.choose.open.value.zone !== null && <p class="way-reason">Whatever the zone.</p>}
       <div class="chance-axes">
         <span class="axis-speed" aria-hidden="true">
@@ -48,11 +54,11 @@ export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
         </span>
         <svg
           role="img"
-          aria-label={mapWords(grid, scale)}
+          aria-label={mapWords(grid, scale, telling)}
           viewBox={`0 0 ${WIDE * grid.sides.length} ${HIGH * grid.rows.length}`}
           onPointerUp={(event) => pick(cellUnder(event, grid))}
         >
-          <Cells grid={grid} at={at} />
+          <Cells grid={grid} at={at} telling={telling} />
         </svg>
         <span class="axis-side" aria-hidden="true">
           <span>← left side</span>
@@ -65,7 +71,7 @@ export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
           app={app}
           grid={grid}
           cell={cell}
-          words={cellWords(cell, grid, scale)}
+          words={cellWords(cell, grid, scale, telling)}
           pick={pick}
           onLook={onLook}
         />
@@ -74,7 +80,13 @@ export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
   );
 }
 
-function Cells({ grid, at }: { grid: ChanceGrid; at: { column: number; row: number } }) {
+interface CellsProps {
+  readonly grid: ChanceGrid;
+  readonly at: PickedCell;
+  readonly telling: Telling;
+}
+
+function Cells({ grid, at, telling }: CellsProps) {
   const most = bestCell(grid)?.best?.chance.share ?? 1;
   const shareAt = cellBeside(grid, at, 0, 0)?.best?.chance.share;
   const top = (row: number) => HIGH * (grid.rows.length - 1 - row);
@@ -88,7 +100,7 @@ function Cells({ grid, at }: { grid: ChanceGrid; at: { column: number; row: numb
         >
           <rect width={WIDE - 1} height={HIGH - 1} />
           <text x={WIDE / 2} y={HIGH * 0.68} text-anchor="middle">
-            {best ? Math.round(best.chance.share * 100) : '·'}
+            {best ? cellFigure(best.chance.share, telling) : '·'}
           </text>
         </g>
       ))}
@@ -101,6 +113,13 @@ function Cells({ grid, at }: { grid: ChanceGrid; at: { column: number; row: numb
       />
     </>
   );
+}
+
+/** A figure without its unit, or the first letter of a word. */
+function cellFigure(share: number, telling: Telling): string {
+  return telling === 'figures'
+    ? `${Math.round(share * 100)}`
+    : easeWords(share).charAt(0).toUpperCase();
 }
 
 /** Darker towards the best of the map, in five steps; the figure says how much it is. */

@@ -22,7 +22,7 @@ import './ChoosePlace.css';
 export function ChoosePlace({
   app,
 }: {
-  app: Models<'shot' | 'choose' | 'kit' | 'desk' | 'router'>;
+  app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
 }) {
   const { panel } = app.router.route.value;
   const mode = modeOf(panel);
@@ -49,7 +49,7 @@ export function ChoosePlace({
 }
 
 interface PageProps {
-  readonly app: Models<'shot' | 'choose' | 'kit' | 'desk' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
   readonly mode: ChooseMode;
   /** Told which way the table lies on the screen. */
   readonly isTurned: Signal<boolean>;
@@ -102,7 +102,7 @@ function waysClass({ choose }: Models<'choose'>): string {
 }
 
 interface SideProps {
-  readonly app: Models<'shot' | 'choose' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'router'>;
   readonly mode: ChooseMode;
   readonly board: Board;
   readonly isSnapping: Signal<boolean>;

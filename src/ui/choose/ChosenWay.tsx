@@ -1,12 +1,13 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { Models } from '../app-models';
+import { tellingOf } from '../chance-telling';
+import { shareWords } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
-import { percentWords } from './table-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
 
 interface Props {
-  readonly app: Models<'shot' | 'choose' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'router'>;
   readonly way: RankedWay;
 }
 
@@ -18,14 +19,15 @@ export function WayHead({ app, way }: Props) {
     if (name !== '') heading.current?.focus({ preventScroll: true });
   }, [name]);
   const { isStale } = app.choose.comparison.value;
+  const telling = tellingOf(app);
   return (
     <div class={isStale ? 'way-head is-stale' : 'way-head'}>
       <h2 id="chosen-way" tabIndex={-1} ref={heading}>
-        <span class="way-label">{leadLabel(way)}</span>{' '}
-        <b class="way-figure">{percentWords(leadShare(way))}</b> <span>{name}</span>
+        <span class="way-label">{leadLabel(way, telling)}</span>{' '}
+        <b class="way-figure">{shareWords(leadShare(way), telling)}</b> <span>{name}</span>
       </h2>
       <p class="way-stroke">{strokeWords(way, app.shot.speedScale.value)}</p>
-      <p class="way-reason">{wayLine(way)}.</p>
+      <p class="way-reason">{wayLine(way, telling)}.</p>
       {isStale && <p class="way-reason">The position has changed since.</p>}
     </div>
   );

@@ -1,12 +1,13 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import { roughDistance } from '../../units/rough-distance';
 import type { Models } from '../app-models';
+import { tellingOf } from '../chance-telling';
+import { shareWords } from './chance-words';
 import { orderWords, rowLine, sharedLine, sharedReason } from './list-words';
-import { percentWords } from './table-words';
 import { leadLabel, leadShare, wayName } from './way-words';
 
 interface Props {
-  readonly app: Models<'choose' | 'desk'>;
+  readonly app: Models<'choose' | 'player' | 'desk'>;
   readonly ways: readonly RankedWay[];
   /** Told which row is left. */
   onLook(key: string): void;
@@ -17,12 +18,13 @@ export function WayList({ app, ways, onLook }: Props) {
   const [first] = ways;
   if (first === undefined) return null;
   const shared = sharedReason(ways);
+  const telling = tellingOf(app);
   const { distanceUnit } = app.desk.preferences.value;
   const sizeWords = (lengthM: number) =>
     roughDistance(lengthM, distanceUnit, app.choose.shape.value.lengthM);
   return (
     <section class="way-section" aria-labelledby="way-order">
-      <h2 id="way-order">{orderWords(first.goodPosition !== null)}</h2>
+      <h2 id="way-order">{orderWords(first.goodPosition !== null, telling)}</h2>
       {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
       <ol class="way-list">
         {ways.map((ranked) => (
@@ -37,11 +39,11 @@ export function WayList({ app, ways, onLook }: Props) {
               }}
             >
               <span class="way-lead">
-                <b class="way-chance">{percentWords(leadShare(ranked))}</b>
-                <span class="way-label">{leadLabel(ranked)}</span>
+                <b class="way-chance">{shareWords(leadShare(ranked), telling)}</b>
+                <span class="way-label">{leadLabel(ranked, telling)}</span>
               </span>
               <span class="way-name">{wayName(ranked)}</span>
-              <span class="way-reason">{rowLine(ranked, shared, sizeWords)}</span>
+              <span class="way-reason">{rowLine(ranked, shared, telling, sizeWords)}</span>
             </button>
           </li>
         ))}

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { bestCell, coarseChances } from '../../diagram/table-chances';
 import type { Comparison } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
+import { AskOnce } from '../player/AskOnce';
 import { ChanceMapDrawing, type PickedCell } from './ChanceMapDrawing';
 import { WayFan, WayHead } from './ChosenWay';
 import { useListPlace } from './use-list-place';
@@ -9,7 +10,7 @@ import { WayList } from './WayList';
 import './Ways.css';
 
 /** What stands beside the table: the comparison, or the way that was picked. */
-export function WaysSide({ app }: { app: Models<'shot' | 'choose' | 'router'> }) {
+export function WaysSide({ app }: { app: Models<'shot' | 'choose' | 'player' | 'router'> }) {
   const way = app.choose.chosen.value;
   return way ? <WayHead app={app} way={way} /> : <Compare app={app} />;
 }
@@ -64,7 +65,11 @@ function compareWords({ state, ways, isStale }: Comparison): string {
 }
 
 /** The ways to play the shot, or the one that was picked. */
-export function WaysTools({ app }: { app: Models<'shot' | 'choose' | 'desk' | 'router'> }) {
+export function WaysTools({
+  app,
+}: {
+  app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
+}) {
   const { choose } = app;
   const way = choose.chosen.value;
   const picked = useSignal<PickedCell | null>(null);
@@ -74,6 +79,7 @@ export function WaysTools({ app }: { app: Models<'shot' | 'choose' | 'desk' | 'r
   const grid = map && coarseChances(map);
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>
+      {ways.length > 0 && <AskOnce app={app} />}
       <WayList app={app} ways={ways} onLook={onLook} />
       {grid && bestCell(grid) && (
         <ChanceMapDrawing app={app} grid={grid} picked={picked} onLook={onLook} />

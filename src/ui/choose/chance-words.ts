@@ -3,6 +3,7 @@ import { bestCell } from '../../diagram/table-chances';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
 import { TIP_CONTACT } from '../../units/tip-contact';
+import { easeWords, type Telling } from '../chance-telling';
 import { percentWords } from './table-words';
 
 /** One decimal is enough on an axis and in a list. */
@@ -14,14 +15,21 @@ export function shortSpeed(speedMps: number, scale: SpeedScale): string {
   });
 }
 
+/** How often something goes: "41 %"; where no figure is told, "fair". */
+export function shareWords(share: number, telling: Telling): string {
+  return telling === 'figures' ? percentWords(share) : easeWords(share);
+}
+
 /** A cell in words, by straight lines: "0.2 R → right, 1.6 m/s: goes about 41 %". */
 export function cellWords(
   { column, row, best }: ChanceCell,
   { sides, speedsMps }: ChanceGrid,
   scale: SpeedScale,
+  telling: Telling,
 ): string {
   const speed = shortSpeed(speedsMps[row] ?? 0, scale);
-  const goes = best ? `goes about ${percentWords(best.chance.share)}` : 'does not go';
+  const about = telling === 'figures' ? 'goes about ' : '';
+  const goes = best ? `${about}${shareWords(best.chance.share, telling)}` : 'does not go';
   return `${sideWords(sides[column] ?? 0)}, ${speed}: ${goes}`;
 }
 
@@ -37,9 +45,10 @@ export function radiiWords(fraction: number, plus: string, minus: string): strin
 }
 
 /** What the whole map says: how often the best of each speed goes, and with what side. */
-export function mapWords(grid: ChanceGrid, scale: SpeedScale): string {
+export function mapWords(grid: ChanceGrid, scale: SpeedScale, telling: Telling): string {
   const rows = grid.rows.map((row) => bestCell({ ...grid, rows: [row] }));
-  const told = rows.flatMap((cell) => (cell ? [cellWords(cell, grid, scale)] : []));
+  const told = rows.flatMap((cell) => (cell ? [cellWords(cell, grid, scale, telling)] : []));
   const list = told.length === 0 ? 'nothing goes' : told.join('; ');
-  return `Chance over side and speed. The best at each speed: ${list}`;
+  const what = telling === 'figures' ? 'Chance' : 'How easy it is for most';
+  return `${what} over side and speed. The best at each speed: ${list}`;
 }

@@ -1,9 +1,13 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
+import type { Telling } from '../chance-telling';
 import { capitalised, percentWords } from './table-words';
 import { outcomeWords, reasonWords } from './way-words';
 
 /** What the list is ordered by. */
-export function orderWords(hasZone: boolean): string {
+export function orderWords(hasZone: boolean, telling: Telling): string {
+  if (telling === 'ease') {
+    return hasZone ? 'The easiest to make and leave in the zone first' : 'The easiest first';
+  }
   return hasZone
     ? 'By how often the ball goes and the cue ball ends in the zone'
     : 'By how often the ball goes';
@@ -30,10 +34,15 @@ export function sharedLine(ways: readonly RankedWay[], shared: string): string {
 export function rowLine(
   ranked: RankedWay,
   shared: string | null,
+  telling: Telling,
   sizeWords: (lengthM: number) => string,
 ): string {
   const reason = reasonWords(ranked);
-  const parts = [...outcomeWords(ranked), ...speedWords(ranked), ...spreadWords(ranked, sizeWords)];
+  const parts = [
+    ...outcomeWords(ranked, telling),
+    ...speedWords(ranked),
+    ...spreadWords(ranked, sizeWords),
+  ];
   return [parts.join(', '), ...(reason === shared ? [] : [reason])]
     .filter((part) => part !== '')
     .map(capitalised)

@@ -4,8 +4,9 @@ import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
 import { speedWord } from '../../units/speed-word';
+import type { Telling } from '../chance-telling';
 import { MISS_WORDS } from '../shot/room-words';
-import { radiiWords, shortSpeed, sideWords } from './chance-words';
+import { radiiWords, shareWords, shortSpeed, sideWords } from './chance-words';
 import { capitalised, percentWords } from './table-words';
 
 /** Said of every raised cue. */
@@ -31,22 +32,40 @@ export function leadShare({ chance, goodPosition }: RankedWay): number {
   return chance * (goodPosition ?? 1);
 }
 
-/** What that figure counts. */
-export function leadLabel({ goodPosition }: Pick<RankedWay, 'goodPosition'>): string {
-  return goodPosition === null ? 'goes' : 'goes and in the zone';
+/** What that counts. */
+export function leadLabel(
+  { goodPosition }: Pick<RankedWay, 'goodPosition'>,
+  telling: Telling,
+): string {
+  const goes = telling === 'figures' ? 'goes' : 'for most';
+  return goodPosition === null ? goes : `${goes} and in the zone`;
 }
 
 /** What comes of it beside the lead: "goes at all 31 %", "scratch 8 %"; may be empty. */
-export function outcomeWords({ chance, scratch, goodPosition }: RankedWay): readonly string[] {
+export function outcomeWords(
+  { chance, scratch, goodPosition }: RankedWay,
+  telling: Telling,
+): readonly string[] {
+  const goes = telling === 'figures' ? 'goes at all' : 'to make at all';
   return [
-    ...(goodPosition === null ? [] : [`goes at all ${percentWords(chance)}`]),
-    ...(scratch >= 0.005 ? [`scratch ${percentWords(scratch)}`] : []),
+    ...(goodPosition === null ? [] : [`${goes} ${shareWords(chance, telling)}`]),
+    ...scratchWords(scratch, telling),
   ];
 }
 
+/** From so often on a scratch is worth a word where there are no figures. */
+const NOW_AND_THEN = 0.03;
+const OFTEN = 0.15;
+
+function scratchWords(scratch: number, telling: Telling): readonly string[] {
+  if (telling === 'figures') return scratch >= 0.005 ? [`scratch ${percentWords(scratch)}`] : [];
+  if (scratch < NOW_AND_THEN) return [];
+  return [scratch < OFTEN ? 'now and then a scratch' : 'often a scratch'];
+}
+
 /** What comes of it, and why it is no easier, on one line. */
-export function wayLine(ranked: RankedWay): string {
-  const outcome = capitalised(outcomeWords(ranked).join(', '));
+export function wayLine(ranked: RankedWay, telling: Telling): string {
+  const outcome = capitalised(outcomeWords(ranked, telling).join(', '));
   const reason = capitalised(reasonWords(ranked));
   return outcome === '' ? reason : `${outcome}. ${reason}`;
 }

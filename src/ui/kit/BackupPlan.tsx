@@ -18,6 +18,9 @@ const MODE_NOTES: Readonly<Record<ImportMode, string>> = {
   replace: 'Only what the backup has will be here. It can be undone.',
 };
 
+const PART_NOTE =
+  'This is of one player alone, and is added to what is here. Nothing is removed; where both know the player, the later change stands.';
+
 interface Props {
   readonly app: Models<'backup'>;
   readonly planned: Extract<Incoming, { kind: 'planned' }>;
@@ -25,18 +28,20 @@ interface Props {
 }
 
 /** What a file would do to each kind of thing, and the choice of doing it. */
-export function BackupPlan({ app, planned: { plan, mended, canBeDone }, onLeave }: Props) {
+export function BackupPlan({ app, planned: { plan, isPart, mended, canBeDone }, onLeave }: Props) {
   const { into } = app.backup;
   return (
     <div class="backup-plan">
-      <Choices
-        label="With what is here"
-        isLabelShown
-        items={MODES.map(([value, content]) => ({ value, content }))}
-        isChosen={(mode) => mode === into.mode.value}
-        onChoose={into.setMode}
-      />
-      <p class="place-note">{MODE_NOTES[plan.mode]}</p>
+      {!isPart && (
+        <Choices
+          label="With what is here"
+          isLabelShown
+          items={MODES.map(([value, content]) => ({ value, content }))}
+          isChosen={(mode) => mode === into.mode.value}
+          onChoose={into.setMode}
+        />
+      )}
+      <p class="place-note">{isPart ? PART_NOTE : MODE_NOTES[plan.mode]}</p>
       <ul class="backup-changes">
         {TOLD_STORES.map((kind) => (
           <KindRow key={kind} kind={kind} changes={plan.changes[kind]} />

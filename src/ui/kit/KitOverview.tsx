@@ -1,14 +1,14 @@
 import type { ShelfName } from '../../store/records';
 import type { Models } from '../app-models';
 import { MeasureRow } from '../measure/MeasureRow';
-import { PlayerChoice } from '../PlayerChoice';
+import { PlayerRow } from '../player/PlayerRow';
 import { effectWords, originWords, SHELF_LABELS, SHELVES } from './shelf-words';
 
 /** The cue, cloth, balls and table in play, and the ways to change them. */
 export function KitOverview({
   app,
 }: {
-  app: Models<'room' | 'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
+  app: Models<'player' | 'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
 }) {
   const { kit, router, news } = app;
   return (
@@ -29,8 +29,8 @@ export function KitOverview({
         {SHELVES.map((shelf) => (
           <ShelfRow key={shelf} app={app} shelf={shelf} />
         ))}
-        <li class="player-row">
-          <PlayerChoice app={app} />
+        <li>
+          <PlayerRow app={app} />
         </li>
       </ul>
       <div class="kit-more">

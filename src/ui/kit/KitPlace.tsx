@@ -2,6 +2,8 @@ import { useRef } from 'preact/hooks';
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
 import { MeasurePlace } from '../measure/MeasurePlace';
+import { PlayerPanel } from '../player/PlayerPanel';
+import { PlayersPanel } from '../player/PlayersPanel';
 import { useKeptFocus } from '../use-kept-focus';
 import { AboutPanel } from './AboutPanel';
 import { BackupPanel } from './BackupPanel';
@@ -38,6 +40,13 @@ function KitPage({ app, cameFrom }: { app: KitPlaceModels; cameFrom: string }) {
   const shelf: ShelfName | undefined = SHELVES.find((name) => name === head);
   if (head === 'preferences') return <PreferencesPanel app={app} />;
   if (head === 'measure') return <MeasurePlace app={app} id={id} />;
+  if (head === 'players') {
+    return id === '' ? (
+      <PlayersPanel app={app} cameFrom={cameFrom} />
+    ) : (
+      <PlayerPanel key={id} app={app} id={id} />
+    );
+  }
   if (head === 'backup') return <BackupPanel app={app} />;
   if (head === 'about') return <AboutPanel app={app} />;
   if (!shelf) return <KitOverview app={app} />;

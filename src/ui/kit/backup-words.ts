@@ -158,7 +158,16 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   choice: 'what is in play',
   preferences: 'how figures are shown',
   pocket: 'the pocket',
-  player: 'the player',
+  playerId: 'who plays',
+  madeOf10: 'how many of ten',
+  wasAsked: 'asked or not',
+  createdAtMs: 'when it was made',
+  atMs: 'its time',
+  position: 'where it lay',
+  scratched: 'scratched or not',
+  cueBall: 'where the cue ball stopped',
+  asMeant: 'struck as meant or not',
+  testId: 'its test',
 };
 
 const TRIAL_LABELS = Object.fromEntries(

@@ -16,7 +16,7 @@ import './AnswerBlock.css';
 export function AnswerBlock({
   app,
 }: {
-  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk'>;
 }) {
   const model = app.shot;
   const last = model.lastAnswer.value;
@@ -97,7 +97,11 @@ function SpeedRemedy({ app: { shot } }: { app: Models<'shot'> }) {
 }
 
 /** Says the answer once it has stood still, so that holding a button does not flood the ear. */
-function SpokenAnswer({ app }: { app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'> }) {
+function SpokenAnswer({
+  app,
+}: {
+  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk'>;
+}) {
   const { shot, kit, desk, measure } = app;
   const words = useComputed(() => {
     const result = shot.result.value;
@@ -110,7 +114,7 @@ function SpokenAnswer({ app }: { app: Models<'shot' | 'room' | 'kit' | 'measure'
     const { problem } = app.room;
     if (problem.value !== null) return `${answer} ${problem.value}`;
     const room = isRoomStale(app) ? null : roomSummary(app);
-    return room ? `${answer} It ${room.chance}; ${room.certainty}.` : answer;
+    return room ? `${answer} It ${room.spoken}; ${room.certainty}.` : answer;
   });
   const settled = useSettled(words);
   return <output class="visually-hidden">{settled.value}</output>;

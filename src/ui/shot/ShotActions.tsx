@@ -4,7 +4,11 @@ import { roomSummary } from './room-summary';
 import './ShotActions.css';
 
 /** Undo, set aside to compare, and how good the answer is. */
-export function ShotActions({ app }: { app: Models<'shot' | 'room' | 'desk' | 'router'> }) {
+export function ShotActions({
+  app,
+}: {
+  app: Models<'shot' | 'room' | 'player' | 'desk' | 'router'>;
+}) {
   const { shot } = app;
   const isHolding = shot.comparison.value !== null;
   return (
@@ -31,7 +35,7 @@ export function ShotActions({ app }: { app: Models<'shot' | 'room' | 'desk' | 'r
 }
 
 /** How often the shot goes and how sure the aim is; a tap tells why, of that and of the aim. */
-function WhyButton({ app }: { app: Models<'shot' | 'room' | 'desk' | 'router'> }) {
+function WhyButton({ app }: { app: Models<'shot' | 'room' | 'player' | 'desk' | 'router'> }) {
   const { router, room } = app;
   const isOpen = router.route.value.panel === 'why';
   const summary = roomSummary(app);

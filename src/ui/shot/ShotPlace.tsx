@@ -16,7 +16,7 @@ import './ShotPlace.css';
 export function ShotPlace({
   app,
 }: {
-  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk' | 'router'>;
+  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
 }) {
   const { panel } = app.router.route.value;
   const open = INPUT_NAMES.find((name) => name === panel) ?? null;

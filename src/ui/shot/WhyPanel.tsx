@@ -21,7 +21,7 @@ import './WhyPanel.css';
 export function WhyPanel({
   app,
 }: {
-  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk' | 'router'>;
+  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
 }) {
   const last = app.shot.lastAnswer.value;
   return (
@@ -49,7 +49,7 @@ function Explanation({
   app,
   last,
 }: {
-  app: Models<'shot' | 'room' | 'kit' | 'desk'>;
+  app: Models<'shot' | 'room' | 'player' | 'kit' | 'desk'>;
   last: Answered;
 }) {
   const preferences = app.desk.preferences.value;

@@ -1,26 +1,33 @@
 import { aimOffsetM } from '../../diagram/aim-offset';
+import type { RoomModel } from '../../state/room-model';
 import type { Models } from '../app-models';
-import { certaintyWords, chanceWords } from './room-words';
+import { easeWords, tellingOf } from '../chance-telling';
+import { forWords } from '../player/player-words';
+import { certaintyWords, chanceRangeWords } from './room-words';
 
 /** How often the shot goes and how sure its aim is, a line each. */
 export interface RoomSummary {
   readonly chance: string;
+  /** The same as the end of a sentence that begins with "It". */
+  readonly spoken: string;
   readonly certainty: string;
 }
 
 /** Null before the first shot has been assessed, or found not to be. */
-export function roomSummary(app: Models<'shot' | 'room' | 'desk'>): RoomSummary | null {
+export function roomSummary(app: Models<'shot' | 'room' | 'player' | 'desk'>): RoomSummary | null {
   if (app.room.problem.value !== null) {
-    return { chance: 'room for error', certainty: '⚠ not worked out: see Why' };
+    const chance = 'room for error';
+    return { chance, spoken: `has no ${chance}`, certainty: '⚠ not worked out: see Why' };
   }
   const assessed = app.room.room.value;
   if (!assessed) return null;
   if (!assessed.windows) {
     const wants = assessed.wants ?? 'a fuller cut';
-    return { chance: 'does not get to the pocket', certainty: `${wants}, or a nearer pocket` };
+    const chance = 'does not get to the pocket';
+    return { chance, spoken: chance, certainty: `${wants}, or a nearer pocket` };
   }
   return {
-    chance: `goes ${chanceWords(assessed.chance.share)}`,
+    ...goesWords(app, assessed),
     certainty: certaintyWords(
       assessed.certainty,
       aimSdM(app),
@@ -28,6 +35,19 @@ export function roomSummary(app: Models<'shot' | 'room' | 'desk'>): RoomSummary 
       app.room.isMeasured,
     ),
   };
+}
+
+/** "6 in 10 for you; 5 to 7"; of whom nothing is known: "fair for most". */
+function goesWords(
+  app: Models<'player'>,
+  { chance: { share }, range }: NonNullable<RoomModel['room']['value']>,
+): Pick<RoomSummary, 'chance' | 'spoken'> {
+  if (tellingOf(app) === 'ease') {
+    const ease = `${easeWords(share)} for most`;
+    return { chance: ease, spoken: `is ${ease}` };
+  }
+  const chance = chanceRangeWords(share, range, forWords(app.player.inPlay.value));
+  return { chance, spoken: `goes ${chance}` };
 }
 
 /** One standard deviation of the aim, on the leading ball, m. */

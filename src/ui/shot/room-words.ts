@@ -1,4 +1,5 @@
 import type { KitQuantity } from '../../engine/kit/kit-spread';
+import type { ChanceRange } from '../../engine/player/some-players';
 import type { Certainty } from '../../engine/room/certainty';
 import type { EndedBy, WindowEnd } from '../../engine/room/windows';
 import type { ShownWindow } from '../../state/room-window';
@@ -14,6 +15,15 @@ export function chanceWords(share: number): string {
   if (share < 0.075) return 'about 1 in 20';
   if (share < 0.95) return `about ${Math.max(1, Math.round(share * 10))} in 10`;
   return share < 0.975 ? 'about 19 in 20' : 'nearly always';
+}
+
+/** The same without "about", and how far it may be off for what is not known of the player. */
+export function chanceRangeWords(share: number, range: ChanceRange | null, whom: string): string {
+  const words = chanceWords(share);
+  if (range === null || !words.endsWith(' in 10')) return `${words} for ${whom}`;
+  const [low, high] = [Math.round(range.low * 10), Math.round(range.high * 10)];
+  const within = low === high ? '' : `; ${low} to ${high}`;
+  return `${words.replace('about ', '')} for ${whom}${within}`;
 }
 
 /**

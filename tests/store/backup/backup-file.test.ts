@@ -5,6 +5,7 @@ import { findDigest } from '../../../src/store/backup/backup-format';
 import { parseBackup } from '../../../src/store/backup/parse-backup';
 import { writeBackup } from '../../../src/store/backup/write-backup';
 import { latestVersion, MIGRATIONS } from '../../../src/store/migrations';
+import { CONTENT_STORES } from '../../../src/store/stores';
 import { rowsIn } from '../no-rows';
 import { LINES, lineOf, SAVED_AT_MS, TEXT } from './invented-backup';
 import { CONTENTS, MY_CUE } from './invented-contents';
@@ -83,6 +84,8 @@ describe('reading a backup', () => {
         savedAtMs: SAVED_AT_MS,
         schema: latestVersion(MIGRATIONS),
         contents: CONTENTS,
+        told: CONTENT_STORES,
+        isPart: false,
         repairs: [],
         checkedBy: 'sha256',
       },

@@ -3,6 +3,7 @@ import { createStore } from '../../../src/store/create-store';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
+import { NEWCOMER } from '../invented-players';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 import { newDevice, newDraftStorage } from '../new-device';
 import { NO_ROWS } from '../no-rows';
@@ -66,7 +67,7 @@ describe.each([
   it('adds to what is there where it merges, and leaves the desk', async () => {
     const text = await backupText();
     const store = await openApp();
-    const desk = { ...DEFAULT_DESK, player: 'beginner' as const };
+    const desk = { ...DEFAULT_DESK, playerId: 'player-newcomer' };
     const mine = { ...MY_CUE, id: 'later', name: 'Later cue' };
     const other = { ...BANK_POSITION, id: 'other', changedAtMs: 7 };
     const setAside = [{ store: 'balls' as const, raw: 1, reason: 'not-a-record' as const }];
@@ -101,6 +102,7 @@ describe.each([
       ...CONTENTS,
       ...NO_ROWS,
       ...DEMO_CATALOGUE,
+      players: [NEWCOMER],
       desk: DEFAULT_DESK,
     };
     await fill(store, before);

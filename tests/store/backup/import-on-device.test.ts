@@ -13,6 +13,7 @@ import { latestVersion, MIGRATIONS } from '../../../src/store/migrations';
 import type { DraftStorage } from '../../../src/store/noted-text';
 import type { StorePort } from '../../../src/store/store-port';
 import { CURVE_ATTEMPT } from '../invented-attempts';
+import { STUDENT } from '../invented-players';
 import { newDevice } from '../new-device';
 import { anyRows, type RowsByStore } from './any-contents';
 import { contentsOf, fill, importText, textOf } from './import-text';
@@ -110,8 +111,9 @@ describe('exporting', () => {
 
   it('has the desk as it was last noted, though never saved', async () => {
     const store = await openApp();
-    store.draftDesk({ ...DEFAULT_DESK, player: 'steady' });
-    expect((await contentsOf(store)).desk.player).toBe('steady');
+    await store.put('players', STUDENT);
+    store.draftDesk({ ...DEFAULT_DESK, playerId: 'player-student' });
+    expect((await contentsOf(store)).desk.playerId).toBe('player-student');
   });
 
   it('says so where nothing can be read', async () => {
@@ -226,7 +228,7 @@ describe('an import', () => {
   it('is not overtaken by a desk noted before it', async () => {
     const text = await backupText();
     const store = await openApp();
-    store.draftDesk({ ...DEFAULT_DESK, player: 'steady' });
+    store.draftDesk({ ...DEFAULT_DESK, playerId: 'player-student' });
     await importText(store, text, 'replace');
     expect((await store.loadAll()).desk).toEqual(CONTENTS.desk);
   });
@@ -234,8 +236,8 @@ describe('an import', () => {
   it('leaves a desk noted before it to the next load where it merges', async () => {
     const text = await backupText();
     const store = await openApp();
-    store.draftDesk({ ...DEFAULT_DESK, player: 'steady' });
+    store.draftDesk({ ...DEFAULT_DESK, playerId: 'player-student' });
     await importText(store, text, 'merge');
-    expect((await store.loadAll()).desk.player).toBe('steady');
+    expect((await store.loadAll()).desk.playerId).toBe('player-student');
   });
 });

@@ -4,6 +4,7 @@ import { planImport } from '../../../src/store/backup/plan-import';
 import { exportBackup } from '../../../src/store/backup/write-backup';
 import type { Contents } from '../../../src/store/contents';
 import type { ImportPlan, StorePort } from '../../../src/store/store-port';
+import { CONTENT_STORES } from '../../../src/store/stores';
 
 /** Every backup of these tests is saved at one time, so that only contents tell them apart. */
 const SAVED_AT_MS = 1_800_000_000_000;
@@ -29,7 +30,8 @@ export async function importText(store: StorePort, text: string, mode: ImportPla
 
 /** Makes a store hold just this. */
 export async function fill(store: StorePort, contents: Contents): Promise<void> {
-  const backup = { savedAtMs: 0, schema: 3, contents, repairs: [], checkedBy: 'crc32' } as const;
+  const whole = { savedAtMs: 0, schema: 5, contents, told: CONTENT_STORES, isPart: false } as const;
+  const backup = { ...whole, repairs: [], checkedBy: 'crc32' } as const;
   const written = await store.importBackup(planImport(await contentsOf(store), backup, 'replace'));
   if (!written.ok) throw new Error(written.reason);
 }

@@ -3,6 +3,7 @@ import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import type { Cue } from '../../../src/store/records';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
+import { LAID_SHOT, NEWCOMER, PLAIN_SHOT, STUDENT } from '../invented-players';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 
 /** An invented cue with a past. */
@@ -17,7 +18,7 @@ export const MY_CUE: Cue = {
   tipRadiusM: 0.0097,
 };
 
-/** What a player may have after some weeks: a cue of their own, trials, positions, rows set aside. */
+/** What a player may have after some weeks: a cue of their own, trials, positions, shots played, rows set aside. */
 export const CONTENTS: Contents = {
   desk: {
     ...DEFAULT_DESK,
@@ -30,6 +31,8 @@ export const CONTENTS: Contents = {
   cues: [...DEMO_CATALOGUE.cues, MY_CUE],
   attempts: [CURVE_ATTEMPT, LATER_ATTEMPT],
   positions: [LATER_POSITION, BANK_POSITION],
+  players: [STUDENT, NEWCOMER],
+  played: [LAID_SHOT, PLAIN_SHOT],
   setAside: [
     { store: 'cues', raw: { ...MY_CUE, massRatio: Number.NaN }, reason: 'repaired' },
     { store: 'desk', raw: 'scribble', reason: 'not-a-record' },

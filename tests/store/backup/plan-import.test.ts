@@ -4,6 +4,7 @@ import { planImport } from '../../../src/store/backup/plan-import';
 import type { Contents } from '../../../src/store/contents';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
+import { CONTENT_STORES } from '../../../src/store/stores';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 import { NO_ROWS } from '../no-rows';
@@ -18,7 +19,8 @@ const FRESH: Contents = {
 };
 
 function backupOf(contents: Contents, repairs: Backup['repairs'] = []): Backup {
-  return { savedAtMs: 0, schema: 3, contents, repairs, checkedBy: 'sha256' };
+  const whole = { savedAtMs: 0, schema: 5, contents, told: CONTENT_STORES, isPart: false };
+  return { ...whole, repairs, checkedBy: 'sha256' };
 }
 
 const withCues = (...cues: Contents['cues']): Contents => ({

@@ -6,6 +6,7 @@ import type { LaidShot } from '../../../src/store/records';
 import { AnswerBlock } from '../../../src/ui/shot/AnswerBlock';
 import { openMeasure } from '../state/measure/open-measure';
 import { openShot } from '../state/open-shot';
+import { openPlayer } from '../state/player/open-player';
 
 afterEach(cleanup);
 
@@ -15,15 +16,19 @@ async function open(shot: Partial<LaidShot>) {
   desk.setShot({ ...desk.shot.value, ...shot });
   shootLine();
   const { model } = openShot({}, {}, { desk, kit: kit.kit, isKitSettled: measure.isSettled });
+  const { player } = await openPlayer();
   const room = createRoomModel({
     lastAnswer: model.lastAnswer,
     desk,
+    player,
     known: measure.knowledge,
     spreadBefore: computed(() => measure.before.value.spread),
     assess: () => () => {},
     later: () => () => {},
   });
-  const { container } = render(<AnswerBlock app={{ shot: model, measure, kit, desk, room }} />);
+  const { container } = render(
+    <AnswerBlock app={{ shot: model, measure, kit, desk, room, player }} />,
+  );
   const text = () => container.querySelector('.answer')?.textContent ?? '';
   const isGrey = () => container.querySelector('.answer-figures.is-stale') !== null;
   return { model, settle: rest, text, isGrey };

@@ -112,10 +112,14 @@ describe('the news', () => {
     const { law, hasReadings } = setUp();
     law.value = 1;
     await screen.findByText(
-      /^Cushions now give back less of a hard shot\. Where balls rest or fall may/,
+      /^Cushions now give back less of a hard shot\. Where balls rest or fall may.* Chances are now told/,
     );
     hasReadings.value = true;
-    await screen.findByText(/^Cushions now.*with your readings aims too, may have moved\.$/);
+    await screen.findByText(/^Cushions now.*with your readings aims too, may.* Chances are now/);
+    law.value = 2;
+    await screen.findByText(
+      /^Chances are now told for players of your own.*aims may have moved\.$/,
+    );
     fireEvent.click(screen.getByRole('button', { name: 'OK' }));
     await expect.poll(() => screen.getByRole('status').textContent).toBe('');
     expect(law.value).toBe(MODEL_VERSION);

@@ -1,34 +1,39 @@
 import { describe, expect, it } from 'vitest';
 import { strokeOf } from '../../../src/engine/direct/shot';
+import { solveAim } from '../../../src/engine/direct/solve-aim';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { UNMEASURED } from '../../../src/engine/kit/kit-spread';
-import {
-  type RoomForError,
-  type RoomQuestion,
-  roomForError,
-} from '../../../src/engine/room/room-for-error';
+import { roomForError } from '../../../src/engine/room/room-for-error';
 import { INVENTED_PROFILES } from '../../../src/engine/room/stroke-profile';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../../src/store/default-desk';
 import { createEnginePool } from '../../../src/worker/engine-pool';
-import { createRoomClient } from '../../../src/worker/room-client';
+import {
+  createRoomClient,
+  type PlayerRoom,
+  type PlayerRoomQuestion,
+} from '../../../src/worker/room-client';
 import { answer, workshop } from './fake-worker';
 
-const JOB: RoomQuestion = {
+const SOLVED = solveAim(DEFAULT_SHOT, DEFAULT_KIT);
+if (!SOLVED.ok) throw new Error(SOLVED.reason);
+
+const JOB: PlayerRoomQuestion = {
   balls: DEFAULT_SHOT,
   target: { kind: 'mouth', ...DEFAULT_POCKET },
   kit: DEFAULT_KIT,
-  stroke: strokeOf(DEFAULT_SHOT, 0.01),
+  stroke: strokeOf(DEFAULT_SHOT, SOLVED.aimRad),
   profile: INVENTED_PROFILES.club,
   spread: UNMEASURED,
+  some: null,
 };
 /** Not what the page itself would find. */
-const TOLD = { ...roomForError(JOB), windows: null };
+const TOLD = { ...roomForError(JOB), wants: 'firmer' as const };
 
-function openClient() {
+function openClient(job = JOB) {
   const { hired, make } = workshop();
-  const told: (RoomForError | null)[] = [];
+  const told: (PlayerRoom | null)[] = [];
   const assess = createRoomClient(createEnginePool(make, 1));
-  const callOff = assess(JOB, (room) => told.push(room));
+  const callOff = assess(job, (room) => told.push(room));
   return { hired, told, callOff };
 }
 
@@ -38,11 +43,28 @@ describe('the client that works out the room for error', () => {
   it('has a worker do it, and tells what came back', async () => {
     const { hired, told } = openClient();
     answer(hired[0], (job) => {
-      expect(job).toEqual(JOB);
+      const { some: _some, ...asked } = JOB;
+      expect(job).toEqual(asked);
       return TOLD;
     });
     await settled();
-    expect(told).toEqual([TOLD]);
+    expect(told).toEqual([{ ...TOLD, range: null }]);
+  });
+
+  it('has one tell how far the chance may be off of whom something is known', async () => {
+    const some = [[0, 0, 0, 0, 0, 0]];
+    const { hired, told } = openClient({ ...JOB, some });
+    answer(hired[0], () => TOLD);
+    await settled();
+    const range = { low: 0.4, high: 0.6 };
+    answer(hired[0], (job) => {
+      const { balls: shot, target, kit, spread } = JOB;
+      const { share } = TOLD.chance;
+      expect(job).toEqual({ some, asked: { shot, target, kit, spread }, share });
+      return range;
+    });
+    await settled();
+    expect(told).toEqual([{ ...TOLD, range }]);
   });
 
   it('tells nothing once called off', async () => {
@@ -71,7 +93,7 @@ describe('the client that works out the room for error', () => {
   });
 
   it('tells that there is none where there are no workers', () => {
-    const told: (RoomForError | null)[] = [];
+    const told: (PlayerRoom | null)[] = [];
     createRoomClient(null)(JOB, (room) => told.push(room));
     expect(told).toEqual([null]);
   });

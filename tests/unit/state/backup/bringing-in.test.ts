@@ -175,11 +175,11 @@ describe('bringing it in', () => {
     await model.into.pick(picked(await backupText()));
     const bringing = model.into.bringIn();
     await Promise.resolve();
-    const saving = gate.store.saveDesk({ ...DEFAULT_DESK, player: 'steady' });
+    const saving = gate.store.saveDesk({ ...DEFAULT_DESK, playerId: 'player-student' });
     await bringing;
     await saving;
     expect(model.into.incoming.value).toMatchObject({ kind: 'planned', problem: 'full' });
     expect(done).not.toContain('reload');
-    expect((await contentsOf(store)).desk.player).toBe('steady');
+    expect((await contentsOf(store)).desk.playerId).toBe('player-student');
   });
 });

@@ -12,19 +12,19 @@ function setUp() {
   return { store, gate: createSaveGate(store) };
 }
 
-const steady = { ...DEFAULT_DESK, player: 'steady' } as const;
-const beginner = { ...DEFAULT_DESK, player: 'beginner' } as const;
+const ofStudent = { ...DEFAULT_DESK, playerId: 'student' } as const;
+const ofNewcomer = { ...DEFAULT_DESK, playerId: 'newcomer' } as const;
 
 describe('an open gate', () => {
   it('lets every write through, and its answer back', async () => {
     const { store, gate } = setUp();
     expect(await gate.store.put('cues', MY_CUE)).toEqual({ ok: true });
     await gate.store.put('attempts', CURVE_ATTEMPT);
-    await gate.store.saveDesk(steady);
+    await gate.store.saveDesk(ofStudent);
     const { cues, attempts, desk } = await contentsOf(store);
     expect(cues).toContainEqual(MY_CUE);
     expect(attempts).toEqual([CURVE_ATTEMPT]);
-    expect(desk.player).toBe('steady');
+    expect(desk.playerId).toBe('student');
     await gate.store.delete('cues', MY_CUE.id);
     await gate.store.delete('attempts', CURVE_ATTEMPT.id);
     expect((await contentsOf(store)).attempts).toEqual([]);
@@ -38,7 +38,7 @@ describe('an open gate', () => {
     });
     void store.put('cues', { ...MY_CUE, origin: 'invented' });
     void store.put('attempts', { ...CURVE_ATTEMPT, readings: {} });
-    void store.saveDesk(steady);
+    void store.saveDesk(ofStudent);
     expect(own).toBe(0);
     void store.put('attempts', CURVE_ATTEMPT);
     expect(own).toBe(1);
@@ -48,7 +48,7 @@ describe('an open gate', () => {
 
   it('counts a write once it was answered', async () => {
     const { gate } = setUp();
-    const saving = gate.store.saveDesk(steady);
+    const saving = gate.store.saveDesk(ofStudent);
     expect(gate.answered.value).toBe(0);
     await saving;
     expect(gate.answered.value).toBe(1);
@@ -60,8 +60,8 @@ describe('a closed gate', () => {
     const { store, gate } = setUp();
     const before = await contentsOf(store);
     gate.close();
-    void gate.store.saveDesk(steady);
-    gate.store.draftDesk(steady);
+    void gate.store.saveDesk(ofStudent);
+    gate.store.draftDesk(ofStudent);
     void gate.store.put('cues', MY_CUE);
     void gate.store.delete('cues', 'demo-cue-stiff');
     void gate.store.put('attempts', CURVE_ATTEMPT);
@@ -72,11 +72,11 @@ describe('a closed gate', () => {
   it('lets them through in order once it opens', async () => {
     const { store, gate } = setUp();
     gate.close();
-    const answers = [gate.store.saveDesk(steady), gate.store.saveDesk(beginner)];
+    const answers = [gate.store.saveDesk(ofStudent), gate.store.saveDesk(ofNewcomer)];
     gate.close();
     gate.open();
     expect(await Promise.all(answers)).toEqual([{ ok: true }, { ok: true }]);
-    expect((await contentsOf(store)).desk.player).toBe('beginner');
+    expect((await contentsOf(store)).desk.playerId).toBe('newcomer');
   });
 });
 

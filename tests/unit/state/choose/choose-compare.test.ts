@@ -112,7 +112,7 @@ describe('comparing all ways', () => {
   });
 
   it('is out of date once position, kit, table or player change, and not when that is undone', async () => {
-    const { model, hired, knowledge, profile, table } = await openChoose();
+    const { model, hired, knowledge, player, table } = await openChoose();
     model.compare();
     await answerAll(hired);
     const isStale = () => model.comparison.value.isStale;
@@ -127,9 +127,9 @@ describe('comparing all ways', () => {
     knowledge.value = { ...known, spread: { ...known.spread, massRatio: 0.01 } };
     expect(isStale()).toBe(true);
     knowledge.value = known;
-    profile.value = INVENTED_PROFILES.steady;
+    player.profile.value = INVENTED_PROFILES.steady;
     expect(isStale()).toBe(true);
-    profile.value = INVENTED_PROFILES.club;
+    player.profile.value = INVENTED_PROFILES.club;
     const former = table.value;
     table.value = { ...former, lengthM: 2.3 };
     expect(isStale()).toBe(true);

@@ -3,7 +3,6 @@ import type { KitKnowledge } from '../../../../src/engine/fit/kit-knowledge';
 import { directCut } from '../../../../src/engine/goal/goal';
 import { DEFAULT_CUSHION, DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { KIT_QUANTITIES, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
-import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/room/stroke-profile';
 import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
 import type { Asked } from '../../../../src/state/shot-field';
 import { createMemoryStore } from '../../../../src/store/memory-store';
@@ -13,6 +12,7 @@ import type { SavedPosition } from '../../../../src/store/saved-position';
 import type { StorePort } from '../../../../src/store/store-port';
 import { createEnginePool } from '../../../../src/worker/engine-pool';
 import { type FakeWorker, workshop } from '../../worker/fake-worker';
+import { somebody } from '../player/open-player';
 import { workOut } from './invented-work';
 
 const LEVEL = { alongM_per_M: 0, rightM_per_M: 0 };
@@ -72,7 +72,7 @@ export async function openChoose(options: OpenOptions = {}) {
   const { hired, make } = workshop();
   const table = signal(options.table ?? NINE_FOOT);
   const knowledge = signal(KNOWN);
-  const profile = signal<StrokeProfile>(INVENTED_PROFILES.club);
+  const player = somebody();
   const sent: { asked: Asked | null } = { asked: null };
   let [ids, ms] = [0, 1000];
   const model = createChooseModel({
@@ -80,7 +80,7 @@ export async function openChoose(options: OpenOptions = {}) {
     positions,
     table,
     knowledge,
-    profile,
+    player,
     work: workers === 0 ? null : createEnginePool(make, workers),
     shot: {
       ask(asked) {
@@ -91,7 +91,7 @@ export async function openChoose(options: OpenOptions = {}) {
     newId: () => `new-${++ids}`,
   });
   const stored = async () => (await memory.loadAll()).positions;
-  return { model, table, knowledge, profile, hired, sent, stored };
+  return { model, table, knowledge, player, hired, sent, stored };
 }
 
 /** Lets everything that waits for an answer go on. */

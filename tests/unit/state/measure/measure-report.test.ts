@@ -40,24 +40,24 @@ describe('the report', () => {
   });
 
   it('takes the strokes to stray as the player’s do, and serves the shots that are played', async () => {
-    const { desk, rest, lastJob, shootLine } = await openMeasure();
+    const { desk, profile, rest, lastJob, shootLine } = await openMeasure();
     shootLine();
-    desk.setPlayer('steady');
+    profile.value = INVENTED_PROFILES.steady;
     await rest();
     const { directionRad, tipM, speedShare } = INVENTED_PROFILES.steady;
     expect(lastJob().scatter).toMatchObject({ directionRad, tipM, speedShare });
     expect(lastJob().aims).toEqual([desk.shot.value]);
     const other = { ...desk.shot.value, distanceM: 0.5 };
     desk.noteShot(other);
-    desk.setPlayer('club');
+    profile.value = INVENTED_PROFILES.club;
     await rest();
     const { headingRad: _laid, ...aim } = other;
     expect(lastJob().aims).toEqual([aim]);
   });
 
   it('takes the elevation that was measured, with no less than half a degree of doubt', async () => {
-    const { measure, desk, rest, lastJob } = await openMeasure();
-    desk.setPlayer('steady');
+    const { measure, profile, rest, lastJob } = await openMeasure();
+    profile.value = INVENTED_PROFILES.steady;
     const id = measure.begin(CURVE);
     measure.finishStep(id);
     measure.enter(id, 0.4);

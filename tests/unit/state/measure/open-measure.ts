@@ -1,6 +1,8 @@
+import { signal } from '@preact/signals';
 import type { FitJob, FitReport } from '../../../../src/engine/fit/fit-report';
 import type { TrialShot } from '../../../../src/engine/fit/trials/trials';
 import { KIT_QUANTITIES } from '../../../../src/engine/kit/kit-spread';
+import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/room/stroke-profile';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createKitModel } from '../../../../src/state/kit-model';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
@@ -91,6 +93,7 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
     return `new-${ids}`;
   };
   const kit = createKitModel({ store, desk, shelves: loaded, now, newId });
+  const profile = signal<StrokeProfile>(INVENTED_PROFILES.club);
   const jobs: FitJob[] = [];
   const waiting = new Set<() => void>();
   const { fit: workOut = async (job: FitJob) => inventedReport(job) } = options;
@@ -99,6 +102,7 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
     attempts: loaded.attempts,
     kit,
     desk,
+    profile,
     fit:
       workOut &&
       ((job) => {
@@ -144,5 +148,5 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
     if (!job) throw new Error('nothing was worked out yet');
     return job;
   };
-  return { measure, kit, desk, memory, jobs, lastJob, rest, shootLine };
+  return { measure, kit, desk, profile, memory, jobs, lastJob, rest, shootLine };
 }

@@ -1,6 +1,5 @@
 import { signal } from '@preact/signals';
 import { directCut } from '../../../../src/engine/goal/goal';
-import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/room/stroke-profile';
 import { WPA_POCKETS } from '../../../../src/engine/table/pocket-standard';
 import { tableShape } from '../../../../src/engine/table/table-shape';
 import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
@@ -14,6 +13,7 @@ import { NOTHING_CHOSEN, type SavedPosition } from '../../../../src/store/saved-
 import { type Answers, inventedWork } from '../../state/choose/invented-work';
 import { KNOWN } from '../../state/choose/open-choose';
 import { openShot } from '../../state/open-shot';
+import { knownPlayer } from '../../state/player/open-player';
 
 /** The bed of the table in play. */
 export const SHAPE = tableShape(2.54, 1.27, WPA_POCKETS);
@@ -54,15 +54,15 @@ export function inventedChoose(position: SavedPosition = CUT, answers: Answers =
   const desk = createDeskModel({ store, desk: DEFAULT_DESK });
   const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
   const shot = openShot().model;
-  const profile = signal<StrokeProfile>(INVENTED_PROFILES.club);
+  const player = knownPlayer(store, desk);
   const choose = createChooseModel({
     store,
     positions: [position, position === CUT ? EMPTY : CUT],
     table: kit.current.tables,
     knowledge: signal(KNOWN),
-    profile,
+    player,
     work: inventedWork(answers),
     shot,
   });
-  return { choose, desk, kit, shot, profile };
+  return { choose, desk, kit, shot, player };
 }

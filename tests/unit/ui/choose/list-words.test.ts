@@ -46,8 +46,17 @@ const AIM = 'little room for the line of the cue; thin aimed left, full aimed ri
 
 describe('words for a list of ways', () => {
   it('say what it is ordered by, with a zone and without', () => {
-    expect(orderWords(false)).toBe('By how often the ball goes');
-    expect(orderWords(true)).toMatch(/goes and .* in the zone$/);
+    expect(orderWords(false, 'figures')).toBe('By how often the ball goes');
+    expect(orderWords(true, 'figures')).toMatch(/goes and .* in the zone$/);
+  });
+
+  it('tell no figure of how often where nobody is known', () => {
+    expect(orderWords(false, 'ease')).toBe('The easiest first');
+    expect(orderWords(true, 'ease')).toMatch(/^The easiest .* in the zone first$/);
+    const zoned = { ...BY_SPEED, goodPosition: 0.25 };
+    expect(rowLine(zoned, AIM, 'ease', inCm)).toMatch(
+      /^To make at all hard, now and then a scratch, at most 10 % slower/,
+    );
   });
 
   it('say once what all have in common', () => {
@@ -55,7 +64,7 @@ describe('words for a list of ways', () => {
     const shared = sharedReason(ways);
     expect(shared).toBe(AIM);
     expect(sharedLine(ways, AIM)).toBe(`All of them: ${AIM}.`);
-    expect(rowLine(WAY, shared, inCm)).toBe(
+    expect(rowLine(WAY, shared, 'figures', inCm)).toBe(
       'At most 10 % slower, 15 % faster, cue ball spreads 14 cm',
     );
   });
@@ -64,7 +73,7 @@ describe('words for a list of ways', () => {
     const ways = [WAY, BY_SPEED, WAY];
     const shared = sharedReason(ways);
     expect(sharedLine(ways, AIM)).toBe(`Where nothing else is said: ${AIM}.`);
-    expect(rowLine(BY_SPEED, shared, inCm)).toBe(
+    expect(rowLine(BY_SPEED, shared, 'figures', inCm)).toBe(
       'Scratch 8 %, at most 10 % slower, 15 % faster, cue ball spreads 14 cm. Speed window narrow; thin if slow, full if fast',
     );
   });
@@ -72,24 +81,29 @@ describe('words for a list of ways', () => {
   it('say every reason in its row where most have one of their own', () => {
     expect(sharedReason([WAY, BY_SPEED])).toBeNull();
     expect(sharedReason([WAY])).toBeNull();
-    expect(rowLine(WAY, null, inCm)).toMatch(/\. Little room for the line of the cue/);
+    expect(rowLine(WAY, null, 'figures', inCm)).toMatch(/\. Little room for the line of the cue/);
   });
 
   it('tell room for the speed only where there is little of it', () => {
     const ample = (speedMps: ReturnType<typeof room>) =>
-      rowLine({ ...WAY, windows: WAY.windows && { ...WAY.windows, speedMps } }, AIM, inCm);
+      rowLine(
+        { ...WAY, windows: WAY.windows && { ...WAY.windows, speedMps } },
+        AIM,
+        'figures',
+        inCm,
+      );
     expect(ample(room(1.7, 5))).toBe('At most 15 % slower, cue ball spreads 14 cm');
     expect(ample(room(0.8, 5))).toBe('Cue ball spreads 14 cm');
   });
 
   it('put the chance to go second where there is a zone', () => {
-    expect(rowLine({ ...WAY, goodPosition: 0.25 }, AIM, inCm)).toMatch(
+    expect(rowLine({ ...WAY, goodPosition: 0.25 }, AIM, 'figures', inCm)).toMatch(
       /^Goes at all 40 %, at most/,
     );
   });
 
   it('say the reason alone where nothing more is known', () => {
     const bare = { ...WAY, windows: null, rest: { ...WAY.rest, places: [] } };
-    expect(rowLine(bare, null, inCm)).toBe('Little room for the line of the cue');
+    expect(rowLine(bare, null, 'figures', inCm)).toBe('Little room for the line of the cue');
   });
 });

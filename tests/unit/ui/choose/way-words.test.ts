@@ -106,13 +106,20 @@ describe('words for a way', () => {
   });
 
   it('tell scratches, and the zone where there is one', () => {
-    expect(outcomeWords(WAY)).toEqual(['scratch 8 %']);
+    expect(outcomeWords(WAY, 'figures')).toEqual(['scratch 8 %']);
     const zoned = { ...WAY, scratch: 0, goodPosition: 0.5 };
-    expect(outcomeWords(zoned)).toEqual(['goes at all 41 %']);
-    expect(`${leadLabel(zoned)} ${percentWords(leadShare({ ...zoned, chance: 0.4 }))}`).toBe(
-      'goes and in the zone 20 %',
-    );
-    expect(`${leadLabel(WAY)} ${percentWords(leadShare(WAY))}`).toBe('goes 41 %');
+    expect(outcomeWords(zoned, 'figures')).toEqual(['goes at all 41 %']);
+    expect(
+      `${leadLabel(zoned, 'figures')} ${percentWords(leadShare({ ...zoned, chance: 0.4 }))}`,
+    ).toBe('goes and in the zone 20 %');
+    expect(`${leadLabel(WAY, 'figures')} ${percentWords(leadShare(WAY))}`).toBe('goes 41 %');
+  });
+
+  it('tell how often in words where nobody is known', () => {
+    expect(outcomeWords({ ...WAY, scratch: 0.02 }, 'ease')).toEqual([]);
+    expect(outcomeWords({ ...WAY, scratch: 0.2 }, 'ease')).toEqual(['often a scratch']);
+    expect(leadLabel(WAY, 'ease')).toBe('for most');
+    expect(leadLabel({ ...WAY, goodPosition: 0.5 }, 'ease')).toBe('for most and in the zone');
   });
 
   it('tell the stroke in figures', () => {

@@ -1,7 +1,6 @@
 import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Option } from '../../../../src/engine/plan/solve-option';
-import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
 import { settle } from '../../state/choose/open-choose';
 import { CUT } from './invented-choose';
 import { openChoose, openCompared, press } from './open-choose';
@@ -34,13 +33,13 @@ describe('comparing the ways', () => {
   });
 
   it('asks to compare again in earnest only once something has changed', async () => {
-    const { profile } = openChoose('#choose/ways');
+    const { player } = openChoose('#choose/ways');
     const isMain = (name: string) =>
       screen.queryByRole('button', { name })?.classList.contains('button-primary');
     expect(isMain('Compare all ways')).toBe(true);
     press('Compare all ways');
     await expect.poll(() => isMain('Compare again')).toBe(false);
-    profile.value = INVENTED_PROFILES.steady;
+    player.answer(9);
     await expect.poll(() => isMain('Compare again')).toBe(true);
   });
 

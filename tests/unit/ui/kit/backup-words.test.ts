@@ -71,7 +71,8 @@ describe('the words for a file', () => {
     const changes = { ...NO_CHANGES, cues: { ...NONE, added: ['Mine'] } };
     const toPut = { ...NO_ROWS, setAside: [], desk: null };
     const plan = { mode: 'merge', changes, repairs: [], toPut } as const;
-    const planned = { kind: 'planned', fileName: 'a.json', savedAtMs: AT_MS, plan } as const;
+    const told = { kind: 'planned', fileName: 'a.json', savedAtMs: AT_MS } as const;
+    const planned = { ...told, plan, isPart: false };
     const words = (over: object) =>
       incomingWords({ ...planned, mended: [], problem: null, canBeDone: true, ...over }, AT_MS);
     expect(words({})).toBe('a.json, saved on 25 Nov, is whole. This is what it would do.');

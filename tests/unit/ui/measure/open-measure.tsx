@@ -1,8 +1,9 @@
-import { computed } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { render } from '@testing-library/preact';
 import { solveAim } from '../../../../src/engine/direct/solve-aim';
 import { fitReport } from '../../../../src/engine/fit/fit-report';
 import { foresee } from '../../../../src/engine/fit/foresee';
+import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createInstallModel } from '../../../../src/state/install-model';
 import { kitEffects } from '../../../../src/state/kit-effects';
@@ -33,6 +34,7 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
     attempts,
     kit,
     desk,
+    profile: signal(INVENTED_PROFILES.club),
     fit: async (job) => fitReport(job),
     foresee: async (job) => foresee(job),
     noted: { recall: () => null, keep: () => {}, forget: () => {} },

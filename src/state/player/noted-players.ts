@@ -1,0 +1,48 @@
+import { crc32 } from '../../store/backup/crc-32';
+import { type NotedText, readNoted } from '../../store/noted-text';
+import type { PlayerQuestion } from './player-question';
+
+/**
+ * What was last learnt of the players last asked about, noted so that the next visit need not wait for
+ * it. It stands for no shot: whatever is logged has it learnt anew.
+ */
+export interface NotedPlayers<Learnt> {
+  /** Null where nothing is noted that is the answer to this very question, by this very build. */
+  recall(question: PlayerQuestion): Learnt | null;
+  keep(question: PlayerQuestion, learnt: Learnt): void;
+}
+
+/** As many as a coach sees in a week; a note takes some kilobytes. */
+const MOST_NOTED = 12;
+
+type Noted = readonly [id: string, stamp: string, text: string];
+
+/** @param build a name that another build of the app has not: its engine may tell something else */
+export function createNotedPlayers<Learnt>(note: NotedText, build: string): NotedPlayers<Learnt> {
+  const utf8 = new TextEncoder();
+  // Over the text too: what was damaged, or is no text of ours, has another.
+  const stampOf = ({ lines }: PlayerQuestion, text: string) =>
+    crc32(utf8.encode([build, ...lines, text].join('\n')));
+  const noted = (): readonly Noted[] => {
+    const found = readNoted(note);
+    return Array.isArray(found) ? found.filter(isNoted) : [];
+  };
+
+  return {
+    recall(question) {
+      const [, stamp, text = ''] = noted().find(([id]) => id === question.playerId) ?? [];
+      return stamp === stampOf(question, text) ? JSON.parse(text) : null;
+    },
+    keep(question, learnt) {
+      const text = JSON.stringify(learnt);
+      const id = question.playerId;
+      const others = noted().filter(([other]) => other !== id);
+      const mine: Noted = [id, stampOf(question, text), text];
+      note.set(JSON.stringify([mine, ...others].slice(0, MOST_NOTED)));
+    },
+  };
+}
+
+function isNoted(was: unknown): was is Noted {
+  return Array.isArray(was) && was.length === 3 && was.every((part) => typeof part === 'string');
+}

@@ -1,0 +1,136 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import type { KnownPlayer } from '../../engine/player/player-report';
+import type { StrokeProfile } from '../../engine/room/stroke-profile';
+import type { SharePort } from '../../sensors/share-file';
+import type { Digest } from '../../store/backup/backup-format';
+import { freshId } from '../../store/fresh-id';
+import { newPlayer } from '../../store/parse-player';
+import type { PlayedShot, Player } from '../../store/player';
+import type { StorePort } from '../../store/store-port';
+import { crowded } from '../crowded';
+import type { DeskModel } from '../desk-model';
+import { createKeptRows } from '../kept-rows';
+import { steady } from '../steady';
+import { type Leans, leansOf } from './leans';
+import { createLearnPlayer, type ReportPlayer } from './learn-player';
+import { createLearntAtRest } from './learnt-at-rest';
+import type { NotedPlayers } from './noted-players';
+import { createPlayedEdits, type PlayedEdits } from './played-edits';
+import { createPlayerEdits, type PlayerEdits } from './player-edits';
+import { createPlayerFile, type PlayerFile } from './player-file';
+import { playerQuestion } from './player-question';
+import { ANYBODY, roughStroke } from './rough-stroke';
+
+/** Who plays, what they have played, and what is learnt of them from it. */
+export interface PlayerModel extends PlayerEdits, PlayedEdits {
+  /** Everybody, the one made first first. */
+  readonly players: ReadonlySignal<readonly Player[]>;
+  /** Who plays now. */
+  readonly inPlay: ReadonlySignal<Player>;
+  /** All that they have played, the oldest first: what is not learnt from as well. */
+  readonly played: ReadonlySignal<readonly PlayedShot[]>;
+  /** What is learnt of whoever plays; null while nothing is. */
+  readonly known: ReadonlySignal<KnownPlayer | null>;
+  /** Where their line lies shot after shot; null while nothing is learnt. */
+  readonly leans: ReadonlySignal<Leans | null>;
+  /** Whether that is of all there is to learn from. */
+  readonly isFresh: ReadonlySignal<boolean>;
+  /** Whether anything is known of them: until then the chances are those of anybody. */
+  readonly isKnown: ReadonlySignal<boolean>;
+  /** How their strokes scatter, and about what: somebody in the middle of all until more is known. */
+  readonly profile: ReadonlySignal<StrokeProfile>;
+  /** The same as readings take it. */
+  readonly roughProfile: ReadonlySignal<StrokeProfile>;
+  /** The last shot removed, while `restoreShot` can bring it back. */
+  readonly lastRemoved: ReadonlySignal<PlayedShot | null>;
+  /** Why no shot can be logged, in one line; null where one can. */
+  readonly crowded: ReadonlySignal<string | null>;
+  /** One line on what could not be saved or learnt, or null. */
+  readonly problem: ReadonlySignal<string | null>;
+  /** One player alone, as a file. */
+  readonly file: PlayerFile;
+  find(id: string): Player | null;
+  /** How many shots somebody has logged. */
+  countOf(id: string): number;
+  flush(): Promise<void>;
+  /** Stops watching. */
+  dispose(): void;
+}
+
+export interface PlayerPorts {
+  readonly store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>;
+  readonly desk: Pick<DeskModel, 'playerId' | 'setPlayer'>;
+  /** As loaded; there is always one. */
+  readonly players: readonly Player[];
+  readonly played: readonly PlayedShot[];
+  /** Null where the browser cannot work beside the page. */
+  readonly report: ReportPlayer | null;
+  readonly noted: NotedPlayers<KnownPlayer>;
+  readonly sharing: SharePort;
+  /** Null where the browser gives none. */
+  readonly digest: Digest | null;
+  /** Does work once the hand rests, unless called off by the function it returns. */
+  readonly later: (work: () => void) => () => void;
+  /** The time of day, ms since 1970. */
+  readonly now?: () => number;
+  readonly newId?: () => string;
+}
+
+/** Keeps the players and what they have played, and learns whoever plays. */
+export function createPlayerModel(ports: PlayerPorts): PlayerModel {
+  const {
+    store,
+    desk,
+    report,
+    noted,
+    sharing,
+    digest,
+    later,
+    now = Date.now,
+    newId = freshId,
+  } = ports;
+  const players = createKeptRows({ store, list: 'players' }, ports.players);
+  const played = createKeptRows({ store, list: 'played' }, ports.played);
+  const nobody = newPlayer('', '', 0);
+  const inPlay = computed(
+    () => players.find(desk.playerId.value) ?? players.all.value[0] ?? nobody,
+  );
+  const mine = computed(() => {
+    const { id } = inPlay.value;
+    return played.all.value.filter(({ playerId }) => playerId === id);
+  });
+  const question = playerQuestion(inPlay, mine);
+  const learn = report && createLearnPlayer(report);
+  const { learnt, isFresh, problem, dispose } = createLearntAtRest({
+    question,
+    learn,
+    noted,
+    later,
+  });
+  const profile = steady(computed(() => learnt.value?.profile ?? ANYBODY));
+  const edits = { inPlay, now, newId };
+
+  return {
+    ...createPlayerEdits({ ...edits, players, played, desk }),
+    ...createPlayedEdits({ ...edits, played }),
+    players: players.all,
+    inPlay,
+    played: mine,
+    known: learnt,
+    isFresh,
+    isKnown: computed(() => learnt.value !== null),
+    profile,
+    roughProfile: steady(computed(() => roughStroke(profile.value))),
+    lastRemoved: played.removed,
+    crowded: computed(() => crowded(played.all.value)),
+    problem: computed(() => players.problem.value ?? played.problem.value ?? problem.value),
+    leans: computed(() => learnt.value && leansOf(learnt.value)),
+    file: createPlayerFile({ find: players.find, played: played.all, sharing, digest, now }),
+    find: players.find,
+    countOf: (id) => played.all.value.filter(({ playerId }) => playerId === id).length,
+    async flush() {
+      await Promise.all([players.flush(), played.flush()]);
+    },
+    dispose,
+  };
+}

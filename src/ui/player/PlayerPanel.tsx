@@ -1,0 +1,96 @@
+import { useEffect } from 'preact/hooks';
+import type { Models } from '../app-models';
+import { savedWords } from '../kit/backup-words';
+import { NameField } from '../kit/NameField';
+import { PanelHeader } from '../kit/PanelHeader';
+import { knownWords } from './player-words';
+import { TheQuestion } from './TheQuestion';
+
+interface Props {
+  readonly app: Models<'player' | 'kit' | 'router'>;
+  readonly id: string;
+}
+
+/** One player: what is known of them, the question, and their file. */
+export function PlayerPanel({ app, id }: Props) {
+  const { player, router } = app;
+  const one = player.find(id);
+  if (one === null) {
+    return (
+      <>
+        <PanelHeader router={router} title="Player" />
+        <p>This one is no longer here.</p>
+      </>
+    );
+  }
+  const isInPlay = player.inPlay.value.id === id;
+  return (
+    <>
+      <PanelHeader router={router} title={`Player: ${one.name}`} />
+      <NameField onRename={(name) => player.rename(id, name)}>
+        {(field, rename) => (
+          <input
+            {...field}
+            type="text"
+            autocomplete="off"
+            value={one.name}
+            onChange={(event) => rename(event.currentTarget.value)}
+          />
+        )}
+      </NameField>
+      {isInPlay ? (
+        <>
+          <Known app={app} />
+          <TheQuestion app={app} />
+        </>
+      ) : (
+        <>
+          <p class="place-note">Not in play: what is known is told of the one in play.</p>
+          <button type="button" class="button" onClick={() => player.choose(id)}>
+            Play as this one
+          </button>
+        </>
+      )}
+      <PlayerFilePart app={app} id={id} />
+    </>
+  );
+}
+
+function Known({ app: { player } }: { app: Models<'player'> }) {
+  const [known, leans] = [player.known.value, player.leans.value];
+  return (
+    <>
+      <p class={player.isFresh.value ? 'player-known' : 'player-known is-stale'}>
+        {known && leans
+          ? knownWords(known, leans, player.inPlay.value)
+          : 'Nothing is known yet: chances are told for most players, without figures.'}
+      </p>
+      <output class="place-problem">{player.problem.value}</output>
+    </>
+  );
+}
+
+/** Hands one player out alone, as a file that *Backup* adds elsewhere. */
+function PlayerFilePart({ app: { player }, id }: Props) {
+  const { file } = player;
+  useEffect(() => file.keepReady(id), [file, id]);
+  const outcome = file.outcome.value;
+  return (
+    <section class="player-file" aria-labelledby="player-file">
+      <h2 id="player-file">This player alone</h2>
+      <p class="place-note">
+        Answer and log in one file. Bring it in under Backup, here or on another phone: nothing
+        there is removed.
+      </p>
+      <button
+        type="button"
+        class="button"
+        disabled={!file.isReady.value}
+        onClick={() => void file.save()}
+      >
+        Save this player
+      </button>
+      <output class="place-problem">{outcome && savedWords(outcome)}</output>
+    </section>
+  );
+}

@@ -1,0 +1,100 @@
+import { useComputed } from '@preact/signals';
+import { layOutQuestion } from '../../diagram/question-view';
+import { layOutTable } from '../../diagram/table-map';
+import { layOutRails } from '../../diagram/table-rails';
+import { shapeOf } from '../../state/table-in-play';
+import type { Models } from '../app-models';
+import { TableRails } from '../TableRails';
+import { angleWords, forWords } from './player-words';
+import './TheQuestion.css';
+
+const OF_TEN = Array.from({ length: 11 }, (_, made) => made);
+
+/** The one question: a straight shot, how many of ten, and what that makes of a player. */
+export function TheQuestion({ app }: { app: Models<'player' | 'kit'> }) {
+  const { player } = app;
+  const { madeOf10 } = player.inPlay.value;
+  const who = forWords(player.inPlay.value);
+  return (
+    <section class="the-question" aria-label="The question">
+      <p>
+        Ball on the centre spot, cue ball two feet behind it, straight into a corner: medium speed,
+        centre of the ball.
+      </p>
+      <QuestionDrawing app={app} />
+      <fieldset class="made-of-ten">
+        <legend>
+          <b>
+            {who === 'you' ? 'How many of ten do you make?' : `How many of ten does ${who} make?`}
+          </b>
+        </legend>
+        {OF_TEN.map((made) => (
+          <button
+            key={made}
+            type="button"
+            class="button"
+            aria-pressed={made === madeOf10}
+            onClick={() => player.answer(made)}
+          >
+            {made}
+          </button>
+        ))}
+      </fieldset>
+      <p role="status" class="question-width">
+        {madeOf10 !== null && widthWords(app)}
+      </p>
+    </section>
+  );
+}
+
+/** What the answer, and whatever else is known, makes of the line. */
+function widthWords({ player }: Models<'player'>): string {
+  const known = player.known.value;
+  if (known === null || !player.isFresh.value) return player.problem.value ?? 'Working it out…';
+  const who = forWords(player.inPlay.value);
+  const whose = who === 'you' ? 'your' : `${who}’s`;
+  return `That makes ${whose} line ${angleWords(known.lineRad)}, nine times in ten.`;
+}
+
+/** In the drawing's own units. */
+const CANVAS = { widthPx: 320, heightPx: 176, textPx: 0 };
+
+/** The shot on the table in play, as seen from above. */
+function QuestionDrawing({ app: { kit } }: { app: Models<'kit'> }) {
+  const view = useComputed(() => {
+    const shape = shapeOf(kit.current.tables.value);
+    const map = layOutTable(shape, CANVAS);
+    const shot = layOutQuestion(shape, map, kit.kit.value.ballRadiusM);
+    return { map, rails: layOutRails(shape, map), shot };
+  });
+  const { map, rails, shot } = view.value;
+  return (
+    <svg
+      class="question-drawing"
+      role="img"
+      aria-label="From above: the cue ball, the ball on the centre spot and a corner pocket on one line"
+      viewBox={`0 0 ${CANVAS.widthPx} ${CANVAS.heightPx}`}
+    >
+      <TableRails frame={map.frame} diamonds={rails.diamonds} />
+      <path class="question-bed" d={rails.bedPath} />
+      {rails.pockets.map(({ name, hole }) => (
+        <circle key={name} class="question-pocket" {...hole} />
+      ))}
+      {shot && (
+        <>
+          <path
+            class="question-line"
+            d={`M${shot.cueBall.x} ${shot.cueBall.y}L${shot.mouth.x} ${shot.mouth.y}`}
+          />
+          <circle class="question-ball" cx={shot.ball.x} cy={shot.ball.y} r={shot.radiusPx} />
+          <circle
+            class="question-cue-ball"
+            cx={shot.cueBall.x}
+            cy={shot.cueBall.y}
+            r={shot.radiusPx}
+          />
+        </>
+      )}
+    </svg>
+  );
+}

@@ -1,0 +1,8 @@
+/** What cannot be done with players and their shots. */
+export const PLAYER_PROBLEMS = {
+  notThere: 'This one is no longer here.',
+  lastPlayer: 'This is the only player: make another before deleting this one.',
+  nothingRemoved: 'There is nothing to put back.',
+  noWorkers: 'This browser cannot work beside the page: nothing is learnt here.',
+  notLearnt: 'What the shots tell could not be worked out just now.',
+} as const;

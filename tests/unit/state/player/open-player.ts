@@ -1,0 +1,156 @@
+import { signal } from '@preact/signals';
+import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
+import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
+import type {
+  KnownPlayer,
+  PlayerJob,
+  PlayerReport,
+} from '../../../../src/engine/player/player-report';
+import { strokeByRule } from '../../../../src/engine/player/player-rule';
+import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/room/stroke-profile';
+import type { SharePort } from '../../../../src/sensors/share-file';
+import { createDeskModel, type DeskModel } from '../../../../src/state/desk-model';
+import { createNotedPlayers } from '../../../../src/state/player/noted-players';
+import { createPlayerModel } from '../../../../src/state/player/player-model';
+import { createMemoryStore } from '../../../../src/store/memory-store';
+import { createNoticeBoard } from '../../../../src/store/notice-board';
+import type { Player } from '../../../../src/store/player';
+import type { StorePort } from '../../../../src/store/store-port';
+import { STUDENT } from '../../../store/invented-players';
+
+/** Whoever plays, as far as a shot asks; nothing is learnt of them. */
+export function somebody(profile: StrokeProfile = INVENTED_PROFILES.club) {
+  return {
+    profile: signal(profile),
+    known: signal<KnownPlayer | null>(null),
+    isKnown: signal(false),
+  };
+}
+
+/** An invented player who is learnt: the steadier the more they say to make, and the more they played. */
+function inventedPlayer({ madeOf10, shots }: PlayerJob): KnownPlayer {
+  const directionRad = 0.01 / (1 + (madeOf10 ?? 0) + shots.length);
+  const figure = (value: number) => ({ value, low: value / 2, high: value * 2 });
+  return {
+    shots: shots.length,
+    lineRad: figure(directionRad),
+    bias: { aimRad: figure(0.001), fullRad: figure(0.0005), speedShare: figure(0.02) },
+    profile: strokeByRule(directionRad),
+    spread: { ...UNMEASURED, massRatio: UNMEASURED.massRatio / 2 },
+    some: [[0, 0, 0, 0, 0, 0]],
+  };
+}
+
+export function inventedPlayerReport(job: PlayerJob): PlayerReport {
+  return {
+    known: inventedPlayer(job),
+    notLearnt: job.shots.map(() => null),
+    lines: job.shots.map(() => null),
+    question: null,
+    next: null,
+  };
+}
+
+/** A browser without a share sheet, and where its downloads lie. */
+function fakeSharing(files: File[]): SharePort {
+  return {
+    prefersSheet: false,
+    canShare: () => false,
+    share: async () => {},
+    download: (file) => void files.push(file),
+  };
+}
+
+/** A student who answered the question, learnt at once. */
+export function knownPlayer(
+  store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>,
+  desk: DeskModel,
+  players: readonly Player[] = [STUDENT],
+) {
+  return createPlayerModel({
+    store,
+    desk,
+    players,
+    played: [],
+    report: async (job) => inventedPlayerReport(job),
+    noted: {
+      recall: ({ madeOf10 }) =>
+        inventedPlayer({ madeOf10, shots: [], kit: DEFAULT_KIT, spread: UNMEASURED }),
+      keep() {},
+    },
+    sharing: fakeSharing([]),
+    digest: null,
+    later: () => () => {},
+  });
+}
+
+export interface OpenPlayerOptions {
+  /** Null: the browser cannot work beside the page. */
+  readonly report?: ((job: PlayerJob) => Promise<PlayerReport>) | null;
+  /** Another visit: what was kept is loaded again. */
+  readonly kept?: StorePort;
+  /** What the last visit noted of what was learnt. */
+  readonly note?: { text: string | null };
+  readonly build?: string;
+}
+
+/** The players over a memory store, with rests and the time of day as the test decides. */
+export async function openPlayer(options: OpenPlayerOptions = {}) {
+  const { note = { text: null }, build = 'a build' } = options;
+  const { report = async (job: PlayerJob) => inventedPlayerReport(job) } = options;
+  const store = options.kept ?? createMemoryStore(createNoticeBoard());
+  const loaded = await store.loadAll();
+  const desk = createDeskModel({ store, desk: loaded.desk });
+  const clock = { ms: 1_797_000_000_000 };
+  const now = () => {
+    clock.ms += 1000;
+    return clock.ms;
+  };
+  let ids = loaded.played.length + loaded.players.length;
+  const newId = () => {
+    ids += 1;
+    return `new-${ids}`;
+  };
+  const jobs: PlayerJob[] = [];
+  const files: File[] = [];
+  const waiting = new Set<() => void>();
+  const player = createPlayerModel({
+    store,
+    desk,
+    players: loaded.players,
+    played: loaded.played,
+    report:
+      report &&
+      ((job) => {
+        jobs.push(job);
+        return report(job);
+      }),
+    noted: createNotedPlayers(
+      {
+        get: () => note.text,
+        set(text) {
+          note.text = text;
+          return true;
+        },
+      },
+      build,
+    ),
+    sharing: fakeSharing(files),
+    digest: null,
+    later: (work) => {
+      waiting.add(work);
+      return () => waiting.delete(work);
+    },
+    now,
+    newId,
+  });
+  /** The hand rests, and whatever that sets going goes on until nothing more comes of it. */
+  const rest = async () => {
+    const due = [...waiting];
+    waiting.clear();
+    for (const work of due) work();
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    return due.length;
+  };
+  return { player, desk, store, jobs, files, rest, note };
+}
