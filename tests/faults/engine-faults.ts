@@ -40,8 +40,8 @@ export const ENGINE_FAULTS: readonly PlantedFault[] = [
   {
     why: 'aims on the far flank of the object ball are never looked for',
     file: 'src/engine/direct/contact-roots.ts',
-    find: 'export const FLANKS: readonly Flank[] = [-1, 1];',
-    replace: 'export const FLANKS: readonly Flank[] = [-1];',
+    find: 'searchFlank(phase, right, prober, aims);',
+    replace: 'searchFlank(phase, left, prober, aims);',
     catchers: ['tests/unit/engine/direct/solve-aim.test.ts'],
   },
   {

@@ -9,6 +9,9 @@ import type { Layout } from './layout';
 /** On which side of the cue ball's way, seen from its start, the object ball is. */
 export type Flank = -1 | 1;
 
+/** Both of them. */
+export const FLANKS: readonly Flank[] = [-1, 1];
+
 /**
  * The inverse problem turned round. A path runs from the origin as the cue points, at aim 0; where
  * the object ball would have to lie for the cue ball to touch it at a given instant of that path

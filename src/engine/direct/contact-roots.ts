@@ -4,8 +4,6 @@ import { dipThroughZero } from '../numerics/dip-through-zero';
 import type { ContactProber, Flank } from './contact-probe';
 import { touchingSpans } from './touching-spans';
 
-/** Both sides on which the object ball can lie. */
-export const FLANKS: readonly Flank[] = [-1, 1];
 /** Absolute, rad and s: at the rounding of the geometry. */
 const MISS_TOLERANCE = 1e-13;
 const TIME_TOLERANCE = 1e-16;

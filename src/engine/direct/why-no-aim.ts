@@ -2,8 +2,8 @@ import type { Kit } from '../kit/kit';
 import { endState, newPlace, type Phase, placeAt } from '../motion/phase';
 import { length } from '../numerics/length';
 import { freePath } from './candidate-aims';
-import { ContactProber } from './contact-probe';
-import { changesSign, FLANKS } from './contact-roots';
+import { ContactProber, FLANKS } from './contact-probe';
+import { changesSign } from './contact-roots';
 import type { Layout } from './layout';
 import type { RefusalReason, Shot } from './shot';
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ContactProber } from '../../../../src/engine/direct/contact-probe';
-import { FLANKS } from '../../../../src/engine/direct/contact-roots';
+import { ContactProber, FLANKS } from '../../../../src/engine/direct/contact-probe';
 import { layoutOf } from '../../../../src/engine/direct/layout';
 import type { Shot } from '../../../../src/engine/direct/shot';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { freePath } from '../../../../src/engine/direct/candidate-aims';
-import { ContactProber } from '../../../../src/engine/direct/contact-probe';
-import { addContactRoots, changesSign, FLANKS } from '../../../../src/engine/direct/contact-roots';
+import { ContactProber, FLANKS } from '../../../../src/engine/direct/contact-probe';
+import { addContactRoots, changesSign } from '../../../../src/engine/direct/contact-roots';
 import { layoutOf } from '../../../../src/engine/direct/layout';
 import { touchingSpans } from '../../../../src/engine/direct/touching-spans';
 import { type Query, randomQuery } from '../../../harness/random-shots';
