@@ -5,11 +5,13 @@ import type { Neighbour } from '../../engine/lie/neighbours';
 import type { BallName, NamedBall } from '../../engine/lie/position';
 import type { ChanceMap } from '../../engine/plan/chance-map';
 import type { FanPlay, RankedWay } from '../../engine/plan/ranked-way';
+import type { ChanceRange } from '../../engine/player/some-players';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition, Zone } from '../../store/saved-position';
 import type { Gestures } from '../history';
 import type { EditResult } from '../kit-edits';
+import type { Difference } from './for-most';
 
 /** How far the comparison has come. */
 export interface Comparison {
@@ -19,6 +21,8 @@ export interface Comparison {
   readonly map: ChanceMap | null;
   /** The easiest first; they come while it still runs. */
   readonly ways: readonly RankedWay[];
+  /** Where the first ways differ for whoever plays as they do not for most; null: nowhere, or not yet. */
+  readonly difference: Difference | null;
   /** True where position, kit or player have changed since: shown, but greyed. */
   readonly isStale: boolean;
   /** One line on what went wrong, or null. */
@@ -52,6 +56,8 @@ export interface ChooseModel extends Gestures {
   /** The way looked at, and how it plays out. */
   readonly chosen: ReadonlySignal<RankedWay | null>;
   readonly fan: ReadonlySignal<readonly FanPlay[]>;
+  /** How far its chance may be off for what is not known of the player; null: not known, or not yet. */
+  readonly range: ReadonlySignal<ChanceRange | null>;
   /** One line on what could not be done or saved, or null. */
   readonly problem: ReadonlySignal<string | null>;
   select(name: BallName | null): void;

@@ -2,6 +2,7 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import type { FanPlay, RankedWay } from '../../engine/plan/ranked-way';
 import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { Option } from '../../engine/plan/solve-option';
+import type { ChanceRange, RangeJob } from '../../engine/player/some-players';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import type { Work } from '../../worker/engine-pool';
 import type { Comparing } from './comparing';
@@ -10,6 +11,7 @@ import type { Comparing } from './comparing';
 export interface Choosing {
   readonly chosen: ReadonlySignal<RankedWay | null>;
   readonly fan: ReadonlySignal<readonly FanPlay[]>;
+  readonly range: ReadonlySignal<ChanceRange | null>;
   readonly problem: ReadonlySignal<string | null>;
   choose(way: RankedWay | null): void;
   /** The best way of a cell of the map: by the values beside it, not by their places. */
@@ -18,13 +20,18 @@ export interface Choosing {
 
 const NOT_PLAYED = CHOOSE_PROBLEMS.notPlayed;
 
-/** What is chosen next supersedes what is still being worked out. */
+/**
+ * What is chosen next supersedes what is still being worked out.
+ * @param rangeOf what tells how far a way's chance may be off; null where nothing is known of who plays
+ */
 export function createChoosing(
   { comparison, asked }: Pick<Comparing, 'comparison' | 'asked'>,
   work: Work | null,
+  rangeOf: (asked: RankQuestion, way: RankedWay) => RangeJob | null,
 ): Choosing {
   const chosen = signal<RankedWay | null>(null);
   const fan = signal<readonly FanPlay[]>([]);
+  const range = signal<ChanceRange | null>(null);
   const problem = signal<string | null>(null);
   let abort = new AbortController();
 
@@ -33,6 +40,7 @@ export function createChoosing(
     abort = new AbortController();
     chosen.value = way;
     fan.value = [];
+    range.value = null;
     problem.value = null;
     return abort.signal;
   };
@@ -46,6 +54,10 @@ export function createChoosing(
   const playOut = async (way: RankedWay, question: RankQuestion, isUnwanted: AbortSignal) => {
     const plays = await work?.('fan', { asked: question, option: way.option }, isUnwanted);
     if (plays && !isUnwanted.aborted) fan.value = plays;
+    const job = rangeOf(question, way);
+    // The way stands without it.
+    const ends = job && (await work?.('range', job, isUnwanted).catch(() => null));
+    if (ends && !isUnwanted.aborted) range.value = ends;
   };
   const choose = (way: RankedWay | null) => {
     const isUnwanted = begin(way);
@@ -65,6 +77,7 @@ export function createChoosing(
   return {
     chosen,
     fan,
+    range,
     problem,
     choose,
     chooseCell(side, speedMps) {

@@ -5,6 +5,7 @@ import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import type { Work } from '../../worker/engine-pool';
 import type { Comparison } from './choose-model';
 import { compareWays } from './compare-ways';
+import { differenceFor } from './for-most';
 
 /** Comparisons, of which the last one asked for counts. */
 export interface Comparing {
@@ -19,18 +20,27 @@ export interface Comparing {
 
 type Shown = Omit<Comparison, 'isStale'>;
 
-const NOTHING: Shown = { state: 'none', progress: 0, map: null, ways: [], problem: null };
+const NOTHING: Shown = {
+  state: 'none',
+  progress: 0,
+  map: null,
+  ways: [],
+  difference: null,
+  problem: null,
+};
 const NO_WORKERS = CHOOSE_PROBLEMS.noWorkers;
 const FAILED = CHOOSE_PROBLEMS.failed;
 
 /**
  * @param present what would be asked now; null where there is no shot
  * @param whyNot one line on why there is none
+ * @param forMost the same question of most players; null where whoever plays is not told apart
  */
 export function createComparing(
   present: ReadonlySignal<RankQuestion | null>,
   whyNot: () => string,
   work: Work | null,
+  forMost: (asked: RankQuestion) => RankQuestion | null,
 ): Comparing {
   const shown = signal<Shown>(NOTHING);
   const asked = signal<RankQuestion | null>(null);
@@ -56,6 +66,17 @@ export function createComparing(
     } catch {
       ifWanted({ state: 'failed', problem: FAILED });
       mine.abort();
+    }
+    await tellDifference(question, work, mine.signal);
+  };
+  const tellDifference = async (question: RankQuestion, work: Work, signal: AbortSignal) => {
+    const most = forMost(question);
+    if (signal.aborted || most === null) return;
+    try {
+      const difference = await differenceFor(most, shown.peek().ways, work, signal);
+      if (!signal.aborted) show({ difference });
+    } catch {
+      // The ways are there all the same.
     }
   };
 

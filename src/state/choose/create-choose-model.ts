@@ -2,12 +2,14 @@ import { batch, computed, signal } from '@preact/signals';
 import { closedPockets, type WhyClosed } from '../../engine/goal/closed-pockets';
 import { frozenPairs, neighboursOf } from '../../engine/lie/neighbours';
 import type { BallName } from '../../engine/lie/position';
+import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import { freshId } from '../../store/fresh-id';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { noShotWords } from '../../words/refusal-words';
 import { crowded } from '../crowded';
 import type { EditResult } from '../kit-edits';
+import { knownAlongShot } from '../measure/known-along-shot';
 import { shapeOf } from '../table-in-play';
 import { askedOf } from './asked-of';
 import { createBallEdits } from './ball-edits';
@@ -15,13 +17,14 @@ import type { ChooseModel } from './choose-model';
 import type { ChoosePorts } from './choose-ports';
 import { createChoosing } from './choosing';
 import { createComparing } from './comparing';
+import { askedForMost } from './for-most';
 import { createGoalEdits } from './goal-edits';
 import { createKeptPositions } from './kept-positions';
 import { createLayoutEdits } from './layout-edits';
 import { createPositionEdits } from './position-edits';
 import { positionOnTable } from './position-on-table';
 import { positionShot } from './position-shot';
-import { shotToAsk } from './send-to-shot';
+import { shotOfWay, shotToAsk } from './send-to-shot';
 
 const NOTHING_TO_PLAY = CHOOSE_PROBLEMS.nothingToPlay;
 const NONE_CLOSED: ReadonlyMap<PocketName, WhyClosed> = new Map();
@@ -47,8 +50,17 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     const none = shot.peek();
     return none === null || none.ok ? NOTHING_TO_PLAY : noShotWords(none).message;
   };
-  const comparing = createComparing(present, whyNot, work);
-  const choosing = createChoosing(comparing, work);
+  const spreadAlong = ({ scene }: RankQuestion) =>
+    knownAlongShot(knowledge.peek(), table.peek().bedSlope, scene.headingRad).spread;
+  const forMost = (asked: RankQuestion) =>
+    player.known.peek() && askedForMost(asked, spreadAlong(asked));
+  const comparing = createComparing(present, whyNot, work, forMost);
+  const choosing = createChoosing(comparing, work, (asked, { option, chance }) => {
+    const some = player.known.peek()?.some;
+    return some
+      ? { some, asked: shotOfWay(asked, option, spreadAlong(asked)), share: chance }
+      : null;
+  });
   const selected = signal<BallName | null>(null);
   const neighbours = computed(() => {
     const name = selected.value;
@@ -108,6 +120,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     comparison: comparing.comparison,
     chosen: choosing.chosen,
     fan: choosing.fan,
+    range: choosing.range,
     problem,
     select(name) {
       selected.value = name;

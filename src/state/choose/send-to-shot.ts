@@ -1,7 +1,9 @@
 import { targetOfStroke } from '../../engine/goal/direct-pot';
 import { allowedRad, type Target } from '../../engine/goal/target';
+import type { KitSpread } from '../../engine/kit/kit-spread';
 import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { Option } from '../../engine/plan/solve-option';
+import type { AskedShot } from '../../engine/player/shot-line';
 import { POCKET_RANGES } from '../../store/record-ranges';
 import type { Pocket } from '../../store/records';
 import type { Asked } from '../shot-field';
@@ -16,6 +18,19 @@ export function shotToAsk({ question, scene }: RankQuestion, { stroke }: Option)
     shot: { distanceM, cutRad, side, height, elevationRad, speedMps, headingRad },
     pocket: pocketOf(target, kit.ballRadiusM),
   };
+}
+
+/** A way as a shot by itself: what was asked, with what, and how little of that was known. */
+export function shotOfWay(
+  { question }: RankQuestion,
+  { stroke }: Option,
+  spread: KitSpread,
+): AskedShot {
+  const { distanceM, cutRad, target, kit } = question;
+  const { side, height, elevationRad, speedMps } = stroke;
+  const reach = target.kind === 'mouth' ? { objectDistanceM: target.distanceM } : {};
+  const shot = { distanceM, cutRad, side, height, elevationRad, speedMps, ...reach };
+  return { shot, target, kit, spread };
 }
 
 /**

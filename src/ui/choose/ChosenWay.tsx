@@ -2,7 +2,8 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
-import { shareWords } from './chance-words';
+import { forWords } from '../player/player-words';
+import { rangeLine, shareWords } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
 
@@ -28,9 +29,17 @@ export function WayHead({ app, way }: Props) {
       </h2>
       <p class="way-stroke">{strokeWords(way, app.shot.speedScale.value)}</p>
       <p class="way-reason">{wayLine(way, telling)}.</p>
+      <RangeLine app={app} />
       {isStale && <p class="way-reason">The position has changed since.</p>}
     </div>
   );
+}
+
+/** For whom the chance is told, and how far it may be off for what is not known of them. */
+function RangeLine({ app }: { app: Models<'choose' | 'player'> }) {
+  const range = app.choose.range.value;
+  if (range === null || tellingOf(app) === 'ease') return null;
+  return <p class="way-reason">{rangeLine(range, forWords(app.player.inPlay.value))}</p>;
 }
 
 /** Under the table: where the cue ball ends, and the way to the aim. */

@@ -2,7 +2,8 @@ import type { RankedWay } from '../../engine/plan/ranked-way';
 import { roughDistance } from '../../units/rough-distance';
 import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
-import { shareWords } from './chance-words';
+import { forWords } from '../player/player-words';
+import { differenceLine, shareWords } from './chance-words';
 import { orderWords, rowLine, sharedLine, sharedReason } from './list-words';
 import { leadLabel, leadShare, wayName } from './way-words';
 
@@ -19,13 +20,16 @@ export function WayList({ app, ways, onLook }: Props) {
   if (first === undefined) return null;
   const shared = sharedReason(ways);
   const telling = tellingOf(app);
+  const { difference } = app.choose.comparison.value;
+  const whom = forWords(app.player.inPlay.value);
   const { distanceUnit } = app.desk.preferences.value;
   const sizeWords = (lengthM: number) =>
     roughDistance(lengthM, distanceUnit, app.choose.shape.value.lengthM);
   return (
     <section class="way-section" aria-labelledby="way-order">
-      <h2 id="way-order">{orderWords(first.goodPosition !== null, telling)}</h2>
+      <h2 id="way-order">{orderWords(first.goodPosition !== null, telling, whom)}</h2>
       {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
+      {difference && <p class="way-difference">{differenceLine(difference, whom)}</p>}
       <ol class="way-list">
         {ways.map((ranked) => (
           <li key={ranked.option.place}>

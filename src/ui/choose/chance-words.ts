@@ -1,5 +1,8 @@
 import type { ChanceCell, ChanceGrid } from '../../diagram/table-chances';
 import { bestCell } from '../../diagram/table-chances';
+import type { RankedWay } from '../../engine/plan/ranked-way';
+import type { ChanceRange } from '../../engine/player/some-players';
+import type { Difference } from '../../state/choose/for-most';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
 import { TIP_CONTACT } from '../../units/tip-contact';
@@ -19,6 +22,43 @@ export function shortSpeed(speedMps: number, scale: SpeedScale): string {
 export function shareWords(share: number, telling: Telling): string {
   return telling === 'figures' ? percentWords(share) : easeWords(share);
 }
+
+/** How far a chance may be off: "For you 35 to 48 of 100 go, by all that is known." */
+export function rangeLine({ low, high }: ChanceRange, whom: string): string {
+  const [least, most] = [Math.round(low * 100), Math.round(high * 100)];
+  return `For ${whom}, as far as is known: ${least} to ${most} %.`;
+}
+
+/** Where the first ways differ for somebody: "For you the softer one goes 9 in 100 more." */
+export function differenceLine(
+  { better, other, forPlayer, forMost }: Difference,
+  whom: string,
+): string {
+  const more = Math.round(forPlayer * 100);
+  const most = Math.round(forMost * 100);
+  const forAll =
+    most === 0 ? 'for most no more' : `for most ${Math.abs(most)} ${most > 0 ? 'more' : 'fewer'}`;
+  return `For ${whom} ${apartWords(better, other)} goes ${more} in 100 more; ${forAll}.`;
+}
+
+/** What sets the one of two ways apart from the other. */
+function apartWords({ option: { stroke: one } }: RankedWay, { option }: RankedWay): string {
+  const { stroke: two } = option;
+  const faster = one.speedMps / two.speedMps;
+  if (faster < 1 / TELLS_APART) return 'the softer one';
+  if (faster > TELLS_APART) return 'the firmer one';
+  const side = Math.abs(one.side) - Math.abs(two.side);
+  if (Math.abs(side) > 0.05) return side > 0 ? 'the one with more side' : 'the one with less side';
+  if (one.elevationRad !== two.elevationRad) {
+    return one.elevationRad < two.elevationRad
+      ? 'the more level one'
+      : 'the one with the cue raised';
+  }
+  return one.height > two.height ? 'the one struck higher' : 'the one struck lower';
+}
+
+/** Speeds this many times apart are two to a player. */
+const TELLS_APART = 1.15;
 
 /** A cell in words, by straight lines: "0.2 R → right, 1.6 m/s: goes about 41 %". */
 export function cellWords(

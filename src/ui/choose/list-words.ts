@@ -4,13 +4,13 @@ import { capitalised, percentWords } from './table-words';
 import { outcomeWords, reasonWords } from './way-words';
 
 /** What the list is ordered by. */
-export function orderWords(hasZone: boolean, telling: Telling): string {
+export function orderWords(hasZone: boolean, telling: Telling, whom: string): string {
   if (telling === 'ease') {
     return hasZone ? 'The easiest to make and leave in the zone first' : 'The easiest first';
   }
   return hasZone
-    ? 'By how often the ball goes and the cue ball ends in the zone'
-    : 'By how often the ball goes';
+    ? `By how often the ball goes for ${whom} and the cue ball ends in the zone`
+    : `By how often the ball goes for ${whom}`;
 }
 
 /** Why most of the ways are no easier; null where each has a reason of its own. */

@@ -57,14 +57,14 @@ function sizeWords({ value }: KnownFigure): string {
   return Math.abs(value) < MUCH ? 'a touch ' : '';
 }
 
-/** Whom a chance is told for, in a sentence: "you", or a student's name, cut short. */
-export function forWords({ name }: Player): string {
-  const line = name.trim();
-  if (line.toLowerCase() === 'you') return 'you';
-  return line.length > LONGEST ? `${line.slice(0, LONGEST - 1).trimEnd()}…` : line;
+/**
+ * Whom a chance is told for, in a sentence: "you", or a student's name.
+ * @param longest what is longer is cut short
+ */
+export function forWords({ name }: Player, longest = 24): string {
+  if (name.toLowerCase() === 'you') return 'you';
+  return name.length > longest ? `${name.slice(0, longest - 1).trimEnd()}…` : name;
 }
-
-const LONGEST = 10;
 
 /** How somebody stands in a list: "6 of 10, 43 shots". */
 export function standingWords({ madeOf10 }: Player, shots: number): string {

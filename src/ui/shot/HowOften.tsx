@@ -1,11 +1,13 @@
 import type { Chance } from '../../engine/room/chance';
-import type { RoomForError } from '../../engine/room/room-for-error';
+import type { RoomModel } from '../../state/room-model';
 import type { Models } from '../app-models';
 import { easeWords, type Telling, tellingOf } from '../chance-telling';
 import { AskOnce } from '../player/AskOnce';
 import { forWords } from '../player/player-words';
-import { chanceWords } from './room-words';
+import { chanceWords, rangeOfTen } from './room-words';
 import { WhyRow } from './WhyRow';
+
+type Assessed = NonNullable<RoomModel['room']['value']>;
 
 /** How often the shot goes, for whom, and how often it would if the kit were known. */
 export function HowOften({
@@ -13,7 +15,7 @@ export function HowOften({
   assessed,
 }: {
   app: Models<'room' | 'player' | 'kit'>;
-  assessed: RoomForError;
+  assessed: Assessed;
 }) {
   const telling = tellingOf(app);
   const whom = telling === 'figures' ? forWords(app.player.inPlay.value) : 'most players';
@@ -32,6 +34,7 @@ export function HowOften({
           telling={telling}
         />
       </dl>
+      {telling === 'figures' && <RangeNote range={assessed.range} />}
       <AskOnce app={app} />
       <p class="why-note">
         Tries drawn from the player’s scatter
@@ -39,6 +42,17 @@ export function HowOften({
         square to the ball’s way: no jaws, no rails.
       </p>
     </>
+  );
+}
+
+/** How far the chance may be off for what is not known of who plays. */
+function RangeNote({ range }: Pick<Assessed, 'range'>) {
+  const ends = rangeOfTen(range);
+  if (ends === null) return null;
+  return (
+    <p class="why-note">
+      Nine times in ten it is from {ends[0]} to {ends[1]} in 10: more shots logged narrow that.
+    </p>
   );
 }
 

@@ -51,6 +51,7 @@ function WhyButton({ app }: { app: Models<'shot' | 'room' | 'player' | 'desk' | 
     >
       <b class="why-chance">
         {summary?.chance}
+        {summary?.range && <span class="why-range"> {summary.range}</span>}
         {isWaiting && ' …'}
       </b>{' '}
       <span class="why-certainty">{summary?.certainty}</span> <span class="why-word">Why</span>

@@ -3,11 +3,13 @@ import type { RoomModel } from '../../state/room-model';
 import type { Models } from '../app-models';
 import { easeWords, tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
-import { certaintyWords, chanceRangeWords } from './room-words';
+import { certaintyWords, chanceForWords, rangeOfTen } from './room-words';
 
 /** How often the shot goes and how sure its aim is, a line each. */
 export interface RoomSummary {
   readonly chance: string;
+  /** How far that may be off, of ten; empty where that is not told. */
+  readonly range: string;
   /** The same as the end of a sentence that begins with "It". */
   readonly spoken: string;
   readonly certainty: string;
@@ -17,14 +19,19 @@ export interface RoomSummary {
 export function roomSummary(app: Models<'shot' | 'room' | 'player' | 'desk'>): RoomSummary | null {
   if (app.room.problem.value !== null) {
     const chance = 'room for error';
-    return { chance, spoken: `has no ${chance}`, certainty: '⚠ not worked out: see Why' };
+    return {
+      chance,
+      range: '',
+      spoken: `has no ${chance}`,
+      certainty: '⚠ not worked out: see Why',
+    };
   }
   const assessed = app.room.room.value;
   if (!assessed) return null;
   if (!assessed.windows) {
     const wants = assessed.wants ?? 'a fuller cut';
     const chance = 'does not get to the pocket';
-    return { chance, spoken: chance, certainty: `${wants}, or a nearer pocket` };
+    return { chance, range: '', spoken: chance, certainty: `${wants}, or a nearer pocket` };
   }
   return {
     ...goesWords(app, assessed),
@@ -37,17 +44,23 @@ export function roomSummary(app: Models<'shot' | 'room' | 'player' | 'desk'>): R
   };
 }
 
-/** "6 in 10 for you; 5 to 7"; of whom nothing is known: "fair for most". */
+/** What a button takes beside a chance. */
+const LONGEST_NAME = 8;
+
+/** "6 in 10 for you", "5–7"; of whom nothing is known: "fair for most". */
 function goesWords(
   app: Models<'player'>,
   { chance: { share }, range }: NonNullable<RoomModel['room']['value']>,
-): Pick<RoomSummary, 'chance' | 'spoken'> {
+): Pick<RoomSummary, 'chance' | 'range' | 'spoken'> {
   if (tellingOf(app) === 'ease') {
     const ease = `${easeWords(share)} for most`;
-    return { chance: ease, spoken: `is ${ease}` };
+    return { chance: ease, range: '', spoken: `is ${ease}` };
   }
-  const chance = chanceRangeWords(share, range, forWords(app.player.inPlay.value));
-  return { chance, spoken: `goes ${chance}` };
+  const chance = chanceForWords(share, forWords(app.player.inPlay.value, LONGEST_NAME));
+  const ends = rangeOfTen(range);
+  if (ends === null) return { chance, range: '', spoken: `goes ${chance}` };
+  const [low, high] = ends;
+  return { chance, range: `${low}–${high}`, spoken: `goes ${chance}, ${low} to ${high}` };
 }
 
 /** One standard deviation of the aim, on the leading ball, m. */

@@ -17,13 +17,16 @@ export function chanceWords(share: number): string {
   return share < 0.975 ? 'about 19 in 20' : 'nearly always';
 }
 
-/** The same without "about", and how far it may be off for what is not known of the player. */
-export function chanceRangeWords(share: number, range: ChanceRange | null, whom: string): string {
-  const words = chanceWords(share);
-  if (range === null || !words.endsWith(' in 10')) return `${words} for ${whom}`;
+/** The same for somebody, in two or three words more: "6 in 10 for you". */
+export function chanceForWords(share: number, whom: string): string {
+  return `${chanceWords(share).replace(/^about (?=\d+ in 10$)/, '')} for ${whom}`;
+}
+
+/** How far that may be off for what is not known of the player, of ten; null where it hardly is. */
+export function rangeOfTen(range: ChanceRange | null): readonly [number, number] | null {
+  if (range === null) return null;
   const [low, high] = [Math.round(range.low * 10), Math.round(range.high * 10)];
-  const within = low === high ? '' : `; ${low} to ${high}`;
-  return `${words.replace('about ', '')} for ${whom}${within}`;
+  return low === high ? null : [low, high];
 }
 
 /**

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { answerAll, giveUp, openChoose, settle } from './open-choose';
+import type { RangeJob } from '../../../../src/engine/player/some-players';
+import type { SweepJob } from '../../../../src/worker/engine-work';
+import { inventedPlayer } from '../player/open-player';
+import { answerAll, giveUp, KNOWN, openChoose, settle } from './open-choose';
 
 async function compared() {
   const opened = await openChoose();
@@ -154,5 +157,43 @@ describe('sending a way to Shot', () => {
     model.undo();
     expect(model.problem.value).toBeNull();
     expect(model.sendToShot()).toBe(true);
+  });
+});
+
+describe('the chance of a way', () => {
+  it('is told with how far it may be off, of whom something is known', async () => {
+    const { model, hired, player } = await openChoose();
+    const some = [[0, 0, 0, 0, 0, 0]];
+    player.known.value = { ...inventedPlayer(), some };
+    model.compare();
+    await answerAll(hired);
+    const [way] = model.comparison.value.ways;
+    if (!way) throw new Error('there are ways');
+    model.choose(way);
+    expect(model.range.value).toBeNull();
+    await answerAll(hired);
+    const job = hired[0]?.asked.at(-1)?.job as RangeJob;
+    expect(job).toMatchObject({ some, share: way.chance });
+    // All that is not known of the kit: what of it counts as chance the player's own law says.
+    expect(job.asked.spread.massRatio).toBe(KNOWN.spread.massRatio);
+    expect(model.range.value?.low).toBeCloseTo(way.chance - 0.1, 12);
+    model.choose(null);
+    expect(model.range.value).toBeNull();
+  });
+
+  it('counts of the kit’s unknowns what is not the same shot after shot', async () => {
+    const { model, hired, player } = await openChoose();
+    model.compare();
+    await answerAll(hired);
+    const sweeps = () => (hired[0]?.asked ?? []).filter(({ name }) => name === 'sweep');
+    const spreads = () => sweeps().map(({ job }) => (job as SweepJob).asked.question.spread);
+    expect(spreads()[0]?.massRatio).toBe(KNOWN.spread.massRatio);
+    player.known.value = inventedPlayer();
+    expect(model.comparison.value.isStale).toBe(true);
+    model.compare();
+    await answerAll(hired);
+    const last = spreads().at(-1);
+    expect(last?.massRatio).toBeCloseTo(KNOWN.spread.massRatio / 2, 12);
+    expect(last?.rollFriction).toBeCloseTo(KNOWN.spread.rollFriction, 12);
   });
 });

@@ -3,6 +3,7 @@ import { strokeAt } from '../../../../src/engine/plan/option-grid';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { Option } from '../../../../src/engine/plan/solve-option';
 import { wayOf } from '../../../../src/engine/plan/way';
+import type { ChanceRange, RangeJob } from '../../../../src/engine/player/some-players';
 import type { Work } from '../../../../src/worker/engine-pool';
 import type { OptionJob, PickJob, ResultOf, SweepJob } from '../../../../src/worker/engine-work';
 
@@ -62,8 +63,13 @@ function fan({ asked, option }: OptionJob): readonly FanPlay[] {
   });
 }
 
+/** Twenty in a hundred wide. */
+function range({ share }: RangeJob): ChanceRange {
+  return { low: share - 0.1, high: share + 0.1 };
+}
+
 /** What workers would make of a job, invented and quick. */
-const INVENTED_WORK = { sweep, pick, refine, fan };
+const INVENTED_WORK = { sweep, pick, refine, fan, range };
 
 type Invented = typeof INVENTED_WORK;
 

@@ -1,5 +1,4 @@
 import { signal } from '@preact/signals';
-import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { UNMEASURED } from '../../../../src/engine/kit/kit-spread';
 import type {
   KnownPlayer,
@@ -27,8 +26,13 @@ export function somebody(profile: StrokeProfile = INVENTED_PROFILES.club) {
   };
 }
 
+const NOTHING = { madeOf10: null, shots: [] };
+
 /** An invented player who is learnt: the steadier the more they say to make, and the more they played. */
-function inventedPlayer({ madeOf10, shots }: PlayerJob): KnownPlayer {
+export function inventedPlayer({
+  madeOf10,
+  shots,
+}: Pick<PlayerJob, 'madeOf10' | 'shots'> = NOTHING): KnownPlayer {
   const directionRad = 0.01 / (1 + (madeOf10 ?? 0) + shots.length);
   const figure = (value: number) => ({ value, low: value / 2, high: value * 2 });
   return {
@@ -74,8 +78,7 @@ export function knownPlayer(
     played: [],
     report: async (job) => inventedPlayerReport(job),
     noted: {
-      recall: ({ madeOf10 }) =>
-        inventedPlayer({ madeOf10, shots: [], kit: DEFAULT_KIT, spread: UNMEASURED }),
+      recall: ({ madeOf10 }) => inventedPlayer({ madeOf10, shots: [] }),
       keep() {},
     },
     sharing: fakeSharing([]),

@@ -46,13 +46,13 @@ const AIM = 'little room for the line of the cue; thin aimed left, full aimed ri
 
 describe('words for a list of ways', () => {
   it('say what it is ordered by, with a zone and without', () => {
-    expect(orderWords(false, 'figures')).toBe('By how often the ball goes');
-    expect(orderWords(true, 'figures')).toMatch(/goes and .* in the zone$/);
+    expect(orderWords(false, 'figures', 'you')).toBe('By how often the ball goes for you');
+    expect(orderWords(true, 'figures', 'Ann')).toMatch(/goes for Ann and .* in the zone$/);
   });
 
   it('tell no figure of how often where nobody is known', () => {
-    expect(orderWords(false, 'ease')).toBe('The easiest first');
-    expect(orderWords(true, 'ease')).toMatch(/^The easiest .* in the zone first$/);
+    expect(orderWords(false, 'ease', 'you')).toBe('The easiest first');
+    expect(orderWords(true, 'ease', 'you')).toMatch(/^The easiest .* in the zone first$/);
     const zoned = { ...BY_SPEED, goodPosition: 0.25 };
     expect(rowLine(zoned, AIM, 'ease', inCm)).toMatch(
       /^To make at all hard, now and then a scratch, at most 10 % slower/,

@@ -45,7 +45,7 @@ describe('comparing the ways', () => {
 
   it('leads with how often the ball goes where there is no zone', async () => {
     await openCompared({ ...CUT, zone: null });
-    await expect.poll(heading).toBe('By how often the ball goes');
+    await expect.poll(heading).toBe('By how often the ball goes for Student “A”');
   });
 
   it('leads with going and ending in the zone where there is one, and says so above', async () => {

@@ -1,0 +1,119 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { runAxe } from '../harness/axe';
+import { bringIn, type FileAtHand, pickBackup } from '../harness/backup-at-hand';
+import { cutOffText, sidewaysFaults, smallTargets } from '../harness/layout-faults';
+import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { textOf, untilAssessed } from '../harness/read-room';
+import { settle } from '../harness/read-shot';
+import { SIZES, THEMES } from '../harness/screens';
+import { tap, tapButton } from '../harness/thumb';
+
+let app: OpenApp;
+let file: FileAtHand;
+beforeAll(async () => {
+  app = await openApp({ hash: '#shot/why' });
+});
+afterAll(async () => {
+  expect(app.guard.problems).toEqual([]);
+  await app.close();
+});
+
+/** What Shot and Kit tell of whoever plays. */
+async function figuresOf(page: Page) {
+  await page.goto(`${app.server.url}#shot`);
+  await untilAssessed(page);
+  const chance = await textOf(page, '.why-chance');
+  await page.goto(`${app.server.url}#kit`);
+  const row = page.locator('[data-opens="players"] .shelf-effect');
+  return { chance, known: await row.textContent() };
+}
+
+let told: Awaited<ReturnType<typeof figuresOf>>;
+
+describe('the question', () => {
+  it('is asked beside a chance that is nobody’s, and answered by two taps', async () => {
+    const { page } = app;
+    await untilAssessed(page);
+    expect(await textOf(page, '.why-chance')).toMatch(/^(easy|fair|hard) for most$/);
+    await tapButton(page, 'Ask me');
+    await tapButton(page, '7');
+    await page.getByText(/^That makes your line 0\.\d\d° \(0\.\d\d to 0\.\d\d\)/).waitFor();
+    await tapButton(page, 'Done');
+    await untilAssessed(page);
+    expect(await textOf(page, '.why-chance')).toMatch(/^\d+ in 10 for you( \d–\d+)?$/);
+    told = await figuresOf(page);
+    expect(told.known).toMatch(/^From your answer: your line is off by 0\.\d\d°/);
+  });
+
+  it('is not asked again, and the same figures are there at once after a reload', async () => {
+    const { page } = app;
+    await page.reload();
+    await untilRendered(page);
+    expect(await page.locator('[data-opens="players"] .shelf-effect').textContent()).toBe(
+      told.known,
+    );
+    await page.goto(`${app.server.url}#shot/why`);
+    await untilAssessed(page);
+    expect(await page.locator('.ask-once').count()).toBe(0);
+    expect(await figuresOf(page)).toEqual(told);
+  });
+
+  it('fits every screen in both themes, large enough for a thumb, and axe finds nothing', async () => {
+    const { page } = app;
+    await tapButton(page, /^Player/);
+    await tapButton(page, 'Look at You');
+    await page.getByText(/^That makes your line/).waitFor();
+    const faults: string[] = [];
+    for (const size of SIZES) {
+      await page.setViewportSize(size);
+      await settle(page);
+      const found = [
+        ...(await sidewaysFaults(page)),
+        ...(await cutOffText(page)),
+        ...(await smallTargets(page)),
+      ];
+      faults.push(...found.map((fault) => `${size.width}: ${fault}`));
+    }
+    for (const theme of THEMES) {
+      await page.evaluate((name) => {
+        document.documentElement.dataset.theme = name;
+      }, theme);
+      faults.push(...(await runAxe(page)).found);
+    }
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('one player alone', () => {
+  it('goes out as a file', async () => {
+    const { page } = app;
+    const coming = page.waitForEvent('download');
+    await tapButton(page, 'Save this player');
+    const download = await coming;
+    const text = await readFile(await download.path(), 'utf8');
+    file = { name: download.suggestedFilename(), text };
+    expect(file.name).toMatch(/^leeway-player-you-\d{4}-\d\d-\d\d\.json$/);
+  });
+
+  it('is added on another phone, where it tells the same', async () => {
+    const other = await openApp({ hash: '#kit/backup' });
+    const { page } = other;
+    await pickBackup(page, file);
+    expect(await page.locator('.backup-plan').textContent()).toContain('of one player alone');
+    expect(await page.getByRole('button', { name: 'Replace it' }).count()).toBe(0);
+    await bringIn(page);
+    await page.goto(`${other.server.url}#kit/players`);
+    const rows = page.locator('.record-choose');
+    expect(await rows.count()).toBe(2);
+    await tap(page, rows.filter({ hasText: '7 of 10' }));
+    await page.goto(`${other.server.url}#kit`);
+    const row = page.locator('[data-opens="players"] .shelf-effect');
+    await expect.poll(() => row.textContent()).toBe(told.known);
+    await page.goto(`${other.server.url}#shot`);
+    await expect.poll(() => textOf(page, '.why-chance')).toBe(told.chance);
+    expect(other.guard.problems).toEqual([]);
+    await other.close();
+  });
+});

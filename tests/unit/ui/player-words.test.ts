@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import type { KnownFigure } from '../../../src/engine/player/learn';
+import type { KnownPlayer } from '../../../src/engine/player/player-report';
+import { easeWords } from '../../../src/ui/chance-telling';
+import { forWords, knownWords, standingWords } from '../../../src/ui/player/player-words';
+import { radOf } from '../../../src/units/angle-degrees';
+import { NEWCOMER, STUDENT } from '../../store/invented-players';
+
+const figure = (...deg: readonly [number, number, number]): KnownFigure => {
+  const [value, low, high] = deg.map(radOf) as [number, number, number];
+  return { value, low, high };
+};
+const NONE = figure(0.01, -0.05, 0.06);
+const known = (shots: number) =>
+  ({ shots, lineRad: figure(0.15, 0.11, 0.2) }) as unknown as KnownPlayer;
+const LEVEL = { straight: NONE, cutLeft: NONE, cutRight: NONE };
+
+describe('words for what is known of a player', () => {
+  it('say from what, how far off the line is, and nothing of a lean that is not clear', () => {
+    expect(knownWords(known(43), LEVEL, NEWCOMER)).toBe(
+      'From 43 shots: your line is off by 0.15° (0.11 to 0.20).',
+    );
+    expect(knownWords(known(0), LEVEL, STUDENT)).toMatch(/^From your answer: /);
+    expect(knownWords(known(1), LEVEL, STUDENT)).toMatch(/^From your answer and 1 shot: /);
+  });
+
+  it.each<[string, Partial<typeof LEVEL>]>([
+    ['a touch full on cuts to the left', { cutLeft: figure(0.1, 0.02, 0.2) }],
+    ['thin on cuts to the right', { cutRight: figure(-0.2, -0.3, -0.1) }],
+    [
+      'a touch full on cuts',
+      { cutLeft: figure(0.1, 0.02, 0.2), cutRight: figure(0.08, 0.01, 0.2) },
+    ],
+    [
+      'a touch full on cuts to the left, a touch thin on cuts to the right',
+      { cutLeft: figure(0.1, 0.02, 0.2), cutRight: figure(-0.08, -0.2, -0.01) },
+    ],
+    ['a touch right on straight ones', { straight: figure(0.05, 0.01, 0.1) }],
+    ['left on straight ones', { straight: figure(-0.3, -0.4, -0.1) }],
+  ])('say that it lies %s', (lean, leans) => {
+    expect(knownWords(known(43), { ...LEVEL, ...leans }, NEWCOMER)).toBe(
+      `From 43 shots: your line is off by 0.15° (0.11 to 0.20), ${lean}.`,
+    );
+  });
+
+  it('call whoever plays by their name, or you, and cut a long one short where they must', () => {
+    expect(forWords({ ...STUDENT, name: 'You' })).toBe('you');
+    expect(forWords(STUDENT)).toBe(STUDENT.name);
+    expect(forWords(STUDENT, 8)).toBe('Student…');
+  });
+
+  it('say in a list where somebody stands', () => {
+    expect(standingWords(NEWCOMER, 0)).toBe('nothing known yet');
+    expect(standingWords(STUDENT, 0)).toBe('6 of 10');
+    expect(standingWords(STUDENT, 2)).toBe('6 of 10, 2 shots');
+    expect(standingWords(NEWCOMER, 1)).toBe('1 shot');
+  });
+
+  it('say in one word how hard a shot is for most', () => {
+    expect([0.95, 0.6, 0.2].map(easeWords)).toEqual(['easy', 'fair', 'hard']);
+  });
+});

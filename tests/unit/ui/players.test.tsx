@@ -1,0 +1,100 @@
+import { cleanup, render, screen } from '@testing-library/preact';
+import { afterEach, describe, expect, it } from 'vitest';
+import { createDeskModel } from '../../../src/state/desk-model';
+import { createKitModel } from '../../../src/state/kit-model';
+import { DEFAULT_DESK } from '../../../src/store/default-desk';
+import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
+import { createMemoryStore } from '../../../src/store/memory-store';
+import { createNoticeBoard } from '../../../src/store/notice-board';
+import type { Player } from '../../../src/store/player';
+import { AskOnce } from '../../../src/ui/player/AskOnce';
+import { PlayerPanel } from '../../../src/ui/player/PlayerPanel';
+import { PlayerRow } from '../../../src/ui/player/PlayerRow';
+import { PlayersPanel } from '../../../src/ui/player/PlayersPanel';
+import { createRouter } from '../../../src/ui/route';
+import { NEWCOMER, STUDENT } from '../../store/invented-players';
+import { knownPlayer } from '../state/player/open-player';
+
+afterEach(cleanup);
+
+function models(players: readonly Player[]) {
+  history.replaceState(null, '', '#kit/players');
+  const store = createMemoryStore(createNoticeBoard());
+  const desk = createDeskModel({ store, desk: DEFAULT_DESK });
+  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
+  return { player: knownPlayer(store, desk, players), kit, router: createRouter(window) };
+}
+
+const press = (name: string | RegExp) => screen.getByRole('button', { name }).click();
+
+describe('the question', () => {
+  it('is asked kindly where a chance is told for nobody, and answered by one tap', async () => {
+    const app = models([NEWCOMER]);
+    render(<AskOnce app={app} />);
+    press('Ask me');
+    await screen.findByText(/How many of ten does Newcomer make/);
+    expect(screen.getAllByRole('button', { name: /^\d+$/ })).toHaveLength(11);
+    press('7');
+    await screen.findByText(/^That makes Newcomer’s line .*°/);
+    expect(app.player.inPlay.value).toMatchObject({ madeOf10: 7, wasAsked: true });
+    press('Done');
+    await expect.poll(() => screen.queryByRole('region')).toBeNull();
+  });
+
+  it('is not asked twice, but can be come back to', async () => {
+    const app = models([NEWCOMER]);
+    render(<AskOnce app={app} />);
+    press('Not now');
+    await screen.findByText(/Told for most players, not for Newcomer/);
+    expect(screen.queryByRole('button', { name: 'Not now' })).toBeNull();
+    press('The question');
+    await screen.findByText(/How many of ten/);
+  });
+
+  it('is not asked of whom something is known', () => {
+    const { container } = render(<AskOnce app={models([STUDENT])} />);
+    expect(container.textContent).toBe('');
+  });
+});
+
+describe('the players', () => {
+  it('are listed with where they stand, chosen, made, deleted and put back', async () => {
+    const app = models([STUDENT, NEWCOMER]);
+    render(<PlayersPanel app={app} cameFrom="" />);
+    expect(screen.getByText('6 of 10, in play')).toBeTruthy();
+    press(/^Newcomer/);
+    await screen.findByText('nothing known yet, in play');
+    press('Delete Newcomer');
+    await screen.findByText('Newcomer is deleted.');
+    press('Delete Student “A”');
+    await screen.findByText(/This is the only player/);
+    press(/Put it back/);
+    await expect.poll(() => app.player.players.value).toHaveLength(2);
+    press('New player');
+    expect(app.player.inPlay.value.name).toBe('Player 3');
+    expect(app.router.route.value.panel).toBe(`players/${app.player.inPlay.value.id}`);
+  });
+
+  it('are told apart: what is known is told of the one in play', async () => {
+    const app = models([STUDENT, NEWCOMER]);
+    const { rerender } = render(<PlayerRow app={app} />);
+    expect(screen.getByRole('button').textContent).toMatch(/Student “A” From your answer: /);
+    rerender(<PlayerPanel app={app} id={NEWCOMER.id} />);
+    press('Play as this one');
+    await screen.findByText(/Nothing is known yet/);
+    rerender(<PlayerPanel app={app} id="gone" />);
+    expect(screen.getByText('This one is no longer here.')).toBeTruthy();
+  });
+
+  it('can be renamed, and saved alone', async () => {
+    const app = models([STUDENT]);
+    render(<PlayerPanel app={app} id={STUDENT.id} />);
+    const name = screen.getByRole('textbox', { name: 'Name' }) as HTMLInputElement;
+    name.value = 'Ann';
+    name.dispatchEvent(new Event('change', { bubbles: true }));
+    await screen.findByText('Player: Ann');
+    await expect.poll(() => app.player.file.isReady.value).toBe(true);
+    press('Save this player');
+    await screen.findByText(/^Saved as leeway-player-ann-/);
+  });
+});
