@@ -4,7 +4,7 @@ import { checkTarget } from '../engine/goal/check-target';
 import type { Opening } from '../engine/goal/opening';
 import type { Target } from '../engine/goal/target';
 import { DEFAULT_KIT, type Kit } from '../engine/kit/kit';
-import { findKitProblem, numberIn, PLACED_NUMBERS, withNumber } from '../engine/kit/kit-numbers';
+import { numberIn, PLACED_NUMBERS, type PlacedNumber, withNumber } from '../engine/kit/kit-numbers';
 import { KIT_QUANTITIES, type KitSpread, UNMEASURED } from '../engine/kit/kit-spread';
 import { isWithin, type Range } from '../engine/numerics/range';
 import { RESULTS, type Result } from '../engine/player/shot-line';
@@ -49,22 +49,29 @@ function isTarget(was: unknown, ballRadiusM: number): was is Target {
   return checkTarget(was as unknown as Target, ballRadiusM) === null;
 }
 
+/** The number at a row's place, as it was found; undefined where there is none. */
+function foundAt(was: Record<string, unknown>, { key, inner }: PlacedNumber): unknown {
+  const held = was[key];
+  if (inner === null || held === undefined) return held;
+  return isPlainObject(held) ? held[inner] : null;
+}
+
 /**
  * The kit of a shot. A number that kits did not have at the time is as usual; null where one is out of
  * range, for a kit moved into range would be another's.
  */
 function kitFrom(was: unknown): Kit | null {
   if (!isPlainObject(was)) return null;
-  let kit = was as unknown as Kit;
+  const missing: PlacedNumber[] = [];
   for (const number of PLACED_NUMBERS) {
-    const held = number.inner === null ? true : isPlainObject(was[number.key] ?? {});
-    if (!held) return null;
-    const holder = { ...DEFAULT_KIT, ...kit };
-    if (numberIn(holder, number) === undefined || !(number.key in kit)) {
-      kit = withNumber(holder, number, numberIn(DEFAULT_KIT, number));
-    }
+    const found = foundAt(was, number);
+    if (found === undefined) missing.push(number);
+    else if (!isWithin(number.range, found)) return null;
   }
-  return findKitProblem(kit) === null ? kit : null;
+  return missing.reduce<Kit>(
+    (kit, number) => withNumber(kit, number, numberIn(DEFAULT_KIT, number)),
+    was as unknown as Kit,
+  );
 }
 
 /** The same for how little of it was known. */

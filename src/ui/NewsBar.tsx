@@ -132,7 +132,7 @@ function CopyLine({ news }: { news: PlatformNews }) {
   if (offer.kind === 'shut') {
     return (
       <Line>
-        A copy of your kit and readings of {day} is here.
+        A copy of your kit, readings and players of {day} is here.
         <NewsButton words="Use it" onClick={() => void copy.take()} />
       </Line>
     );
@@ -143,7 +143,7 @@ function CopyLine({ news }: { news: PlatformNews }) {
   };
   return (
     <Line>
-      This browser lost what was kept. A copy of your kit and readings of {day} is here.
+      This browser lost what was kept. A copy of your kit, readings and players of {day} is here.
       <NewsButton words="Bring it back…" onClick={look} />
       <NewsButton words="No" onClick={copy.giveUp} />
     </Line>

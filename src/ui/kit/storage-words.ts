@@ -21,12 +21,12 @@ function megabytes(bytes: number): string {
 /** The second copy: when it was made, and what is not in it. */
 export function copyWords({ atMs, leftOut }: CopyMade, nowMs: number): string {
   const rest = leftOut === 0 ? '' : ` It has no room for ${leftOut} older entries.`;
-  return `A second copy of kit and readings lies elsewhere in it, made ${dayWords(atMs, nowMs)}.${rest}`;
+  return `A second copy of kit, readings and players lies elsewhere in it, made ${dayWords(atMs, nowMs)}.${rest}`;
 }
 
 /** Where there was no room for the second copy. */
 export const NO_COPY_WORDS =
-  'This browser has no room for a second copy of your kit and readings: save a backup.';
+  'This browser has no room for a second copy of your kit, readings and players: save a backup.';
 
 /** What is not told here could not be read. */
 const REASONS: { readonly [R in SetAside['reason']]?: string } = {

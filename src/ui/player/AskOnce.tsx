@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
+import type { Player } from '../../store/player';
 import type { Models } from '../app-models';
-import { forWords } from './player-words';
+import { forWords, isStandIn } from './player-words';
 import { TheQuestion } from './TheQuestion';
 import './AskOnce.css';
 
@@ -8,8 +9,9 @@ import './AskOnce.css';
 export function AskOnce({ app }: { app: Models<'player' | 'kit'> }) {
   const { player } = app;
   const isOpen = useSignal(false);
-  if (player.isKnown.value && !isOpen.value) return null;
-  const { wasAsked } = player.inPlay.value;
+  const now = player.inPlay.value;
+  if (player.isKnown.value && !isStandIn(now) && !isOpen.value) return null;
+  const { wasAsked } = now;
   return (
     <section class="ask-once" aria-label="Whom it is told for">
       {isOpen.value ? (
@@ -28,11 +30,7 @@ export function AskOnce({ app }: { app: Models<'player' | 'kit'> }) {
         </>
       ) : (
         <>
-          <p>
-            {wasAsked
-              ? `Told for most players, not for ${forWords(player.inPlay.value)}.`
-              : `So far this is for most players. One question tells it for ${forWords(player.inPlay.value)}.`}
-          </p>
+          <p>{leadWords(now)}</p>
           <button type="button" class="button" onClick={() => (isOpen.value = true)}>
             {wasAsked ? 'The question' : 'Ask me'}
           </button>
@@ -45,4 +43,11 @@ export function AskOnce({ app }: { app: Models<'player' | 'kit'> }) {
       )}
     </section>
   );
+}
+
+function leadWords(player: Player): string {
+  const whom = forWords(player);
+  if (player.wasAsked) return `Told for most players, not for ${whom}.`;
+  const whose = isStandIn(player) ? 'as for the player chosen before' : 'for most players';
+  return `So far this is ${whose}. One question tells it for ${whom}.`;
 }

@@ -13,10 +13,15 @@ export function angleWords({ value, low, high }: KnownFigure): string {
   return `${figure(value)}° (${figure(low)} to ${figure(high)})`;
 }
 
-/** What it is learnt from: "From 43 shots", "From your answer". */
+/** Whether an invented player stood where this one stands, and nobody has been asked since. */
+export function isStandIn({ madeOf10, wasAsked }: Player): boolean {
+  return madeOf10 !== null && !wasAsked;
+}
+
+/** What it is learnt from: "From 43 shots", "From 6 made of 10 and 43 shots". */
 function sourceWords({ shots }: Pick<KnownPlayer, 'shots'>, { madeOf10 }: Player): string {
   const told = [
-    ...(madeOf10 === null ? [] : ['your answer']),
+    ...(madeOf10 === null ? [] : [`${madeOf10} made of 10`]),
     ...(shots === 0 ? [] : [shots === 1 ? '1 shot' : `${shots} shots`]),
   ];
   return `From ${told.join(' and ')}`;
@@ -25,7 +30,7 @@ function sourceWords({ shots }: Pick<KnownPlayer, 'shots'>, { madeOf10 }: Player
 /** All in one: "From 43 shots: your line is off by 0.15° (0.11 to 0.20), a touch full on cuts." */
 export function knownWords(known: KnownPlayer, leans: Leans, player: Player): string {
   const lean = leanWords(leans);
-  const off = `your line is off by ${angleWords(known.lineRad)}`;
+  const off = `${whoseWords(player)} line is off by ${angleWords(known.lineRad)}`;
   return `${sourceWords(known, player)}: ${off}${lean === '' ? '' : `, ${lean}`}.`;
 }
 
@@ -64,6 +69,11 @@ function sizeWords({ value }: KnownFigure): string {
 export function forWords({ name }: Player, longest = 24): string {
   if (name.toLowerCase() === 'you') return 'you';
   return name.length > longest ? `${name.slice(0, longest - 1).trimEnd()}…` : name;
+}
+
+/** "your", or "their" of a student. */
+function whoseWords(player: Player): string {
+  return forWords(player) === 'you' ? 'your' : 'their';
 }
 
 /** How somebody stands in a list: "6 of 10, 43 shots". */

@@ -2,6 +2,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { MY_CUE } from '../backup/invented-contents';
 import { CURVE_ATTEMPT } from '../invented-attempts';
+import { LAID_SHOT, PLAIN_SHOT, STUDENT } from '../invented-players';
 import { HOUSE, twoTabs } from './open-tabs';
 
 afterEach(() => {
@@ -161,5 +162,42 @@ describe('two tabs that change', () => {
     await other.screen.saveDesk({ ...now, shot: { ...now.shot, speedMps: 4 } });
     await settle();
     expect(one.screen.desk()).toMatchObject({ shot: { speedMps: 4 }, heldShot: { speedMps: 1 } });
+  });
+});
+
+describe('two tabs that change a player', () => {
+  it('keep the name of the one and the answer of the other, and each shot of a log once', async () => {
+    const { one, other, settle } = await twoTabs();
+    await one.store.put('players', STUDENT);
+    await settle();
+    await one.store.put('players', { ...STUDENT, name: 'Ann', changedAtMs: 1 });
+    await other.store.put('players', { ...STUDENT, madeOf10: 9, changedAtMs: 2 });
+    await one.store.put('played', LAID_SHOT);
+    await other.store.put('played', PLAIN_SHOT);
+    await settle();
+    const read = await one.store.readAll();
+    if (!read.ok) throw new Error(read.reason);
+    const { players, played } = read.contents;
+    expect(players.filter(({ id }) => id.startsWith(STUDENT.id))).toMatchObject([
+      { name: 'Ann', madeOf10: 9 },
+    ]);
+    expect(played).toEqual([LAID_SHOT, PLAIN_SHOT]);
+    expect([...one.clashes, ...other.clashes]).toEqual([]);
+  });
+
+  it('keep both of what they say became of one shot, of which one counts', async () => {
+    const { one, other, settle } = await twoTabs();
+    await one.store.put('played', PLAIN_SHOT);
+    await settle();
+    await one.store.put('played', { ...PLAIN_SHOT, result: 'thin' });
+    await other.store.put('played', { ...PLAIN_SHOT, result: 'full' });
+    await settle();
+    const read = await one.store.readAll();
+    if (!read.ok) throw new Error(read.reason);
+    expect(read.contents.played.map(({ result, asMeant }) => [result, asMeant]).sort()).toEqual([
+      ['full', true],
+      ['thin', false],
+    ]);
+    expect(other.clashes).toMatchObject([{ kind: 'both', store: 'played' }]);
   });
 });

@@ -10,6 +10,7 @@ const figure = (...deg: readonly [number, number, number]): KnownFigure => {
   const [value, low, high] = deg.map(radOf) as [number, number, number];
   return { value, low, high };
 };
+const YOU = { ...STUDENT, name: 'You' };
 const NONE = figure(0.01, -0.05, 0.06);
 const known = (shots: number) =>
   ({ shots, lineRad: figure(0.15, 0.11, 0.2) }) as unknown as KnownPlayer;
@@ -18,10 +19,10 @@ const LEVEL = { straight: NONE, cutLeft: NONE, cutRight: NONE };
 describe('words for what is known of a player', () => {
   it('say from what, how far off the line is, and nothing of a lean that is not clear', () => {
     expect(knownWords(known(43), LEVEL, NEWCOMER)).toBe(
-      'From 43 shots: your line is off by 0.15° (0.11 to 0.20).',
+      'From 43 shots: their line is off by 0.15° (0.11 to 0.20).',
     );
-    expect(knownWords(known(0), LEVEL, STUDENT)).toMatch(/^From your answer: /);
-    expect(knownWords(known(1), LEVEL, STUDENT)).toMatch(/^From your answer and 1 shot: /);
+    expect(knownWords(known(0), LEVEL, YOU)).toMatch(/^From 6 made of 10: your line /);
+    expect(knownWords(known(1), LEVEL, STUDENT)).toMatch(/^From 6 made of 10 and 1 shot: their /);
   });
 
   it.each<[string, Partial<typeof LEVEL>]>([
@@ -39,12 +40,12 @@ describe('words for what is known of a player', () => {
     ['left on straight ones', { straight: figure(-0.3, -0.4, -0.1) }],
   ])('say that it lies %s', (lean, leans) => {
     expect(knownWords(known(43), { ...LEVEL, ...leans }, NEWCOMER)).toBe(
-      `From 43 shots: your line is off by 0.15° (0.11 to 0.20), ${lean}.`,
+      `From 43 shots: their line is off by 0.15° (0.11 to 0.20), ${lean}.`,
     );
   });
 
   it('call whoever plays by their name, or you, and cut a long one short where they must', () => {
-    expect(forWords({ ...STUDENT, name: 'You' })).toBe('you');
+    expect(forWords(YOU)).toBe('you');
     expect(forWords(STUDENT)).toBe(STUDENT.name);
     expect(forWords(STUDENT, 8)).toBe('Student…');
   });

@@ -51,6 +51,14 @@ describe('the question', () => {
     await screen.findByText(/How many of ten/);
   });
 
+  it('is asked of whom an invented player stood for, and of them only once', async () => {
+    const app = models([{ ...STUDENT, wasAsked: false }]);
+    const { container } = render(<AskOnce app={app} />);
+    expect(container.textContent).toContain('as for the player chosen before');
+    press('Not now');
+    await expect.poll(() => container.textContent).toBe('');
+  });
+
   it('is not asked of whom something is known', () => {
     const { container } = render(<AskOnce app={models([STUDENT])} />);
     expect(container.textContent).toBe('');
@@ -78,7 +86,7 @@ describe('the players', () => {
   it('are told apart: what is known is told of the one in play', async () => {
     const app = models([STUDENT, NEWCOMER]);
     const { rerender } = render(<PlayerRow app={app} />);
-    expect(screen.getByRole('button').textContent).toMatch(/Student “A” From your answer: /);
+    expect(screen.getByRole('button').textContent).toMatch(/Student “A” From 6 made of 10: /);
     rerender(<PlayerPanel app={app} id={NEWCOMER.id} />);
     press('Play as this one');
     await screen.findByText(/Nothing is known yet/);

@@ -13,6 +13,7 @@ import { createNoticeBoard } from '../../../../src/store/notice-board';
 import { contentsOf, fill } from '../../../store/backup/import-text';
 import { CONTENTS, MY_CUE } from '../../../store/backup/invented-contents';
 import { LATER_ATTEMPT } from '../../../store/invented-attempts';
+import { NEWCOMER, PLAIN_SHOT, STUDENT } from '../../../store/invented-players';
 import { newDraftStorage } from '../../../store/new-device';
 
 const NOW_MS = 1_790_000_000_000;
@@ -101,6 +102,22 @@ describe('the second copy', () => {
     expect(copy.offer.value).toEqual({ kind: 'lost', savedAtMs: NOW_MS });
     await copy.take();
     expect(done).toEqual(['replace', lost]);
+  });
+
+  it('is offered for a player who answered, or whose shots were logged, alone', async () => {
+    const empty = await contentsOf(createMemoryStore(createNoticeBoard()));
+    const answered = { ...empty, players: [STUDENT] };
+    const logged = { ...empty, players: [NEWCOMER], played: [PLAIN_SHOT] };
+    for (const contents of [answered, logged]) {
+      places.copy.set(null);
+      await leaveCopyOf(contents);
+      const { copy } = await openPage(null);
+      expect(copy.offer.value?.kind).toBe('lost');
+      copy.giveUp();
+    }
+    places.copy.set(null);
+    await leaveCopyOf({ ...empty, players: [NEWCOMER] });
+    expect((await openPage(null)).copy.offer.value).toBeNull();
   });
 
   it('is added to what was entered since', async () => {
