@@ -11,6 +11,7 @@ import { TRIAL_NAMES, type TrialShot } from '../engine/fit/trials/trials';
 import { isWithin, type Range } from '../engine/numerics/range';
 import type { Attempt, ButtReading, TypedDraft } from './attempt';
 import type { ParsedRow } from './contents';
+import { isCount, isFlag, isTime, isWithinAll } from './known-values';
 import {
   isPlainObject,
   type Mend,
@@ -21,7 +22,7 @@ import {
   mendUnless,
 } from './mend';
 import { isId, parseWithId } from './parse-named';
-import { BUTT_RANGES, TIME_RANGE_MS } from './record-ranges';
+import { BUTT_RANGES } from './record-ranges';
 import { SHELF_NAMES } from './records';
 
 /**
@@ -97,11 +98,6 @@ function isStroke(was: unknown): boolean {
   return isWordKnown && isWithinAll(STROKE_RANGES, was);
 }
 
-function isWithinAll(ranges: Ranges<string>, was: unknown): boolean {
-  if (!isPlainObject(was)) return false;
-  return Object.entries(ranges).every(([name, range]) => isWithin(range, was[name]));
-}
-
 /** Longer than anything typed on a keypad, or the name of any step. */
 const LONGEST_WORD = 60;
 const MOST_STEPS = 60;
@@ -119,9 +115,6 @@ function isPlayed(
   );
 }
 
-const isTime = (was: unknown): was is number => isWithin(TIME_RANGE_MS, was);
-const isCount = (was: unknown): was is number => Number.isSafeInteger(was) && Number(was) > 0;
-const isFlag = (was: unknown): was is boolean => typeof was === 'boolean';
 const isDraft = (was: unknown): was is TypedDraft | null =>
   was === null || (isPlainObject(was) && isWord(was.step) && isWord(was.text));
 

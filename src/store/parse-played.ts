@@ -11,16 +11,12 @@ import { RESULTS, type Result } from '../engine/player/shot-line';
 import { STROKE_RANGES } from '../engine/stroke/stroke';
 import type { Point } from '../engine/table/point';
 import type { ParsedRow } from './contents';
+import { isCount, isFlag, isTime, isWithinAll } from './known-values';
 import { isPlainObject, type Mend, mendObject, mendOrNone, mendUnless } from './mend';
 import { isId, parseWithId } from './parse-named';
 import { isPlayedPosition } from './parse-position';
 import type { PlayedPosition, PlayedShot } from './player';
-import { BED_RANGES, SPREAD_RANGE, TIME_RANGE_MS } from './record-ranges';
-
-function isWithinAll(ranges: Readonly<Record<string, Range>>, was: unknown): boolean {
-  if (!isPlainObject(was)) return false;
-  return Object.entries(ranges).every(([name, range]) => isWithin(range, was[name]));
-}
+import { BED_RANGES, SPREAD_RANGE } from './record-ranges';
 
 const { objectDistanceM: REACH, ...NEEDED } = INPUT_RANGES;
 
@@ -82,9 +78,6 @@ function spreadFrom(was: unknown): KitSpread | null {
 }
 
 const isResult = (was: unknown): was is Result => RESULTS.some((result) => result === was);
-const isTime = (was: unknown): was is number => isWithin(TIME_RANGE_MS, was);
-const isCount = (was: unknown): was is number => Number.isSafeInteger(was) && Number(was) > 0;
-const isFlag = (was: unknown): was is boolean => typeof was === 'boolean';
 const isPlace = (was: unknown): was is Point | null =>
   was === null || isWithinAll({ x: BED_RANGES.xM, y: BED_RANGES.yM }, was);
 

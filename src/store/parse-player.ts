@@ -1,10 +1,11 @@
 import { isWithin } from '../engine/numerics/range';
 import type { ParsedRow } from './contents';
 import { freshId } from './fresh-id';
+import { isFlag, isTime } from './known-values';
 import { isPlainObject, mendLine, mendObject, mendUnless } from './mend';
 import { LONGEST_NAME, parseWithId } from './parse-named';
 import type { Player } from './player';
-import { MADE_RANGE, TIME_RANGE_MS } from './record-ranges';
+import { MADE_RANGE } from './record-ranges';
 
 /** What the first player is called, until somebody says otherwise. */
 const FIRST_NAME = 'You';
@@ -42,8 +43,6 @@ export function withPlayer(desk: unknown, { id }: Player): unknown {
 
 const isMade = (was: unknown): was is number | null =>
   was === null || (Number.isInteger(was) && isWithin(MADE_RANGE, was));
-const isTime = (was: unknown): was is number => isWithin(TIME_RANGE_MS, was);
-const isFlag = (was: unknown): was is boolean => typeof was === 'boolean';
 
 /** A valid player out of anything found among them. An answer that cannot be one was never given. */
 export function parsePlayer(raw: unknown): ParsedRow<Player> {

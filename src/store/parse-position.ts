@@ -4,6 +4,7 @@ import { isWithin } from '../engine/numerics/range';
 import { STROKE_RANGES } from '../engine/stroke/stroke';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { ParsedRow } from './contents';
+import { isTime, isWithinAll } from './known-values';
 import {
   isPlainObject,
   type Mend,
@@ -17,13 +18,7 @@ import {
 } from './mend';
 import { LONGEST_NAME, parseWithId } from './parse-named';
 import type { PlayedPosition } from './player';
-import {
-  BED_RANGES,
-  NINE_FOOT,
-  TABLE_RANGES,
-  TIME_RANGE_MS,
-  ZONE_RADIUS_RANGE,
-} from './record-ranges';
+import { BED_RANGES, NINE_FOOT, TABLE_RANGES, ZONE_RADIUS_RANGE } from './record-ranges';
 import { type GoalDraft, NOTHING_CHOSEN, type SavedPosition, type Zone } from './saved-position';
 
 /** The cue ball and fifteen others. */
@@ -107,8 +102,7 @@ export function isPlayedPosition(was: unknown): was is PlayedPosition {
     balls.length <= MOST_BALLS &&
     balls.every(isBall) &&
     isPot(goal) &&
-    isPlainObject(stroke) &&
-    Object.entries(STRUCK_RANGES).every(([name, range]) => isWithin(range, stroke[name]))
+    isWithinAll(STRUCK_RANGES, stroke)
   );
 }
 
@@ -116,8 +110,6 @@ function isPot(was: unknown): was is Pot {
   if (!isPlainObject(was) || was.kind !== 'pot' || !isObjectBall(was.ball)) return false;
   return isPocketName(was.pocket) && Array.isArray(was.via) && was.via.length === 0;
 }
-
-const isTime = (was: unknown): was is number => isWithin(TIME_RANGE_MS, was);
 
 /**
  * A valid position out of anything found among them. Beyond repair is one without a list of balls.

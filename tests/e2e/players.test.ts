@@ -3,11 +3,10 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runAxe } from '../harness/axe';
 import { bringIn, type FileAtHand, pickBackup } from '../harness/backup-at-hand';
-import { cutOffText, sidewaysFaults, smallTargets } from '../harness/layout-faults';
+import { faultsAtAllSizes } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { textOf, untilAssessed } from '../harness/read-room';
-import { settle } from '../harness/read-shot';
-import { SIZES, THEMES } from '../harness/screens';
+import { THEMES } from '../harness/screens';
 import { tap, tapButton } from '../harness/thumb';
 
 let app: OpenApp;
@@ -65,17 +64,7 @@ describe('the question', () => {
     await tapButton(page, /^Player/);
     await tapButton(page, 'Look at You');
     await page.getByText(/^That makes your line/).waitFor();
-    const faults: string[] = [];
-    for (const size of SIZES) {
-      await page.setViewportSize(size);
-      await settle(page);
-      const found = [
-        ...(await sidewaysFaults(page)),
-        ...(await cutOffText(page)),
-        ...(await smallTargets(page)),
-      ];
-      faults.push(...found.map((fault) => `${size.width}: ${fault}`));
-    }
+    const faults = await faultsAtAllSizes(page);
     for (const theme of THEMES) {
       await page.evaluate((name) => {
         document.documentElement.dataset.theme = name;

@@ -1,4 +1,6 @@
 import type { Page } from 'playwright-core';
+import { settle } from './read-shot';
+import { SIZES } from './screens';
 import { THUMB_PX } from './thumb';
 
 /** Text or controls that reach beyond the sides of the screen, and whether the page scrolls so. */
@@ -78,4 +80,20 @@ export async function outOfSight(
       return !box || box.height === 0 || box.top < -0.5 || box.bottom > innerHeight + 0.5;
     });
   }, selectors);
+}
+
+/** What is cut off, too small for a thumb or wider than the screen, at every size. */
+export async function faultsAtAllSizes(page: Page): Promise<string[]> {
+  const faults: string[] = [];
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    await settle(page);
+    const found = [
+      ...(await sidewaysFaults(page)),
+      ...(await cutOffText(page)),
+      ...(await smallTargets(page)),
+    ];
+    faults.push(...found.map((fault) => `${size.width}: ${fault}`));
+  }
+  return faults;
 }

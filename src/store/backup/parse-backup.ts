@@ -1,9 +1,8 @@
-import { isWithin } from '../../engine/numerics/range';
 import type { ContentStore, Contents, Repair } from '../contents';
+import { isCount, isTime } from '../known-values';
 import { isPlainObject } from '../mend';
 import { latestVersion, MIGRATIONS } from '../migrations';
 import { contentsOf, type ReadContents, readContents } from '../read-contents';
-import { TIME_RANGE_MS } from '../record-ranges';
 import { CONTENT_STORES, LIST_NAMES } from '../stores';
 import {
   BACKUP_FORMAT,
@@ -125,9 +124,7 @@ function readHeader(
   // A newer form may seal its lines in another way, so this comes first.
   if (leewayBackup > BACKUP_FORMAT) return NEWER;
   if (unsealLine(line, 1) === null) return NOT_OURS;
-  if (!isCount(schema) || !isCount(lines) || !isWithin(TIME_RANGE_MS, savedAtMs)) return NOT_OURS;
+  if (!isCount(schema) || !isCount(lines) || !isTime(savedAtMs)) return NOT_OURS;
   if (schema > latestSchema) return NEWER;
   return { ok: true, leewayBackup, app, savedAtMs, schema, lines, isPart: found.isPart === true };
 }
-
-const isCount = (was: unknown): was is number => Number.isSafeInteger(was) && Number(was) > 0;

@@ -12,6 +12,7 @@ import type { Foresee } from '../../../../src/state/measure/work-report';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
 import type { StorePort } from '../../../../src/store/store-port';
+import { createRests, noteIn } from '../at-rest';
 
 export const LINE: TrialShot = {
   trial: 'line',
@@ -95,7 +96,7 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
   const kit = createKitModel({ store, desk, shelves: loaded, now, newId });
   const profile = signal<StrokeProfile>(INVENTED_PROFILES.club);
   const jobs: FitJob[] = [];
-  const waiting = new Set<() => void>();
+  const { later, rest } = createRests();
   const { fit: workOut = async (job: FitJob) => inventedReport(job) } = options;
   const measure = createMeasureModel({
     store,
@@ -110,31 +111,11 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
         return workOut(job);
       }),
     foresee,
-    noted: createNotedKnowledge(
-      {
-        get: () => note.text,
-        set(text) {
-          note.text = text;
-          return true;
-        },
-      },
-      build,
-    ),
-    later: (work) => {
-      waiting.add(work);
-      return () => waiting.delete(work);
-    },
+    noted: createNotedKnowledge(noteIn(note), build),
+    later,
     now,
     newId,
   });
-  /** The hand rests, and whatever that sets going goes on until nothing more comes of it. */
-  const rest = async () => {
-    const due = [...waiting];
-    waiting.clear();
-    for (const work of due) work();
-    await new Promise((resolve) => setTimeout(resolve, 0));
-    return due.length;
-  };
   /** A line shot from its beginning to its reading. */
   const shootLine = (landingM = 0.08) => {
     const id = measure.begin(LINE);

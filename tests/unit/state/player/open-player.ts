@@ -16,6 +16,7 @@ import { createNoticeBoard } from '../../../../src/store/notice-board';
 import type { Player } from '../../../../src/store/player';
 import type { StorePort } from '../../../../src/store/store-port';
 import { STUDENT } from '../../../store/invented-players';
+import { createRests, noteIn } from '../at-rest';
 
 /** Whoever plays, as far as a shot asks; nothing is learnt of them. */
 export function somebody(profile: StrokeProfile = INVENTED_PROFILES.club) {
@@ -116,7 +117,7 @@ export async function openPlayer(options: OpenPlayerOptions = {}) {
   };
   const jobs: PlayerJob[] = [];
   const files: File[] = [];
-  const waiting = new Set<() => void>();
+  const { later, rest } = createRests();
   const player = createPlayerModel({
     store,
     desk,
@@ -128,32 +129,12 @@ export async function openPlayer(options: OpenPlayerOptions = {}) {
         jobs.push(job);
         return report(job);
       }),
-    noted: createNotedPlayers(
-      {
-        get: () => note.text,
-        set(text) {
-          note.text = text;
-          return true;
-        },
-      },
-      build,
-    ),
+    noted: createNotedPlayers(noteIn(note), build),
     sharing: fakeSharing(files),
     digest: null,
-    later: (work) => {
-      waiting.add(work);
-      return () => waiting.delete(work);
-    },
+    later,
     now,
     newId,
   });
-  /** The hand rests, and whatever that sets going goes on until nothing more comes of it. */
-  const rest = async () => {
-    const due = [...waiting];
-    waiting.clear();
-    for (const work of due) work();
-    await new Promise((resolve) => setTimeout(resolve, 0));
-    return due.length;
-  };
   return { player, desk, store, jobs, files, rest, note };
 }
