@@ -2,81 +2,126 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { type LoggedShot, learn, type PlayerKnowledge } from '../../src/engine/player/learn';
-import { type ShotLine, shotLine } from '../../src/engine/player/shot-line';
-import { mostTelling } from '../../src/engine/player/telling-shot';
-import { testShots } from '../../src/engine/player/test-shots';
+import { levelTest, nextOfTest } from '../../src/engine/player/level-test';
+import { shotLine } from '../../src/engine/player/shot-line';
 import { questionShot } from '../../src/engine/player/the-question';
 import { knownBias, knownChance, knownStroke } from '../../src/engine/player/what-is-known';
+import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
+import { WPA_POCKETS } from '../../src/engine/table/pocket-standard';
+import { tableShape } from '../../src/engine/table/table-shape';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
-import { type HiddenStroke, hiddenStroke, logged, ordinaryShot } from '../harness/hidden-stroke';
+import {
+  brier,
+  byKnowledge,
+  byProfile,
+  type Forecast,
+  type LinedShot,
+  offByBin,
+  ordinaryShots,
+} from '../harness/forecaster';
+import { type HiddenStroke, hiddenStroke, logged } from '../harness/hidden-stroke';
 import { quantile } from '../harness/quantile';
 import { type Random, seededRandom } from '../harness/seeded-random';
 
-const PLAYERS = campaignSize(4, 200);
+const PLAYERS = campaignSize(4, 400);
 const TEST_SHOTS = 15;
 const ORDINARY_SHOTS = campaignSize(30, 60);
-const HELD_OUT = campaignSize(3, 100);
+const HELD_OUT = campaignSize(3, 52);
 /** A few players scatter by more than all of them. */
 const SLACK = campaignSize(3, 1);
 const DEG = 180 / Math.PI;
+
+const QUESTION = questionLine();
+/** Shots to learn from, and others to forecast. */
+const PLAYED = ordinaryShots(1, campaignSize(30, 600));
+const FORECAST = ordinaryShots(2, campaignSize(12, 400));
+const LEVEL_TEST = levelTestToMouths();
+
+function questionLine() {
+  const line = shotLine(questionShot(DEFAULT_KIT, UNMEASURED));
+  if (line === null) throw new Error('the question has no line');
+  return line;
+}
+
+/** The reference plays at a mouth, which is as wide to a fast ball as to a slow one. */
+function levelTestToMouths() {
+  const shape = tableShape(2.54, 1.27, WPA_POCKETS);
+  return levelTest({ shape, kit: DEFAULT_KIT, spread: UNMEASURED, withSide: true }).flatMap(
+    (shot) => {
+      if (shot.target.kind !== 'mouth') return [];
+      const { distanceM, mouthM } = shot.target;
+      const lie = JSON.stringify([shot.position, shot.goal]);
+      const plain = { ...shot, target: { kind: 'mouth' as const, distanceM, mouthM } };
+      const line = shotLine(plain);
+      return line === null ? [] : [{ lie, about: shot.about, asked: plain, line }];
+    },
+  );
+}
+
+/** Who says how often shots go: who has seen the test, or ordinary shots, knows all, or nothing. */
+const FORECASTERS = ['tested', 'played', 'known', 'steady', 'club', 'beginner'] as const;
+type Name = (typeof FORECASTERS)[number];
 
 /** What came of learning one player, twice over: by test shots, and by ordinary ones. */
 interface Learnt {
   readonly player: HiddenStroke;
   readonly tested: PlayerKnowledge;
   readonly played: PlayerKnowledge;
-  readonly heldOut: readonly HeldOut[];
-}
-
-interface HeldOut {
-  readonly went: boolean;
-  /** By who has seen the test shots, the ordinary ones, and all there is to know. */
-  readonly tested: number;
-  readonly played: number;
-  readonly known: number;
-}
-
-const QUESTION = shotLine(questionShot(DEFAULT_KIT, UNMEASURED));
-if (QUESTION === null) throw new Error('the question has no line');
-
-function lineOf(random: Random): { asked: ReturnType<typeof ordinaryShot>; line: ShotLine } {
-  for (;;) {
-    const asked = ordinaryShot(random);
-    const line = shotLine(asked);
-    if (line !== null) return { asked, line };
-  }
+  readonly heldOut: Readonly<Record<Name, readonly Forecast[]>>;
 }
 
 function testedOn(player: HiddenStroke): PlayerKnowledge {
-  const candidates = testShots(DEFAULT_KIT, UNMEASURED);
   const shots: LoggedShot[] = [];
   let known = learn({ made: null, shots });
+  let left = LEVEL_TEST;
   for (let shot = 0; shot < TEST_SHOTS; shot++) {
-    const next = mostTelling(known, candidates);
+    const next = nextOfTest(known, left, shot);
     if (next === null) throw new Error('no shot tells anything');
-    shots.push(logged(next.line, player.play(next, next.line).told));
+    // No lie comes twice.
+    left = left.filter(({ lie }) => lie !== next.lie);
+    shots.push(logged(next.line, player.play(next.asked, next.line).told));
     known = learn({ made: null, shots });
   }
   return known;
+}
+
+const PRESETS = Object.fromEntries(
+  Object.entries(INVENTED_PROFILES).map(([name, profile]) => {
+    const of = byProfile(profile);
+    return [name, new Map(FORECAST.map((shot) => [shot, of(shot.line)]))];
+  }),
+);
+
+function anyOf(shots: readonly LinedShot[], random: Random): LinedShot {
+  const shot = shots[Math.floor(random() * shots.length)];
+  if (shot === undefined) throw new Error('there are no shots');
+  return shot;
 }
 
 function learnt(seed: number): Learnt {
   const player = hiddenStroke(seed);
   const random = seededRandom(seed + 100_000);
   const shots = Array.from({ length: ORDINARY_SHOTS }, () => {
-    const { asked, line } = lineOf(random);
+    const { asked, line } = anyOf(PLAYED, random);
     return logged(line, player.play(asked, line).told);
   });
   const [tested, played] = [testedOn(player), learn({ made: null, shots })];
-  const heldOut = Array.from({ length: HELD_OUT }, () => {
-    const { asked, line } = lineOf(random);
-    return {
-      went: player.play(asked, line).truly === 'went',
-      tested: knownChance(tested, line).value,
-      played: knownChance(played, line).value,
-      known: player.chanceOf(line),
-    };
+  const others = Array.from({ length: HELD_OUT }, () => {
+    const shot = anyOf(FORECAST, random);
+    return { shot, went: player.play(shot.asked, shot.line).truly === 'went' };
   });
+  const by = (of: (shot: LinedShot) => number) =>
+    others.map(({ shot, went }) => ({ share: of(shot), went }));
+  const [byTest, byPlay] = [byKnowledge(tested, QUESTION), byKnowledge(played, QUESTION)];
+  const byPreset = (name: string) => by((shot) => PRESETS[name]?.get(shot) ?? Number.NaN);
+  const heldOut = {
+    tested: by(({ line }) => byTest(line)),
+    played: by(({ line }) => byPlay(line)),
+    known: by(({ line }) => player.chanceOf(line)),
+    steady: byPreset('steady'),
+    club: byPreset('club'),
+    beginner: byPreset('beginner'),
+  };
   return { player, tested, played, heldOut };
 }
 
@@ -84,6 +129,9 @@ let all: readonly Learnt[] = [];
 beforeAll(() => {
   all = Array.from({ length: PLAYERS }, (_, index) => learnt(300 + index));
 }, CAMPAIGN_TIMEOUT_MS);
+
+const forecastsOf = (name: Name) => all.flatMap(({ heldOut }) => heldOut[name]);
+const ratioOf = (name: Name) => brier(forecastsOf(name)) / brier(forecastsOf('known'));
 
 describe.each([
   ['tested', TEST_SHOTS, 0.3, 0.3],
@@ -128,24 +176,24 @@ describe.each([
   });
 
   it('is forecast on other shots nearly as well as by who knows all', () => {
-    const shots = all.flatMap(({ heldOut }) => heldOut);
-    const brier = (of: (one: HeldOut) => number) =>
-      shots.reduce((sum, one) => sum + (of(one) - Number(one.went)) ** 2, 0) / shots.length;
-    const ratio = brier((one) => one[how]) / brier(({ known }) => known);
-    tell(`${how}: Brier score over that of who knows all: ${ratio} (${shots.length} shots)`);
-    expect(ratio).toBeLessThan(campaignSize(2.5, how === 'tested' ? 1.25 : 1.08));
+    tell(`${how}: Brier score ${ratioOf(how)} of that of who knows all`);
+    expect(ratioOf(how)).toBeLessThan(campaignSize(2.5, how === 'tested' ? 1.25 : 1.08));
   });
 
   it('makes of shots that are given a chance that share, in ten bins', () => {
-    const shots = all.flatMap(({ heldOut }) => heldOut);
-    const bins = Array.from({ length: 10 }, (_unused, bin) =>
-      shots.filter((one) => Math.min(9, Math.floor(10 * one[how])) === bin),
-    ).filter(({ length }) => length >= campaignSize(1, 1000));
-    const off = bins.map(
-      (bin) =>
-        bin.reduce((sum, one) => sum + one[how] - Number(one.went), 0) / Math.max(1, bin.length),
-    );
-    tell(`${how}: off by bins ${off.map((share) => share.toFixed(3)).join(' ')}`);
+    const off = offByBin(forecastsOf(how), 10);
+    tell(`${how}: off by ${off.map((share) => share.toFixed(3)).join(' ')}`);
     expect(Math.max(...off.map(Math.abs))).toBeLessThan(campaignSize(1.01, 0.06));
   });
+});
+
+it('is forecast worse by who takes it for an invented one', () => {
+  const best = Math.min(...(['steady', 'club', 'beginner'] as const).map(ratioOf));
+  for (const name of FORECASTERS) {
+    const off = offByBin(forecastsOf(name), 10).map((share) => share.toFixed(3));
+    tell(
+      `${name}: Brier ${ratioOf(name)} (${forecastsOf(name).length} shots), off ${off.join(' ')}`,
+    );
+  }
+  expect(best).toBeGreaterThan(campaignSize(0, ratioOf('tested')));
 });

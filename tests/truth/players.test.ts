@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { strokeOf } from '../../src/engine/direct/shot';
 import { solveAim } from '../../src/engine/direct/solve-aim';
@@ -6,6 +7,7 @@ import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { chanceOf } from '../../src/engine/room/chance';
 import { INVENTED_PROFILES } from '../../src/engine/room/stroke-profile';
+import { anchoredPlayers, withPlayersReport } from './report/players-report';
 
 /** What is said is said in whole tenths, of players nobody has defined: not to be held closer. */
 const TOLERANCE = 0.15;
@@ -53,3 +55,19 @@ it.each([
     expect(within((1000 * tipM) / mm)).toBe(true);
   },
 );
+
+/** Who answers the question has said no more: their middle is drawn towards players at large. */
+const ANSWERED_TOLERANCE = 0.26;
+
+it('has three players who answer the question come out near what such players make', () => {
+  const players = anchoredPlayers();
+  for (const { said, shares } of players) {
+    said.forEach((range, at) => {
+      if (range === null) return;
+      const share = shares[at] ?? Number.NaN;
+      expect(Math.max(range[0] - share, share - range[1])).toBeLessThan(ANSWERED_TOLERANCE);
+    });
+  }
+  const readme = readFileSync('README.md', 'utf8');
+  expect(readme).toBe(withPlayersReport(readme, players));
+});

@@ -9,6 +9,9 @@ import { lineScatter, type PlainLine, type Result } from './shot-line';
  */
 export type Unknowns = readonly number[];
 export const UNKNOWNS = 6;
+/** Places among them. */
+export const LEVEL = 0;
+export const SQUIRT = 5;
 
 /** A player as some values of the unknowns make one. */
 export interface Player {
@@ -59,29 +62,16 @@ function lineBias(player: Player, line: PlainLine): number {
  */
 export const KIT_SHARE = 0.4;
 
-/**
- * How likely each result of a shot is for a player.
- *
- * @param aimOffRad where it was aimed, from the solved aim, right +
- */
-export function likelihoods(
-  player: Player,
-  line: PlainLine,
-  aimOffRad = 0,
-): Partial<Record<Result, number>> {
-  const likely: Partial<Record<Result, number>> = {};
-  for (const result of possibleResults(line)) {
-    likely[result] = likelihoodOf(player, line, result, aimOffRad);
-  }
-  return likely;
-}
-
 /** What can become of a shot. */
 export function possibleResults({ passes }: PlainLine): readonly Result[] {
   return ['went', ...passes, 'short', 'untouched'];
 }
 
-/** How likely one result of a shot is for a player; 0 of one that it cannot have. */
+/**
+ * How likely one result of a shot is for a player; 0 of one that it cannot have.
+ *
+ * @param aimOffRad where it was aimed, from the solved aim, right +
+ */
 export function likelihoodOf(
   player: Player,
   line: PlainLine,

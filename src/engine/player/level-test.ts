@@ -1,6 +1,7 @@
 import { fallingWay } from '../goal/falling-way';
 import { directCut, type Goal } from '../goal/goal';
 import type { OpenWay } from '../goal/open-way';
+import type { PositionShot } from '../goal/position-shot';
 import { type FindWay, shotFrom } from '../goal/shot-from-position';
 import type { Kit } from '../kit/kit';
 import { kitAlong } from '../kit/kit-along';
@@ -9,7 +10,9 @@ import type { Position } from '../lie/position';
 import { DIAMONDS_ACROSS, DIAMONDS_ALONG } from '../table/diamonds';
 import type { PocketName } from '../table/pocket-shape';
 import type { TableShape } from '../table/table-shape';
+import type { PlayerKnowledge } from './learn';
 import { type AskedShot, type PlainLine, plainLine, shotLine } from './shot-line';
+import { type About, mostTelling } from './telling-shot';
 
 /** A shot of the level test as it is to be laid and played: plain data. */
 export interface LevelShot extends AskedShot {
@@ -18,6 +21,8 @@ export interface LevelShot extends AskedShot {
   readonly goal: Goal;
   /** Of the straight line over the table, as in a shot from a position, rad. */
   readonly headingRad: number;
+  /** What it is to tell of: with side it is the squirt. */
+  readonly about: About;
   readonly line: PlainLine;
 }
 
@@ -46,6 +51,8 @@ const LAYOUTS: readonly Layout[] = [
 
 const POCKETS = ['far-right', 'far-left'] as const;
 const MEDIUM_MPS = 1.8;
+/** As much as players use (common practice, no source), as a fraction of R. */
+const SIDE = 0.3;
 
 /** Where a level test is to be laid, and with what it is played. */
 export interface LevelTable {
@@ -53,16 +60,20 @@ export interface LevelTable {
   /** As seen from the break end. */
   readonly kit: Kit;
   readonly spread: KitSpread;
+  /** Whether some are to be played with side, which tells the squirt; left out: none. */
+  readonly withSide?: boolean;
 }
 
 /** A cut of less than this, rad, is the rounding of a straight one. */
 const STRAIGHT_RAD = 1e-6;
 
 /**
- * The shots of the level test on a table: medium, struck in the centre, the cue as level as it goes,
- * into either far corner. Those that have no aim there are left out.
+ * The shots of the level test on a table: medium, the cue as level as it goes, into either far corner;
+ * each struck in the centre, and where wanted also with side, right of one and left of the next. Those
+ * that have no aim there are left out.
  */
-export function levelTest({ shape, kit, spread }: LevelTable): readonly LevelShot[] {
+export function levelTest(table: LevelTable): readonly LevelShot[] {
+  const { shape, kit, withSide } = table;
   return LAYOUTS.flatMap(({ ball, cueBalls }) =>
     POCKETS.flatMap((pocket) => {
       // What is open of the pocket hangs on the ball's place alone.
@@ -71,29 +82,61 @@ export function levelTest({ shape, kit, spread }: LevelTable): readonly LevelSho
         open ??= fallingWay(...asked);
         return open;
       };
-      return cueBalls.flatMap((cueBall): LevelShot[] => {
+      return cueBalls.flatMap((cueBall, index): readonly LevelShot[] => {
         const position: Position = [
           { name: 'cue', ...placeOf(cueBall, pocket, shape) },
           { name: 1, ...placeOf(ball, pocket, shape) },
         ];
-        const goal = directCut(1, pocket);
-        const found = shotFrom(position, goal, shape, kit, findWay);
+        const laid = { position, goal: directCut(1, pocket) };
+        const found = shotFrom(position, laid.goal, shape, kit, findWay);
         if (!found.ok || found.inTheWay.length > 0) return [];
-        const { distanceM, headingRad, target, least } = found;
-        const cutRad = Math.abs(found.cutRad) < STRAIGHT_RAD ? 0 : found.cutRad;
-        const stroke = {
-          side: 0,
-          height: 0,
-          elevationRad: least.elevationRad,
-          speedMps: MEDIUM_MPS,
-        };
-        const shot = { distanceM, cutRad, ...stroke };
-        const asked = { shot, target, kit: kitAlong(kit, headingRad), spread };
-        const line = shotLine(asked);
-        return line ? [{ ...asked, position, goal, headingRad, line: plainLine(line) }] : [];
+        const sides = withSide ? [0, index % 2 === 0 ? SIDE : -SIDE] : [0];
+        return sides.flatMap((side) => levelShot(laid, found, side, table));
       });
     }),
   );
+}
+
+function levelShot(
+  laid: Pick<LevelShot, 'position' | 'goal'>,
+  { distanceM, cutRad, headingRad, target, least }: PositionShot,
+  side: number,
+  { kit, spread }: LevelTable,
+): readonly LevelShot[] {
+  const shot = {
+    distanceM,
+    cutRad: Math.abs(cutRad) < STRAIGHT_RAD ? 0 : cutRad,
+    side,
+    height: 0,
+    elevationRad: least.elevationRad,
+    speedMps: MEDIUM_MPS,
+  };
+  const asked = { shot, target, kit: kitAlong(kit, headingRad), spread };
+  const line = shotLine(asked);
+  if (line === null) return [];
+  const about = side === 0 ? 'level' : 'squirt';
+  return [{ ...asked, ...laid, headingRad, about, line: plainLine(line) }];
+}
+
+/** Of every so many shots of the test one is played with side. */
+const SIDE_EVERY = 3;
+
+/**
+ * The shot of the level test that is to be played next: of those that are to tell of the same, the one
+ * that tells most; null of none. Where there are shots with side every third is one.
+ *
+ * @param shots those that are left
+ * @param count how many have been played
+ */
+export function nextOfTest<S extends Pick<LevelShot, 'about' | 'line'>>(
+  knowledge: PlayerKnowledge,
+  shots: readonly S[],
+  count: number,
+): S | null {
+  const turn = count % SIDE_EVERY === SIDE_EVERY - 1 ? 'squirt' : 'level';
+  const those = shots.filter(({ about }) => about === turn);
+  if (those.length === 0) return mostTelling(knowledge, shots);
+  return mostTelling(knowledge, those, turn);
 }
 
 /** Mirrored for the left pocket. */

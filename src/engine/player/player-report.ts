@@ -4,9 +4,9 @@ import type { StrokeProfile } from '../room/stroke-profile';
 import { possibleResults } from './known-player';
 import { knownProfile, spreadBeside } from './known-profile';
 import { type KnownFigure, type LoggedShot, learn, type PlayerKnowledge } from './learn';
+import { type LevelShot, nextOfTest } from './level-test';
 import { type AskedShot, type PlainLine, plainLine, type Result, shotLine } from './shot-line';
 import { type SomePlayers, somePlayers } from './some-players';
-import { mostTelling } from './telling-shot';
 import { type QuestionChances, questionChances } from './the-question';
 import { type KnownBias, knownBias, knownStroke } from './what-is-known';
 
@@ -33,8 +33,8 @@ export interface PlayerJob {
   readonly shots: readonly PlayedShot[];
   /** That of an earlier report on the same kit and spread. */
   readonly question?: QuestionChances | null;
-  /** Shots of which the most telling is wanted. */
-  readonly candidates?: readonly { readonly line: PlainLine }[];
+  /** Shots of the level test that are left, where the next one to play is wanted. */
+  readonly candidates?: readonly Pick<LevelShot, 'about' | 'line'>[];
 }
 
 /** Why a shot is not learnt from. */
@@ -71,14 +71,14 @@ export interface PlayerReport {
   readonly lines: readonly (PlainLine | null)[];
   /** To be given back. */
   readonly question: QuestionChances | null;
-  /** The place of the most telling candidate; null: there is none. */
+  /** The place of the candidate to play next; null: there is none. */
   readonly next: number | null;
 }
 
 /**
  * What became of a player's shots, and what it tells of the player. Never throws: a shot that cannot
  * be learnt from is told as such. With lines and question given back, 300 shots cost some half a
- * million likelihoods and no aim.
+ * million likelihoods and no aim; choosing a level shot costs some 60,000 more.
  */
 export function playerReport(job: PlayerJob): PlayerReport {
   const question = job.question ?? questionChances(job.kit, job.spread);
@@ -95,7 +95,7 @@ export function playerReport(job: PlayerJob): PlayerReport {
   const knowledge = learn({ made, shots });
   const known = knownPlayer(knowledge, question, job.spread, shots.length);
   const candidates = job.candidates ?? [];
-  const best = mostTelling(knowledge, candidates);
+  const best = nextOfTest(knowledge, candidates, job.shots.length);
   return { known, notLearnt, lines, question, next: best && candidates.indexOf(best) };
 }
 

@@ -1,54 +1,75 @@
-import { likelihoods, playerOf } from './known-player';
+import {
+  LEVEL,
+  likelihoodOf,
+  type Player,
+  playerOf,
+  possibleResults,
+  SQUIRT,
+} from './known-player';
 import type { PlayerKnowledge } from './learn';
-import type { PlainLine, Result } from './shot-line';
+import type { PlainLine } from './shot-line';
 
 /** Of the set of players one in so many is asked: enough to put shots in order. */
 const ASKED = 4;
-/** Players of about one level count as one: so many levels of equal weight. */
-const LEVELS = 16;
+/** Players who are much alike in what is asked about count as one: so many groups of equal weight. */
+const GROUPS = 16;
 
-/**
- * How much a shot's result is expected to tell of a player's level, in nats: how much less surprising
- * results are to who knows the level than to who knows what is known. Source: Lindley, Ann. Math.
- * Stat. 27:986 (1956) (from memory).
- */
-function tells({ points }: PlayerKnowledge, line: PlainLine): number {
+/** What a shot may be chosen to tell of: how steady the line is, or how much the cue squirts. */
+export const ABOUT = { level: LEVEL, squirt: SQUIRT } as const;
+export type About = keyof typeof ABOUT;
+
+/** Players who are much alike in what is asked about, and how likely each is. */
+type Group = readonly { readonly player: Player; readonly weight: number }[];
+
+function groupsOf({ points }: PlayerKnowledge, about: About): readonly Group[] {
+  const at = ABOUT[about];
   const asked = points.filter((_, index) => index % ASKED === 0);
   const total = asked.reduce((sum, { weight }) => sum + weight, 0);
-  const byLevel = asked.sort((a, b) => (a.unknowns[0] ?? 0) - (b.unknowns[0] ?? 0));
-  const all = new Map<Result, number>();
-  let level = new Map<Result, number>();
-  let [before, of, known] = [0, 0, 0];
-  const close = () => {
-    for (const likely of level.values()) known += of * surpriseOf(likely / of);
-    [level, of] = [new Map(), 0];
-  };
-  for (const { unknowns, weight: given } of byLevel) {
-    const weight = given / total;
-    const results = Object.entries(likelihoods(playerOf(unknowns), line)) as [Result, number][];
-    for (const [result, likely] of results) {
-      for (const map of [all, level]) map.set(result, (map.get(result) ?? 0) + weight * likely);
-    }
-    of += weight;
-    if (Math.floor((before + weight) * LEVELS) > Math.floor(before * LEVELS)) close();
-    before += weight;
+  const ordered = asked.sort((a, b) => (a.unknowns[at] ?? 0) - (b.unknowns[at] ?? 0));
+  const groups: { player: Player; weight: number }[][] = [];
+  let before = 0;
+  for (const { unknowns, weight } of ordered) {
+    const group = Math.min(GROUPS - 1, Math.floor(before * GROUPS));
+    groups[group] ??= [];
+    groups[group]?.push({ player: playerOf(unknowns), weight: weight / total });
+    before += weight / total;
   }
-  if (of > 0) close();
-  return [...all.values()].reduce((total, likely) => total + surpriseOf(likely), 0) - known;
+  return groups.filter((group) => group !== undefined);
 }
 
-function surpriseOf(likely: number): number {
-  return likely > 0 ? -likely * Math.log(likely) : 0;
+/**
+ * How much a shot's result is expected to tell, in nats: how much less surprising results are to who
+ * knows a player's group than to who knows what is known. Source: Lindley, Ann. Math. Stat. 27:986
+ * (1956) (from memory).
+ */
+function tells(groups: readonly Group[], line: PlainLine): number {
+  let told = 0;
+  for (const result of possibleResults(line)) {
+    let all = 0;
+    for (const group of groups) {
+      let [of, likely] = [0, 0];
+      for (const { player, weight } of group) {
+        of += weight;
+        likely += weight * likelihoodOf(player, line, result);
+      }
+      all += likely;
+      if (likely > 0) told += likely * Math.log(likely / of);
+    }
+    if (all > 0) told -= all * Math.log(all);
+  }
+  return told;
 }
 
 /** The shot of several that tells most; null of none. */
 export function mostTelling<S extends { readonly line: PlainLine }>(
   knowledge: PlayerKnowledge,
   candidates: readonly S[],
+  about: About = 'level',
 ): S | null {
+  const groups = groupsOf(knowledge, about);
   let [best, most]: [S | null, number] = [null, Number.NEGATIVE_INFINITY];
   for (const candidate of candidates) {
-    const told = tells(knowledge, candidate.line);
+    const told = tells(groups, candidate.line);
     if (told > most) [best, most] = [candidate, told];
   }
   return best;

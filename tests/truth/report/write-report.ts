@@ -4,6 +4,7 @@ import { withRigidReport } from '../rigid-bodies/rigid-report';
 import { readyRigidBodies } from '../rigid-bodies/rigid-table';
 import { agreement } from './agreement';
 import { aimAgreement } from './aim-agreement';
+import { anchoredPlayers, withPlayersReport } from './players-report';
 import { comparedTables, tableAgreement } from './table-agreement';
 import { TABLE_FAMILIES, type TableFamilyName } from './table-cases';
 import { withTableReport } from './table-report';
@@ -28,4 +29,5 @@ readme = withRigidReport(readme, {
   smooth: rigidAgreement('smooth'),
   hits: rigidAgreement('hits'),
 });
+readme = withPlayersReport(readme, anchoredPlayers());
 writeFileSync('README.md', readme);
