@@ -10,6 +10,8 @@ export interface NotedPlayers<Learnt> {
   /** Null where nothing is noted that is the answer to this very question, by this very build. */
   recall(question: PlayerQuestion): Learnt | null;
   keep(question: PlayerQuestion, learnt: Learnt): void;
+  /** Nothing of them is to be left. */
+  forget(id: string): void;
 }
 
 /** As many as a coach sees in a week; a note takes some kilobytes. */
@@ -28,6 +30,11 @@ export function createNotedPlayers<Learnt>(note: NotedText, build: string): Note
     return Array.isArray(found) ? found.filter(isNoted) : [];
   };
 
+  const withoutOne = (id: string) => noted().filter(([other]) => other !== id);
+  const write = (all: readonly Noted[]) => {
+    note.set(all.length === 0 ? null : JSON.stringify(all.slice(0, MOST_NOTED)));
+  };
+
   return {
     recall(question) {
       const [, stamp, text = ''] = noted().find(([id]) => id === question.playerId) ?? [];
@@ -36,10 +43,9 @@ export function createNotedPlayers<Learnt>(note: NotedText, build: string): Note
     keep(question, learnt) {
       const text = JSON.stringify(learnt);
       const id = question.playerId;
-      const others = noted().filter(([other]) => other !== id);
-      const mine: Noted = [id, stampOf(question, text), text];
-      note.set(JSON.stringify([mine, ...others].slice(0, MOST_NOTED)));
+      write([[id, stampOf(question, text), text], ...withoutOne(id)]);
     },
+    forget: (id) => write(withoutOne(id)),
   };
 }
 

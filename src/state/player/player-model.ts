@@ -110,8 +110,15 @@ export function createPlayerModel(ports: PlayerPorts): PlayerModel {
   const profile = steady(computed(() => learnt.value?.profile ?? ANYBODY));
   const edits = { inPlay, now, newId };
 
+  const playerEdits = createPlayerEdits({ ...edits, players, played, desk });
+
   return {
-    ...createPlayerEdits({ ...edits, players, played, desk }),
+    ...playerEdits,
+    remove(id) {
+      const removed = playerEdits.remove(id);
+      if (removed.ok) noted.forget(id);
+      return removed;
+    },
     ...createPlayedEdits({ ...edits, played }),
     players: players.all,
     inPlay,

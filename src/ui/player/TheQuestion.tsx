@@ -34,7 +34,8 @@ export function TheQuestion({ app }: { app: Models<'player' | 'kit'> }) {
             type="button"
             class="button"
             aria-pressed={made === madeOf10}
-            onClick={() => player.answer(made)}
+            // A second tap takes it back.
+            onClick={() => player.answer(made === madeOf10 ? null : made)}
           >
             {made}
           </button>

@@ -37,7 +37,11 @@ describe('the question', () => {
     press('7');
     await screen.findByText(/^That makes Newcomer’s line .*°/);
     expect(app.player.inPlay.value).toMatchObject({ madeOf10: 7, wasAsked: true });
-    press('Done');
+    press('7');
+    expect(app.player.inPlay.value.madeOf10).toBeNull();
+    await screen.findByRole('button', { name: '7', pressed: false });
+    press('7');
+    (await screen.findByRole('button', { name: 'Done' })).click();
     await expect.poll(() => screen.queryByRole('region')).toBeNull();
   });
 

@@ -81,6 +81,7 @@ export function knownPlayer(
     noted: {
       recall: ({ madeOf10 }) => inventedPlayer({ madeOf10, shots: [] }),
       keep() {},
+      forget() {},
     },
     sharing: fakeSharing([]),
     digest: null,

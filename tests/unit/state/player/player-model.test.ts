@@ -151,14 +151,18 @@ describe('who there is', () => {
   });
 
   it('goes with all of their shots, and comes back with them', async () => {
-    const { player, store } = await openPlayer();
+    const { player, store, note, rest } = await openPlayer();
     const first = player.inPlay.value.id;
     player.log(TO_LOG);
     player.add('Student');
     const student = player.inPlay.value.id;
+    player.answer(5);
+    await rest();
+    expect(note.text).toContain(student);
     player.log({ ...TO_LOG, result: 'thin' });
     player.log({ ...TO_LOG, result: 'full' });
     expect(player.remove(student)).toEqual({ ok: true });
+    expect(note.text ?? '').not.toContain(student);
     expect(player.inPlay.value.id).toBe(first);
     expect(player.countOf(student)).toBe(0);
     expect((await store.loadAll()).played.map(({ result }) => result)).toEqual(['went']);
