@@ -22,6 +22,7 @@ import { createInstallModel } from './state/install-model';
 import { kitEffects } from './state/kit-effects';
 import { createKitModel } from './state/kit-model';
 import { createLawNews } from './state/law-news';
+import { createLogModel } from './state/log/log-model';
 import { createAwakeModel } from './state/measure/awake-model';
 import { createMeasureModel } from './state/measure/create-measure-model';
 import { knownAlongShot } from './state/measure/known-along-shot';
@@ -124,6 +125,17 @@ const choose = createChooseModel({
   shot,
 });
 
+const log = createLogModel({
+  shot,
+  desk,
+  choose,
+  player,
+  known,
+  knowledge: measure.knowledge,
+  table: kit.current.tables,
+  work: fitWork,
+});
+
 noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
 
 const reload = () => location.reload();
@@ -198,6 +210,7 @@ render(
       room,
       choose,
       player,
+      log,
       kit,
       effects: computed(() => kitEffects(knownKit.value, solveAim)),
       measure,

@@ -3,6 +3,7 @@ import type { AppModels } from './app-models';
 import { ChoosePlace } from './choose/ChoosePlace';
 import { FreshStart } from './install/FreshStart';
 import { KitPlace } from './kit/KitPlace';
+import { LogPlace } from './log/LogPlace';
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
 import { placeTitle } from './place-title';
@@ -35,6 +36,7 @@ export function App({ app }: { app: AppModels }) {
         {place === 'shot' && <ShotPlace app={app} />}
         {place === 'choose' && <ChoosePlace app={app} />}
         {place === 'kit' && <KitPlace app={app} />}
+        {place === 'log' && <LogPlace app={app} />}
       </WhenBroken>
       <NavBar router={app.router} />
     </div>

@@ -6,6 +6,7 @@ const PLACES: readonly (readonly [Place, string])[] = [
   ['shot', 'Shot'],
   ['choose', 'Choose'],
   ['kit', 'Kit'],
+  ['log', 'Log'],
 ];
 
 /** The way between the places. It leads back into Choose to where one left it. */

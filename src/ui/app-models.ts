@@ -7,6 +7,7 @@ import type { InstallModel } from '../state/install-model';
 import type { KitEffects } from '../state/kit-effects';
 import type { KitModel } from '../state/kit-model';
 import type { LawNews } from '../state/law-news';
+import type { LogModel } from '../state/log/log-model';
 import type { AwakeModel } from '../state/measure/awake-model';
 import type { MeasureModel } from '../state/measure/measure-model';
 import type { PlayerModel } from '../state/player/player-model';
@@ -48,6 +49,8 @@ export interface AppModels {
   readonly choose: ChooseModel;
   /** Who plays, and what is learnt of them. */
   readonly player: PlayerModel;
+  /** What is to be logged, and the level test. */
+  readonly log: LogModel;
   readonly kit: KitModel;
   /** What the kit in play does. */
   readonly effects: ReadonlySignal<KitEffects>;

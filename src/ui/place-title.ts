@@ -2,7 +2,12 @@ import { SHELF_LABELS, SHELVES } from './kit/shelf-words';
 import type { Place, Route } from './route';
 import { INPUT_LABELS } from './shot/tile-words';
 
-const PLACES: Readonly<Record<Place, string>> = { shot: 'Shot', choose: 'Choose', kit: 'Kit' };
+const PLACES: Readonly<Record<Place, string>> = {
+  shot: 'Shot',
+  choose: 'Choose',
+  kit: 'Kit',
+  log: 'Log',
+};
 
 /** By the first word of a panel's address; one that is not here goes by its place alone. */
 const PANELS: ReadonlyMap<string, string> = new Map([
@@ -18,6 +23,9 @@ const PANELS: ReadonlyMap<string, string> = new Map([
   ['preferences', 'Units and layout'],
   ['backup', 'Backup'],
   ['about', 'About'],
+  ['after', 'How did it go?'],
+  ['shots', 'A shot'],
+  ['test', 'Level test'],
 ]);
 
 /** What the window is called, the nearest first: "Backup, Kit, Leeway". */

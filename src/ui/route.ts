@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
-export type Place = 'shot' | 'choose' | 'kit';
+export type Place = 'shot' | 'choose' | 'kit' | 'log';
 
 /** Where the person is: `#shot`, or `#shot/cut` with a panel of that place open. */
 export interface Route {
@@ -25,7 +25,7 @@ export interface Router {
   close(): void;
 }
 
-const PLACES: readonly Place[] = ['shot', 'choose', 'kit'];
+const PLACES: readonly Place[] = ['shot', 'choose', 'kit', 'log'];
 
 /** Reads an address such as `#kit/cues`; anything unknown is Shot. */
 export function parseHash(hash: string): Route {

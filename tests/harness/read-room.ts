@@ -53,9 +53,10 @@ export async function typeLongShot(page: Page): Promise<void> {
   await tapButton(page, 'Close');
 }
 
-/** The room for error is worked out a moment after the last change. */
+/** The room for error is worked out a moment after the last change, where anything shows it. */
 export async function untilAssessed(page: Page): Promise<void> {
-  await page.locator('.why-button:not(.is-stale) .why-certainty:not(:empty)').waitFor();
+  const told = '.why-button:not(.is-stale) .why-certainty:not(:empty)';
+  await page.locator(`${told}, .shot-entry`).first().waitFor();
   await settle(page);
 }
 

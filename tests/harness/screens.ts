@@ -8,6 +8,7 @@ export const SCREENS = [
   'shot/tip',
   'shot/raised',
   'shot/why',
+  'shot/after',
   'choose',
   'choose/play',
   'choose/zone',
@@ -24,6 +25,9 @@ export const SCREENS = [
   'kit/backup',
   'kit/preferences',
   'kit/about',
+  'log',
+  'log/test',
+  'log/test/new',
 ] as const;
 
 /** Small and large phones, one of them lying down, and a tablet; CSS pixels. */

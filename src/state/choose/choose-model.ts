@@ -11,6 +11,7 @@ import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition, Zone } from '../../store/saved-position';
 import type { Gestures } from '../history';
 import type { EditResult } from '../kit-edits';
+import type { ShotToLog } from '../log/shot-to-log';
 import type { Difference } from './for-most';
 
 /** How far the comparison has come. */
@@ -58,6 +59,8 @@ export interface ChooseModel extends Gestures {
   readonly fan: ReadonlySignal<readonly FanPlay[]>;
   /** How far its chance may be off for what is not known of the player; null: not known, or not yet. */
   readonly range: ReadonlySignal<ChanceRange | null>;
+  /** The way looked at, as it is logged; null where there is none, or the balls or the kit changed since. */
+  readonly toLog: ReadonlySignal<ShotToLog | null>;
   /** One line on what could not be done or saved, or null. */
   readonly problem: ReadonlySignal<string | null>;
   select(name: BallName | null): void;

@@ -5,10 +5,12 @@ import type { BallName } from '../../engine/lie/position';
 import type { RankQuestion } from '../../engine/plan/refine-way';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import { freshId } from '../../store/fresh-id';
+import { isSame } from '../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { noShotWords } from '../../words/refusal-words';
 import { crowded } from '../crowded';
 import type { EditResult } from '../kit-edits';
+import { askedByWay } from '../log/shot-to-log';
 import { knownAlongShot } from '../measure/known-along-shot';
 import { shapeOf } from '../table-in-play';
 import { askedOf } from './asked-of';
@@ -60,6 +62,12 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     return some
       ? { some, asked: shotOfWay(asked, option, spreadAlong(asked)), share: chance }
       : null;
+  });
+  /** Whoever plays is learnt from what they log: that leaves the same shot to be logged again. */
+  const toLog = computed(() => {
+    const [way, asked] = [choosing.chosen.value, comparing.asked.value];
+    if (way === null || asked === null || !isSame(present.value?.scene, asked.scene)) return null;
+    return askedByWay(asked, way.option, spreadAlong(asked));
   });
   const selected = signal<BallName | null>(null);
   const neighbours = computed(() => {
@@ -121,6 +129,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     chosen: choosing.chosen,
     fan: choosing.fan,
     range: choosing.range,
+    toLog,
     problem,
     select(name) {
       selected.value = name;

@@ -7,14 +7,25 @@ import type { PlayerQuestion } from './player-question';
 /** Works out what became of a player's shots, beside the page. */
 export type ReportPlayer = (job: PlayerJob) => Promise<PlayerReport>;
 
+/** Learns players beside the page. */
+export interface LearnPlayer {
+  /** All that there is to know; rejected where it cannot be worked out. */
+  learn(of: LearntFrom): Promise<KnownPlayer>;
+  /** The place of the shot of several that would tell most of the player; null of none. */
+  mostTelling(of: LearntFrom, candidates: Candidates): Promise<number | null>;
+}
+
+type LearntFrom = Pick<PlayerQuestion, 'madeOf10' | 'shots'>;
+type Candidates = NonNullable<PlayerJob['candidates']>;
+
 /**
- * Learns players. What a shot says of its line is remembered while the page is open, for it costs a
- * hundred times what the rest does.
+ * What a shot says of its line is remembered while the page is open, for it costs a hundred times what
+ * the rest does. It hangs on what was asked, and not on what became of it.
  */
-export function createLearnPlayer(report: ReportPlayer) {
-  const lines = new WeakMap<PlayedShot, PlayerReport['lines'][number]>();
+export function createLearnPlayer(report: ReportPlayer): LearnPlayer {
+  const lines = new WeakMap<PlayedShot['shot'], PlayerReport['lines'][number]>();
   let asked: PlayerReport['question'] = null;
-  return async ({ madeOf10, shots }: PlayerQuestion): Promise<KnownPlayer> => {
+  const ask = async ({ madeOf10, shots }: LearntFrom, candidates?: Candidates) => {
     const job: PlayerJob = {
       madeOf10,
       // The question is about no kit in particular.
@@ -23,16 +34,24 @@ export function createLearnPlayer(report: ReportPlayer) {
       question: asked,
       shots: shots.map((played) => {
         const { shot, target, kit, spread, aimRad, result } = played;
-        const line = lines.get(played);
+        const line = lines.get(shot);
         const plain = { shot, target, kit, spread, aimRad, result, counts: true };
         return line === undefined ? plain : { ...plain, line };
       }),
+      ...(candidates && { candidates }),
     };
     const told = await report(job);
-    for (const [index, shot] of shots.entries()) lines.set(shot, told.lines[index] ?? null);
+    for (const [index, { shot }] of shots.entries()) lines.set(shot, told.lines[index] ?? null);
     asked = told.question;
-    if (told.known === null) throw new Error('The usual kit has no aim for the question’s shot.');
-    return told.known;
+    return told;
+  };
+  return {
+    async learn(of) {
+      const { known } = await ask(of);
+      if (known === null) throw new Error('The usual kit has no aim for the question’s shot.');
+      return known;
+    },
+    mostTelling: async (of, candidates) => (await ask(of, candidates)).next,
   };
 }
 

@@ -12,13 +12,13 @@ import type { DeskModel } from '../desk-model';
 import { createKeptRows } from '../kept-rows';
 import { steady } from '../steady';
 import { type Leans, leansOf } from './leans';
-import { createLearnPlayer, type ReportPlayer } from './learn-player';
+import { createLearnPlayer, type LearnPlayer, type ReportPlayer } from './learn-player';
 import { createLearntAtRest } from './learnt-at-rest';
 import type { NotedPlayers } from './noted-players';
 import { createPlayedEdits, type PlayedEdits } from './played-edits';
 import { createPlayerEdits, type PlayerEdits } from './player-edits';
 import { createPlayerFile, type PlayerFile } from './player-file';
-import { playerQuestion } from './player-question';
+import { type PlayerQuestion, playerQuestion } from './player-question';
 import { ANYBODY, roughStroke } from './rough-stroke';
 
 /** Who plays, what they have played, and what is learnt of them from it. */
@@ -47,6 +47,10 @@ export interface PlayerModel extends PlayerEdits, PlayedEdits {
   readonly crowded: ReadonlySignal<string | null>;
   /** One line on what could not be saved or learnt, or null. */
   readonly problem: ReadonlySignal<string | null>;
+  /** All there is to learn whoever plays from. */
+  readonly question: ReadonlySignal<PlayerQuestion>;
+  /** Learns from whatever it is given; null where the browser cannot work beside the page. */
+  readonly learning: LearnPlayer | null;
   /** One player alone, as a file. */
   readonly file: PlayerFile;
   find(id: string): Player | null;
@@ -100,10 +104,10 @@ export function createPlayerModel(ports: PlayerPorts): PlayerModel {
     return played.all.value.filter(({ playerId }) => playerId === id);
   });
   const question = playerQuestion(inPlay, mine);
-  const learn = report && createLearnPlayer(report);
+  const learning = report && createLearnPlayer(report);
   const { learnt, isFresh, problem, dispose } = createLearntAtRest({
     question,
-    learn,
+    learn: learning?.learn ?? null,
     noted,
     later,
   });
@@ -132,6 +136,8 @@ export function createPlayerModel(ports: PlayerPorts): PlayerModel {
     crowded: computed(() => crowded(played.all.value)),
     problem: computed(() => players.problem.value ?? played.problem.value ?? problem.value),
     leans: computed(() => learnt.value && leansOf(learnt.value)),
+    question,
+    learning,
     file: createPlayerFile({ find: players.find, played: played.all, sharing, digest, now }),
     find: players.find,
     countOf: (id) => played.all.value.filter(({ playerId }) => playerId === id).length,

@@ -1,6 +1,7 @@
 import { type Signal, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Models } from '../app-models';
+import { AfterShot } from '../log/AfterShot';
 import { useKeptFocus } from '../use-kept-focus';
 import { BallPalette, BallSide } from './BallTools';
 import { ChooseStrip } from './ChooseStrip';
@@ -34,16 +35,16 @@ export function ChoosePlace({
   useEffect(() => (mode === 'balls' ? () => choose.select(null) : undefined), [mode, choose]);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && panel !== '') app.router.close();
-    else if (isTyping(event) || mode === 'positions') return;
+    else if (isTyping(event) || mode === 'positions' || isAfter(panel)) return;
     else if (takesKey(event, app.choose, mode, isTurned.peek())) event.preventDefault();
   };
   return (
-    <main ref={place} class={placeClass(app, mode)} onKeyDown={onKeyDown}>
-      {mode === 'positions' ? (
-        <PositionsPanel app={app} />
-      ) : (
-        <TablePage app={app} mode={mode} isTurned={isTurned} isSnapping={isSnapping} />
-      )}
+    <main
+      ref={place}
+      class={isAfter(panel) ? 'kit-place is-after is-open' : placeClass(app, mode)}
+      onKeyDown={onKeyDown}
+    >
+      <Page app={app} mode={mode} isTurned={isTurned} isSnapping={isSnapping} />
     </main>
   );
 }
@@ -54,6 +55,19 @@ interface PageProps {
   /** Told which way the table lies on the screen. */
   readonly isTurned: Signal<boolean>;
   readonly isSnapping: Signal<boolean>;
+}
+
+/** Right after a way that was looked at was played. */
+function isAfter(panel: string): boolean {
+  return panel === 'ways/after';
+}
+
+function Page(props: PageProps) {
+  const { app, mode } = props;
+  if (isAfter(app.router.route.value.panel)) {
+    return <AfterShot app={app} asked={app.choose.toLog.value} />;
+  }
+  return mode === 'positions' ? <PositionsPanel app={app} /> : <TablePage {...props} />;
 }
 
 function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {

@@ -72,6 +72,15 @@ export function WayFan({ app: { choose, router }, way }: Props) {
         >
           Aim it
         </button>
+        <button
+          type="button"
+          class="button"
+          data-opens="ways/after"
+          disabled={choose.toLog.value === null}
+          onClick={() => router.open('ways/after')}
+        >
+          How did it go?
+        </button>
         {isStale && (
           <button type="button" class="button button-primary" onClick={() => choose.compare()}>
             Compare again

@@ -11,7 +11,8 @@ export const TABLE_MODES: readonly (readonly [ChooseMode, string])[] = [
 
 const MODES: readonly ChooseMode[] = ['balls', 'play', 'zone', 'ways', 'positions'];
 
-/** The mode a panel's name opens; no panel is Balls. */
+/** The mode a panel's name opens, or one within it; no panel is Balls. */
 export function modeOf(panel: string): ChooseMode {
-  return MODES.find((mode) => mode === panel) ?? 'balls';
+  const [head] = panel.split('/');
+  return MODES.find((mode) => mode === head) ?? 'balls';
 }

@@ -27,7 +27,8 @@ export function lieWords(
   return `${cutWords(cutRad)}, ${formatQuantity(distance, DISTANCE_UNITS[distanceUnit])} to the ghost ball`;
 }
 
-function cutWords(cutRad: number): string {
+/** "cut 31° → right", "straight". */
+export function cutWords(cutRad: number): string {
   const size = `${Math.abs(Math.round(degreesOf(cutRad)))}°`;
   if (size === '0°') return 'straight';
   return `cut ${size} ${cutRad > 0 ? '→ right' : '← left'}`;

@@ -1,10 +1,10 @@
 import { useComputed } from '@preact/signals';
 import { layOutQuestion } from '../../diagram/question-view';
 import { layOutTable } from '../../diagram/table-map';
-import { layOutRails } from '../../diagram/table-rails';
+import { pathThrough } from '../../diagram/table-rails';
 import { shapeOf } from '../../state/table-in-play';
 import type { Models } from '../app-models';
-import { TableRails } from '../TableRails';
+import { PlainTable, TwoBalls } from '../PlainTable';
 import { angleWords, forWords } from './player-words';
 import './TheQuestion.css';
 
@@ -66,9 +66,9 @@ function QuestionDrawing({ app: { kit } }: { app: Models<'kit'> }) {
     const shape = shapeOf(kit.current.tables.value);
     const map = layOutTable(shape, CANVAS);
     const shot = layOutQuestion(shape, map, kit.kit.value.ballRadiusM);
-    return { map, rails: layOutRails(shape, map), shot };
+    return { shape, map, shot };
   });
-  const { map, rails, shot } = view.value;
+  const { shape, map, shot } = view.value;
   return (
     <svg
       class="question-drawing"
@@ -76,26 +76,9 @@ function QuestionDrawing({ app: { kit } }: { app: Models<'kit'> }) {
       aria-label="From above: the cue ball, the ball on the centre spot and a corner pocket on one line"
       viewBox={`0 0 ${CANVAS.widthPx} ${CANVAS.heightPx}`}
     >
-      <TableRails frame={map.frame} diamonds={rails.diamonds} />
-      <path class="question-bed" d={rails.bedPath} />
-      {rails.pockets.map(({ name, hole }) => (
-        <circle key={name} class="question-pocket" {...hole} />
-      ))}
-      {shot && (
-        <>
-          <path
-            class="question-line"
-            d={`M${shot.cueBall.x} ${shot.cueBall.y}L${shot.mouth.x} ${shot.mouth.y}`}
-          />
-          <circle class="question-ball" cx={shot.ball.x} cy={shot.ball.y} r={shot.radiusPx} />
-          <circle
-            class="question-cue-ball"
-            cx={shot.cueBall.x}
-            cy={shot.cueBall.y}
-            r={shot.radiusPx}
-          />
-        </>
-      )}
+      <PlainTable shape={shape} map={map}>
+        {shot && <TwoBalls {...shot} way={pathThrough([shot.cueBall, shot.mouth])} />}
+      </PlainTable>
     </svg>
   );
 }

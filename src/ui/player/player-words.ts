@@ -43,7 +43,7 @@ const isClear = ({ value, low, high }: KnownFigure) =>
   Math.abs(value) >= NOTICED && (low > 0 || high < 0);
 
 /** "a touch full on cuts to the left"; empty where no lean is clear. */
-function leanWords({ straight, cutLeft, cutRight }: Leans): string {
+export function leanWords({ straight, cutLeft, cutRight }: Leans): string {
   const fullness = (lean: KnownFigure) => (lean.value > 0 ? 'full' : 'thin');
   const [left, right] = [isClear(cutLeft), isClear(cutRight)];
   if (left && right && fullness(cutLeft) === fullness(cutRight)) {

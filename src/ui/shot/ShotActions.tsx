@@ -3,7 +3,7 @@ import { isRoomStale } from './room-of-field';
 import { roomSummary } from './room-summary';
 import './ShotActions.css';
 
-/** Undo, set aside to compare, and how good the answer is. */
+/** Undo, set aside to compare, log, and how good the answer is. */
 export function ShotActions({
   app,
 }: {
@@ -28,6 +28,16 @@ export function ShotActions({
         onClick={() => (isHolding ? shot.release() : shot.hold())}
       >
         {isHolding ? 'Let go' : 'Hold'}
+      </button>
+      <button
+        type="button"
+        class="button log-button"
+        aria-label="Log how it went"
+        data-opens="after"
+        disabled={!shot.result.value.ok}
+        onClick={() => app.router.open('after')}
+      >
+        Log<span class="log-word"> how it went</span>
       </button>
       <WhyButton app={app} />
     </div>

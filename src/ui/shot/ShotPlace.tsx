@@ -1,4 +1,5 @@
 import type { Models } from '../app-models';
+import { AfterShot } from '../log/AfterShot';
 import { useKeptFocus } from '../use-kept-focus';
 import { AnswerBlock } from './AnswerBlock';
 import { ComparisonLine } from './ComparisonLine';
@@ -8,28 +9,48 @@ import { KitStrip } from './KitStrip';
 import { OverheadStrip } from './OverheadStrip';
 import { ShooterDiagram } from './ShooterDiagram';
 import { ShotActions } from './ShotActions';
+import type { InputName } from './tile-words';
 import { WarningList } from './WarningList';
 import { WhyPanel } from './WhyPanel';
 import './ShotPlace.css';
 
+type ShotPlaceModels = Models<
+  'shot' | 'room' | 'player' | 'log' | 'kit' | 'measure' | 'desk' | 'router'
+>;
+
 /** Where do I point? The picture, the answer, and what is asked. */
-export function ShotPlace({
-  app,
-}: {
-  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
-}) {
+export function ShotPlace({ app }: { app: ShotPlaceModels }) {
   const { panel } = app.router.route.value;
   const open = INPUT_NAMES.find((name) => name === panel) ?? null;
   const isWhyOpen = panel === 'why';
   const place = useKeptFocus(panel);
+  const isAfter = panel === 'after';
   return (
     <main
       ref={place}
-      class={placeClass(open !== null, isWhyOpen)}
+      class={isAfter ? 'kit-place is-after is-open' : placeClass(open !== null, isWhyOpen)}
       onKeyDown={(event) => {
         if (event.key === 'Escape' && panel !== '') app.router.close();
       }}
     >
+      {isAfter ? (
+        <AfterShot app={app} asked={app.log.askShot()} />
+      ) : (
+        <AimPage app={app} open={open} isWhyOpen={isWhyOpen} />
+      )}
+    </main>
+  );
+}
+
+interface PageProps {
+  readonly app: ShotPlaceModels;
+  readonly open: InputName | null;
+  readonly isWhyOpen: boolean;
+}
+
+function AimPage({ app, open, isWhyOpen }: PageProps) {
+  return (
+    <>
       <h1 class="visually-hidden">Shot</h1>
       <KitStrip app={app} />
       <div class="shot-picture">
@@ -46,7 +67,7 @@ export function ShotPlace({
         {isWhyOpen ? <WhyPanel app={app} /> : <InputTiles app={app} open={open} />}
         {open && <InputControl app={app} name={open} />}
       </div>
-    </main>
+    </>
   );
 }
 

@@ -13,7 +13,7 @@ import { createNotedPlayers } from '../../../../src/state/player/noted-players';
 import { createPlayerModel } from '../../../../src/state/player/player-model';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
-import type { Player } from '../../../../src/store/player';
+import type { PlayedShot, Player } from '../../../../src/store/player';
 import type { StorePort } from '../../../../src/store/store-port';
 import { STUDENT } from '../../../store/invented-players';
 import { createRests, noteIn } from '../at-rest';
@@ -97,12 +97,16 @@ export interface OpenPlayerOptions {
   /** What the last visit noted of what was learnt. */
   readonly note?: { text: string | null };
   readonly build?: string;
+  /** What was played before, by the student, who then plays; left out, as loaded. */
+  readonly played?: readonly PlayedShot[];
 }
 
 /** The players over a memory store, with rests and the time of day as the test decides. */
 export async function openPlayer(options: OpenPlayerOptions = {}) {
   const { note = { text: null }, build = 'a build' } = options;
   const { report = async (job: PlayerJob) => inventedPlayerReport(job) } = options;
+  const { played = [] } = options;
+  const isStudent = played.length > 0;
   const store = options.kept ?? createMemoryStore(createNoticeBoard());
   const loaded = await store.loadAll();
   const desk = createDeskModel({ store, desk: loaded.desk });
@@ -122,8 +126,8 @@ export async function openPlayer(options: OpenPlayerOptions = {}) {
   const player = createPlayerModel({
     store,
     desk,
-    players: loaded.players,
-    played: loaded.played,
+    players: isStudent ? [STUDENT] : loaded.players,
+    played: isStudent ? played : loaded.played,
     report:
       report &&
       ((job) => {

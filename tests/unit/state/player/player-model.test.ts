@@ -39,12 +39,15 @@ describe('learning whoever plays', () => {
 
   it('gives back what was told of a shot’s line, which costs the most', async () => {
     const { player, rest, jobs } = await openPlayer();
-    player.log(TO_LOG);
+    const logged = player.log(TO_LOG);
     await rest();
-    player.log(TO_LOG);
+    player.log({ ...TO_LOG, shot: { ...TO_LOG.shot } });
     await rest();
     expect(jobs[0]?.shots[0]).not.toHaveProperty('line');
     expect(jobs[1]?.shots.map((shot) => 'line' in shot)).toEqual([true, false]);
+    if (logged.ok) player.correct(logged.id, { result: 'thin' });
+    await rest();
+    expect(jobs[2]?.shots.map((shot) => 'line' in shot)).toEqual([true, true]);
   });
 
   it('learns nothing from a shot struck out, and from its change anew', async () => {

@@ -1,0 +1,35 @@
+import type { Models } from '../app-models';
+import { useKeptFocus } from '../use-kept-focus';
+import { LevelTestPanel } from './LevelTestPanel';
+import { LogOverview } from './LogOverview';
+import { ShotPanel } from './ShotPanel';
+import { TestShotPanel } from './TestShotPanel';
+import './LogPlace.css';
+
+type LogModels = Models<'player' | 'log' | 'kit' | 'desk' | 'nowMs' | 'router'>;
+
+/** What happened? Shots and how they went, and what they teach. */
+export function LogPlace({ app }: { app: LogModels }) {
+  const { panel } = app.router.route.value;
+  const place = useKeptFocus(panel);
+  const [head = '', id = ''] = panel.split('/');
+  const isEntry = id !== '' && (head === 'shots' || head === 'test');
+  return (
+    <main
+      ref={place}
+      class={isEntry ? 'kit-place is-after is-open' : 'kit-place'}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') app.router.close();
+      }}
+    >
+      <Page app={app} head={head} id={id} />
+    </main>
+  );
+}
+
+function Page({ app, head, id }: { app: LogModels; head: string; id: string }) {
+  if (head === 'shots' && id !== '') return <ShotPanel key={id} app={app} id={id} />;
+  if (head === 'test' && id === '') return <LevelTestPanel app={app} />;
+  if (head === 'test') return <TestShotPanel app={app} isAnew={id === 'new'} />;
+  return <LogOverview app={app} />;
+}

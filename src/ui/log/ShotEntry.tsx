@@ -1,0 +1,81 @@
+import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import type { ShotToLog } from '../../state/log/shot-to-log';
+import type { WhatBecame } from '../../state/player/played-edits';
+import type { PlayedShot } from '../../store/player';
+import type { Models } from '../app-models';
+import { shotLine } from './log-words';
+import { ResultButtons } from './ResultButtons';
+import { StoppedTable } from './StoppedTable';
+import './ShotEntry.css';
+
+interface Props {
+  readonly app: Models<'player' | 'kit' | 'desk'>;
+  readonly asked: ShotToLog;
+  /** As it is logged; null before. */
+  readonly logged: PlayedShot | null;
+  /** Logs it, before it is. */
+  onLog(became: WhatBecame): void;
+  /** What has just been done, and how to undo it. */
+  readonly children: ComponentChildren;
+  /** What else can be done with it. */
+  readonly more?: ComponentChildren;
+}
+
+/** One shot and what became of it: one tap logs it, and what can be said beside comes after. */
+export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) {
+  const { player, kit, desk } = app;
+  const isScratched = useSignal(false);
+  const isMarking = useSignal(false);
+  const correct = (part: Partial<WhatBecame>) => {
+    if (logged) player.correct(logged.id, part);
+  };
+  const { lengthM } = kit.current.tables.value;
+  return (
+    <div class="shot-entry">
+      <div class="entry-head">
+        <p class="place-note">{shotLine(logged ?? asked, desk.preferences.value, lengthM)}</p>
+        {children}
+        {logged && (
+          <div class="entry-more">
+            <button
+              type="button"
+              class="button"
+              aria-pressed={!logged.asMeant}
+              onClick={() => player.strikeOut(logged.id, logged.asMeant)}
+            >
+              Not as meant
+            </button>
+            <button
+              type="button"
+              class="button"
+              aria-expanded={isMarking.value}
+              onClick={() => (isMarking.value = !isMarking.value)}
+            >
+              {isMarking.value ? 'Done' : 'Where it stopped'}
+            </button>
+            {more}
+          </div>
+        )}
+      </div>
+      {logged && isMarking.value ? (
+        <StoppedTable app={app} shot={logged} onStopped={(cueBall) => correct({ cueBall })} />
+      ) : (
+        <ResultButtons
+          shot={asked.shot}
+          result={logged?.result ?? null}
+          isScratched={logged?.scratched ?? isScratched.value}
+          onResult={(result) => {
+            if (logged) return correct({ result });
+            const scratched = isScratched.value;
+            onLog({ result, scratched, cueBall: null, asMeant: true });
+          }}
+          onScratched={(scratched) => {
+            isScratched.value = scratched;
+            correct({ scratched });
+          }}
+        />
+      )}
+    </div>
+  );
+}

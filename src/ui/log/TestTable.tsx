@@ -1,0 +1,49 @@
+import { useComputed } from '@preact/signals';
+import { layOutTable } from '../../diagram/table-map';
+import { layOutTestShot } from '../../diagram/test-shot-view';
+import type { LevelShot } from '../../engine/player/level-test';
+import type { Models } from '../app-models';
+import { PlainTable, TwoBalls } from '../PlainTable';
+import { useCanvas } from '../use-canvas';
+
+/** Where the balls of a test shot lie on the table in play, by the diamonds they line up with. */
+export function TestTable({ app: { log }, shot }: { app: Models<'log'>; shot: LevelShot }) {
+  const [holder, canvas] = useCanvas();
+  const shape = log.test.shape.value;
+  const map = useComputed(() => layOutTable(log.test.shape.value, canvas.value)).value;
+  const view = layOutTestShot(shot, shape, map);
+  const { widthPx, heightPx } = canvas.value;
+  return (
+    <div ref={holder} class="test-table">
+      <svg
+        role="img"
+        aria-label="From above: cue ball, ball and pocket, each ball where two diamonds cross"
+        width={widthPx}
+        height={heightPx}
+        viewBox={`0 0 ${widthPx} ${heightPx}`}
+      >
+        <PlainTable shape={shape} map={map} hasEndNote>
+          {view && (
+            <>
+              {view.guides.map(({ path, counts }) => (
+                <g key={path}>
+                  <path class="test-guide" d={path} />
+                  {counts.map(({ count, x, y }) => (
+                    <g key={`${x} ${y}`}>
+                      <circle class="test-count-back" cx={x} cy={y} r={7} />
+                      <text class="test-count" x={x} y={y + 4} text-anchor="middle">
+                        {count}
+                      </text>
+                    </g>
+                  ))}
+                </g>
+              ))}
+              <circle class="test-ring" {...view.ring} />
+              <TwoBalls {...view} />
+            </>
+          )}
+        </PlainTable>
+      </svg>
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import { computed, signal } from '@preact/signals';
+import { cleanup, render, screen } from '@testing-library/preact';
+import type { PlayerJob } from '../../../../src/engine/player/player-report';
+import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
+import { createKitModel } from '../../../../src/state/kit-model';
+import { createLogModel } from '../../../../src/state/log/log-model';
+import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
+import type { PlayedShot } from '../../../../src/store/player';
+import type { AppModels } from '../../../../src/ui/app-models';
+import { ChoosePlace } from '../../../../src/ui/choose/ChoosePlace';
+import { LogPlace } from '../../../../src/ui/log/LogPlace';
+import { createRouter } from '../../../../src/ui/route';
+import { ShotPlace } from '../../../../src/ui/shot/ShotPlace';
+import type { Work } from '../../../../src/worker/engine-pool';
+import { inventedWork } from '../../state/choose/invented-work';
+import { KNOWN } from '../../state/choose/open-choose';
+import { inventedLevel } from '../../state/log/invented-level';
+import { openShot } from '../../state/open-shot';
+import { inventedPlayerReport, openPlayer } from '../../state/player/open-player';
+import { CUT } from '../choose/invented-choose';
+
+const report = async (job: PlayerJob) => ({
+  ...inventedPlayerReport(job),
+  next: job.candidates?.length ? 0 : null,
+});
+
+const work = (async (name: string) => {
+  if (name !== 'level') throw new Error(`${name} is not asked of it`);
+  return inventedLevel(20);
+}) as Work;
+
+/** Shot, Choose or Log at an address, over a store in memory, with these shots played before. */
+export async function openLog(hash: string, played: readonly PlayedShot[] = []) {
+  cleanup();
+  history.replaceState(null, '', hash);
+  const opened = await openPlayer({ report, played });
+  const { player, desk, store } = opened;
+  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
+  const shot = openShot({}, {}, { desk }).model;
+  const choose = createChooseModel({
+    store,
+    positions: [CUT],
+    table: kit.current.tables,
+    knowledge: signal(KNOWN),
+    player,
+    work: inventedWork({}),
+    shot,
+  });
+  const log = createLogModel({
+    shot,
+    desk,
+    choose,
+    player,
+    known: computed(() => KNOWN),
+    knowledge: signal(KNOWN),
+    table: kit.current.tables,
+    work,
+  });
+  const router = createRouter(window);
+  const nowMs = () => 1_797_000_500_000;
+  // The screens looked at here read no others.
+  const app = { player, log, kit, desk, nowMs, router, shot, choose } as AppModels;
+  const { container } = render(<Place app={app} />);
+  return { ...opened, kit, shot, choose, log, router, container };
+}
+
+function Place({ app }: { app: AppModels }) {
+  const { place } = app.router.route.value;
+  if (place === 'log') return <LogPlace app={app} />;
+  return place === 'choose' ? <ChoosePlace app={app} /> : <ShotPlace app={app} />;
+}
+
+export const press = (name: string | RegExp) => screen.getByRole('button', { name }).click();
