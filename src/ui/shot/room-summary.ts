@@ -47,7 +47,10 @@ export function roomSummary(app: Models<'shot' | 'room' | 'player' | 'desk'>): R
 /** What a button takes beside a chance. */
 const LONGEST_NAME = 8;
 
-/** "6 in 10 for you", "5–7"; of whom nothing is known: "fair for most". */
+/** From so many of ten on, a range says no more on a button than that little is known: Why tells it. */
+const TOO_WIDE = 6;
+
+/** "6 in 10 for you", "(5–7)"; of whom nothing is known: "fair for most". */
 function goesWords(
   app: Models<'player'>,
   { chance: { share }, range }: NonNullable<RoomModel['room']['value']>,
@@ -60,7 +63,8 @@ function goesWords(
   const ends = rangeOfTen(range);
   if (ends === null) return { chance, range: '', spoken: `goes ${chance}` };
   const [low, high] = ends;
-  return { chance, range: `${low}–${high}`, spoken: `goes ${chance}, ${low} to ${high}` };
+  const shown = high - low < TOO_WIDE ? `(${low}–${high})` : '';
+  return { chance, range: shown, spoken: `goes ${chance}, ${low} to ${high}` };
 }
 
 /** One standard deviation of the aim, on the leading ball, m. */
