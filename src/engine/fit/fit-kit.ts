@@ -1,18 +1,24 @@
-import { cholesky, choleskyInverse } from '../numerics/cholesky';
-import { type Bounds, type LeastSquaresFit, leastSquares } from '../numerics/least-squares';
+import {
+  type Bounds,
+  type LeastSquaresFit,
+  leastSquares,
+  type Patience,
+} from '../numerics/least-squares';
+import { alongCushions, cushionsAt } from './along-cushions';
+import { covarianceOf } from './belief';
 import { OFTEN, SELDOM } from './botched';
 import { type FitLayout, layOut } from './fit-layout';
 import { createWeigh, type FitMood, fitProblem, type Weigh, type WeighedShot } from './fit-problem';
-import type { FitShot, Parts } from './fit-question';
+import type { FitQuantity, FitShot, Parts } from './fit-question';
 import { type ShotResiduals, shotResiduals } from './shot-residuals';
-import { spreadTilt } from './spread-tilt';
+import { spreadCost, spreadTilt } from './spread-tilt';
 
 /** What the readings tell of all the kits they were taken with. */
 export interface Fit {
   readonly layout: FitLayout;
   /** The likeliest values, in prior standard deviations from the prior's middle. */
   readonly unknowns: readonly number[];
-  /** Their covariance, in the same unit: 1 on the diagonal is what was known before. */
+  /** How far they may lie from there, as a covariance: 1 on the diagonal is what was known before. */
   readonly covariance: readonly (readonly number[])[];
   readonly converged: boolean;
   readonly rounds: number;
@@ -53,13 +59,19 @@ export function fitKit(
   const layout = layOut(asked, more);
   const shots = asked.map((shot) => shotResiduals(shot, layout));
   const weigh = createWeigh(onStep);
-  const seek = (start: readonly number[], mood: FitMood, patience = PATIENCE) =>
-    leastSquares(fitProblem(shots, mood, weigh), start, boundsOf(start), patience);
+  const seek = (
+    start: readonly number[],
+    mood: FitMood,
+    patience: Patience = PATIENCE,
+    held = -1,
+  ) => leastSquares(fitProblem(shots, mood, weigh), start, boundsOf(start, held), patience);
   const none = layout.unknowns.map(() => 0);
-  const starts = startsFrom(none, layout);
-  let found = starts
-    .map((start) => seek(start, { botching: OFTEN, stretch2: 1, tilt: none }, FIRST_LOOK))
-    .reduce((best, other) => (other.cost < best.cost ? other : best));
+  const places = cushionsAt(layout, more[0] ?? asked.at(-1)?.prior.parts);
+  const starts = startsFrom(none, layout, shots);
+  const looks = starts.map((start) =>
+    seek(start, { botching: OFTEN, stretch2: 1, tilt: none }, FIRST_LOOK),
+  );
+  let found = looks.reduce((best, other) => (other.cost < best.cost ? other : best));
   let mood: FitMood = { botching: SELDOM, stretch2: 1, tilt: none };
   for (let round = 0; round < MOOD_ROUNDS; round++) {
     mood = { ...mood, tilt: spreadTilt(shots, found.at, mood, weigh) };
@@ -67,44 +79,52 @@ export function fitKit(
     mood = { ...mood, stretch2: stretchSquared(shots, found, mood, weigh) };
   }
   found = seek(found.at, mood);
+  const { top, covariance } = alongCushions(found, places, {
+    seek: (start, patience, held) => seek(start, mood, patience, held),
+    costOfSpread: (unknowns) => spreadCost(shots, unknowns, mood, weigh),
+  });
   return {
     layout,
-    unknowns: found.at,
-    covariance: covarianceOf(found.curvature),
+    unknowns: top.at,
+    covariance,
     // Stuck is settled too: in a fold, where a ball just begins to roll as it is met.
-    converged: found.outcome !== 'round-limit',
-    rounds: found.rounds,
+    converged: top.outcome !== 'round-limit',
+    rounds: top.rounds,
     stretch: Math.sqrt(mood.stretch2),
     shots: asked.map((shot, index) => {
       const residuals = shots[index] ?? shotResiduals(shot, layout);
-      return { asked: shot, residuals, ...weigh(residuals, found.at, mood) };
+      return { asked: shot, residuals, ...weigh(residuals, top.at, mood) };
     }),
   };
 }
 
 /** How far off the prior's middle the search also starts, in deviations. */
 const FAR_STARTS = [-1.5, 1.5];
+/** What readings may be explained by, by much of it as well as by little. */
+const FOLDED: readonly FitQuantity[] = ['slideFriction', 'cushionFriction'];
 
 /**
  * Where the search starts: from the priors' middle and, since a ball that slides and one that rolls
  * are different worlds, from cloths of little and of much slide friction too.
  */
-function startsFrom(none: readonly number[], { unknowns }: FitLayout): (readonly number[])[] {
-  const far = FAR_STARTS.map((sds) =>
-    unknowns.map(({ quantity }) => (quantity === 'slideFriction' ? sds : 0)),
-  );
+function startsFrom(
+  none: readonly number[],
+  { unknowns }: FitLayout,
+  shots: readonly ShotResiduals[],
+): (readonly number[])[] {
+  const far = FOLDED.flatMap((folded) => {
+    const places = unknowns.map(({ quantity }) => quantity === folded);
+    const isTouched = shots.some(({ touches }) => touches.some((index) => places[index]));
+    if (!isTouched) return [];
+    return FAR_STARTS.map((sds) => places.map((is) => (is ? sds : 0)));
+  });
   return [none, ...far];
 }
 
-function boundsOf(start: readonly number[]): Bounds {
-  return { min: start.map(() => -FARTHEST), max: start.map(() => FARTHEST) };
-}
-
-/** The priors alone make the curvature positive definite. */
-function covarianceOf(curvature: readonly (readonly number[])[]): readonly (readonly number[])[] {
-  const factor = cholesky(curvature);
-  if (factor === null) throw new RangeError('the curvature of a fit must be positive definite');
-  return choleskyInverse(factor);
+/** @param held the place of an unknown that stays where it is; −1: none does */
+function boundsOf(start: readonly number[], held: number): Bounds {
+  const bound = (far: number) => start.map((value, index) => (index === held ? value : far));
+  return { min: bound(-FARTHEST), max: bound(FARTHEST) };
 }
 
 /**

@@ -6,8 +6,8 @@ import { type ShotResiduals, withAt } from './shot-residuals';
 
 /** What stands for the squares of a shot that the kit says cannot have happened: 20 deviations. */
 const IMPOSSIBLE_SQUARES = 400;
-/** Step for derivatives, in prior standard deviations. */
-const STEP = 0.02;
+/** Step for derivatives, in prior standard deviations: a shorter one meets a cushion's increments. */
+const STEP = 0.15;
 
 /** Evidence and verdict of a shot. */
 export interface WeighedShot {

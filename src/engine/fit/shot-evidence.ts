@@ -20,8 +20,8 @@ const MAX_ROUNDS = 12;
 const MAX_HALVINGS = 8;
 /** Squares settled to this are settled: nobody can tell a kit by so little. */
 const SETTLED = 1e-7;
-/** Step for derivatives, in standard deviations of the stray. */
-const STEP = 0.02;
+/** Step for derivatives, in deviations of the stray: a shorter one meets a cushion's increments. */
+const STEP = 0.15;
 
 /** Where to begin: strays found at other values of the unknowns not far off, and the slopes there. */
 export type EarlierEvidence = Pick<ShotEvidence, 'strays' | 'perStray'>;
@@ -46,7 +46,10 @@ export function shotEvidence(
     const wanted = likeliestStrays(residuals, perStray, strays);
     const better = stepTowards(atStrays, strays, wanted, squares);
     const gain = better === null ? 0 : squares - better.squares;
-    if (better !== null) ({ strays, residuals, squares } = better);
+    if (better !== null) {
+      perStray = alongSecant(perStray, strays, residuals, better);
+      ({ strays, residuals, squares } = better);
+    }
     if (gain > SETTLED) isFresh = false;
     else if (isFresh) break;
     else [perStray, isFresh] = [slopesPerStray(atStrays, strays, residuals), true];
@@ -56,6 +59,24 @@ export function shotEvidence(
 
 /** The residuals at some strays, the unknowns held. */
 export type AtStrays = (strays: Strays) => readonly number[] | null;
+
+/**
+ * The slopes, changed as little as makes them tell what the step did: across a fold those of either
+ * side lead to the other and back. Source: Broyden 1965 (from memory).
+ */
+function alongSecant(
+  perStray: readonly (readonly number[])[],
+  from: Strays,
+  before: readonly number[],
+  { strays, residuals }: Pick<ShotEvidence, 'strays' | 'residuals'>,
+): number[][] {
+  const step = strays.map((value, index) => value - (from[index] ?? 0));
+  const square = sumOfSquares(step);
+  return perStray.map((row, at) => {
+    const untold = (before[at] ?? 0) - (residuals[at] ?? 0) - dot(row, step);
+    return row.map((slope, index) => slope + (untold * (step[index] ?? 0)) / square);
+  });
+}
 
 /** A whole Gauss-Newton step, or as much of it as helps; null where none does. */
 function stepTowards(at: AtStrays, from: Strays, to: Strays, squares: number) {

@@ -35,6 +35,19 @@ export function spreadTilt(
   return tilt;
 }
 
+/** Half the logarithm of the spread of all readings, less what its tilt has counted of it already. */
+export function spreadCost(
+  shots: readonly ShotResiduals[],
+  unknowns: readonly number[],
+  mood: FitMood,
+  weigh: Weigh,
+): number {
+  return shots.reduce((sum, shot) => {
+    const { evidence } = weigh(shot, unknowns, mood);
+    return evidence === null ? sum : sum + logSpread(evidence.perStray) / 2;
+  }, -dot(mood.tilt, unknowns));
+}
+
 /** The likeliest strays go along with the unknown, by −E'(1 + EE')⁻¹J. */
 function spreadSlopes(
   shot: ShotResiduals,

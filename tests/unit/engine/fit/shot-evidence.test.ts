@@ -53,6 +53,19 @@ describe('shotEvidence', () => {
     expect(-2 * (1 - e - (e * e) / 4) * (1 + e / 2) + 2 * e).toBeCloseTo(0, 3);
   });
 
+  it('finds the likeliest stray beyond a fold, where slopes of either side lead to the other', () => {
+    // A ball that reaches one more cushion runs on less for what it is struck harder.
+    const folded: ShotResiduals = {
+      touches: [],
+      readings: 1,
+      at: (_, [e = 0]) => [-60 - (e > -1 ? 10 * e : 40 * e + 30)],
+    };
+    const evidence = shotEvidence(folded, []);
+    // On the far side the reading is off by 90 and hangs on the stray by 40.
+    expect(evidence?.strays[0]).toBeCloseTo((-90 * 40) / (1 + 40 ** 2), 4);
+    expect(evidence?.squares).toBeCloseTo(90 ** 2 / (1 + 40 ** 2), 4);
+  });
+
   it('is null where the kit leaves nothing to read', () => {
     expect(shotEvidence({ touches: [], readings: 1, at: () => null }, [])).toBeNull();
   });
