@@ -1,8 +1,7 @@
-import type { KitQuantity } from '../kit/kit-spread';
 import type { LeastSquaresFit, Patience } from '../numerics/least-squares';
-import { covarianceOf, halfLogOf, type PartBelief, spreadAbout } from './belief';
+import { averageOf, covarianceOf, halfLogOf, type PartBelief, spreadAbout } from './belief';
 import type { FitLayout } from './fit-layout';
-import type { Parts } from './fit-question';
+import type { FitShot, Parts } from './fit-question';
 import { withAt } from './shot-residuals';
 
 /** How the unknowns are sought. */
@@ -17,18 +16,31 @@ interface Search {
 interface CushionPlaces {
   readonly restitution: number;
   readonly friction: number;
+  /** What a prior deviation of the restitution is worth: of the logarithm of what it lacks to 1. */
+  readonly lackSd: number;
 }
 
 /** @param parts those of the kit that is asked for: of one table at a time */
-export function cushionsAt(layout: FitLayout, parts: Parts | undefined): CushionPlaces {
-  const placeOf = (quantity: KitQuantity) =>
-    parts === undefined ? -1 : layout.indexOf('table', parts.table, quantity);
-  return { restitution: placeOf('cushionRestitution'), friction: placeOf('cushionFriction') };
+export function cushionsAt(
+  layout: FitLayout,
+  parts: Parts | undefined,
+  asked: readonly FitShot[],
+): CushionPlaces {
+  const table = parts?.table ?? '';
+  const prior = asked.find((shot) => shot.prior.parts.table === table)?.prior;
+  return {
+    restitution: layout.indexOf('table', table, 'cushionRestitution'),
+    friction: layout.indexOf('table', table, 'cushionFriction'),
+    lackSd: prior?.spread.cushionRestitution ?? 1,
+  };
 }
 
-/** Where the unknowns are likeliest, and how far from there they may lie. */
-interface Spread {
+/** What is believed of the unknowns. */
+interface Belief {
+  /** Where they are likeliest. */
   readonly top: LeastSquaresFit;
+  /** What they are taken for, and how far from there they may lie. */
+  readonly point: readonly number[];
   readonly covariance: readonly (readonly number[])[];
 }
 
@@ -68,22 +80,22 @@ const MOST_TRIES = 3;
 const SAME = 0.35;
 
 /**
- * How far the unknowns may lie from where they are likeliest, and where that is. Once cushions have
- * been read, no parabola about a top tells it. A lively cushion may lack next to nothing or a little,
- * for all the readings say; and much friction at the nose may explain them as well as little, for in
- * the end it holds the ball. So the restitution is followed from each top to where it is out of the
- * question, and all else summed over at every step by a parabola of its own.
+ * What is believed of the unknowns, once a top is found. Where cushions have been read, no parabola
+ * about a top tells it. A lively cushion may lack next to nothing or a little, for all the readings
+ * say; and much friction at the nose may explain them as well as little, for in the end it holds the
+ * ball. So the restitution is followed from each top to where it is out of the question, and all else
+ * summed over at every step by a parabola of its own.
  *
  * Source: nested approximations of Laplace, Rue, Martino and Chopin 2009 (from memory).
  *
  * @returns another top where following led to one that is higher
  */
-export function alongCushions(top: LeastSquaresFit, places: CushionPlaces, search: Search): Spread {
+export function alongCushions(top: LeastSquaresFit, places: CushionPlaces, search: Search): Belief {
   const { at, curvature } = top;
   const covariance = covarianceOf(curvature);
   const { restitution, friction } = places;
   const isRead = (covariance[restitution]?.[restitution] ?? 1) < READ;
-  if (!isRead) return { top, covariance };
+  if (!isRead) return { top, point: at, covariance };
   const others = OTHERWISE.map((sds) => {
     const start = withAt(at, friction, (at[friction] ?? 0) + sds);
     return search.seek(start, FIRST_LOOK).at;
@@ -96,7 +108,20 @@ export function alongCushions(top: LeastSquaresFit, places: CushionPlaces, searc
   const lowest = lowestOf(ways.flat(), ({ sought }) => sought);
   const isHigher = lowest !== undefined && lowest.sought < top.cost - HIGHER;
   const highest = isHigher ? search.seek(lowest.at) : top;
-  return { top: highest, covariance: spreadAbout(highest.at, ways.flatMap(partsOf)) };
+  const parts = ways.flatMap(partsOf);
+  const point = pointOf(parts, places);
+  return { top: highest, point, covariance: spreadAbout(point, parts) };
+}
+
+/** The mean; of a restitution, that of what it lacks: what cushions give back on the whole. */
+function pointOf(
+  parts: readonly PartBelief[],
+  { restitution, lackSd }: CushionPlaces,
+): readonly number[] {
+  const lackAt = (sds: number) => Math.exp(-lackSd * sds);
+  const mean = (parts[0]?.at ?? []).map((_, i) => averageOf(parts, ({ at }) => at[i] ?? 0));
+  const lack = averageOf(parts, ({ at }) => lackAt(at[restitution] ?? 0));
+  return withAt(mean, restitution, -Math.log(lack) / lackSd);
 }
 
 function lowestOf(nodes: readonly Node[], of: (node: Node) => number): Node | undefined {

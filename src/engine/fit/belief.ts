@@ -29,20 +29,25 @@ function factorOf(curvature: Matrix) {
   return factor;
 }
 
+/** The mean over all parts of something about each. */
+export function averageOf(parts: readonly PartBelief[], of: (part: PartBelief) => number): number {
+  const least = Math.min(...parts.map(({ cost }) => cost));
+  const weights = parts.map(({ cost, share }) => share * Math.exp(least - cost));
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  return parts.reduce((sum, part, index) => sum + ((weights[index] ?? 0) / whole) * of(part), 0);
+}
+
 /**
  * How far all unknowns may lie from one point, as a covariance: that within the parts and between
  * them. It counts in how far their mean lies from the point. Nothing is made wider than the prior.
  */
 export function spreadAbout(point: readonly number[], parts: readonly PartBelief[]): Matrix {
-  const least = Math.min(...parts.map(({ cost }) => cost));
-  const weights = parts.map(({ cost, share }) => share * Math.exp(least - cost));
-  const whole = weights.reduce((sum, weight) => sum + weight, 0);
   const wide = point.map((x, i) =>
     point.map((y, j) =>
-      parts.reduce((sum, { at, covariance }, index) => {
-        const apart = ((at[i] ?? 0) - x) * ((at[j] ?? 0) - y);
-        return sum + ((weights[index] ?? 0) / whole) * ((covariance[i]?.[j] ?? 0) + apart);
-      }, 0),
+      averageOf(
+        parts,
+        ({ at, covariance }) => (covariance[i]?.[j] ?? 0) + ((at[i] ?? 0) - x) * ((at[j] ?? 0) - y),
+      ),
     ),
   );
   const held = point.map((_, i) => 1 / Math.sqrt(Math.max(1, wide[i]?.[i] ?? 1)));

@@ -16,7 +16,7 @@ import { spreadCost, spreadTilt } from './spread-tilt';
 /** What the readings tell of all the kits they were taken with. */
 export interface Fit {
   readonly layout: FitLayout;
-  /** The likeliest values, in prior standard deviations from the prior's middle. */
+  /** What they are taken for, in prior standard deviations from the prior's middle. */
   readonly unknowns: readonly number[];
   /** How far they may lie from there, as a covariance: 1 on the diagonal is what was known before. */
   readonly covariance: readonly (readonly number[])[];
@@ -27,7 +27,7 @@ export interface Fit {
   readonly shots: readonly FittedShot[];
 }
 
-/** A shot under the fit. */
+/** A shot where the unknowns are likeliest. */
 export interface FittedShot extends WeighedShot {
   readonly asked: FitShot;
   readonly residuals: ShotResiduals;
@@ -66,7 +66,7 @@ export function fitKit(
     held = -1,
   ) => leastSquares(fitProblem(shots, mood, weigh), start, boundsOf(start, held), patience);
   const none = layout.unknowns.map(() => 0);
-  const places = cushionsAt(layout, more[0] ?? asked.at(-1)?.prior.parts);
+  const places = cushionsAt(layout, more[0] ?? asked.at(-1)?.prior.parts, asked);
   const starts = startsFrom(none, layout, shots);
   const looks = starts.map((start) =>
     seek(start, { botching: OFTEN, stretch2: 1, tilt: none }, FIRST_LOOK),
@@ -79,13 +79,13 @@ export function fitKit(
     mood = { ...mood, stretch2: stretchSquared(shots, found, mood, weigh) };
   }
   found = seek(found.at, mood);
-  const { top, covariance } = alongCushions(found, places, {
+  const { top, point, covariance } = alongCushions(found, places, {
     seek: (start, patience, held) => seek(start, mood, patience, held),
     costOfSpread: (unknowns) => spreadCost(shots, unknowns, mood, weigh),
   });
   return {
     layout,
-    unknowns: top.at,
+    unknowns: point,
     covariance,
     // Stuck is settled too: in a fold, where a ball just begins to roll as it is met.
     converged: top.outcome !== 'round-limit',

@@ -34,13 +34,13 @@ function problemOf(readings: Readings) {
   };
 }
 
-function spreadOf(readings: Readings, start: readonly number[]) {
+function beliefOf(readings: Readings, start: readonly number[]) {
   const problem = problemOf(readings);
   const seek = (from: readonly number[], patience = {}, held = -1) => {
     const bound = (far: number) => from.map((value, index) => (index === held ? value : far));
     return leastSquares(problem, from, { min: bound(-FARTHEST), max: bound(FARTHEST) }, patience);
   };
-  const places = { restitution: 0, friction: 1 };
+  const places = { restitution: 0, friction: 1, lackSd: 1 };
   return alongCushions(seek(start), places, { seek, costOfSpread: () => 0 });
 }
 
@@ -67,8 +67,8 @@ describe('how far the unknowns may lie where cushions have been read', () => {
     ['much friction or little', (z, f) => [(f * f - 0.2) / 0.2, (z - 0.4) / 0.5], [0, 1]],
     ['both', (z, f) => [(0.02 * Math.exp(-z) - 0.04) / 0.02, (f * f - 0.3 * z - 1) / 0.5], [0, 1]],
   ])('is that of all that may be: %s', (_, readings, start) => {
-    const { top, covariance } = spreadOf(readings, start);
-    summedAbout(readings, top.at).forEach((value, index) => {
+    const { point, covariance } = beliefOf(readings, start);
+    summedAbout(readings, point).forEach((value, index) => {
       const sd = Math.sqrt(covariance[index]?.[index] ?? Number.NaN);
       expect(Math.abs(sd / value - 1)).toBeLessThan(0.2);
     });
@@ -77,12 +77,12 @@ describe('how far the unknowns may lie where cushions have been read', () => {
   it('leads to a top that is higher', () => {
     // Two tops, at frictions of −1.5 and 1; restitutions of 1 and −1 tell them apart.
     const readings: Readings = (z, f) => [((f - 1) * (f + 1.5)) / 0.3, (z + f - 1) / 0.5];
-    const { top } = spreadOf(readings, [1, -1.5]);
+    const { top } = beliefOf(readings, [1, -1.5]);
     expect(top.at[1]).toBeGreaterThan(0);
   });
 
   it('is the parabola’s where they have not', () => {
-    const { top, covariance } = spreadOf((_, f) => [(f - 1) / 0.5], [0, 0]);
+    const { top, covariance } = beliefOf((_, f) => [(f - 1) / 0.5], [0, 0]);
     expect(top.at[1]).toBeCloseTo(1 / 1.25, 6);
     expect(covariance[1]?.[1]).toBeCloseTo(0.2, 6);
     expect(covariance[0]?.[0]).toBeCloseTo(1, 6);
@@ -91,10 +91,10 @@ describe('how far the unknowns may lie where cushions have been read', () => {
   it('finds the cushions of the table that is asked for, or none', () => {
     const parts = { cue: 'cue', cloth: 'cloth', balls: 'balls', table: 'mine' };
     const layout = layOut([], [parts]);
-    const { restitution, friction } = cushionsAt(layout, parts);
+    const { restitution, friction } = cushionsAt(layout, parts, []);
     expect(layout.unknowns[restitution]?.quantity).toBe('cushionRestitution');
     expect(layout.unknowns[friction]?.quantity).toBe('cushionFriction');
-    expect(cushionsAt(layout, { ...parts, table: 'another' }).restitution).toBe(-1);
-    expect(cushionsAt(layout, undefined).restitution).toBe(-1);
+    expect(cushionsAt(layout, { ...parts, table: 'another' }, []).restitution).toBe(-1);
+    expect(cushionsAt(layout, undefined, []).restitution).toBe(-1);
   });
 });
