@@ -70,9 +70,14 @@ const MOST_STEPS = 30;
 const READ = 0.95;
 /** To tell a node's weight to a hundredth. */
 const AT_NODE = { maxRounds: 12, enough: 0.01 };
-/** Where else a top is looked for, in prior deviations of the friction from that of the first. */
-const OTHERWISE = [-1.3, 1.3];
-const FIRST_LOOK = { maxRounds: 10, enough: 0.02 };
+/**
+ * Where else ways are looked for: further from the first top by so much restitution and friction. Much
+ * friction takes what a livelier cushion gives.
+ */
+const OTHERWISE = [
+  [0, -1.3],
+  [1, 1.3],
+] as const;
 /** A top that is higher by this is another; and how often one is gone to. */
 const HIGHER = 1;
 const MOST_TRIES = 3;
@@ -96,10 +101,9 @@ export function alongCushions(top: LeastSquaresFit, places: CushionPlaces, searc
   const { restitution, friction } = places;
   const isRead = (covariance[restitution]?.[restitution] ?? 1) < READ;
   if (!isRead) return { top, point: at, covariance };
-  const others = OTHERWISE.map((sds) => {
-    const start = withAt(at, friction, (at[friction] ?? 0) + sds);
-    return search.seek(start, FIRST_LOOK).at;
-  });
+  const others = OTHERWISE.map(([e, f]) =>
+    withAt(withAt(at, restitution, (at[restitution] ?? 0) + e), friction, (at[friction] ?? 0) + f),
+  );
   const ways: (readonly Node[])[] = [];
   for (const start of [at, ...others]) {
     const way = followedFromBest(start, ways, places, search);

@@ -75,9 +75,9 @@ describe('how far the unknowns may lie where cushions have been read', () => {
   });
 
   it('leads to a top that is higher', () => {
-    // Two tops, at frictions of −1.5 and 1; restitutions of 1 and −1 tell them apart.
-    const readings: Readings = (z, f) => [((f - 1) * (f + 1.5)) / 0.3, (z + f - 1) / 0.5];
-    const { top } = beliefOf(readings, [1, -1.5]);
+    // Two tops, at frictions of −1.5 and 1; a restitution of −2.5 goes with one, of 0 with the other.
+    const readings: Readings = (z, f) => [((f - 1) * (f + 1.5)) / 0.3, (z - f + 1) / 0.5];
+    const { top } = beliefOf(readings, [-2, -1.5]);
     expect(top.at[1]).toBeGreaterThan(0);
   });
 
