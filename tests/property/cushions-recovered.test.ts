@@ -4,7 +4,7 @@ import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-siz
 import { median } from '../harness/quantile';
 import { type Calibrated, calibrateCushions, MIDDLE } from '../harness/trial-player';
 
-const PLAYERS = campaignSize(8, 500);
+const PLAYERS = campaignSize(5, 500);
 const SHOTS = 12;
 /** Medians of a few scatter by a third; the whole campaign holds the promise itself. */
 const SLACK = campaignSize(1.6, 1);
@@ -42,23 +42,24 @@ describe('two coasts and twelve shots off cushions, read off another model', () 
     expect(after).toBeLessThan(before * SLACK);
   });
 
+  // Between a dead one and a livelier, rougher one readings often leave a doubt.
   it('tell a dead cushion from a usual one', () => {
     const dead = calibrated.filter(({ player }) => restitutionOf(player.kit) < 0.96);
     const { after, before } = missesOf(dead);
     tell(`of ${dead.length} dead cushions: ${after.toFixed(4)}, of the prior ${before.toFixed(4)}`);
     expect(dead.length).toBeGreaterThan(0);
-    expect(after).toBeLessThan(0.025 * SLACK);
+    expect(after).toBeLessThan(0.03 * SLACK);
     expect(after).toBeLessThan(before / 1.5);
   });
 
-  // Some lively cushions are taken for dead ones, and too surely: the README says so.
-  it('hold the true restitution within two deviations three times in four', () => {
+  it('hold the true restitution within two deviations as often as they say', () => {
     const inside = calibrated.filter(({ player, report: { knowledge } }) => {
       const lack = (kit: Kit) => Math.log(1 - restitutionOf(kit));
       const sds = (lack(player.kit) - lack(knowledge.kit)) / knowledge.spread.cushionRestitution;
       return Math.abs(sds) < 1.96;
     }).length;
     tell(`restitution: ${((100 * inside) / PLAYERS).toFixed(1)} % of 95 % intervals hold it`);
-    expect(inside / PLAYERS).toBeGreaterThan(campaignSize(0.5, 0.75));
+    expect(inside / PLAYERS).toBeGreaterThan(campaignSize(0.5, 0.9));
+    expect(inside / PLAYERS).toBeLessThan(campaignSize(1.001, 0.98));
   });
 });
