@@ -157,7 +157,7 @@ describe('the left-handed mirror', () => {
       return lefts.every((left, i) => i === 0 || left > (lefts[i - 1] ?? Number.NaN));
     };
     await show('kit/about');
-    const places = ['shot', 'choose', 'kit'].map((place) => `.nav-bar a[href^="#${place}"]`);
+    const places = ['shot', 'choose', 'kit', 'log'].map((place) => `.nav-bar a[href^="#${place}"]`);
     expect(await order(...places)).toBe(true);
     expect(await order('.panel-header .button', '.panel-header h1')).toBe(true);
     await show('choose');

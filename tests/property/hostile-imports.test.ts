@@ -109,5 +109,5 @@ it(`reads ${CASES} hostile links as a place of the app, and the rest of them as 
     expect(hash.endsWith(panel), hash).toBe(true);
     expect(parseHash(`#${place}/${panel}`), hash).toEqual({ place, panel });
   }
-  expect([...places].sort()).toEqual(['choose', 'kit', 'shot']);
+  expect([...places].sort()).toEqual(['choose', 'kit', 'log', 'shot']);
 });
