@@ -41,11 +41,11 @@ export function askedOnShot(
   laid: Laid | null,
 ): ShotToLog | null {
   if (checkTarget(target, kit.ballRadiusM) !== null) return null;
-  const { headingRad, distanceM, cutRad } = shot;
+  const { distanceM, cutRad } = shot;
   const { aimRad } = answer;
   const stroke = strokeOf(shot, aimRad);
   const { aimRad: _aim, ...input } = stroke;
-  const position = laid && headingRad !== null && liesSo(shot, laid) ? laid : null;
+  const position = laid && liesSo(shot, laid) ? laid : null;
   return {
     shot: { distanceM, cutRad, ...input },
     aimRad,

@@ -1,5 +1,6 @@
-import type { ReadonlySignal } from '@preact/signals';
+import { batch, type ReadonlySignal } from '@preact/signals';
 import { MODEL_VERSION } from '../../engine/fit/trials/trials';
+import { firstPlayer } from '../../store/parse-player';
 import type { PlayedShot, Player } from '../../store/player';
 import { PLAYER_PROBLEMS } from '../../words/player-problems';
 import { crowded } from '../crowded';
@@ -27,6 +28,7 @@ export interface PlayedEdits {
 }
 
 export interface PlayedEditsPorts {
+  readonly players: KeptRows<Player>;
   readonly played: KeptRows<PlayedShot>;
   readonly inPlay: ReadonlySignal<Player>;
   readonly now: () => number;
@@ -38,20 +40,29 @@ const NOTHING_REMOVED = { ok: false, problem: PLAYER_PROBLEMS.nothingRemoved } a
 
 /** Every change is kept at once. */
 export function createPlayedEdits(ports: PlayedEditsPorts): PlayedEdits {
-  const { played, inPlay, now, newId } = ports;
+  const { players, played, inPlay, now, newId } = ports;
   const onOne = (id: string, edit: (shot: PlayedShot) => void): EditResult => {
     const shot = played.find(id);
     if (shot === null) return NOT_THERE;
     edit(shot);
     return OK;
   };
+  /** Two tabs may have deleted the last two: a shot is never anybody's who is not there. */
+  const kept = (player: Player): Player => {
+    if (players.all.peek().some(({ id }) => id === player.id)) return player;
+    const back = player.id === '' ? firstPlayer() : player;
+    players.put(back);
+    return back;
+  };
   return {
     log(shot) {
       const problem = crowded(played.all.peek());
       if (problem !== null) return { ok: false, problem };
       const id = newId();
-      const { id: playerId } = inPlay.peek();
-      played.put({ ...shot, id, playerId, atMs: now(), modelVersion: MODEL_VERSION });
+      batch(() => {
+        const { id: playerId } = kept(inPlay.peek());
+        played.put({ ...shot, id, playerId, atMs: now(), modelVersion: MODEL_VERSION });
+      });
       return { ok: true, id };
     },
     correct: (id, became) => onOne(id, (shot) => played.put({ ...shot, ...became })),

@@ -123,7 +123,7 @@ export function createPlayerModel(ports: PlayerPorts): PlayerModel {
       if (removed.ok) noted.forget(id);
       return removed;
     },
-    ...createPlayedEdits({ ...edits, played }),
+    ...createPlayedEdits({ ...edits, players, played }),
     players: players.all,
     inPlay,
     played: mine,

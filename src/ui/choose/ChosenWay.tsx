@@ -30,7 +30,13 @@ export function WayHead({ app, way }: Props) {
       <p class="way-stroke">{strokeWords(way, app.shot.speedScale.value)}</p>
       <p class="way-reason">{wayLine(way, telling)}.</p>
       <RangeLine app={app} />
-      {isStale && <p class="way-reason">The position has changed since.</p>}
+      {isStale && (
+        <p class="way-reason">
+          {app.choose.toLog.value === null
+            ? 'The position has changed since.'
+            : `More is known of ${forWords(app.player.inPlay.value)} since.`}
+        </p>
+      )}
     </div>
   );
 }
@@ -75,11 +81,12 @@ export function WayFan({ app: { choose, router }, way }: Props) {
         <button
           type="button"
           class="button"
+          aria-label="Log how it went"
           data-opens="ways/after"
           disabled={choose.toLog.value === null}
           onClick={() => router.open('ways/after')}
         >
-          How did it go?
+          Log
         </button>
         {isStale && (
           <button type="button" class="button button-primary" onClick={() => choose.compare()}>

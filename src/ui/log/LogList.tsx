@@ -23,7 +23,7 @@ export function LogList({ app }: { app: App }) {
       />
       {shots.length === 0 && (
         <p class="place-note">
-          None yet. After a shot, tap <b>Log</b> on Shot, or on a way that you looked at in Choose.
+          None yet. After a shot, tap <b>Log</b> on Shot, or on a way that you look at in Choose.
         </p>
       )}
       <Paged label="Shots" items={shots}>

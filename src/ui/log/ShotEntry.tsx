@@ -32,7 +32,7 @@ export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) 
   };
   const { lengthM } = kit.current.tables.value;
   return (
-    <div class="shot-entry">
+    <div class={logged && isMarking.value ? 'shot-entry is-marking' : 'shot-entry'}>
       <div class="entry-head">
         <p class="place-note">{shotLine(logged ?? asked, desk.preferences.value, lengthM)}</p>
         {children}

@@ -7,6 +7,19 @@ import { inventedPlayerReport, openPlayer } from './open-player';
 
 const { id: _id, playerId: _player, atMs: _at, modelVersion: _version, ...TO_LOG } = PLAIN_SHOT;
 
+describe('logging', () => {
+  it('makes a player where two tabs deleted the last two, and loses no shot', async () => {
+    const { store } = await openPlayer();
+    const loadAll = async () => ({ ...(await store.loadAll()), players: [] });
+    const { player: empty } = await openPlayer({ kept: { ...store, loadAll } });
+    expect(empty.players.value).toEqual([]);
+    expect(empty.log(TO_LOG).ok).toBe(true);
+    const [made] = empty.players.value;
+    expect(empty.inPlay.value).toBe(made);
+    expect(empty.played.value).toMatchObject([{ ...TO_LOG, playerId: made?.id }]);
+  });
+});
+
 describe('learning whoever plays', () => {
   it('does nothing while nothing is known, and tells of somebody in the middle of all', async () => {
     const { player, rest, jobs } = await openPlayer();

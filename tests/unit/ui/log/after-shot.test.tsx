@@ -109,8 +109,8 @@ describe('after a way of Choose', () => {
 
   it('is logged with where the balls lay, again and again while they lie so', async () => {
     const { player, choose, router, way, rest } = await openWay();
-    await expect.poll(() => screen.queryByRole('button', { name: 'How did it go?' })).toBeTruthy();
-    press('How did it go?');
+    await expect.poll(() => screen.queryByRole('button', { name: 'Log how it went' })).toBeTruthy();
+    press('Log how it went');
     await expect.poll(() => router.route.value.panel).toBe('ways/after');
     await expect.poll(() => screen.queryByRole('button', { name: 'Too full' })).toBeTruthy();
     press('Too full');
@@ -135,6 +135,10 @@ describe('after a way of Choose', () => {
     expect(log.askShot()?.position).toMatchObject({ balls, goal });
     shot.nudge('speed', 1);
     expect(log.askShot()?.position?.stroke.speedMps).toBe(shot.shot.value.speedMps);
+    choose.nudge('cue', 0.02, 0);
+    expect(log.askShot()?.position).toBeNull();
+    choose.undo();
+    expect(log.askShot()?.position).not.toBeNull();
     shot.nudge('cut', 1);
     expect(log.askShot()?.position).toBeNull();
   });
