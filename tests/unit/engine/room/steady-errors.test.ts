@@ -28,7 +28,7 @@ const cut = askPosition(
   ],
   directCut(1, 'far-right'),
 );
-const [option] = [...someOptions(cut, 6)].sort((a, b) => b.chance.share - a.chance.share);
+const [option] = [...someOptions(cut, 12)].sort((a, b) => b.chance.share - a.chance.share);
 if (option === undefined) throw new Error('there is no way');
 const asked = (profile: StrokeProfile) => ({
   ...cut.asked,
@@ -36,18 +36,19 @@ const asked = (profile: StrokeProfile) => ({
 });
 const way = wayOf(cut.asked.question, option.stroke, cut.asked.leastElevationRad);
 const refined = (profile: StrokeProfile) => refineWay(asked(profile), { option, way });
+const usual = refined(CLUB);
 
 describe('a player who is off shot after shot', () => {
   it('by nothing is as one of whom nothing is said, to the last bit', () => {
     const random = seededRandom(71);
-    for (let count = 0; count < 12; count++) {
+    for (let count = 0; count < 8; count++) {
       const { task, kit, stroke } = randomSolvedShot(random);
       for (const chance of [chanceOf, linearChance]) {
         const of = (profile: StrokeProfile) => chance(task, kit, stroke, profile, UNMEASURED);
         expect(of(withErrors({ massRatioTimes: 1 }))).toEqual(of(CLUB));
       }
     }
-    expect(refined(withErrors({}))).toEqual(refined(CLUB));
+    expect(refined(withErrors({}))).toEqual(usual);
     const fan = (profile: StrokeProfile) => {
       const { question, scene } = asked(profile);
       return fanOf(question, scene, option);
@@ -58,7 +59,7 @@ describe('a player who is off shot after shot', () => {
   it('makes fewer by a quick count of straight lines too', () => {
     const random = seededRandom(72);
     const apart: number[] = [];
-    while (apart.length < 40) {
+    while (apart.length < 24) {
       const { task, kit, stroke } = randomSolvedShot(random);
       const player = withErrors({ aimRad: 0.002, fullRad: -0.002, speedShare: 0.05 });
       const quick = linearChance(task, kit, stroke, player, UNMEASURED)?.share;
@@ -66,7 +67,7 @@ describe('a player who is off shot after shot', () => {
       apart.push(Math.abs(quick - chanceOf(task, kit, stroke, player, UNMEASURED).share));
     }
     // The two are this near without any steady error.
-    expect(apart.sort((a, b) => a - b)[20]).toBeLessThan(0.03);
+    expect(apart.sort((a, b) => a - b)[12]).toBeLessThan(0.03);
   });
 
   it('hits fuller on a cut either way, or further right on both', () => {
@@ -94,13 +95,13 @@ describe('a player who is off shot after shot', () => {
 
   it('counts what is not known of the errors as scatter', () => {
     const unsure = { aimRad: 0.002, fullRad: 0.002, correlation: 0 };
-    expect(refined(withErrors({ unsure })).chance).toBeLessThan(refined(CLUB).chance - 0.02);
+    expect(refined(withErrors({ unsure })).chance).toBeLessThan(usual.chance - 0.02);
     // On one side of a cut they cancel.
     const cancelling = {
       ...unsure,
       correlation: -cut.asked.question.cutRad / Math.abs(cut.asked.question.cutRad),
     };
-    expect(refined(withErrors({ unsure: cancelling })).chance).toBeCloseTo(refined(CLUB).chance, 9);
+    expect(refined(withErrors({ unsure: cancelling })).chance).toBeCloseTo(usual.chance, 9);
   });
 
   it('has the cue ball run on at a harder pace, in the fan too', () => {
@@ -110,11 +111,10 @@ describe('a player who is off shot after shot', () => {
       const [first] = fanOf(question, scene, option);
       return first?.play.balls[0]?.phases[0]?.start;
     };
-    const [usual, hard] = [ran(CLUB), ran(harder)].map((start) =>
+    const [soft, hard] = [ran(CLUB), ran(harder)].map((start) =>
       Math.hypot(start?.vx ?? 0, start?.vy ?? 0),
     );
-    expect((hard ?? 0) / (usual ?? 1)).toBeCloseTo(1.2, 6);
-    const rest = (profile: StrokeProfile) => refined(profile).rest;
-    expect(rest(harder)).not.toEqual(rest(CLUB));
+    expect((hard ?? 0) / (soft ?? 1)).toBeCloseTo(1.2, 6);
+    expect(refined(harder).rest).not.toEqual(usual.rest);
   });
 });
