@@ -30,12 +30,14 @@ afterAll(() => app.close());
 const OPENERS = [
   ['shot', 'cut'],
   ['shot', 'why'],
+  ['shot', 'after'],
   ['choose', 'zone'],
   ['choose', 'positions'],
   ['kit', 'cues'],
   ['kit', 'measure'],
   ['kit', 'backup'],
   ['kit', 'about'],
+  ['log', 'test'],
 ] as const;
 
 it.each(OPENERS)(

@@ -75,6 +75,34 @@ describe.each([
   );
 });
 
+const OUTCOME = '.outcome button';
+const OUTCOME_PX = 56;
+
+describe.each([
+  { width: 360, height: 640 },
+  { width: 390, height: 844 },
+])('after a shot, $width by $height', (size) => {
+  beforeAll(() => app.page.setViewportSize(size));
+
+  it.each(['shot/after', 'log/test/new'])(
+    'on %s what became of it is said by the thumb, without scrolling',
+    async (screen) => {
+      await show(screen);
+      await app.page.locator(OUTCOME).first().waitFor();
+      expect(await smallTargets(app.page, OUTCOME, OUTCOME_PX)).toEqual([]);
+      const ends = await app.page.locator(OUTCOME).evaluateAll((all) =>
+        all.map((one) => {
+          const { top, bottom } = one.getBoundingClientRect();
+          return { top: top / innerHeight, bottom: bottom / innerHeight };
+        }),
+      );
+      expect(ends).toHaveLength(6);
+      expect(Math.min(...ends.map(({ top }) => top))).toBeGreaterThanOrEqual(0.4);
+      expect(Math.max(...ends.map(({ bottom }) => bottom))).toBeLessThanOrEqual(1);
+    },
+  );
+});
+
 const PICTURE_AND_ANSWER = ['.shooter-diagram', '.overhead-strip', '.answer', '.why-button'];
 
 describe.each([
