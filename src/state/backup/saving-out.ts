@@ -84,9 +84,13 @@ export function createSavingOut(ports: SavingOutPorts): SavingOut {
     counts,
     outcome,
     keepReady() {
-      void flush();
-      const stop = gate.answered.subscribe(() => void read());
+      let [isOver, stop] = [false, () => {}];
+      // What is read before all is saved lacks the last change: a tap just then waits for it.
+      void flush().then(() => {
+        if (!isOver) stop = gate.answered.subscribe(() => void read());
+      });
       return () => {
+        isOver = true;
         stop();
         reads += 1;
         show(null);

@@ -41,11 +41,14 @@ export interface OpenOptions {
   readonly sharing?: SharePort;
   /** Laid over the store. */
   readonly over?: Partial<StorePort>;
+  /** Saves what is pending; left out, nothing is. */
+  readonly flush?: () => Promise<void>;
 }
 
 /** The model over a store that holds these contents, and what it did to the page. */
 export async function openBackup(options: OpenOptions = {}) {
   const { contents = CONTENTS, sharing = downloads().port, over = {} } = options;
+  const { flush = async () => {} } = options;
   const store = createMemoryStore(createNoticeBoard());
   await fill(store, contents);
   const gate = createSaveGate({ ...store, ...over });
@@ -53,7 +56,10 @@ export async function openBackup(options: OpenOptions = {}) {
   let undoneAtMs: number | null = null;
   const model = createBackupModel({
     gate,
-    flush: async () => void done.push('flush'),
+    flush: () => {
+      done.push('flush');
+      return flush();
+    },
     sharing,
     digest: findDigest(),
     undone: {

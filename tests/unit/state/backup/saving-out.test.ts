@@ -26,6 +26,21 @@ describe('saving a backup', () => {
     expect(done).toEqual(['flush', 'flush']);
   });
 
+  it('is not ready before that is saved', async () => {
+    let saved = () => {};
+    const flush = () =>
+      new Promise<void>((resolve) => {
+        saved = resolve;
+      });
+    const { model, gate } = await openBackup({ flush });
+    model.out.keepReady();
+    await gate.store.put('cues', { ...MY_CUE, id: 'another' });
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    expect(model.out.counts.value).toBeNull();
+    saved();
+    await expect.poll(() => model.out.counts.value?.cues).toBe(6);
+  });
+
   it('says what is in the file', async () => {
     const { model } = await openBackup();
     const stop = model.out.keepReady();
