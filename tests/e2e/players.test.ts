@@ -41,7 +41,9 @@ describe('the question', () => {
     await page.getByText(/^That makes your line 0\.\d\d° \(0\.\d\d to 0\.\d\d\)/).waitFor();
     await tapButton(page, 'Done');
     await untilAssessed(page);
-    expect(await textOf(page, '.why-chance')).toMatch(/^\d+ in 10 for you( \(\d+–\d+\))?$/);
+    expect(await textOf(page, '.why-chance')).toMatch(
+      /^\d+ in 10 for you( \(\d+–\d+\)| \(unsure\))?$/,
+    );
     told = await figuresOf(page);
     expect(told.known).toMatch(/^From 7 made of 10: your line is off by 0\.\d\d°/);
   });

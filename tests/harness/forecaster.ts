@@ -1,24 +1,23 @@
-import { UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { knownProfile, spreadBeside } from '../../src/engine/player/known-profile';
 import type { PlayerKnowledge } from '../../src/engine/player/learn';
 import { type AskedShot, type ShotLine, shotLine } from '../../src/engine/player/shot-line';
 import { chanceOf } from '../../src/engine/room/chance';
 import type { StrokeProfile } from '../../src/engine/room/stroke-profile';
-import { ordinaryShot } from './hidden-stroke';
+import { HIDDEN_SPREAD, ordinaryShot } from './hidden-stroke';
 import { seededRandom } from './seeded-random';
 
 /** Says how often a shot goes. */
 export type Forecaster = (line: ShotLine) => number;
 
 /** Who takes a player for one with this profile. */
-export function byProfile(profile: StrokeProfile, spread = UNMEASURED): Forecaster {
+export function byProfile(profile: StrokeProfile, spread = HIDDEN_SPREAD): Forecaster {
   return ({ task, kit, stroke }) => chanceOf(task, kit, stroke, profile, spread).share;
 }
 
 /** Who knows of a player what was learnt: as the app tells it. */
 export function byKnowledge(knowledge: PlayerKnowledge, question: ShotLine): Forecaster {
-  const profile = knownProfile(knowledge, question, UNMEASURED);
-  return byProfile(profile, spreadBeside(knowledge, UNMEASURED));
+  const profile = knownProfile(knowledge, question, HIDDEN_SPREAD);
+  return byProfile(profile, spreadBeside(knowledge, HIDDEN_SPREAD));
 }
 
 /** A shot with its line. */

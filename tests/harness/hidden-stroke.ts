@@ -6,11 +6,13 @@ import {
   kitMoved,
   UNMEASURED,
 } from '../../src/engine/kit/kit-spread';
+import type { Player } from '../../src/engine/player/known-player';
 import type { LoggedShot } from '../../src/engine/player/learn';
 import { strokeByRule } from '../../src/engine/player/player-rule';
 import {
   type AskedShot,
   lineScatter,
+  type PlainLine,
   type Result,
   type ShotLine,
   shotLine,
@@ -29,10 +31,16 @@ import { between, type Random, seededRandom } from './seeded-random';
 const RAD = Math.PI / 180;
 /** Nothing of the kit is unknown. */
 const KNOWN = Object.fromEntries(KIT_QUANTITIES.map((name) => [name, 0])) as KitSpread;
+/** Hidden of the cue and the cloth are squirt and how side dies; the rest of the kit is as it is taken to be. */
+export const HIDDEN_SPREAD: KitSpread = {
+  ...KNOWN,
+  massRatio: UNMEASURED.massRatio,
+  spinDecayRadS2: UNMEASURED.spinDecayRadS2,
+};
 /** Close to a hundredth of a millimetre. */
 const FAIR: PathOptions = { run: stretchRunner(1e-7), restSpeedMps: 1e-4 };
 /** Of what is written down, what is wrong. */
-const FALSE_SHARE = 0.03;
+export const FALSE_SHARE = 0.03;
 
 /** A player nobody has seen, not drawn from what is taken to be usual. */
 export interface HiddenStroke {
@@ -46,21 +54,25 @@ export interface HiddenStroke {
   play(asked: AskedShot, line: ShotLine): { readonly truly: Result; readonly told: Result };
 }
 
+/** A stroke with its steady errors, as nobody sees it. */
+interface HiddenNumbers extends Player {
+  readonly lineRad: number;
+  readonly spinDecayTimes: number;
+}
+
 /**
  * Line scatter from 0.06° to 0.6°, tip by the rule times e^N(0, 0.3), `together` from 0 to 0.6, steady
  * errors, and a cue of its own squirt.
+ *
+ * @param questionOn the question's line on a cue of so much squirt, in prior deviations
  */
-export function hiddenStroke(seed: number): HiddenStroke {
-  const random = seededRandom(seed);
+export function hiddenNumbers(
+  random: Random,
+  questionOn: (squirtSds: number) => PlainLine,
+): HiddenNumbers {
   const normal = () => normalDraw(random);
-  const moved = kitMoved(DEFAULT_KIT, UNMEASURED, 'massRatio', normal());
-  const kit: Kit = {
-    ...moved,
-    spinDecayRadS2: moved.spinDecayRadS2 * (random() < 0.5 ? 0.7 : 1.3),
-  };
-  // What of the line the tip makes hangs on the cue that is really played with.
-  const question = shotLine(questionShot(kit, UNMEASURED));
-  if (question === null) throw new Error('the question has no answer on this kit');
+  const squirtSds = normal();
+  const spinDecayTimes = random() < 0.5 ? 0.7 : 1.3;
   const lineRad = 0.06 * RAD * (0.6 / 0.06) ** random();
   const tipTimes = Math.exp(0.3 * normal());
   const together = between(random, 0, 0.6);
@@ -68,11 +80,38 @@ export function hiddenStroke(seed: number): HiddenStroke {
     const stroke = strokeByRule(directionRad);
     return { ...stroke, tipM: stroke.tipM * tipTimes, together };
   };
+  const question = questionOn(squirtSds);
   const directionRad = solved((at) => lineScatter(strokeAt(at), question) - lineRad);
-  const stroke = strokeAt(directionRad);
-  const aimBiasRad = 0.1 * RAD * normal();
-  const fullBiasRad = 0.1 * RAD * normal();
-  const speedBias = 0.05 * normal();
+  return {
+    lineRad,
+    squirtSds,
+    spinDecayTimes,
+    stroke: strokeAt(directionRad),
+    aimBiasRad: 0.1 * RAD * normal(),
+    fullBiasRad: 0.1 * RAD * normal(),
+    speedBias: 0.05 * normal(),
+  };
+}
+
+/** What of the line the tip makes hangs on the cue that is really played with. */
+function questionOnCue(squirtSds: number): PlainLine {
+  const kit = kitMoved(DEFAULT_KIT, UNMEASURED, 'massRatio', squirtSds);
+  const line = shotLine(questionShot(kit, HIDDEN_SPREAD));
+  if (line === null) throw new Error('the question has no answer on this kit');
+  return line;
+}
+
+export function hiddenStroke(seed: number): HiddenStroke {
+  const random = seededRandom(seed);
+  const normal = () => normalDraw(random);
+  const hidden = hiddenNumbers(random, questionOnCue);
+  const { lineRad, stroke, aimBiasRad, fullBiasRad, speedBias } = hidden;
+  const { directionRad, together } = stroke;
+  const moved = kitMoved(DEFAULT_KIT, UNMEASURED, 'massRatio', hidden.squirtSds);
+  const kit: Kit = {
+    ...moved,
+    spinDecayRadS2: moved.spinDecayRadS2 * hidden.spinDecayTimes,
+  };
   return {
     lineRad,
     aimBiasRad,
@@ -155,7 +194,7 @@ export function ordinaryShot(random: Random): AskedShot {
     },
     target: { kind: 'mouth', distanceM: between(random, 0.3, 1.5), mouthM: 0.116 },
     kit: DEFAULT_KIT,
-    spread: UNMEASURED,
+    spread: HIDDEN_SPREAD,
   };
 }
 

@@ -9,9 +9,8 @@ import { lineScatter, type PlainLine, type Result } from './shot-line';
  */
 export type Unknowns = readonly number[];
 export const UNKNOWNS = 6;
-/** Places among them. */
+/** The place of the level among them. */
 export const LEVEL = 0;
-export const SQUIRT = 5;
 
 /** A player as some values of the unknowns make one. */
 export interface Player {
@@ -36,10 +35,11 @@ export function levelStroke(level: number, speedTimes = 1): StrokeProfile {
 
 export function playerOf(unknowns: Unknowns): Player {
   const [level = 0, aim = 0, full = 0, scatter = 0, speed = 0, squirtSds = 0] = unknowns;
+  const biasTimes = Math.exp((PLAYER_PRIOR.directionSd * level) / 4);
   return {
     stroke: levelStroke(level, Math.exp(PLAYER_PRIOR.speedScatterSd * scatter)),
-    aimBiasRad: PLAYER_PRIOR.aimBiasRad * aim,
-    fullBiasRad: PLAYER_PRIOR.fullBiasRad * full,
+    aimBiasRad: biasTimes * PLAYER_PRIOR.aimBiasRad * aim,
+    fullBiasRad: biasTimes * PLAYER_PRIOR.fullBiasRad * full,
     speedBias: PLAYER_PRIOR.speedBias * speed,
     squirtSds,
   };

@@ -10,9 +10,7 @@ import type { Position } from '../lie/position';
 import { DIAMONDS_ACROSS, DIAMONDS_ALONG } from '../table/diamonds';
 import type { PocketName } from '../table/pocket-shape';
 import type { TableShape } from '../table/table-shape';
-import type { PlayerKnowledge } from './learn';
 import { type AskedShot, type PlainLine, plainLine, shotLine } from './shot-line';
-import { type About, mostTelling } from './telling-shot';
 
 /** A shot of the level test as it is to be laid and played: plain data. */
 export interface LevelShot extends AskedShot {
@@ -21,8 +19,6 @@ export interface LevelShot extends AskedShot {
   readonly goal: Goal;
   /** Of the straight line over the table, as in a shot from a position, rad. */
   readonly headingRad: number;
-  /** What it is to tell of: with side it is the squirt. */
-  readonly about: About;
   readonly line: PlainLine;
 }
 
@@ -47,12 +43,15 @@ const LAYOUTS: readonly Layout[] = [
   { ball: at(2, 6), cueBalls: [at(1, 5), at(2, 4), at(1, 3), at(2, 2)] },
   { ball: at(3, 5), cueBalls: [at(2, 2), at(3, 3), at(1, 2), at(2, 1)] },
   { ball: at(2, 4), cueBalls: [at(1, 2), at(2, 2), at(1, 1), at(1, 3)] },
+  { ball: at(3, 4), cueBalls: [at(2, 1), at(3, 1), at(1, 1)] },
+  { ball: at(2, 5), cueBalls: [at(1, 3), at(1, 2), at(1, 1)] },
+  { ball: at(3, 3), cueBalls: [at(3, 1), at(2, 1), at(1, 1)] },
+  { ball: at(2, 3), cueBalls: [at(1, 1), at(2, 1)] },
+  { ball: at(3, 2), cueBalls: [at(3, 1), at(2, 1)] },
 ];
 
 const POCKETS = ['far-right', 'far-left'] as const;
 const MEDIUM_MPS = 1.8;
-/** As much as players use (common practice, no source), as a fraction of R. */
-const SIDE = 0.3;
 
 /** Where a level test is to be laid, and with what it is played. */
 export interface LevelTable {
@@ -60,20 +59,17 @@ export interface LevelTable {
   /** As seen from the break end. */
   readonly kit: Kit;
   readonly spread: KitSpread;
-  /** Whether some are to be played with side, which tells the squirt; left out: none. */
-  readonly withSide?: boolean;
 }
 
 /** A cut of less than this, rad, is the rounding of a straight one. */
 const STRAIGHT_RAD = 1e-6;
 
 /**
- * The shots of the level test on a table: medium, the cue as level as it goes, into either far corner;
- * each struck in the centre, and where wanted also with side, right of one and left of the next. Those
- * that have no aim there are left out.
+ * The shots of the level test on a table: medium, struck in the centre, the cue as level as it goes,
+ * into either far corner. Those that have no aim there are left out.
  */
 export function levelTest(table: LevelTable): readonly LevelShot[] {
-  const { shape, kit, withSide } = table;
+  const { shape, kit } = table;
   return LAYOUTS.flatMap(({ ball, cueBalls }) =>
     POCKETS.flatMap((pocket) => {
       // What is open of the pocket hangs on the ball's place alone.
@@ -82,7 +78,7 @@ export function levelTest(table: LevelTable): readonly LevelShot[] {
         open ??= fallingWay(...asked);
         return open;
       };
-      return cueBalls.flatMap((cueBall, index): readonly LevelShot[] => {
+      return cueBalls.flatMap((cueBall): readonly LevelShot[] => {
         const position: Position = [
           { name: 'cue', ...placeOf(cueBall, pocket, shape) },
           { name: 1, ...placeOf(ball, pocket, shape) },
@@ -90,8 +86,7 @@ export function levelTest(table: LevelTable): readonly LevelShot[] {
         const laid = { position, goal: directCut(1, pocket) };
         const found = shotFrom(position, laid.goal, shape, kit, findWay);
         if (!found.ok || found.inTheWay.length > 0) return [];
-        const sides = withSide ? [0, index % 2 === 0 ? SIDE : -SIDE] : [0];
-        return sides.flatMap((side) => levelShot(laid, found, side, table));
+        return levelShot(laid, found, table);
       });
     }),
   );
@@ -100,13 +95,12 @@ export function levelTest(table: LevelTable): readonly LevelShot[] {
 function levelShot(
   laid: Pick<LevelShot, 'position' | 'goal'>,
   { distanceM, cutRad, headingRad, target, least }: PositionShot,
-  side: number,
   { kit, spread }: LevelTable,
 ): readonly LevelShot[] {
   const shot = {
     distanceM,
     cutRad: Math.abs(cutRad) < STRAIGHT_RAD ? 0 : cutRad,
-    side,
+    side: 0,
     height: 0,
     elevationRad: least.elevationRad,
     speedMps: MEDIUM_MPS,
@@ -114,29 +108,7 @@ function levelShot(
   const asked = { shot, target, kit: kitAlong(kit, headingRad), spread };
   const line = shotLine(asked);
   if (line === null) return [];
-  const about = side === 0 ? 'level' : 'squirt';
-  return [{ ...asked, ...laid, headingRad, about, line: plainLine(line) }];
-}
-
-/** Of every so many shots of the test one is played with side. */
-const SIDE_EVERY = 3;
-
-/**
- * The shot of the level test that is to be played next: of those that are to tell of the same, the one
- * that tells most; null of none. Where there are shots with side every third is one.
- *
- * @param shots those that are left
- * @param count how many have been played
- */
-export function nextOfTest<S extends Pick<LevelShot, 'about' | 'line'>>(
-  knowledge: PlayerKnowledge,
-  shots: readonly S[],
-  count: number,
-): S | null {
-  const turn = count % SIDE_EVERY === SIDE_EVERY - 1 ? 'squirt' : 'level';
-  const those = shots.filter(({ about }) => about === turn);
-  if (those.length === 0) return mostTelling(knowledge, shots);
-  return mostTelling(knowledge, those, turn);
+  return [{ ...asked, ...laid, headingRad, line: plainLine(line) }];
 }
 
 /** Mirrored for the left pocket. */

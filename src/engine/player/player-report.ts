@@ -4,9 +4,10 @@ import type { StrokeProfile } from '../room/stroke-profile';
 import { possibleResults } from './known-player';
 import { knownProfile, spreadBeside } from './known-profile';
 import { type KnownFigure, type LoggedShot, learn, type PlayerKnowledge } from './learn';
-import { type LevelShot, nextOfTest } from './level-test';
+import type { LevelShot } from './level-test';
 import { type AskedShot, type PlainLine, plainLine, type Result, shotLine } from './shot-line';
 import { type SomePlayers, somePlayers } from './some-players';
+import { mostTelling } from './telling-shot';
 import { type QuestionChances, questionChances } from './the-question';
 import { type KnownBias, knownBias, knownStroke } from './what-is-known';
 
@@ -34,7 +35,7 @@ export interface PlayerJob {
   /** That of an earlier report on the same kit and spread. */
   readonly question?: QuestionChances | null;
   /** Shots of the level test that are left, where the next one to play is wanted. */
-  readonly candidates?: readonly Pick<LevelShot, 'about' | 'line'>[];
+  readonly candidates?: readonly Pick<LevelShot, 'line'>[];
 }
 
 /** Why a shot is not learnt from. */
@@ -95,7 +96,7 @@ export function playerReport(job: PlayerJob): PlayerReport {
   const knowledge = learn({ made, shots });
   const known = knownPlayer(knowledge, question, job.spread, shots.length);
   const candidates = job.candidates ?? [];
-  const best = nextOfTest(knowledge, candidates, job.shots.length);
+  const best = mostTelling(knowledge, candidates);
   return { known, notLearnt, lines, question, next: best && candidates.indexOf(best) };
 }
 

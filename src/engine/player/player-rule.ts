@@ -42,7 +42,10 @@ export const PLAYER_PRIOR = {
   directionRad: 0.155 * RAD_PER_DEG,
   /** Of the logarithm. */
   directionSd: Math.log(0.6 / 0.04) / (2 * 1.96),
-  /** A steady error of the line, right or left, and towards full or thin, rad. */
+  /**
+   * A steady error of the line, right or left, and towards full or thin, rad: of a player in the
+   * middle. It goes with the fourth root of the direction's scatter: who is steady is seldom far off.
+   */
   aimBiasRad: 0.1 * RAD_PER_DEG,
   fullBiasRad: 0.1 * RAD_PER_DEG,
   /** Of the logarithm of the speed's scatter, about the rule. */

@@ -1,31 +1,19 @@
-import {
-  LEVEL,
-  likelihoodOf,
-  type Player,
-  playerOf,
-  possibleResults,
-  SQUIRT,
-} from './known-player';
+import { LEVEL, likelihoodOf, type Player, playerOf, possibleResults } from './known-player';
 import type { PlayerKnowledge } from './learn';
 import type { PlainLine } from './shot-line';
 
 /** Of the set of players one in so many is asked: enough to put shots in order. */
 const ASKED = 4;
-/** Players who are much alike in what is asked about count as one: so many groups of equal weight. */
+/** Players of much the same level count as one: so many groups of equal weight. */
 const GROUPS = 16;
 
-/** What a shot may be chosen to tell of: how steady the line is, or how much the cue squirts. */
-export const ABOUT = { level: LEVEL, squirt: SQUIRT } as const;
-export type About = keyof typeof ABOUT;
-
-/** Players who are much alike in what is asked about, and how likely each is. */
+/** Players of much the same level, and how likely each is. */
 type Group = readonly { readonly player: Player; readonly weight: number }[];
 
-function groupsOf({ points }: PlayerKnowledge, about: About): readonly Group[] {
-  const at = ABOUT[about];
+function groupsOf({ points }: PlayerKnowledge): readonly Group[] {
   const asked = points.filter((_, index) => index % ASKED === 0);
   const total = asked.reduce((sum, { weight }) => sum + weight, 0);
-  const ordered = asked.sort((a, b) => (a.unknowns[at] ?? 0) - (b.unknowns[at] ?? 0));
+  const ordered = asked.sort((a, b) => (a.unknowns[LEVEL] ?? 0) - (b.unknowns[LEVEL] ?? 0));
   const groups: { player: Player; weight: number }[][] = [];
   let before = 0;
   for (const { unknowns, weight } of ordered) {
@@ -60,13 +48,12 @@ function tells(groups: readonly Group[], line: PlainLine): number {
   return told;
 }
 
-/** The shot of several that tells most; null of none. */
+/** The shot of several that tells most of a player's level; null of none. */
 export function mostTelling<S extends { readonly line: PlainLine }>(
   knowledge: PlayerKnowledge,
   candidates: readonly S[],
-  about: About = 'level',
 ): S | null {
-  const groups = groupsOf(knowledge, about);
+  const groups = groupsOf(knowledge);
   let [best, most]: [S | null, number] = [null, Number.NEGATIVE_INFINITY];
   for (const candidate of candidates) {
     const told = tells(groups, candidate.line);

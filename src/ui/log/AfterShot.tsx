@@ -37,6 +37,9 @@ export function AfterShot({ app, asked }: Props) {
           }}
         >
           <LoggedNews app={app} logged={logged} problem={problem.value} />
+          {logged && (
+            <p class="place-note">Another result corrects this shot; Back is for the next.</p>
+          )}
         </ShotEntry>
       )}
     </>

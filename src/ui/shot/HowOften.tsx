@@ -51,7 +51,8 @@ function RangeNote({ range }: Pick<Assessed, 'range'>) {
   if (ends === null) return null;
   return (
     <p class="why-note">
-      Nine times in ten it is from {ends[0]} to {ends[1]} in 10: more shots logged narrow that.
+      Nine times in ten it is from {ends[0]} to {ends[1]} in 10: shots logged and a measured cue
+      narrow that.
     </p>
   );
 }

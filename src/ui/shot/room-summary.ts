@@ -47,7 +47,7 @@ export function roomSummary(app: Models<'shot' | 'room' | 'player' | 'desk'>): R
 /** What a button takes beside a chance. */
 const LONGEST_NAME = 8;
 
-/** From so many of ten on, a range says no more on a button than that little is known: Why tells it. */
+/** From so many of ten on, a range says no more than that little is known, in more figures: Why tells it. */
 const TOO_WIDE = 6;
 
 /** "6 in 10 for you", "(5–7)"; of whom nothing is known: "fair for most". */
@@ -63,7 +63,7 @@ function goesWords(
   const ends = rangeOfTen(range);
   if (ends === null) return { chance, range: '', spoken: `goes ${chance}` };
   const [low, high] = ends;
-  const shown = high - low < TOO_WIDE ? `(${low}–${high})` : '';
+  const shown = high - low < TOO_WIDE ? `(${low}–${high})` : '(unsure)';
   return { chance, range: shown, spoken: `goes ${chance}, ${low} to ${high}` };
 }
 

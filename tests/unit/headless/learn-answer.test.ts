@@ -5,6 +5,13 @@ import { answerLearn } from '../../../src/headless/learn-answer';
 const TARGET = { distanceM: 0.9, mouthM: 0.116 };
 const PLAIN = { distanceM: 0.8, cutDeg: 30, side: 0, height: 0, elevationDeg: 3, speedMps: 1.8 };
 const SHOT = { ...PLAIN, target: TARGET };
+/** The question's, as a lookup takes it. */
+const QUESTION = {
+  ...PLAIN,
+  cutDeg: 0,
+  distanceM: 0.5525,
+  target: { distanceM: 1.4, mouthM: 0.116 },
+};
 const learnt = (request: object) => JSON.parse(answerLearn(JSON.stringify(request), 1));
 const times = (count: number, shot: object) => Array.from({ length: count }, () => shot);
 
@@ -21,6 +28,12 @@ describe('what is learnt of a player', () => {
   });
 
   it('is the steadier the more of ten are made, and finite at none and at all', () => {
+    const answers = [0, 1, 3, 6, 10].map((made) => learnt({ made, ask: [QUESTION] }));
+    const shares = answers.map(({ chances: [chance] }) => chance.value);
+    expect(shares).toEqual([...shares].sort((one, other) => one - other));
+    // A beginner makes about two of ten, a professional nine or ten (common practice, no source).
+    expect(shares[0]).toBeLessThan(0.25);
+    expect(shares.at(-1)).toBeGreaterThan(0.85);
     const lines = [0, 3, 6, 10].map((made) => learnt({ made }).stroke.lineDeg);
     for (const [index, { value, low, high }] of lines.entries()) {
       expect(low).toBeLessThan(value);

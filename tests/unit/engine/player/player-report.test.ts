@@ -124,7 +124,7 @@ describe('the one player who stands for all that may be the one', () => {
 
 describe('the shots of the level test', () => {
   const shape = tableShape(2.54, 1.27, WPA_POCKETS);
-  const level = levelTest({ shape, kit: DEFAULT_KIT, spread: UNMEASURED, withSide: true });
+  const level = levelTest({ shape, kit: DEFAULT_KIT, spread: UNMEASURED });
 
   it('lie where diamonds cross, straight and cut either way, easy and hard', () => {
     expect(level.length).toBeGreaterThan(30);
@@ -144,17 +144,6 @@ describe('the shots of the level test', () => {
     expect(Math.max(...halves) / Math.min(...halves)).toBeGreaterThan(6);
   });
 
-  it('are played with side every third time, so that the squirt is learnt', () => {
-    const turns = Array.from({ length: 6 }, (_, count) => {
-      const played = shots.slice(0, count);
-      const { next } = playerReport({ ...job, shots: played, candidates: level });
-      return level[next ?? -1]?.shot.side;
-    });
-    expect(turns.map((side) => side !== 0)).toEqual([false, false, true, false, false, true]);
-    const sides = new Set(level.map(({ shot }) => Math.sign(shot.side)));
-    expect(sides).toEqual(new Set([0, 1, -1]));
-  });
-
   it('are chosen by what they tell: harder after shots that went, easier after misses', () => {
     const roomOfNext = (passed: readonly (0 | 1 | null)[]) => {
       const played: PlayedShot[] = [];
@@ -172,9 +161,8 @@ describe('the shots of the level test', () => {
       const { edges } = next().line;
       return edges[2] - edges[1];
     };
-    // Every third is about the squirt.
     const first = roomOfNext([]);
-    expect(roomOfNext([null, null, null, null, null, null])).toBeLessThan(first);
-    expect(roomOfNext([0, 1, null])).toBeGreaterThan(first);
+    expect(roomOfNext([null, null, null, null])).toBeLessThan(first);
+    expect(roomOfNext([0, 1])).toBeGreaterThan(first);
   });
 });

@@ -32,7 +32,6 @@ export function inventedLevel(count: number): readonly LevelShot[] {
     ],
     goal: directCut(1, 'far-right'),
     headingRad: 0.2,
-    about: 'level',
     line: {
       solvedRad: 0.01,
       edges: [-0.1, -0.004, 0.004, 0.1],
