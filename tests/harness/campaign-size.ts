@@ -1,5 +1,5 @@
 /** Whether the whole campaigns are asked for (`npm run soak`) and not the sample of every test run. */
-const WHOLE = import.meta.env.MODE === 'soak';
+export const WHOLE = import.meta.env.MODE === 'soak';
 
 /** How many cases a seeded campaign takes: a sample by default, the whole under soak. */
 export function campaignSize(sample: number, whole: number): number {

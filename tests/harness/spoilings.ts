@@ -18,6 +18,8 @@ const HALF_OUT: readonly Disturbance[] = [
 /** Which files are spoiled of those that a release has. */
 export type Chosen = (files: readonly ShippedFile[]) => readonly ShippedFile[];
 
+export const everyFile: Chosen = (files) => files;
+
 /** What a browser takes files of one type for is the same for all of them. */
 export const oneOfEachType: Chosen = (files) => [
   ...new Map(files.map((file) => [file.url.split('.').at(-1), file])).values(),
@@ -26,7 +28,7 @@ export const oneOfEachType: Chosen = (files) => [
 type Spoiling = readonly [url: string, how: Disturbance];
 
 /** Files of a release with the login page for each, and its first script with all else. */
-export function spoilings(files: readonly ShippedFile[], chosen: Chosen = () => files): Spoiling[] {
+export function spoilings(files: readonly ShippedFile[], chosen = everyFile): Spoiling[] {
   const [script] = files.filter(({ url }) => url.endsWith('.js'));
   return [
     ...chosen(files).map(({ url }): Spoiling => [url, LOGIN_PAGE]),

@@ -41,7 +41,7 @@ export interface PlayerModel extends PlayerEdits, PlayedEdits {
   readonly profile: ReadonlySignal<StrokeProfile>;
   /** The same as readings take it. */
   readonly roughProfile: ReadonlySignal<StrokeProfile>;
-  /** The last shot removed, while `restoreShot` can bring it back. */
+  /** The last shot of whoever plays that was removed, while `restoreShot` can bring it back. */
   readonly lastRemoved: ReadonlySignal<PlayedShot | null>;
   /** Why no shot can be logged, in one line; null where one can. */
   readonly crowded: ReadonlySignal<string | null>;
@@ -132,7 +132,10 @@ export function createPlayerModel(ports: PlayerPorts): PlayerModel {
     isKnown: computed(() => learnt.value !== null),
     profile,
     roughProfile: steady(computed(() => roughStroke(profile.value))),
-    lastRemoved: played.removed,
+    lastRemoved: computed(() => {
+      const removed = played.removed.value;
+      return removed?.playerId === inPlay.value.id ? removed : null;
+    }),
     crowded: computed(() => crowded(played.all.value)),
     problem: computed(() => players.problem.value ?? played.problem.value ?? problem.value),
     leans: computed(() => learnt.value && leansOf(learnt.value)),

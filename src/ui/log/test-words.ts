@@ -7,17 +7,15 @@ import { agoWords } from '../../units/ago-words';
 import { ordinal } from '../../units/diamond-count';
 import { angleWords, leanWords } from '../player/player-words';
 
-const COUNTS = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven'] as const;
-
 interface BedSize {
   readonly lengthM: number;
   readonly widthM: number;
 }
 
-/** "second diamond from left, four up". */
+/** "second diamond from the left, fourth from the break end": however the table is drawn. */
 export function crossingWords(spot: BedSpot, bed: BedSize): string {
   const { across, along } = crossingOf(spot, bed);
-  return `${ordinal(across)} diamond from left, ${COUNTS[along] ?? along} up`;
+  return `${ordinal(across)} diamond from the left, ${ordinal(along)} from the break end`;
 }
 
 /** From so much on a speed is off by more than anybody would shrug at. */

@@ -226,6 +226,10 @@ describe('a log', () => {
     player.removeShot(logged.id);
     expect(player.played.value).toEqual([]);
     expect(player.lastRemoved.value?.id).toBe(logged.id);
+    const me = player.inPlay.value.id;
+    player.add('Student');
+    expect(player.lastRemoved.value).toBeNull();
+    player.choose(me);
     expect(player.restoreShot()).toEqual({ ok: true });
     expect(player.played.value).toHaveLength(1);
     expect(player.restoreShot()).toMatchObject({ ok: false });

@@ -41,8 +41,12 @@ describe('a logged shot in words', () => {
 describe('the level test in words', () => {
   it('says of every ball on which diamonds it lies', () => {
     const bed = { lengthM: 2.4, widthM: 1.2 };
-    expect(crossingWords({ xM: 0, yM: 0.6 }, bed)).toBe('second diamond from left, six up');
-    expect(crossingWords({ xM: 0.3, yM: -0.9 }, bed)).toBe('third diamond from left, one up');
+    expect(crossingWords({ xM: 0, yM: 0.6 }, bed)).toBe(
+      'second diamond from the left, sixth from the break end',
+    );
+    expect(crossingWords({ xM: 0.3, yM: -0.9 }, bed)).toBe(
+      'third diamond from the left, first from the break end',
+    );
   });
 
   it('tells line, lean and speed, and of the last two only what is clear', () => {
