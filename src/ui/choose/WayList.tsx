@@ -29,7 +29,7 @@ export function WayList({ app, ways, onLook }: Props) {
     <section class="way-section" aria-labelledby="way-order">
       <h2 id="way-order">{orderWords(first.goodPosition !== null, telling, whom)}</h2>
       {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
-      {difference && <p class="way-difference">{differenceLine(difference, whom)}</p>}
+      {difference && <p class="way-difference">{differenceLine(difference, ways, whom)}</p>}
       <ol class="way-list">
         {ways.map((ranked) => (
           <li key={ranked.option.place}>

@@ -3,6 +3,7 @@ import { bestCell } from '../../diagram/table-chances';
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { ChanceRange } from '../../engine/player/some-players';
 import type { Difference } from '../../state/choose/for-most';
+import { ordinal } from '../../units/diamond-count';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
 import { TIP_CONTACT } from '../../units/tip-contact';
@@ -29,16 +30,26 @@ export function rangeLine({ low, high }: ChanceRange, whom: string): string {
   return `For ${whom}, as far as is known: ${least} to ${most} %.`;
 }
 
-/** Where the first ways differ for somebody: "For you the softer one goes 9 in 100 more." */
+/**
+ * Where the first ways differ for somebody: "For you the softer one (second) goes 9 in 100 more than the
+ * first; for most 2 more." Where there is a zone, a way that goes has to stop in it too.
+ *
+ * @param ways as they are listed
+ */
 export function differenceLine(
   { better, other, forPlayer, forMost }: Difference,
+  ways: readonly RankedWay[],
   whom: string,
 ): string {
+  const place = ({ option: { place } }: RankedWay) =>
+    ordinal(1 + ways.findIndex(({ option }) => option.place === place));
+  const does = better.goodPosition === null ? 'goes' : 'goes and stops in the zone';
   const more = Math.round(forPlayer * 100);
   const most = Math.round(forMost * 100);
   const forAll =
     most === 0 ? 'for most no more' : `for most ${Math.abs(most)} ${most > 0 ? 'more' : 'fewer'}`;
-  return `For ${whom} ${apartWords(better, other)} goes ${more} in 100 more; ${forAll}.`;
+  const which = `${apartWords(better, other)} (${place(better)})`;
+  return `For ${whom} ${which} ${does} ${more} in 100 more than the ${place(other)}; ${forAll}.`;
 }
 
 /** What sets the one of two ways apart from the other. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { RankedWay } from '../../../../src/engine/plan/ranked-way';
+import { differenceLine } from '../../../../src/ui/choose/chance-words';
 import {
   orderWords,
   rowLine,
@@ -66,6 +67,22 @@ describe('words for a list of ways', () => {
     expect(sharedLine(ways, AIM)).toBe(`All of them: ${AIM}.`);
     expect(rowLine(WAY, shared, 'figures', inCm)).toBe(
       'At most 10 % slower, 15 % faster, cue ball spreads 14 cm',
+    );
+  });
+
+  it('say which of the first goes more often for a player, and whether it stays in the zone', () => {
+    const struck = (place: number, speedMps: number): RankedWay => ({
+      ...WAY,
+      option: { ...WAY.option, place, stroke: { ...WAY.option.stroke, speedMps } },
+    });
+    const [soft, firm] = [struck(7, 1.2), struck(3, 2.4)];
+    const differing = { better: soft, other: firm, forPlayer: 0.09, forMost: -0.02 };
+    expect(differenceLine(differing, [firm, soft], 'you')).toBe(
+      'For you the softer one (second) goes 9 in 100 more than the first; for most 2 fewer.',
+    );
+    const zoned = { ...differing, better: { ...soft, goodPosition: 0.5 }, forMost: 0 };
+    expect(differenceLine(zoned, [soft, firm], 'Ann')).toBe(
+      'For Ann the softer one (first) goes and stops in the zone 9 in 100 more than the second; for most no more.',
     );
   });
 
