@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { contrastFaults } from '../harness/drawing-contrast';
 import { focusFaults } from '../harness/focus-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
-import { untilAssessed } from '../harness/read-room';
+import { untilTold } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
 import { SCREENS } from '../harness/screens';
 import { motionFaults, structureFaults } from '../harness/structure-faults';
@@ -63,7 +63,7 @@ describe.each(SCREENS)('%s', (screen) => {
     await app.page.goto(`${app.server.url}#${screen}`);
     await untilRendered(app.page);
     await settle(app.page);
-    if (screen.startsWith('shot')) await untilAssessed(app.page);
+    await untilTold(app.page, screen);
   });
 
   it.each(Object.entries(CRITERIA))('%s', async (_, faults) => {

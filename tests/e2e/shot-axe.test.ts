@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type AxeReport, runAxe, runAxeOnColours, runAxeOnSizes } from '../harness/axe';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
-import { untilAssessed } from '../harness/read-room';
+import { untilTold } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
 import { withLargeText } from '../harness/reader-styles';
 import { SCREENS, THEMES } from '../harness/screens';
@@ -40,7 +40,7 @@ describe.each(THEMES)('in the %s theme', (theme) => {
   it.each(SCREENS)('axe finds nothing on %s', async (screen) => {
     await app.page.goto(`${app.server.url}#${screen}`);
     await untilRendered(app.page);
-    if (screen.startsWith('shot')) await untilAssessed(app.page);
+    await untilTold(app.page, screen);
     await findNothing();
     if (isLarge) await withLargeText(app.page, () => findNothing(runAxeOnSizes, 0));
   });

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
-import { untilAssessed } from '../harness/read-room';
+import { untilAssessed, untilTold } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
 import { withLargeText, withSpreadText } from '../harness/reader-styles';
 import { SCREENS, SIZES } from '../harness/screens';
@@ -17,7 +17,7 @@ async function show(screen: string): Promise<void> {
   await app.page.goto(`${app.server.url}#${screen}`);
   await untilRendered(app.page);
   await settle(app.page);
-  if (screen.startsWith('shot')) await untilAssessed(app.page);
+  await untilTold(app.page, screen);
 }
 
 /** What a thumb goes to first. */

@@ -60,6 +60,14 @@ export async function untilAssessed(page: Page): Promise<void> {
   await settle(page);
 }
 
+/** What a screen shows only once a worker has told it is there. */
+export async function untilTold(page: Page, screen: string): Promise<void> {
+  if (screen.startsWith('shot')) await untilAssessed(page);
+  if (screen !== 'log/test/new') return;
+  await page.locator('.test-shot:not(.is-stale)').waitFor();
+  await settle(page);
+}
+
 /** The text of the first such element. */
 export async function textOf(page: Page, selector: string): Promise<string> {
   return (await page.locator(selector).first().textContent()) ?? '';

@@ -6,7 +6,7 @@ import { bringIn, inventedBackup, pickBackup, saveBackup } from './backup-at-han
 import { launchBrowser } from './launch-browser';
 import { playEveryTrial } from './measure-at-table';
 import { untilRendered } from './open-app';
-import { untilAssessed } from './read-room';
+import { untilTold } from './read-room';
 import { SCREENS, SIZES, THEMES } from './screens';
 import { startStaticServer } from './static-server';
 import { tapButton } from './thumb';
@@ -60,7 +60,7 @@ for (const size of SIZES) {
     await page.goto(`${server.url}#${screen}`);
     await page.reload();
     await untilRendered(page);
-    if (screen.startsWith('shot')) await untilAssessed(page);
+    await untilTold(page, screen);
     await picture(page, screen.replaceAll('/', '-'), size);
   }
   if ('choose-compared'.includes(values.only)) {

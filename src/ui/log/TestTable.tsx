@@ -29,12 +29,9 @@ export function TestTable({ app: { log }, shot }: { app: Models<'log'>; shot: Le
                 <g key={path}>
                   <path class="test-guide" d={path} />
                   {counts.map(({ count, x, y }) => (
-                    <g key={`${x} ${y}`}>
-                      <circle class="test-count-back" cx={x} cy={y} r={7} />
-                      <text class="test-count" x={x} y={y + 4} text-anchor="middle">
-                        {count}
-                      </text>
-                    </g>
+                    <text key={`${x} ${y}`} class="test-count" x={x} y={y + 4} text-anchor="middle">
+                      {count}
+                    </text>
                   ))}
                 </g>
               ))}
