@@ -11,9 +11,9 @@ import { gzippedCodeBytes, shippedCode } from './shipped-code';
  * players of one’s own, with their question, log and file, and what of it sets ways apart, 7;
  * the place Log, the sheet after a shot and the level test 7.5; cushions followed from every top 0.8.
  */
-const BUDGET_BYTES = 207_800;
+const BUDGET_BYTES = 207_900;
 
-it('sends at most 207.8 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 207.9 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);

@@ -173,6 +173,8 @@ it('starts, stored and without a server, with one answer and one look at the roo
   await untilOfflineReady(page);
   // Else the next start saves what this visit could not.
   await untilKept(page, 'desk', { recentShots: [expect.anything()] });
+  // Every later start finds a second copy, and looks whether it holds what is lost.
+  await page.waitForFunction(() => localStorage.getItem('leeway.copy') !== null);
   await server.stop();
   const clock = await holdClock(page);
   const take = await countWork(page, server.origin);
@@ -180,5 +182,6 @@ it('starts, stored and without a server, with one answer and one look at the roo
   await page.locator('.answer-lead').waitFor();
   const started = await atRest(clock, take);
   expect(await page.locator('.why-certainty').first().textContent()).not.toBe('');
-  expectAtMost(started, { calls: 41_500, domWrites: 230, layouts: 8, saves: 4, jobs: 2 });
+  // A start before there is a copy, which was counted at times, takes 41,000 calls.
+  expectAtMost(started, { calls: 47_500, domWrites: 230, layouts: 8, saves: 4, jobs: 2 });
 });

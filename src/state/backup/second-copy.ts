@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { parseBackup } from '../../store/backup/parse-backup';
+import { type Backup, parseBackup } from '../../store/backup/parse-backup';
 import { planImport } from '../../store/backup/plan-import';
 import { writeBackup } from '../../store/backup/write-backup';
 import type { Contents } from '../../store/contents';
@@ -141,30 +141,35 @@ export async function runFromCopy(
   loaded: Loaded,
   { copy, wanted }: CopyPlaces,
 ): Promise<Loaded> {
-  const found = !store.keeps && wanted.get() !== null && (await compare(store, copy));
+  const backup = !store.keeps && wanted.get() !== null ? await read(copy) : null;
+  const found = backup && (await compare(store, backup));
   if (!found) return loaded;
   const { desk } = found.backup.contents;
   await store.importBackup({ ...found.plan, toPut: { ...found.plan.toPut, desk } });
   return await store.loadAll();
 }
 
-/** A copy beside what is here; null where either cannot be read. */
-async function compare(store: StorePort, copy: NotedText) {
-  const copied = await parseBackup(copy.get() ?? '', null);
-  if (!copied.ok) return null;
-  // After that: all there is is read only where there is something to hold it against.
-  const read = await store.readAll();
-  if (!read.ok) return null;
-  const { backup } = copied;
-  const plan = planImport(read.contents, backup, 'merge');
+/** What a copy holds; null where it cannot be read. */
+async function read(copy: NotedText): Promise<Backup | null> {
+  const parsed = await parseBackup(copy.get() ?? '', null);
+  return parsed.ok ? parsed.backup : null;
+}
+
+/** A copy beside what is here; null where that cannot be read. */
+async function compare(store: StorePort, backup: Backup) {
+  const here = await store.readAll();
+  if (!here.ok) return null;
+  const plan = planImport(here.contents, backup, 'merge');
   const isMore = Object.values(plan.changes).some(({ added, changed }) => added[0] ?? changed[0]);
-  return { backup, plan, isMore, isOwnHere: isOwn(read.contents) };
+  return { backup, plan, isMore, isOwnHere: isOwn(here.contents) };
 }
 
 /** The same, where it holds something of the person's own and something that is not here. */
 async function findOwn(store: StorePort, copy: NotedText) {
-  const found = await compare(store, copy);
-  return found?.isMore && isOwn(found.backup.contents) ? found : null;
+  const backup = await read(copy);
+  // Every start comes by here: invented examples alone are not worth reading all there is.
+  const found = backup && isOwn(backup.contents) ? await compare(store, backup) : null;
+  return found?.isMore ? found : null;
 }
 
 /** Whether anything in it is the person's own doing. */

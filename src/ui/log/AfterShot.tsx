@@ -37,9 +37,7 @@ export function AfterShot({ app, asked }: Props) {
           }}
         >
           <LoggedNews app={app} logged={logged} problem={problem.value} />
-          {logged && (
-            <p class="place-note">Another result corrects this shot; Back is for the next.</p>
-          )}
+          {logged && <p class="place-note">Another result corrects it; Back for the next.</p>}
         </ShotEntry>
       )}
     </>
