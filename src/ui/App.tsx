@@ -27,7 +27,7 @@ export function App({ app }: { app: AppModels }) {
   });
   const { place } = app.router.route.value;
   return (
-    <div class={`app is-in-${place}`}>
+    <div class="app">
       <div>
         <NewsBar news={app.news} />
         <FreshStart app={app} />

@@ -21,6 +21,12 @@ import { createPlayerFile, type PlayerFile } from './player-file';
 import { type PlayerQuestion, playerQuestion } from './player-question';
 import { ANYBODY, roughStroke } from './rough-stroke';
 
+/** How many shots somebody has logged, and how many of them were not struck as meant. */
+export interface ShotTally {
+  readonly shots: number;
+  readonly notMeant: number;
+}
+
 /** Who plays, what they have played, and what is learnt of them from it. */
 export interface PlayerModel extends PlayerEdits, PlayedEdits {
   /** Everybody, the one made first first. */
@@ -55,7 +61,7 @@ export interface PlayerModel extends PlayerEdits, PlayedEdits {
   readonly file: PlayerFile;
   find(id: string): Player | null;
   /** How many shots somebody has logged. */
-  countOf(id: string): number;
+  tallyOf(id: string): ShotTally;
   flush(): Promise<void>;
   /** Stops watching. */
   dispose(): void;
@@ -143,7 +149,10 @@ export function createPlayerModel(ports: PlayerPorts): PlayerModel {
     learning,
     file: createPlayerFile({ find: players.find, played: played.all, sharing, digest, now }),
     find: players.find,
-    countOf: (id) => played.all.value.filter(({ playerId }) => playerId === id).length,
+    tallyOf(id) {
+      const shots = played.all.value.filter(({ playerId }) => playerId === id);
+      return { shots: shots.length, notMeant: shots.filter(({ asMeant }) => !asMeant).length };
+    },
     async flush() {
       await Promise.all([players.flush(), played.flush()]);
     },

@@ -1,5 +1,7 @@
 import type { Models } from '../app-models';
 import { AfterShot } from '../log/AfterShot';
+import { AskLine } from '../player/AskLine';
+import { QuestionPanel } from '../player/QuestionPanel';
 import { useKeptFocus } from '../use-kept-focus';
 import { AnswerBlock } from './AnswerBlock';
 import { ComparisonLine } from './ComparisonLine';
@@ -24,23 +26,26 @@ export function ShotPlace({ app }: { app: ShotPlaceModels }) {
   const open = INPUT_NAMES.find((name) => name === panel) ?? null;
   const isWhyOpen = panel === 'why';
   const place = useKeptFocus(panel);
-  const isAfter = panel === 'after';
   return (
     <main
       ref={place}
-      class={isAfter ? 'kit-place is-after is-open' : placeClass(open !== null, isWhyOpen)}
+      class={SHEETS.get(panel) ?? placeClass(open !== null, isWhyOpen)}
       onKeyDown={(event) => {
         if (event.key === 'Escape' && panel !== '') app.router.close();
       }}
     >
-      {isAfter ? (
-        <AfterShot app={app} asked={app.log.askShot()} />
-      ) : (
-        <AimPage app={app} open={open} isWhyOpen={isWhyOpen} />
-      )}
+      {panel === 'after' && <AfterShot app={app} asked={app.log.askShot()} />}
+      {panel === 'question' && <QuestionPanel app={app} />}
+      {!SHEETS.has(panel) && <AimPage app={app} open={open} isWhyOpen={isWhyOpen} />}
     </main>
   );
 }
+
+/** What takes the whole place, and its look. */
+const SHEETS: ReadonlyMap<string, string> = new Map([
+  ['after', 'kit-place is-after is-open'],
+  ['question', 'kit-place'],
+]);
 
 interface PageProps {
   readonly app: ShotPlaceModels;
@@ -63,6 +68,7 @@ function AimPage({ app, open, isWhyOpen }: PageProps) {
         <ComparisonLine app={app} />
       </div>
       <div class="shot-asking">
+        {open === null && !isWhyOpen && <AskLine app={app} />}
         <ShotActions app={app} />
         {isWhyOpen ? <WhyPanel app={app} /> : <InputTiles app={app} open={open} />}
         {open && <InputControl app={app} name={open} />}

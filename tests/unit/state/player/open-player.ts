@@ -71,12 +71,13 @@ export function knownPlayer(
   store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>,
   desk: DeskModel,
   players: readonly Player[] = [STUDENT],
+  played: readonly PlayedShot[] = [],
 ) {
   return createPlayerModel({
     store,
     desk,
     players,
-    played: [],
+    played,
     report: async (job) => inventedPlayerReport(job),
     noted: {
       recall: ({ madeOf10 }) => inventedPlayer({ madeOf10, shots: [] }),
