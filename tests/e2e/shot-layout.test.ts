@@ -172,8 +172,9 @@ describe.each([
 describe('with a notice that the laws have changed, 360 by 640', () => {
   it('keeps the way elsewhere on the screen, and what is asked within a scroll', async () => {
     await app.page.setViewportSize({ width: 360, height: 640 });
-    await show('shot/speed');
-    await tapButton(app.page, 'medium');
+    await show('kit/preferences');
+    await tapButton(app.page, 'left');
+    await tapButton(app.page, 'right');
     await untilKept(app.page, 'desk', {});
     const { stores } = await readRawDatabase(app.page);
     await putRawRows(
