@@ -7,7 +7,7 @@ import {
   smallTargets,
 } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
-import { putRawRows, readRawDatabase } from '../harness/raw-database';
+import { changeRawRow } from '../harness/raw-database';
 import { untilAssessed, untilTold } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
 import { withLargeText, withSpreadText } from '../harness/reader-styles';
@@ -176,12 +176,7 @@ describe('with a notice that the laws have changed, 360 by 640', () => {
     await tapButton(app.page, 'left');
     await tapButton(app.page, 'right');
     await untilKept(app.page, 'desk', {});
-    const { stores } = await readRawDatabase(app.page);
-    await putRawRows(
-      app.page,
-      'desk',
-      (stores.desk ?? []).map((row) => ({ ...row, law: 1 })),
-    );
+    await changeRawRow(app.page, 'desk', { law: 1 });
     await app.page.reload();
     await show('shot');
     await app.page.getByText(/Cushions now give back less/).waitFor();
