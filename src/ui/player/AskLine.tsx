@@ -4,7 +4,7 @@ import { forWords, isStandIn } from './player-words';
 import './AskLine.css';
 
 /** Whether nothing is known of whoever plays, and they were never asked. */
-export function isToBeAsked({ player }: Models<'player'>): boolean {
+function isToBeAsked({ player }: Models<'player'>): boolean {
   const now = player.inPlay.value;
   return !now.wasAsked && !isStandIn(now) && isUntold(player.question.value);
 }
