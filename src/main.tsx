@@ -123,6 +123,7 @@ const choose = createChooseModel({
   player,
   work: makeWorker && createEnginePool(makeWorker, workerCount(navigator.hardwareConcurrency)),
   shot,
+  later: createLaterAtRest(window),
 });
 
 const log = createLogModel({

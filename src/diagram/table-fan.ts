@@ -5,6 +5,7 @@ import type { Canvas, Circle, Label, Point } from './canvas';
 import type { BedSpot } from './table-diamonds';
 import type { TableMap } from './table-map';
 import { pathThrough } from './table-rails';
+import { aroundPoint, type Box, boxAround, placeWord } from './table-words';
 
 /** The cue ball's way after one stroke of a fan, px. */
 export interface FanPath {
@@ -29,7 +30,7 @@ export function layOutFan(
   plays: readonly FanPlay[],
   map: TableMap,
   canvas: Canvas,
-  keepOff: readonly Circle[],
+  keepOff: readonly Box[],
 ): readonly FanPath[] {
   const bare = ORDER.flatMap((hit) => {
     const play = plays.find((one) => one.hit === hit);
@@ -37,7 +38,7 @@ export function layOutFan(
     return run ? [pathOf(hit, run, map)] : [];
   });
   const ends = bare.map(({ end }) => ({ cx: end.x, cy: end.y, r: MARK_PX }));
-  const taken = [...keepOff, ...ends].map(boxAround);
+  const taken = [...keepOff, ...ends.map(boxAround)];
   const labels = new Map(
     [...bare].reverse().map((path) => [path, placeLetter(path.end, canvas, taken)]),
   );
@@ -71,49 +72,21 @@ function endOf(outcome: Outcome, phases: readonly Phase[], from: BedSpot): BedSp
   return phases.flatMap(spotsOf).at(-1) ?? from;
 }
 
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
 /** Half of the mark at a path's end, px. */
 const MARK_PX = 5;
-/** How far off a letter may stand, in heights of text: the nearer the better. */
-const RINGS = [1, 1.7, 2.5, 3.5];
-/** To the right first, then left, above, below and between. */
-const TURNS = [0, 4, 6, 2, 7, 1, 5, 3];
 
 type Placed = Pick<FanPath, 'label' | 'isLed'>;
 const NOWHERE: Placed = { label: null, isLed: false };
+/** Farther off than this, in heights of text, a letter is led to. */
+const BESIDE = 1.2;
 
 /** As near to a point as there is room, within the canvas and off all that is taken. */
-function placeLetter({ x, y }: Point, { widthPx, heightPx, textPx }: Canvas, taken: Box[]): Placed {
-  const r = textPx / 2;
-  for (const ring of RINGS) {
-    for (const turn of TURNS) {
-      const [cx, cy] = [
-        x + ring * textPx * Math.cos((turn * Math.PI) / 4),
-        y + ring * textPx * Math.sin((turn * Math.PI) / 4),
-      ];
-      const box = boxAround({ cx, cy, r });
-      const isWithin =
-        box.left >= 0 && box.right <= widthPx && box.top >= 0 && box.bottom <= heightPx;
-      if (!isWithin || taken.some((other) => overlap(box, other))) continue;
-      taken.push(box);
-      return { label: { x: cx, y: cy + textPx * 0.35, anchor: 'middle' }, isLed: ring > 1 };
-    }
-  }
-  return NOWHERE;
-}
-
-function boxAround({ cx, cy, r }: Circle): Box {
-  return { left: cx - r, right: cx + r, top: cy - r, bottom: cy + r };
-}
-
-function overlap(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+function placeLetter(point: Point, canvas: Canvas, taken: Box[]): Placed {
+  const { textPx } = canvas;
+  const label = placeWord('A', aroundPoint(point, 'A', textPx), canvas, taken);
+  if (label === null) return NOWHERE;
+  const awayPx = Math.hypot(label.x - point.x, label.y - textPx * 0.35 - point.y);
+  return { label, isLed: awayPx > BESIDE * textPx };
 }
 
 /** Where the cue ball rests over many strokes: a dot each, and a ring a deviation about the middle. */

@@ -2,6 +2,7 @@ import { fitReport } from '../engine/fit/fit-report';
 import { foresee } from '../engine/fit/foresee';
 import { fanOf } from '../engine/plan/fan-of';
 import type { OptionGrid } from '../engine/plan/option-grid';
+import { type PocketsQuestion, pocketChances } from '../engine/plan/pocket-chances';
 import { waysToRefine } from '../engine/plan/rank-ways';
 import type { RankedWay } from '../engine/plan/ranked-way';
 import { type RankQuestion, refineWay } from '../engine/plan/refine-way';
@@ -46,6 +47,8 @@ export const ENGINE_WORK = {
     const way = wayOf(asked.question, option.stroke, asked.leastElevationRad);
     return refineWay(asked, { option, way });
   },
+  /** About how often a ball goes into each pocket. */
+  pockets: (asked: PocketsQuestion) => pocketChances(asked),
   /** A player, from what became of shots. */
   learn: playerReport,
   /** The shots of the level test on a table. */

@@ -48,9 +48,8 @@ export async function tapTable(page: Page, place: BedShare): Promise<void> {
   await page.touchscreen.tap(x, y);
 }
 
-/** Compares all ways, and waits until they are. */
+/** Waits until all ways are compared, which begins by itself. */
 export async function untilCompared(page: Page): Promise<void> {
-  await page.getByRole('button', { name: /^Compare/ }).tap();
   await page.locator('.way-row').first().waitFor({ timeout: PATIENCE_MS });
   await page.locator('.compare progress').waitFor({ state: 'detached', timeout: PATIENCE_MS });
 }

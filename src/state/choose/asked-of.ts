@@ -1,5 +1,6 @@
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { PositionShot } from '../../engine/goal/position-shot';
+import type { PocketsQuestion } from '../../engine/plan/pocket-chances';
 import type { RankQuestion } from '../../engine/plan/refine-way';
 import { questionOf } from '../../engine/plan/solve-option';
 import type { KnownPlayer } from '../../engine/player/player-report';
@@ -41,5 +42,23 @@ export function askedOf(from: AskedFrom): RankQuestion | null {
     scene: { position: balls, goal, headingRad, shape, kit: knowledge.kit, zone },
     correlation,
     leastElevationRad: least.elevationRad,
+  };
+}
+
+/** What is asked of every pocket for the ball to be played; null while there is none. */
+export function askedOfPockets(from: Omit<AskedFrom, 'shot' | 'table'>): PocketsQuestion | null {
+  const { position, shape, knowledge, profile, player } = from;
+  const { balls, goal } = position;
+  const { ball } = goal;
+  if (ball === null) return null;
+  const { kit, spread } = knowledge;
+  const { pocket: _, ...way } = goal;
+  return {
+    position: balls,
+    goal: { ...way, ball },
+    shape,
+    kit,
+    spread: chanceSpread(player, spread),
+    profile,
   };
 }

@@ -12,6 +12,7 @@ import type { SavedPosition, Zone } from '../../store/saved-position';
 import type { Gestures } from '../history';
 import type { EditResult } from '../kit-edits';
 import type { ShotToLog } from '../log/shot-to-log';
+import type { PocketChances } from './all-pockets';
 import type { Difference } from './for-most';
 
 /** How far the comparison has come. */
@@ -47,6 +48,8 @@ export interface ChooseModel extends Gestures {
   readonly frozenPairs: ReadonlySignal<readonly (readonly [BallName, BallName])[]>;
   /** Where the ball to be played cannot go. */
   readonly closed: ReadonlySignal<ReadonlyMap<PocketName, WhyClosed>>;
+  /** About how often the ball to be played goes into each; null: no ball is chosen, or not known yet. */
+  readonly chances: ReadonlySignal<PocketChances | null>;
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
   /** What the position and the goal make; null while no ball and pocket are chosen. */
@@ -94,6 +97,12 @@ export interface ChooseModel extends Gestures {
   remove(id: string): EditResult;
   /** Puts {@link lastDeleted} back. */
   restore(): EditResult;
+  /**
+   * From now on the chances of the pockets are worked out, and all ways compared, by themselves, each
+   * time that what is asked has come to rest. Not a way that is looked at is taken away for it, as
+   * long as the balls lie. The function it gives ends that.
+   */
+  attend(): () => void;
   /** Compares all ways to play the shot, anew. */
   compare(): void;
   stop(): void;

@@ -6,6 +6,7 @@ import type { StorePort } from '../../store/store-port';
 import type { Work } from '../../worker/engine-pool';
 import type { PlayerModel } from '../player/player-model';
 import type { ShotModel } from '../shot-model';
+import type { Later } from './work-at-rest';
 
 /** What the place Choose needs from the rest of the app. */
 export interface ChoosePorts {
@@ -21,6 +22,8 @@ export interface ChoosePorts {
   /** Works jobs out beside the page; null where the browser cannot. */
   readonly work: Work | null;
   readonly shot: Pick<ShotModel, 'ask'>;
+  /** When what works by itself may begin. */
+  readonly later: Later;
   /** The time of day, ms since 1970. */
   readonly now?: () => number;
   readonly newId?: () => string;

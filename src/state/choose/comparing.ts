@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { RankQuestion } from '../../engine/plan/refine-way';
 import { isSame } from '../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
@@ -6,9 +6,10 @@ import type { Work } from '../../worker/engine-pool';
 import type { Comparison } from './choose-model';
 import { compareWays } from './compare-ways';
 import { differenceFor } from './for-most';
+import type { RestingWork } from './work-at-rest';
 
-/** Comparisons, of which the last one asked for counts. */
-export interface Comparing {
+/** Comparisons, of which the last one asked for counts; one is dropped once something else is asked. */
+export interface Comparing extends Pick<RestingWork, 'isDue'> {
   readonly comparison: ReadonlySignal<Comparison>;
   /** What the comparison on screen was asked; null where there is none. */
   readonly asked: ReadonlySignal<RankQuestion | null>;
@@ -44,7 +45,9 @@ export function createComparing(
 ): Comparing {
   const shown = signal<Shown>(NOTHING);
   const asked = signal<RankQuestion | null>(null);
-  const isStale = computed(() => asked.value !== null && !isSame(present.value, asked.value));
+  const isAsked = computed(() => isSame(present.value, asked.value));
+  const isStale = computed(() => asked.value !== null && !isAsked.value);
+  const isRunning = computed(() => shown.value.state === 'running');
   let abort = new AbortController();
 
   const show = (part: Partial<Shown>) => {
@@ -79,8 +82,18 @@ export function createComparing(
       // The ways are there all the same.
     }
   };
+  const forget = () => {
+    abort.abort();
+    asked.value = null;
+    shown.value = NOTHING;
+  };
+  // Only while it runs: what would be asked is not worked out anew for every move of a ball.
+  effect(() => {
+    if (isRunning.value && isStale.value) forget();
+  });
 
   return {
+    isDue: () => present.value !== null && !isAsked.value,
     comparison: computed(() => ({ ...shown.value, isStale: isStale.value })),
     asked,
     compare() {
@@ -99,10 +112,6 @@ export function createComparing(
       abort.abort();
       show({ state: 'stopped' });
     },
-    forget() {
-      abort.abort();
-      asked.value = null;
-      shown.value = NOTHING;
-    },
+    forget,
   };
 }

@@ -13,7 +13,8 @@ import type { EditResult } from '../kit-edits';
 import { askedByWay } from '../log/shot-to-log';
 import { knownAlongShot } from '../measure/known-along-shot';
 import { shapeOf } from '../table-in-play';
-import { askedOf } from './asked-of';
+import { createAllPockets } from './all-pockets';
+import { askedOf, askedOfPockets } from './asked-of';
 import { createBallEdits } from './ball-edits';
 import type { ChooseModel } from './choose-model';
 import type { ChoosePorts } from './choose-ports';
@@ -27,6 +28,7 @@ import { createPositionEdits } from './position-edits';
 import { positionOnTable } from './position-on-table';
 import { positionShot } from './position-shot';
 import { shotOfWay, shotToAsk } from './send-to-shot';
+import { workAtRest } from './work-at-rest';
 
 const NOTHING_TO_PLAY = CHOOSE_PROBLEMS.nothingToPlay;
 const NONE_CLOSED: ReadonlyMap<PocketName, WhyClosed> = new Map();
@@ -41,13 +43,20 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const open = computed(() => positionOnTable(kept.open.value, shape.value, kit.value));
   const edits = createLayoutEdits(kept, open, now);
   const { shot, lastShot } = positionShot(open, shape, kit, edits.isDragging);
-  const present = computed(() => {
-    if (!shot.value?.ok) return null;
-    const [position, straight] = [open.value, shot.value];
-    const given = { shape: shape.value, table: table.value, knowledge: knowledge.value };
-    const plays = { profile: player.profile.value, player: player.known.value };
-    return askedOf({ position, shot: straight, ...given, ...plays });
-  });
+  const given = computed(() => ({
+    shape: shape.value,
+    table: table.value,
+    knowledge: knowledge.value,
+    profile: player.profile.value,
+    player: player.known.value,
+  }));
+  const present = computed(() =>
+    shot.value?.ok ? askedOf({ position: open.value, shot: shot.value, ...given.value }) : null,
+  );
+  const pockets = createAllPockets(
+    computed(() => askedOfPockets({ position: open.value, ...given.value })),
+    work,
+  );
   const whyNot = () => {
     const none = shot.peek();
     return none === null || none.ok ? NOTHING_TO_PLAY : noShotWords(none).message;
@@ -69,6 +78,11 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     if (way === null || asked === null || !isSame(present.value?.scene, asked.scene)) return null;
     return askedByWay(asked, way.option, spreadAlong(asked));
   });
+  const compare = () => {
+    choosing.choose(null);
+    comparing.compare();
+  };
+  const ways = { isDue: () => toLog.value === null && comparing.isDue(), begin: compare };
   const selected = signal<BallName | null>(null);
   const neighbours = computed(() => {
     const name = selected.value;
@@ -151,11 +165,9 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     rename: (id, name) => whileOpen(() => tell(positions.rename(id, name))),
     remove: (id) => whileOpen(() => tell(positions.remove(id))),
     restore: () => whileOpen(() => tell(positions.restore())),
-    compare: () =>
-      anew(() => {
-        choosing.choose(null);
-        comparing.compare();
-      }),
+    chances: pockets.chances,
+    attend: () => workAtRest([pockets, ways], ports.later),
+    compare: () => anew(compare),
     stop: comparing.stop,
     choose: choosing.choose,
     chooseCell: choosing.chooseCell,

@@ -8,8 +8,24 @@ import './BallTools.css';
 
 const BALLS: readonly BallName[] = ['cue', 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];
 
+interface Props {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  readonly isSnapping: Signal<boolean>;
+}
+
+/** Every ball, and what can be done with the one that is selected. */
+export function BallTools(props: Props) {
+  return (
+    <>
+      <BallPalette choose={props.choose} />
+      <BallSide {...props} />
+    </>
+  );
+}
+
 /** All balls there are: one taken up here is put down by a tap on the table. */
-export function BallPalette({ choose }: { choose: ChooseModel }) {
+function BallPalette({ choose }: { choose: ChooseModel }) {
   const selected = choose.selected.value;
   const { balls } = choose.open.value;
   return (
@@ -26,7 +42,7 @@ export function BallPalette({ choose }: { choose: ChooseModel }) {
             aria-pressed={name === selected}
             onClick={() => choose.select(name === selected ? null : name)}
           >
-            {name}
+            <span>{name}</span>
           </button>
         );
       })}
@@ -34,14 +50,8 @@ export function BallPalette({ choose }: { choose: ChooseModel }) {
   );
 }
 
-interface SideProps {
-  readonly choose: ChooseModel;
-  readonly board: Board;
-  readonly isSnapping: Signal<boolean>;
-}
-
 /** What can be done with the ball selected. */
-export function BallSide({ choose, board, isSnapping }: SideProps) {
+function BallSide({ choose, board, isSnapping }: Props) {
   const selected = choose.selected.value;
   const isLaid = choose.open.value.balls.some(({ name }) => name === selected);
   const withSelected = (act: (name: BallName) => void) => () => {

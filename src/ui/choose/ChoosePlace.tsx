@@ -1,21 +1,20 @@
 import { type Signal, useSignal, useSignalEffect } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Models } from '../app-models';
 import { AfterShot } from '../log/AfterShot';
 import { useKeptFocus } from '../use-kept-focus';
-import { BallPalette, BallSide } from './BallTools';
+import { BallTools } from './BallTools';
 import { ChooseStrip } from './ChooseStrip';
 import { takesKey } from './choose-keys';
 import { type ChooseMode, modeOf } from './choose-mode';
 import { ModeTabs } from './ModeTabs';
-import { NudgePad } from './NudgePad';
-import { PlayTools, PocketSide } from './PlayTools';
+import { PlayTools } from './PlayTools';
 import { PositionsPanel } from './PositionsPanel';
 import { StatusLine } from './StatusLine';
 import { TableBoard } from './TableBoard';
 import { type Board, useBoard } from './use-board';
 import { WayOut } from './WayOut';
-import { WaysSide, WaysTools } from './WaysTools';
+import { WaysTools } from './WaysTools';
 import { ZoneTools } from './ZoneTools';
 import './ChoosePlace.css';
 
@@ -33,6 +32,9 @@ export function ChoosePlace({
   const { choose } = app;
   // A ball left selected would be thrown across by the first stray tap after coming back.
   useEffect(() => (mode === 'balls' ? () => choose.select(null) : undefined), [mode, choose]);
+  // While balls are laid, whatever came of it would be overtaken by the next one.
+  const isAsking = mode !== 'balls' && mode !== 'positions';
+  useEffect(() => (isAsking ? choose.attend() : undefined), [isAsking, choose]);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && panel !== '') app.router.close();
     else if (isTyping(event) || mode === 'positions' || isAfter(panel)) return;
@@ -41,7 +43,7 @@ export function ChoosePlace({
   return (
     <main
       ref={place}
-      class={isAfter(panel) ? 'kit-place is-after is-open' : placeClass(app, mode)}
+      class={isAfter(panel) ? 'kit-place is-after is-open' : placeClass(mode)}
       onKeyDown={onKeyDown}
     >
       <Page app={app} mode={mode} isTurned={isTurned} isSnapping={isSnapping} />
@@ -71,7 +73,6 @@ function Page(props: PageProps) {
 }
 
 function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
-  const { choose } = app;
   const [holder, board] = useBoard(app);
   useSignalEffect(() => {
     isTurned.value = board.map.value.isTurned;
@@ -80,61 +81,43 @@ function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
     <>
       <h1 class="visually-hidden">Choose</h1>
       <ChooseStrip app={app} />
-      <TableBoard
-        choose={choose}
-        preferences={app.desk.preferences}
-        board={board}
-        holder={holder}
-        mode={mode}
-        isSnapping={isSnapping}
-      />
-      <div class="choose-side">
-        <Side app={app} mode={mode} board={board} isSnapping={isSnapping} />
-      </div>
-      <StatusLine app={app} mode={mode} />
+      <TableBoard app={app} board={board} holder={holder} mode={mode} isSnapping={isSnapping} />
       <ModeTabs app={app} mode={mode} />
-      <div class="choose-tools">
-        {mode === 'balls' && <BallPalette choose={choose} />}
-        {mode === 'play' && <PlayTools choose={choose} />}
-        {(mode === 'play' || mode === 'ways') && <WayOut app={app} mode={mode} />}
-        {mode === 'zone' && <ZoneTools choose={choose} />}
-        {mode === 'ways' && <WaysTools app={app} />}
-      </div>
+      <Sheet app={app} mode={mode} board={board} isSnapping={isSnapping} />
     </>
   );
 }
 
-function placeClass(app: Models<'choose'>, mode: ChooseMode): string {
-  if (mode === 'positions') return 'kit-place';
-  return `choose-place is-${mode}${mode === 'ways' ? waysClass(app) : ''}`;
-}
-
-/** How much of the screen the ways need: none yet, a list, or one that is looked at. */
-function waysClass({ choose }: Models<'choose'>): string {
-  if (choose.chosen.value) return ' is-looking';
-  return choose.comparison.value.state === 'none' ? '' : ' is-listing';
-}
-
-interface SideProps {
-  readonly app: Models<'shot' | 'choose' | 'player' | 'router'>;
+interface SheetProps {
+  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
   readonly mode: ChooseMode;
   readonly board: Board;
   readonly isSnapping: Signal<boolean>;
 }
 
-/** Beside the table: what is done to it. */
-function Side({ app, mode, board, isSnapping }: SideProps) {
+/** What is done to the table: it scrolls by itself, so that the table never moves for it. */
+function Sheet({ app, mode, board, isSnapping }: SheetProps) {
   const { choose } = app;
-  switch (mode) {
-    case 'play':
-      return <PocketSide choose={choose} board={board} />;
-    case 'zone':
-      return <NudgePad choose={choose} board={board} mode="zone" what="zone" />;
-    case 'ways':
-      return <WaysSide app={app} />;
-    default:
-      return <BallSide choose={choose} board={board} isSnapping={isSnapping} />;
-  }
+  // What is played was told before, and is drawn: the way takes its room.
+  const isLooking = mode === 'ways' && choose.chosen.value !== null && !choose.problem.value;
+  const sheet = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    if (mode !== 'positions') sheet.current?.scrollTo?.(0, 0);
+  }, [mode]);
+  return (
+    <div class="choose-sheet" ref={sheet}>
+      {isLooking || <StatusLine app={app} mode={mode} />}
+      {mode === 'balls' && <BallTools choose={choose} board={board} isSnapping={isSnapping} />}
+      {mode === 'play' && <PlayTools app={app} board={board} />}
+      {mode === 'zone' && <ZoneTools choose={choose} board={board} />}
+      {mode === 'ways' && <WaysTools app={app} />}
+      {(mode === 'play' || mode === 'ways') && <WayOut app={app} mode={mode} />}
+    </div>
+  );
+}
+
+function placeClass(mode: ChooseMode): string {
+  return mode === 'positions' ? 'kit-place' : `choose-place is-${mode}`;
 }
 
 function isTyping({ target }: KeyboardEvent): boolean {

@@ -64,7 +64,7 @@ export function WayFan({ app: { choose, router }, way }: Props) {
         ))}
       </ul>
       {way.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
-      <div class="chosen-foot">
+      <div class="sheet-foot">
         <button type="button" class="button" onClick={() => choose.choose(null)}>
           <span aria-hidden="true">‹</span> All ways
         </button>

@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { type Circle, textWidthPx } from '../../diagram/canvas';
 import { type FanPath, layOutFan, layOutSpread, type SpreadView } from '../../diagram/table-fan';
+import { type Box, boxAround } from '../../diagram/table-words';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { FAN_LETTERS } from './fan-words';
-import type { Board } from './use-board';
+import { type Board, ballsOn } from './use-board';
+import { Word } from './Word';
 
 /** Names the bed's outline, within which the ring is drawn. */
 const BED_CLIP = 'fan-bed';
@@ -11,17 +12,19 @@ const BED_CLIP = 'fan-bed';
 interface Props {
   readonly choose: ChooseModel;
   readonly board: Board;
+  /** Words that stand already; balls are kept off besides. */
+  readonly keepOff: readonly Box[];
   /** Drawn over the paths, and under the letters that name them. */
   readonly children: ComponentChildren;
 }
 
 /** Where the cue ball goes after a true, a thin and a full hit, and beyond; where it mostly rests. */
-export function FanOverlay({ choose, board, children }: Props) {
+export function FanOverlay({ choose, board, keepOff, children }: Props) {
   const way = choose.chosen.value;
   if (way === null) return <>{children}</>;
   const map = board.map.value;
-  const keepOff = [...ballsOn(choose, board), ...zoneWord(choose, board)];
-  const paths = layOutFan(choose.fan.value, map, board.canvas.value, keepOff);
+  const taken = [...keepOff, ...ballsOn(choose, board).map(boxAround)];
+  const paths = layOutFan(choose.fan.value, map, board.canvas.value, taken);
   const name = choose.comparison.value.isStale ? 'fan is-old' : 'fan';
   return (
     <>
@@ -56,22 +59,6 @@ function Spread({ spread }: { spread: SpreadView | null }) {
   );
 }
 
-function ballsOn({ open }: ChooseModel, { map, size }: Board): readonly Circle[] {
-  return open.value.balls.map((ball) => {
-    const { x, y } = map.value.toPoint(ball);
-    return { cx: x, cy: y, r: size.value.radiusPx };
-  });
-}
-
-/** Where the zone is named, in its middle. */
-function zoneWord({ open }: ChooseModel, { map, canvas }: Board): readonly Circle[] {
-  const { zone } = open.value;
-  if (zone === null) return [];
-  const { x, y } = map.value.toPoint(zone);
-  const { textPx } = canvas.value;
-  return [{ cx: x, cy: y - textPx, r: textWidthPx(2, textPx) }];
-}
-
 /** A dot where the cue ball rests, a cross where it is lost; a letter, led to where it stands off. */
 function FanEnd({ path: { hit, end, endKind, label, isLed } }: { path: FanPath }) {
   const isLost = endKind === 'pocketed' || endKind === 'off-table';
@@ -85,11 +72,7 @@ function FanEnd({ path: { hit, end, endKind, label, isLed } }: { path: FanPath }
       ) : (
         <circle class="fan-rest" cx={end.x} cy={end.y} r={4.5} />
       )}
-      {label && (
-        <text x={label.x} y={label.y} text-anchor={label.anchor}>
-          {FAN_LETTERS[hit]}
-        </text>
-      )}
+      <Word label={label}>{FAN_LETTERS[hit]}</Word>
     </g>
   );
 }

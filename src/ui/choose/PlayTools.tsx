@@ -1,13 +1,33 @@
-import type { WhyClosed } from '../../engine/goal/closed-pockets';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
+import type { Models } from '../app-models';
+import { tellingOf } from '../chance-telling';
+import { forWords } from '../player/player-words';
+import { pocketsTold } from './pockets-told';
 import { hindranceLines } from './shot-words';
 import { ballLabel, POCKETS_TURNED, POCKETS_UPRIGHT, pocketWords } from './table-words';
 import type { Board } from './use-board';
 import './PlayTools.css';
 
-/** The balls on the table, to choose the one to play. */
-export function PlayTools({ choose }: { choose: ChooseModel }) {
+interface Props {
+  readonly app: Models<'choose' | 'player'>;
+  readonly board: Board;
+}
+
+/** The ball to play, and the pocket to play it into. */
+export function PlayTools({ app, board }: Props) {
+  const { choose } = app;
+  return (
+    <>
+      <BallToPlay choose={choose} />
+      <Pockets app={app} board={board} />
+      <PocketsNote app={app} />
+      <Hindrances choose={choose} />
+    </>
+  );
+}
+
+function BallToPlay({ choose }: { choose: ChooseModel }) {
   const { balls, goal } = choose.open.value;
   const objects = balls.flatMap(({ name }) => (name === 'cue' ? [] : [name])).sort((a, b) => a - b);
   return (
@@ -23,12 +43,11 @@ export function PlayTools({ choose }: { choose: ChooseModel }) {
             aria-pressed={name === goal.ball}
             onClick={() => choose.playBall(name === goal.ball ? null : name)}
           >
-            {name}
+            <span>{name}</span>
           </button>
         ))}
       </fieldset>
       {objects.length === 0 && <p>Lay the cue ball and a ball to play first.</p>}
-      <Hindrances choose={choose} />
     </>
   );
 }
@@ -49,40 +68,48 @@ function Hindrances({ choose }: { choose: ChooseModel }) {
   );
 }
 
-/** The six pockets as they lie on the drawing; those the ball cannot go into say so. */
-export function PocketSide({ choose, board }: { choose: ChooseModel; board: Board }) {
+/** The six pockets as they lie on the drawing, each with how often the ball goes in, or why not. */
+function Pockets({ app, board }: Props) {
   const { isTurned } = board.map.value;
   const names = isTurned ? POCKETS_TURNED : POCKETS_UPRIGHT;
   return (
     <div class={isTurned ? 'side-buttons pockets is-turned' : 'side-buttons pockets'}>
       {names.map((name) => (
-        <PocketButton key={name} choose={choose} name={name} />
+        <PocketButton key={name} app={app} name={name} />
       ))}
     </div>
   );
 }
 
-function PocketButton({ choose, name }: { choose: ChooseModel; name: PocketName }) {
+function PocketButton({ app, name }: Pick<Props, 'app'> & { readonly name: PocketName }) {
+  const { choose } = app;
   const isChosen = choose.open.value.goal.pocket === name;
-  const why = choose.closed.value.get(name);
-  const note = why && CLOSED_WORDS[why];
+  const told = pocketsTold(app).get(name);
   return (
     <button
       type="button"
-      class={note ? 'button side-button is-closed' : 'button side-button'}
-      aria-label={`Into the ${pocketWords(name)} pocket${note ? `, ${note}` : ''}`}
+      class={told?.isClosed ? 'button side-button is-closed' : 'button side-button'}
+      aria-label={`Into the ${pocketWords(name)} pocket${told ? `, ${told.words}` : ''}`}
       aria-pressed={isChosen}
       onClick={() => choose.playInto(isChosen ? null : name)}
     >
       <span>
-        {pocketWords(name)}
-        {note && <small>{note}</small>}
+        <b>{pocketWords(name)}</b>
+        <small>{told?.words ?? '\u00a0'}</small>
       </span>
     </button>
   );
 }
 
-const CLOSED_WORDS: Readonly<Record<WhyClosed, string>> = {
-  'too-thin': 'too thin',
-  'pocket-closed': 'no way in',
-};
+/** For whom and what stroke the pockets' chances are. */
+function PocketsNote({ app }: Pick<Props, 'app'>) {
+  const { choose, player } = app;
+  const { balls, goal } = choose.open.value;
+  if (goal.ball === null || !balls.some(({ name }) => name === 'cue')) return null;
+  const whom = tellingOf(app) === 'ease' ? 'most players' : forWords(player.inPlay.value);
+  return (
+    <p class="choose-note">
+      {`About, for ${whom}: no side, medium speed, firmer only to get there.`}
+    </p>
+  );
+}

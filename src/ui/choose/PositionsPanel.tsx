@@ -8,6 +8,7 @@ import { DeletedNews } from '../kit/DeletedNews';
 import { NameField } from '../kit/NameField';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
+import { PositionPicture } from './PositionPicture';
 import './PositionsPanel.css';
 
 /** Every position kept: open one, begin, copy, name or delete one. */
@@ -71,6 +72,7 @@ function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
     <RecordRow
       name={name}
       note={positionNote(position)}
+      picture={<PositionPicture position={position} />}
       isChosen={isOpen}
       onChoose={open}
       actions={[

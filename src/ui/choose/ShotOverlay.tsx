@@ -1,49 +1,43 @@
-import type { Point } from '../../diagram/canvas';
-import { layOutShot } from '../../diagram/table-lines';
+import type { Label, Point } from '../../diagram/canvas';
+import type { ShotLines } from '../../diagram/table-lines';
+import { IN_THE_WAY } from '../../diagram/table-words';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { Ball, Line } from '../drawing-parts';
 import type { Board } from './use-board';
+import { Word } from './Word';
 
 interface Props {
   readonly choose: ChooseModel;
   readonly board: Board;
+  readonly lines: ShotLines;
+  /** Where each of what is in the way is named. */
+  readonly words: readonly (Label | null)[];
 }
 
 /** Straight line, ghost ball and target line, and what is in the way; greyed while there is no shot. */
-export function ShotOverlay({ choose, board }: Props) {
-  const now = choose.shot.value;
-  const shot = now?.ok ? now : choose.lastShot.value;
-  const { balls, goal } = choose.open.value;
-  const { ball, pocket } = goal;
-  if (!shot || now === null || ball === null || pocket === null) return null;
-  const way = choose.chosen.value;
-  const aimRad = way && !choose.comparison.value.isStale ? way.option.stroke.aimRad : null;
-  const lines = layOutShot(
-    { shot, balls, ball, pocket, aimRad },
-    choose.shape.value,
-    board.map.value,
-  );
-  if (!lines) return null;
+export function ShotOverlay({ choose, board, lines, words }: Props) {
+  const isShot = choose.shot.value?.ok === true;
   const ghost = { cx: lines.ghost.x, cy: lines.ghost.y, r: board.size.value.radiusPx };
   return (
-    <g class={now.ok ? 'shot-overlay' : 'shot-overlay is-old'}>
+    <g class={isShot ? 'shot-overlay' : 'shot-overlay is-old'}>
       <Line segment={lines.target} class="target-line" />
       <Line segment={lines.straight} class="straight-line" />
       <Line segment={lines.aim} class="board-aim" />
       <Ball ball={ghost} class="board-ghost" />
-      {now.ok && lines.inTheWay.map((at) => <InTheWayMark key={`${at.x} ${at.y}`} at={at} />)}
+      {isShot &&
+        lines.inTheWay.map((at, index) => (
+          <InTheWayMark key={`${at.x} ${at.y}`} at={at} label={words[index] ?? null} />
+        ))}
     </g>
   );
 }
 
 /** A cross and a word, so that it is not told by a colour. */
-function InTheWayMark({ at: { x, y } }: { at: Point }) {
+function InTheWayMark({ at: { x, y }, label }: { at: Point; label: Label | null }) {
   return (
-    <g class="in-the-way" transform={`translate(${x} ${y})`}>
-      <path d="M-11 -11L11 11M-11 11L11 -11" />
-      <text y={-15} text-anchor="middle">
-        in the way
-      </text>
+    <g class="in-the-way">
+      <path d={`M${x - 11} ${y - 11}l22 22m-22 0l22 -22`} />
+      <Word label={label}>{IN_THE_WAY}</Word>
     </g>
   );
 }

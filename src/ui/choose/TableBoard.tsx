@@ -6,15 +6,15 @@ import { spreadBalls } from '../../diagram/spread-balls';
 import type { BallName as Name } from '../../engine/lie/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
-import type { Preferences } from '../../store/records';
+import type { Models } from '../app-models';
 import { TableRails } from '../TableRails';
 import { useSettled } from '../use-settled';
 import { BallDisc, BallFace } from './BallMark';
 import { createBoardTouch } from './board-touch';
 import { boardWords } from './board-words';
-import type { ChooseMode } from './choose-mode';
-import { FanOverlay } from './FanOverlay';
-import { ShotOverlay } from './ShotOverlay';
+import { type ChooseMode, modeOf } from './choose-mode';
+import { OverTable } from './OverTable';
+import { NONE_TOLD, pocketsTold } from './pockets-told';
 import type { Board } from './use-board';
 import './TableBoard.css';
 
@@ -26,15 +26,22 @@ interface Props {
   readonly isSnapping: ReadonlySignal<boolean>;
 }
 
-interface BoardProps extends Props {
-  readonly preferences: ReadonlySignal<Preferences>;
+interface BoardProps extends Omit<Props, 'choose'> {
+  readonly app: Models<'choose' | 'player' | 'desk' | 'router'>;
 }
 
 /** The table from above, to look at and to touch. */
-export function TableBoard({ preferences, holder, ...props }: BoardProps) {
-  const { choose, board, mode } = props;
-  const handlers = useBoardTouch(props);
-  const words = useSettled(useComputed(() => boardWords(choose, preferences.value.distanceUnit)));
+export function TableBoard({ app, holder, ...props }: BoardProps) {
+  const { choose, desk, router } = app;
+  const { board, mode } = props;
+  const { preferences } = desk;
+  const handlers = useBoardTouch({ choose, ...props });
+  const words = useSettled(
+    useComputed(() => {
+      const told = modeOf(router.route.value.panel) === 'play' ? pocketsTold(app) : NONE_TOLD;
+      return boardWords(choose, preferences.value.distanceUnit, told);
+    }),
+  );
   const { widthPx, heightPx } = board.canvas.value;
   return (
     <div class="table-board" ref={holder}>
@@ -47,10 +54,7 @@ export function TableBoard({ preferences, holder, ...props }: BoardProps) {
         {...handlers}
       >
         <Bed choose={choose} board={board} mode={mode} />
-        <ZoneMark choose={choose} board={board} />
-        <FanOverlay choose={choose} board={board}>
-          <ShotOverlay choose={choose} board={board} />
-        </FanOverlay>
+        <OverTable app={app} board={board} mode={mode} />
         <Balls choose={choose} board={board} />
       </svg>
     </div>
@@ -170,23 +174,5 @@ function ScaleNote({ board, at }: { board: Board; at: { x: number; y: number } }
     <text class="board-note" x={at.x} y={at.y} text-anchor="end">
       {text}
     </text>
-  );
-}
-
-/** Where the cue ball should come to rest. */
-function ZoneMark({ choose, board }: { choose: ChooseModel; board: Board }) {
-  const { zone } = choose.open.value;
-  if (zone === null) return null;
-  const map = board.map.value;
-  const { x, y } = map.toPoint(zone);
-  const radiusPx = zone.radiusM * map.pxPerM;
-  return (
-    <g class="zone-mark" transform={`translate(${x} ${y})`}>
-      <circle r={radiusPx} />
-      <path d="M-5 0H5M0 -5V5" />
-      <text y={-9} text-anchor="middle">
-        zone
-      </text>
-    </g>
   );
 }

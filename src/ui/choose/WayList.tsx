@@ -4,7 +4,7 @@ import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
 import { differenceLine, shareWords } from './chance-words';
-import { orderWords, rowLine, sharedLine, sharedReason } from './list-words';
+import { rowLine, sharedLine, sharedReason } from './list-words';
 import { leadLabel, leadShare, wayName } from './way-words';
 
 interface Props {
@@ -16,8 +16,7 @@ interface Props {
 
 /** The ways that are really different, the best first; what they have in common is said once. */
 export function WayList({ app, ways, onLook }: Props) {
-  const [first] = ways;
-  if (first === undefined) return null;
+  if (ways.length === 0) return null;
   const shared = sharedReason(ways);
   const telling = tellingOf(app);
   const { difference } = app.choose.comparison.value;
@@ -27,7 +26,6 @@ export function WayList({ app, ways, onLook }: Props) {
     roughDistance(lengthM, distanceUnit, app.choose.shape.value.lengthM);
   return (
     <section class="way-section" aria-labelledby="way-order">
-      <h2 id="way-order">{orderWords(first.goodPosition !== null, telling, whom)}</h2>
       {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
       {difference && <p class="way-difference">{differenceLine(difference, ways, whom)}</p>}
       <ol class="way-list">

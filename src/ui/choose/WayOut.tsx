@@ -6,7 +6,7 @@ interface Props {
   readonly mode: ChooseMode;
 }
 
-/** While there is no shot: leads to where the balls are laid, or the shot is chosen. */
+/** Leads on: to where the balls are laid, to where the shot is chosen, to the ways to play it. */
 export function WayOut({ app: { choose, router }, mode }: Props) {
   const { balls } = choose.open.value;
   const hasCueBall = balls.some(({ name }) => name === 'cue');
@@ -17,7 +17,17 @@ export function WayOut({ app: { choose, router }, mode }: Props) {
       </button>
     );
   }
-  if (mode === 'play' || choose.shot.value?.ok) return null;
+  const isShot = choose.shot.value?.ok === true;
+  if (mode === 'play') {
+    return isShot ? (
+      <div class="sheet-foot">
+        <button type="button" class="button button-primary" onClick={() => router.open('ways')}>
+          See the ways to play it
+        </button>
+      </div>
+    ) : null;
+  }
+  if (isShot) return null;
   return (
     <button type="button" class="button button-primary" onClick={() => router.open('play')}>
       Choose ball and pocket

@@ -1,67 +1,64 @@
 import { useSignal } from '@preact/signals';
 import { bestCell, coarseChances } from '../../diagram/table-chances';
+import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { Comparison } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
+import { tellingOf } from '../chance-telling';
 import { AskOnce } from '../player/AskOnce';
+import { forWords } from '../player/player-words';
 import { ChanceMapDrawing, type PickedCell } from './ChanceMapDrawing';
 import { WayFan, WayHead } from './ChosenWay';
+import { orderWords } from './list-words';
 import { useListPlace } from './use-list-place';
 import { WayList } from './WayList';
 import './Ways.css';
 
-/** What stands beside the table: the comparison, or the way that was picked. */
-export function WaysSide({ app }: { app: Models<'shot' | 'choose' | 'player' | 'router'> }) {
-  const way = app.choose.chosen.value;
-  return way ? <WayHead app={app} way={way} /> : <Compare app={app} />;
-}
-
-/** Starts and stops the comparison, and says how far it has come. */
-function Compare({ app: { choose } }: { app: Models<'choose'> }) {
+/** How far the comparison has come, which begins by itself, and how the ways are ordered. */
+function Comparing({ app }: { app: Models<'choose' | 'player'> }) {
+  const { choose } = app;
   const now = choose.comparison.value;
-  const { state, progress, problem } = now;
-  const isRunning = state === 'running';
-  const canCompare = choose.shot.value?.ok === true;
+  const { state, progress, problem, isStale } = now;
+  const [first] = now.ways;
+  const isShot = choose.shot.value?.ok === true;
+  // The ways themselves say it to whoever sees them.
+  const isSeen = first === undefined || problem !== null || isStale || state === 'stopped';
   return (
     <div class="compare">
-      {isRunning ? (
-        <button type="button" class="button button-primary" onClick={() => choose.stop()}>
-          Stop
-        </button>
-      ) : (
-        <button
-          type="button"
-          class={isWorthComparing(now) ? 'button button-primary' : 'button'}
-          disabled={!canCompare}
-          onClick={() => choose.compare()}
-        >
-          {state === 'none' ? 'Compare all ways' : 'Compare again'}
-        </button>
-      )}
-      {isRunning && (
-        <progress aria-label="Comparison" value={progress} max={1}>
-          {Math.round(progress * 100)} %
-        </progress>
-      )}
-      <p class="compare-note" role="status">
-        {problem ?? compareWords(now)}
+      {first && <WayOrder app={app} first={first} />}
+      <p class={isSeen ? 'compare-note' : 'compare-note visually-hidden'} role="status">
+        {problem ?? (isShot ? compareWords(now) : '')}
       </p>
+      {state === 'running' && (
+        <>
+          <button type="button" class="button compare-do" onClick={() => choose.stop()}>
+            Stop
+          </button>
+          <progress aria-label="Comparison" value={progress} max={1}>
+            {Math.round(progress * 100)} %
+          </progress>
+        </>
+      )}
+      {isShot && (state === 'stopped' || state === 'failed') && (
+        <button type="button" class="button compare-do" onClick={() => choose.compare()}>
+          Compare again
+        </button>
+      )}
     </div>
   );
 }
 
-/** Comparing again what is done and has not changed since tells nothing new. */
-function isWorthComparing({ state, isStale }: Comparison): boolean {
-  return state !== 'done' || isStale;
+function WayOrder({ app, first }: { app: Models<'choose' | 'player'>; first: RankedWay }) {
+  const whom = forWords(app.player.inPlay.value);
+  return <h2 id="way-order">{orderWords(first.goodPosition !== null, tellingOf(app), whom)}</h2>;
 }
 
 function compareWords({ state, ways, isStale }: Comparison): string {
-  if (isStale) return 'Position, kit or player have changed: compare again.';
-  if (state === 'none') return 'Thousands of strokes, each by how often it goes.';
-  if (state === 'running') return 'Comparing…';
+  if (isStale) return 'Something has changed: comparing anew…';
   if (state === 'stopped') return 'Stopped early: not all ways are here.';
+  if (state !== 'done') return 'Comparing thousands of strokes…';
   return ways.length === 0
     ? 'No direct way of playing it goes; banks, kicks and combinations were not looked at. Try another pocket or another ball under Play.'
-    : '';
+    : `${ways.length} ways to play it.`;
 }
 
 /** The ways to play the shot, or the one that was picked. */
@@ -74,11 +71,19 @@ export function WaysTools({
   const way = choose.chosen.value;
   const picked = useSignal<PickedCell | null>(null);
   const onLook = useListPlace(way !== null);
-  if (way) return <WayFan app={app} way={way} />;
+  if (way) {
+    return (
+      <>
+        <WayHead app={app} way={way} />
+        <WayFan app={app} way={way} />
+      </>
+    );
+  }
   const { map, ways, isStale } = choose.comparison.value;
   const grid = map && coarseChances(map);
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>
+      <Comparing app={app} />
       {ways.length > 0 && <AskOnce app={app} />}
       <WayList app={app} ways={ways} onLook={onLook} />
       {grid && bestCell(grid) && (

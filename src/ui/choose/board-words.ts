@@ -2,17 +2,26 @@ import type { NamedBall } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { DistanceUnit } from '../../units/unit-names';
 import { FAN_LEAD, fanLine } from './fan-words';
+import type { PocketsTold } from './pockets-told';
 import { goalWords, hindranceLines } from './shot-words';
-import { acrossWords, ballLabel, ballWords, capitalised, spotWords } from './table-words';
+import {
+  acrossWords,
+  ballLabel,
+  ballWords,
+  capitalised,
+  pocketWords,
+  spotWords,
+} from './table-words';
 import { wayName } from './way-words';
 
-/** What the drawing shows, in words: balls, what is played, what is in the way, zone and fan. */
-export function boardWords(choose: ChooseModel, unit: DistanceUnit): string {
+/** What the drawing shows, in words: balls, pockets, what is played and in the way, zone and fan. */
+export function boardWords(choose: ChooseModel, unit: DistanceUnit, told: PocketsTold): string {
   return [
     'Table from above',
     ...ballLines(choose),
     ...frozenLines(choose),
     ...goalLines(choose),
+    ...pocketLines(told),
     ...zoneLines(choose, unit),
     ...fanLines(choose),
   ].join('. ');
@@ -41,6 +50,10 @@ function goalLines({ open, shot }: ChooseModel): readonly string[] {
   const now = shot.value;
   if (goal.ball === null && goal.pocket === null) return [];
   return [goalWords(goal), ...(now?.ok ? hindranceLines(now, goal.ball) : [])];
+}
+
+function pocketLines(told: PocketsTold): readonly string[] {
+  return [...told].map(([name, { words }]) => `${capitalised(pocketWords(name))} pocket ${words}`);
 }
 
 function zoneLines({ open, shape }: ChooseModel, unit: DistanceUnit): readonly string[] {

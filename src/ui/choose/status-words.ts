@@ -58,6 +58,8 @@ function zoneStatus(
   return `Zone: ${spotWords(zone, shape.value)}, ${acrossWords(zone, distanceUnit, shape.value)}.`;
 }
 
+const TAP_A_BALL = 'Tap the ball to play: each pocket then says how it goes.';
+
 function shotStatus(
   { open, shot, shape }: ChooseModel,
   mode: ChooseMode,
@@ -65,6 +67,7 @@ function shotStatus(
 ): string {
   const { goal } = open.value;
   const now = shot.value;
+  if (mode === 'play' && goal.ball === null && goal.pocket === null) return TAP_A_BALL;
   if (!now?.ok) return `${goalWords(goal)}.`.replace('?.', '?');
   const lie = lieWords(now, preferences, shape.value.lengthM);
   // Play tells all of them in a list of their own.

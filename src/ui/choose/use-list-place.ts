@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 
-/** Either may be what scrolls, by how the phone is held. */
-const SCROLLERS = '.choose-place, .choose-tools';
+/** Either may be what scrolls: on a very low screen the sheet is held to a least height. */
+const SCROLLERS = '.choose-place, .choose-sheet';
 
 /**
  * Whoever comes back from a way finds the list scrolled as it was left, and the focus on what was

@@ -3,6 +3,8 @@ import type { ComponentChildren } from 'preact';
 interface Props {
   readonly name: string;
   readonly note: string;
+  /** Before the name. */
+  readonly picture?: ComponentChildren;
   readonly isChosen: boolean;
   readonly actions: readonly RecordActionSpec[];
   /** Between the name and what can be done. */
@@ -11,15 +13,17 @@ interface Props {
 }
 
 /** One of a list of what is kept: a tap chooses it, and beneath stands what else can be done. */
-export function RecordRow({ name, note, isChosen, actions, children, onChoose }: Props) {
+export function RecordRow(props: Props) {
+  const { name, note, picture, isChosen, actions, children, onChoose } = props;
   return (
     <li>
       <button
         type="button"
-        class="button record-choose"
+        class={picture ? 'button record-choose has-picture' : 'button record-choose'}
         aria-pressed={isChosen}
         onClick={() => onChoose()}
       >
+        {picture}
         <span class="record-mark" aria-hidden="true">
           {isChosen ? '●' : '○'}
         </span>

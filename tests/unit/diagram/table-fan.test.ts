@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layOutFan, layOutSpread } from '../../../src/diagram/table-fan';
 import { layOutTable } from '../../../src/diagram/table-map';
+import { boxAround } from '../../../src/diagram/table-words';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import type { FanPlay } from '../../../src/engine/plan/ranked-way';
 import { playTable } from '../../../src/engine/table/play-table';
@@ -58,7 +59,7 @@ describe('a fan of strokes', () => {
     const [end] = layOut(plays).map((path) => path.end);
     if (!end) throw new Error('there is an end');
     const ball = { cx: end.x + 14, cy: end.y, r: 9 };
-    const paths = layOutFan(plays, MAP, CANVAS, [ball]);
+    const paths = layOutFan(plays, MAP, CANVAS, [boxAround(ball)]);
     const spots = paths.map(({ label }) => label ?? { x: Number.NaN, y: Number.NaN });
     for (const [index, { x, y }] of spots.entries()) {
       const middle = y - 0.35 * CANVAS.textPx;

@@ -1,0 +1,89 @@
+import type { Label } from '../../diagram/canvas';
+import { layOutShot, type ShotLines } from '../../diagram/table-lines';
+import { type PlacedWords, placeWords, ZONE } from '../../diagram/table-words';
+import type { ChooseModel } from '../../state/choose/choose-model';
+import type { Models } from '../app-models';
+import type { ChooseMode } from './choose-mode';
+import { FanOverlay } from './FanOverlay';
+import { PocketMarks } from './PocketMarks';
+import { NONE_TOLD, type PocketsTold, pocketsTold } from './pockets-told';
+import { ShotOverlay } from './ShotOverlay';
+import { type Board, ballsOn } from './use-board';
+import { Word } from './Word';
+
+interface Props {
+  readonly app: Models<'choose' | 'player'>;
+  readonly board: Board;
+  readonly mode: ChooseMode;
+}
+
+/** What is drawn over the bed: zone, chances, shot and fan; their words are placed all at once. */
+export function OverTable({ app, board, mode }: Props) {
+  const { choose } = app;
+  const lines = linesOf(choose, board);
+  const told = mode === 'play' ? pocketsTold(app) : NONE_TOLD;
+  const words = wordsOf(choose, board, lines, told);
+  return (
+    <>
+      <ZoneMark choose={choose} board={board} label={words.zone} />
+      <FanOverlay choose={choose} board={board} keepOff={words.taken}>
+        {lines && <ShotOverlay choose={choose} board={board} lines={lines} words={words.crosses} />}
+      </FanOverlay>
+      <PocketMarks board={board} told={told} words={words.pockets} />
+    </>
+  );
+}
+
+/** Of the shot, or of the last there was; with the aim of the way that is looked at. */
+function linesOf(choose: ChooseModel, board: Board): ShotLines | null {
+  const now = choose.shot.value;
+  const shot = now?.ok ? now : choose.lastShot.value;
+  const { balls, goal } = choose.open.value;
+  const { ball, pocket } = goal;
+  if (!shot || now === null || ball === null || pocket === null) return null;
+  const way = choose.chosen.value;
+  const aimRad = way && !choose.comparison.value.isStale ? way.option.stroke.aimRad : null;
+  return layOutShot({ shot, balls, ball, pocket, aimRad }, choose.shape.value, board.map.value);
+}
+
+function wordsOf(
+  choose: ChooseModel,
+  board: Board,
+  lines: ShotLines | null,
+  told: PocketsTold,
+): PlacedWords {
+  const { zone } = choose.open.value;
+  const map = board.map.value;
+  const { pockets } = board.rails.value;
+  const wanted = {
+    crosses: choose.shot.value?.ok ? (lines?.inTheWay ?? []) : [],
+    pockets: pockets.flatMap(({ name, hole }) => {
+      const one = told.get(name);
+      return one && !one.isClosed ? [{ name, hole, word: one.words }] : [];
+    }),
+    zone: zone && map.toPoint(zone),
+  };
+  const keepOff = [...ballsOn(choose, board), ...pockets.map(({ hole }) => hole)];
+  return placeWords(wanted, keepOff, map.bed, board.canvas.value);
+}
+
+interface ZoneProps {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  readonly label: Label | null;
+}
+
+/** Where the cue ball should come to rest. */
+function ZoneMark({ choose, board, label }: ZoneProps) {
+  const { zone } = choose.open.value;
+  if (zone === null) return null;
+  const map = board.map.value;
+  const { x, y } = map.toPoint(zone);
+  return (
+    <g class="zone-mark">
+      <circle cx={x} cy={y} r={zone.radiusM * map.pxPerM} />
+      <path d={`M${x - 5} ${y}h10m-5 -5v10`} />
+      <Word label={label}>{ZONE}</Word>
+    </g>
+  );
+}
