@@ -1,9 +1,17 @@
+import type { BallName, NamedBall } from '../engine/lie/position';
 import type { PocketName } from '../engine/table/pocket-shape';
-import type { SavedPosition } from '../store/saved-position';
 import type { Circle, Point } from './canvas';
 import { layOutTable } from './table-map';
 import { pathThrough } from './table-rails';
 import type { Rect } from './trial-view';
+
+/** What is drawn: balls on a table, and what is played there, if anything is chosen. */
+export interface Pictured {
+  readonly lengthM: number;
+  readonly widthM: number;
+  readonly balls: readonly NamedBall[];
+  readonly goal: { readonly ball: BallName | null; readonly pocket: PocketName | null };
+}
 
 /** A position small enough to stand beside its name, px. */
 export interface TablePicture {
@@ -30,12 +38,12 @@ const NAMES: readonly PocketName[] = [
 
 /** The table on its side, the break end on the left, on a canvas without text. */
 export function layOutPicture(
-  { lengthM, widthM, balls, goal }: SavedPosition,
+  { lengthM, widthM, balls, goal }: Pictured,
   canvas: { readonly widthPx: number; readonly heightPx: number },
 ): TablePicture {
   const map = layOutTable({ lengthM, widthM }, { ...canvas, textPx: 0 });
   const pocketAt = (name: PocketName) => map.toPoint(cornerOf(name, lengthM, widthM));
-  const placeOf = (name: SavedPosition['balls'][number]['name'] | null): Point[] =>
+  const placeOf = (name: BallName | null): Point[] =>
     balls.filter((ball) => ball.name === name).map(map.toPoint);
   const path = [...placeOf('cue'), ...placeOf(goal.ball)];
   return {

@@ -48,6 +48,7 @@ describe('by taps alone', () => {
   });
 
   it('a ball and the cue ball come to a given place', async () => {
+    // The table lies on its side, the break end on the left.
     await show('choose');
     for (const [name, up] of [
       ['3 ball', 0.75],
@@ -56,7 +57,7 @@ describe('by taps alone', () => {
       await tapButton(app.page, new RegExp(`^${name}`));
       await tapTable(app.page, { up, across: 0.5 });
       // Four half centimetres on a nine-foot table, whose diamonds are 31.75 cm apart.
-      await tapTimes('Move ball right', 10);
+      await tapTimes('Move ball down', 10);
       await expect
         .poll(status)
         .toMatch(new RegExp(`: ${(up * 8).toFixed(1)} diamonds up, 2.2 from`));
@@ -68,7 +69,7 @@ describe('by taps alone', () => {
     const none = app.page.getByRole('button', { name: 'No zone' });
     if (await none.isVisible()) await tapButton(app.page, 'No zone');
     await tapButton(app.page, 'Put a zone in the middle');
-    await tapTimes('Move zone up', 10);
+    await tapTimes('Move zone right', 10);
     await tapTimes('Larger', 2);
     await expect.poll(status).toBe('Zone: 4.2 diamonds up, 2.0 from the left, 0.70 m across.');
   });

@@ -26,7 +26,6 @@ describe.each(ENGINES)('choosing in %s', (engine) => {
       page.evaluate(() => document.querySelectorAll('.board-ball').length),
     ).toBe(example.balls.length);
     await tapButton(page, 'Ways');
-    await tapButton(page, /^Compare/);
     await expect
       .poll(() => seen(page, { css: '.way-row' }), { timeout: PATIENCE_MS, interval: 200 })
       .toBe(true);

@@ -10,13 +10,16 @@ export interface BedShare {
 }
 
 /**
- * Where that is on an upright table, CSS pixels: the cloth's edges are those of the noses. Another mode
- * has other tools beside the table, which then is drawn anew as large as there is room.
+ * Where that is, CSS pixels: the cloth's edges are those of the noses. A table that is broader than it is
+ * high lies with its break end on the left.
  */
 export async function pointOnTable(page: Page, { up, across }: BedShare) {
   await settle(page);
   const { left, right, near, far } = await vi.waitFor(() => bedOnScreen(page), PATIENCE_MS);
-  return { x: left + across * (right - left), y: near + up * (far - near) };
+  const [wide, high] = [right - left, near - far];
+  return wide > high
+    ? { x: left + up * wide, y: far + across * high }
+    : { x: left + across * wide, y: near - up * high };
 }
 
 /** Throws until the table is drawn, which after a change of place takes a frame or two. */
@@ -24,23 +27,23 @@ async function bedOnScreen(page: Page) {
   const noses = await page.locator('.board-nose').evaluateAll((paths) =>
     paths.map((path) => {
       const { left, right, top, bottom } = path.getBoundingClientRect();
-      return { left, right, top, bottom };
+      return { left, right, top, bottom, x: (left + right) / 2, y: (top + bottom) / 2 };
     }),
   );
+  const ends = (at: readonly number[]) => ({ least: Math.min(...at), most: Math.max(...at) });
+  const [across, down] = [ends(noses.map(({ x }) => x)), ends(noses.map(({ y }) => y))];
+  const at = (is: (nose: (typeof noses)[number]) => boolean) => noses.find(is);
   const bed = {
-    left: Math.max(...noses.map(({ right }) => right).filter((x) => x < middleOf(noses))),
-    right: Math.min(...noses.map((nose) => nose.left).filter((x) => x > middleOf(noses))),
-    near: Math.max(...noses.map(({ top }) => top)),
-    far: Math.min(...noses.map(({ bottom }) => bottom)),
+    left: at(({ x }) => x === across.least)?.right,
+    right: at(({ x }) => x === across.most)?.left,
+    far: at(({ y }) => y === down.least)?.bottom,
+    near: at(({ y }) => y === down.most)?.top,
   };
-  if (!Object.values(bed).every(Number.isFinite)) throw new Error('no table is drawn yet');
-  return bed;
-}
-
-function middleOf(noses: readonly { left: number; right: number }[]): number {
-  const most = Math.max(...noses.map(({ right }) => right));
-  const least = Math.min(...noses.map(({ left }) => left));
-  return (most + least) / 2;
+  const { left, right, far, near } = bed;
+  if (left === undefined || right === undefined || far === undefined || near === undefined) {
+    throw new Error('no table is drawn yet');
+  }
+  return { left, right, far, near };
 }
 
 export async function tapTable(page: Page, place: BedShare): Promise<void> {

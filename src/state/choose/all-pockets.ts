@@ -7,9 +7,11 @@ import type { RestingWork } from './work-at-rest';
 
 export type PocketChances = ReadonlyMap<PocketName, PocketChance>;
 
+const NONE: PocketChances = new Map();
+
 /** The chance of each pocket for the ball to be played. */
 export interface AllPockets extends RestingWork {
-  /** Null while they are not known of what would be asked now. */
+  /** Null while they are not known of what would be asked now; empty where they cannot be had. */
   readonly chances: ReadonlySignal<PocketChances | null>;
 }
 
@@ -26,12 +28,16 @@ export function createAllPockets(
   let abort = new AbortController();
   const isAsked = computed(() => isSame(present.value, asked.value));
   const ask = async (question: PocketsQuestion, work: Work, wanted: AbortSignal) => {
-    const chances = await work('pockets', question, wanted);
+    // A pocket can be chosen without.
+    const chances = await work('pockets', question, wanted).catch(() => []);
     if (!wanted.aborted) told.value = new Map(chances.map((one) => [one.pocket, one]));
   };
 
   return {
-    chances: computed(() => (isAsked.value ? told.value : null)),
+    chances: computed(() => {
+      if (work === null) return NONE;
+      return isAsked.value ? told.value : null;
+    }),
     isDue: () => work !== null && present.value !== null && !isAsked.value,
     begin() {
       const question = present.peek();
@@ -40,8 +46,7 @@ export function createAllPockets(
       abort = new AbortController();
       asked.value = question;
       told.value = null;
-      // A pocket can be chosen without: what cannot be worked out is not told.
-      void ask(question, work, abort.signal).catch(() => undefined);
+      void ask(question, work, abort.signal);
     },
   };
 }

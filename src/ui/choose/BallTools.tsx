@@ -62,7 +62,7 @@ function BallSide({ choose, board, isSnapping }: Props) {
       <div class="side-buttons">
         <button
           type="button"
-          class="button side-button"
+          class="button"
           aria-pressed={isSnapping.value}
           onClick={() => {
             isSnapping.value = !isSnapping.peek();
@@ -72,7 +72,7 @@ function BallSide({ choose, board, isSnapping }: Props) {
         </button>
         <button
           type="button"
-          class="button side-button"
+          class="button"
           disabled={!isLaid}
           onClick={withSelected(choose.freeze)}
         >
@@ -81,14 +81,14 @@ function BallSide({ choose, board, isSnapping }: Props) {
         {isLaid || selected === null ? (
           <button
             type="button"
-            class="button side-button"
+            class="button"
             disabled={!isLaid}
             onClick={withSelected(choose.takeOff)}
           >
             Take off
           </button>
         ) : (
-          <button type="button" class="button side-button" onClick={() => choose.putDown(selected)}>
+          <button type="button" class="button" onClick={() => choose.putDown(selected)}>
             Put down
           </button>
         )}

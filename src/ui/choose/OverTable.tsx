@@ -1,4 +1,3 @@
-import type { Label } from '../../diagram/canvas';
 import { layOutShot, type ShotLines } from '../../diagram/table-lines';
 import { type PlacedWords, placeWords, ZONE } from '../../diagram/table-words';
 import type { ChooseModel } from '../../state/choose/choose-model';
@@ -25,10 +24,11 @@ export function OverTable({ app, board, mode }: Props) {
   const words = wordsOf(choose, board, lines, told);
   return (
     <>
-      <ZoneMark choose={choose} board={board} label={words.zone} />
+      <ZoneMark choose={choose} board={board} />
       <FanOverlay choose={choose} board={board} keepOff={words.taken}>
         {lines && <ShotOverlay choose={choose} board={board} lines={lines} words={words.crosses} />}
       </FanOverlay>
+      <Word label={words.zone}>{ZONE}</Word>
       <PocketMarks board={board} told={told} words={words.pockets} />
     </>
   );
@@ -67,14 +67,8 @@ function wordsOf(
   return placeWords(wanted, keepOff, map.bed, board.canvas.value);
 }
 
-interface ZoneProps {
-  readonly choose: ChooseModel;
-  readonly board: Board;
-  readonly label: Label | null;
-}
-
 /** Where the cue ball should come to rest. */
-function ZoneMark({ choose, board, label }: ZoneProps) {
+function ZoneMark({ choose, board }: { choose: ChooseModel; board: Board }) {
   const { zone } = choose.open.value;
   if (zone === null) return null;
   const map = board.map.value;
@@ -83,7 +77,6 @@ function ZoneMark({ choose, board, label }: ZoneProps) {
     <g class="zone-mark">
       <circle cx={x} cy={y} r={zone.radiusM * map.pxPerM} />
       <path d={`M${x - 5} ${y}h10m-5 -5v10`} />
-      <Word label={label}>{ZONE}</Word>
     </g>
   );
 }

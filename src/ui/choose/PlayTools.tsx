@@ -88,14 +88,14 @@ function PocketButton({ app, name }: Pick<Props, 'app'> & { readonly name: Pocke
   return (
     <button
       type="button"
-      class={told?.isClosed ? 'button side-button is-closed' : 'button side-button'}
+      class={told?.isClosed ? 'button pocket-button is-closed' : 'button pocket-button'}
       aria-label={`Into the ${pocketWords(name)} pocket${told ? `, ${told.words}` : ''}`}
       aria-pressed={isChosen}
       onClick={() => choose.playInto(isChosen ? null : name)}
     >
       <span>
-        <b>{pocketWords(name)}</b>
-        <small>{told?.words ?? '\u00a0'}</small>
+        <span class="pocket-name">{pocketWords(name)}</span>
+        <b>{told?.words ?? '\u00a0'}</b>
       </span>
     </button>
   );
@@ -106,6 +106,7 @@ function PocketsNote({ app }: Pick<Props, 'app'>) {
   const { choose, player } = app;
   const { balls, goal } = choose.open.value;
   if (goal.ball === null || !balls.some(({ name }) => name === 'cue')) return null;
+  if (choose.chances.value === null) return <p class="choose-note">Working out every pocket…</p>;
   const whom = tellingOf(app) === 'ease' ? 'most players' : forWords(player.inPlay.value);
   return (
     <p class="choose-note">

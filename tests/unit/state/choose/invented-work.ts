@@ -1,5 +1,6 @@
 import { playOn } from '../../../../src/engine/goal/scene';
 import { strokeAt } from '../../../../src/engine/plan/option-grid';
+import type { PocketChance, PocketsQuestion } from '../../../../src/engine/plan/pocket-chances';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { Option } from '../../../../src/engine/plan/solve-option';
 import { wayOf } from '../../../../src/engine/plan/way';
@@ -68,8 +69,13 @@ function range({ share }: RangeJob): ChanceRange {
   return { low: share - 0.1, high: share + 0.1 };
 }
 
+/** Of every pocket some other chance: 10 %, 30 %, and so on. */
+function pockets({ shape }: PocketsQuestion): readonly PocketChance[] {
+  return shape.pockets.map(({ name: pocket }, at) => ({ pocket, share: (0.1 + 0.2 * at) % 1 }));
+}
+
 /** What workers would make of a job, invented and quick. */
-const INVENTED_WORK = { sweep, pick, refine, fan, range };
+const INVENTED_WORK = { sweep, pick, refine, fan, range, pockets };
 
 type Invented = typeof INVENTED_WORK;
 

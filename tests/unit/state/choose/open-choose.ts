@@ -13,6 +13,7 @@ import type { StorePort } from '../../../../src/store/store-port';
 import { createEnginePool } from '../../../../src/worker/engine-pool';
 import { type FakeWorker, workshop } from '../../worker/fake-worker';
 import { somebody } from '../player/open-player';
+import { holdLater } from './held-later';
 import { workOut } from './invented-work';
 
 const LEVEL = { alongM_per_M: 0, rightM_per_M: 0 };
@@ -74,6 +75,7 @@ export async function openChoose(options: OpenOptions = {}) {
   const knowledge = signal(KNOWN);
   const player = somebody();
   const sent: { asked: Asked | null } = { asked: null };
+  const { later, rest } = holdLater();
   let [ids, ms] = [0, 1000];
   const model = createChooseModel({
     store: { ...memory, ...options.store },
@@ -87,11 +89,12 @@ export async function openChoose(options: OpenOptions = {}) {
         sent.asked = asked;
       },
     },
+    later,
     now: () => ++ms,
     newId: () => `new-${++ids}`,
   });
   const stored = async () => (await memory.loadAll()).positions;
-  return { model, table, knowledge, player, hired, sent, stored };
+  return { model, table, knowledge, player, hired, sent, stored, rest };
 }
 
 /** Lets everything that waits for an answer go on. */

@@ -153,9 +153,7 @@ describe('choosing what to play', () => {
 
   it('lists the pockets as the table lies: here the break end is on the left', () => {
     const { container } = openChoose('#choose/play');
-    const names = [...container.querySelectorAll('.pockets button')].map((one) =>
-      one.textContent?.replace('too thin', ''),
-    );
+    const names = [...container.querySelectorAll('.pocket-name')].map((one) => one.textContent);
     expect(names.join()).toBe('near left,middle left,far left,near right,middle right,far right');
   });
 
@@ -174,6 +172,40 @@ describe('choosing what to play', () => {
       .toBeTruthy();
     press('Choose ball and pocket');
     expect(location.hash).toBe('#choose/play');
+  });
+
+  it('asks for a ball first, and tells of every pocket how often it goes, before one is chosen', async () => {
+    const { choose, container, rest } = openChoose('#choose/play', {
+      ...CUT,
+      goal: { ...CUT.goal, ball: null, pocket: null },
+    });
+    expect(container.querySelector('.status-line p')?.textContent).toMatch(/^Tap the ball to play/);
+    expect(container.querySelector('.pocket-marks')).toBeNull();
+    press('8 ball');
+    await expect.poll(() => choose.open.value.goal.ball).toBe(8);
+    rest();
+    // The invented chances: 10 % of the first pocket, 30 % of the second, and so on.
+    const names = choose.shape.value.pockets.map(({ name }) => name.replace('-', ' '));
+    const open = names.findIndex(
+      (name) => !choose.closed.value.has(name.replace(' ', '-') as never),
+    );
+    const words = `${[1, 3, 5, 7, 9, 1][open]} in 10`;
+    const button = () =>
+      screen.queryByRole('button', { name: `Into the ${names[open]} pocket, ${words}` });
+    await expect.poll(button).toBeTruthy();
+    const drawn = [...container.querySelectorAll('.pocket-marks text')].map(
+      (one) => one.textContent,
+    );
+    expect(drawn).toContain(words);
+    expect(container.querySelectorAll('.pocket-cross').length).toBe(choose.closed.value.size);
+    button()?.click();
+    expect(choose.open.value.goal.pocket).toBe(names[open]?.replace(' ', '-'));
+  });
+
+  it('leads on to the ways once there is a shot', async () => {
+    openChoose('#choose/play');
+    press('See the ways to play it');
+    expect(location.hash).toBe('#choose/ways');
   });
 
   it('tells in words what is in the way', async () => {

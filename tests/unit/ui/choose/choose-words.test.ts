@@ -1,9 +1,13 @@
+import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
 import type { PositionShot } from '../../../../src/engine/goal/position-shot';
 import type { Neighbour } from '../../../../src/engine/lie/neighbours';
+import type { WhyNot } from '../../../../src/engine/plan/pocket-chances';
 import { NOTHING_CHOSEN } from '../../../../src/store/saved-position';
 import { besideWords } from '../../../../src/ui/choose/beside-words';
 import { boardWords } from '../../../../src/ui/choose/board-words';
+import { pocketTold, tenthsWords } from '../../../../src/ui/choose/pocket-words';
+import { NONE_TOLD } from '../../../../src/ui/choose/pockets-told';
 import { goalWords, hindranceLines, lieWords } from '../../../../src/ui/choose/shot-words';
 import { percentWords, spotWords } from '../../../../src/ui/choose/table-words';
 import { inventedChoose } from './invented-choose';
@@ -96,10 +100,42 @@ describe('words for what is played', () => {
   });
 });
 
+describe('what is told of a pocket', () => {
+  it('is so many in ten, or a word where they are nearly none or all', () => {
+    const told = [0.04, 0.06, 0.44, 0.6, 0.949, 0.96].map((share) => tenthsWords(share, 'figures'));
+    expect(told).toEqual(['rarely', '1 in 10', '4 in 10', '6 in 10', '9 in 10', 'nearly all']);
+    expect(tenthsWords(0.6, 'ease')).toBe('fair');
+  });
+
+  it('is why it does not go', () => {
+    const why = (one: WhyNot) => {
+      const chances = new Map([
+        ['far-left', { pocket: 'far-left', share: null, why: one }],
+      ] as const);
+      return pocketTold(
+        { closed: signal(new Map()), chances: signal(chances) },
+        'far-left',
+        'ease',
+      );
+    };
+    expect(why({ reason: 'in-the-way', what: 9 })).toEqual({
+      words: 'the 9 in the way',
+      isClosed: true,
+    });
+    expect(why({ reason: 'in-the-way', what: 'jaw' })?.words).toBe('blocked');
+    expect(why({ reason: 'not-reached' })?.words).toBe('too far');
+  });
+
+  it('is in the words of the drawing', () => {
+    const told = new Map([['far-left', { words: '6 in 10', isClosed: false }]] as const);
+    expect(boardWords(inventedChoose().choose, 'm', told)).toContain('Far left pocket 6 in 10');
+  });
+});
+
 describe('the drawing in words', () => {
   it('tells balls, what is played and the zone', () => {
     const { choose } = inventedChoose();
-    const words = boardWords(choose, 'm');
+    const words = boardWords(choose, 'm', NONE_TOLD);
     expect(words).toContain('Cue ball 2.4 diamonds up, 1.1 from the left');
     expect(words).toContain('12 ball');
     expect(words).toContain('The 11 is frozen to the 12');
@@ -107,7 +143,7 @@ describe('the drawing in words', () => {
     expect(words).toContain(
       'Zone for the cue ball 3.4 diamonds up, 1.4 from the left, 0.50 m across',
     );
-    expect(boardWords(choose, 'in')).toContain(', 20 in across');
+    expect(boardWords(choose, 'in', NONE_TOLD)).toContain(', 20 in across');
   });
 
   it('tells the fan of the way that is looked at', async () => {
@@ -116,6 +152,8 @@ describe('the drawing in words', () => {
     await expect.poll(() => choose.comparison.value.state).toBe('done');
     choose.choose(choose.comparison.value.ways[0] ?? null);
     await expect.poll(() => choose.fan.value.length).toBe(5);
-    expect(boardWords(choose, 'm')).toMatch(/Where the cue ball rests, in diamonds: true: /);
+    expect(boardWords(choose, 'm', NONE_TOLD)).toMatch(
+      /Where the cue ball rests, in diamonds: true: /,
+    );
   });
 });

@@ -10,6 +10,7 @@ import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
 import { NOTHING_CHOSEN, type SavedPosition } from '../../../../src/store/saved-position';
+import { holdLater } from '../../state/choose/held-later';
 import { type Answers, inventedWork } from '../../state/choose/invented-work';
 import { KNOWN } from '../../state/choose/open-choose';
 import { openShot } from '../../state/open-shot';
@@ -55,6 +56,7 @@ export function inventedChoose(position: SavedPosition = CUT, answers: Answers =
   const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
   const shot = openShot().model;
   const player = knownPlayer(store, desk);
+  const { later, rest } = holdLater();
   const choose = createChooseModel({
     store,
     positions: [position, position === CUT ? EMPTY : CUT],
@@ -63,6 +65,7 @@ export function inventedChoose(position: SavedPosition = CUT, answers: Answers =
     player,
     work: inventedWork(answers),
     shot,
+    later,
   });
-  return { choose, desk, kit, shot, player };
+  return { choose, desk, kit, shot, player, rest };
 }

@@ -19,7 +19,7 @@ export function openChoose(hash = '#choose', position: SavedPosition = CUT, answ
 /** Choose with all ways compared. */
 export async function openCompared(position: SavedPosition = CUT, answers: Answers = {}) {
   const opened = openChoose('#choose/ways', position, answers);
-  press('Compare all ways');
+  opened.rest();
   await expect.poll(() => opened.choose.comparison.value.state).toBe('done');
   return opened;
 }

@@ -27,20 +27,39 @@ describe('comparing the ways', () => {
     const { choose, container } = await openCompared();
     choose.nudge('cue', 0.02, 0);
     await expect.poll(() => container.querySelector('.ways.is-stale')).toBeTruthy();
-    expect(container.querySelector('.compare-note')?.textContent).toContain('compare again');
+    expect(container.querySelector('.compare-note')?.textContent).toContain('comparing anew');
     choose.undo();
     await expect.poll(() => container.querySelector('.ways.is-stale')).toBeNull();
   });
 
-  it('asks to compare again in earnest only once something has changed', async () => {
-    const { player } = openChoose('#choose/ways');
-    const isMain = (name: string) =>
-      screen.queryByRole('button', { name })?.classList.contains('button-primary');
-    expect(isMain('Compare all ways')).toBe(true);
-    press('Compare all ways');
-    await expect.poll(() => isMain('Compare again')).toBe(false);
-    player.answer(9);
-    await expect.poll(() => isMain('Compare again')).toBe(true);
+  it('begins by itself, and offers to compare again only where that was stopped', async () => {
+    const { choose, rest } = openChoose('#choose/ways', CUT, {
+      refine: () => new Promise(() => {}),
+    });
+    const again = () => screen.queryByRole('button', { name: 'Compare again' });
+    expect(again()).toBeNull();
+    rest();
+    await expect.poll(() => screen.queryByRole('button', { name: 'Stop' })).toBeTruthy();
+    expect(again()).toBeNull();
+    choose.stop();
+    await expect.poll(again).toBeTruthy();
+    rest();
+    expect(choose.comparison.value.state).toBe('stopped');
+    press('Compare again');
+    expect(choose.comparison.value.state).toBe('running');
+  });
+
+  it('compares nothing while balls are laid', async () => {
+    const { choose, rest, router } = openChoose('#choose');
+    rest();
+    expect(choose.comparison.value.state).toBe('none');
+    router.open('play');
+    await expect
+      .poll(() => {
+        rest();
+        return choose.comparison.value.state;
+      })
+      .not.toBe('none');
   });
 
   it('leads with how often the ball goes where there is no zone', async () => {
@@ -95,8 +114,10 @@ describe('comparing the ways', () => {
   });
 
   it('shows how far it has come, and can be stopped', async () => {
-    const { choose } = openChoose('#choose/ways', CUT, { refine: () => new Promise(() => {}) });
-    press('Compare all ways');
+    const { choose, rest } = openChoose('#choose/ways', CUT, {
+      refine: () => new Promise(() => {}),
+    });
+    rest();
     const bar = () => screen.queryByRole('progressbar')?.textContent;
     // All is swept, and nothing worked out in full.
     await expect.poll(bar).toBe('60 %');
@@ -151,8 +172,8 @@ describe('a way that is looked at', () => {
   it('gives the list back as far down as it was, the focus where it was', async () => {
     await openCompared();
     await expect.poll(() => rows().length).toBeGreaterThan(3);
-    const place = document.querySelector('.choose-place');
-    if (!place) throw new Error('there is a place');
+    const place = document.querySelector('.choose-sheet');
+    if (!place) throw new Error('there is a sheet');
     place.scrollTop = 123;
     const name = rows()[2]?.getAttribute('data-way');
     (rows()[2] as HTMLElement).click();

@@ -12,6 +12,7 @@ import { LogPlace } from '../../../../src/ui/log/LogPlace';
 import { createRouter } from '../../../../src/ui/route';
 import { ShotPlace } from '../../../../src/ui/shot/ShotPlace';
 import type { Work } from '../../../../src/worker/engine-pool';
+import { holdLater } from '../../state/choose/held-later';
 import { inventedWork } from '../../state/choose/invented-work';
 import { KNOWN } from '../../state/choose/open-choose';
 import { inventedLevel } from '../../state/log/invented-level';
@@ -45,6 +46,7 @@ export async function openLog(hash: string, played: readonly PlayedShot[] = []) 
     player,
     work: inventedWork({}),
     shot,
+    later: holdLater().later,
   });
   const log = createLogModel({
     shot,
