@@ -48,19 +48,19 @@ const NO_WORDS: PlacedWords = { crosses: [], pockets: new Map(), zone: null, tak
 
 /**
  * Places words so that none lies on a ball, on a pocket, or on another word.
- * @param keepOff balls and pockets as they are drawn
+ * @param keepOff gives balls and pockets as they are drawn; asked only where there is a word
  * @param bed from nose to nose
  */
 export function placeWords(
   wanted: WantedWords,
-  keepOff: readonly Circle[],
+  keepOff: () => readonly Circle[],
   bed: Rect,
   canvas: Canvas,
 ): PlacedWords {
   if (isNothing(wanted)) return NO_WORDS;
   const marks = wanted.crosses.map(({ x, y }) => ({ cx: x, cy: y, r: CROSS_PX }));
   const middle = wanted.zone && { cx: wanted.zone.x, cy: wanted.zone.y, r: MARK_PX };
-  const circles = [...keepOff, ...marks, ...(middle ? [middle] : [])];
+  const circles = [...keepOff(), ...marks, ...(middle ? [middle] : [])];
   const taken = circles.map(boxAround);
   const first = taken.length;
   const around = (point: Point | null, word: string) =>

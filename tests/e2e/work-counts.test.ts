@@ -133,13 +133,13 @@ it('works out no more than the shot a move of the ball to be played, and saves i
   app = await openApp({ isStored: true, hash: '#choose' });
   const middle = await pointOnTable(app.page, { up: 0.45, across: 0.5 });
   const at = (move: number) => ({
-    x: middle.x + 60 * Math.sin(move / 12),
-    y: middle.y + 90 * Math.cos(move / 12),
+    x: middle.x + 64 * Math.cos(move / 12),
+    y: middle.y + 42 * Math.sin(move / 12),
   });
   const { moved, letGo } = await drag(await middleOf('.board-ball.is-played .ball-body'), at);
-  expectAtMost(moved, { calls: 3_700, domWrites: 9.5, layouts: LAYOUTS, saves: 0, jobs: 0 }, MOVES);
+  expectAtMost(moved, { calls: 2_800, domWrites: 9.5, layouts: LAYOUTS, saves: 0, jobs: 0 }, MOVES);
   // Each pocket is tried anew.
-  expectAtMost(letGo, { calls: 207_000, domWrites: 13, layouts: 3, saves: 2, jobs: 0 });
+  expectAtMost(letGo, { calls: 165_000, domWrites: 13, layouts: 3, saves: 2, jobs: 0 });
 });
 
 it('solves and draws once a step of a held button, and asks the worker once it is let go', async () => {

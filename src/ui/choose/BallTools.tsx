@@ -1,4 +1,4 @@
-import type { Signal } from '@preact/signals';
+import { type Signal, useComputed } from '@preact/signals';
 import type { BallName } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { NudgePad } from './NudgePad';
@@ -27,12 +27,14 @@ export function BallTools(props: Props) {
 /** All balls there are: one taken up here is put down by a tap on the table. */
 function BallPalette({ choose }: { choose: ChooseModel }) {
   const selected = choose.selected.value;
-  const { balls } = choose.open.value;
+  // By which lie there, not where: a ball that is dragged draws none of the buttons anew.
+  const laid = useComputed(() => choose.open.value.balls.map(({ name }) => name).join(' '));
+  const names = laid.value.split(' ');
   return (
     <fieldset class="ball-palette">
       <legend class="visually-hidden">Balls</legend>
       {BALLS.map((name) => {
-        const isLaid = balls.some((ball) => ball.name === name);
+        const isLaid = names.includes(`${name}`);
         return (
           <button
             key={name}
@@ -53,7 +55,9 @@ function BallPalette({ choose }: { choose: ChooseModel }) {
 /** What can be done with the ball selected. */
 function BallSide({ choose, board, isSnapping }: Props) {
   const selected = choose.selected.value;
-  const isLaid = choose.open.value.balls.some(({ name }) => name === selected);
+  const isLaid = useComputed(() =>
+    choose.open.value.balls.some(({ name }) => name === choose.selected.value),
+  ).value;
   const withSelected = (act: (name: BallName) => void) => () => {
     if (selected !== null) act(selected);
   };

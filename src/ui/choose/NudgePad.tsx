@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { HoldButton } from '../controls/HoldButton';
 import type { ChooseMode } from './choose-mode';
@@ -21,7 +22,7 @@ const WAYS: readonly (readonly [string, string, NudgeWay])[] = [
 
 /** Four buttons that move what is selected as seen on the screen, and go on while held. */
 export function NudgePad({ choose, board, mode, what }: Props) {
-  const isDisabled = !hasSomethingToMove(choose, mode);
+  const isDisabled = useComputed(() => !hasSomethingToMove(choose, mode)).value;
   return (
     <div class="nudge-pad">
       {WAYS.map(([arrow, word, way]) => (

@@ -1,8 +1,9 @@
+import { useComputed } from '@preact/signals';
 import { layOutShot, type ShotLines } from '../../diagram/table-lines';
 import { type PlacedWords, placeWords, ZONE } from '../../diagram/table-words';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
-import type { ChooseMode } from './choose-mode';
+import { modeOf } from './choose-mode';
 import { FanOverlay } from './FanOverlay';
 import { PocketMarks } from './PocketMarks';
 import { NONE_TOLD, type PocketsTold, pocketsTold } from './pockets-told';
@@ -11,25 +12,29 @@ import { type Board, ballsOn } from './use-board';
 import { Word } from './Word';
 
 interface Props {
-  readonly app: Models<'choose' | 'player'>;
+  readonly app: Models<'choose' | 'player' | 'router'>;
   readonly board: Board;
-  readonly mode: ChooseMode;
 }
 
-/** What is drawn over the bed: zone, chances, shot and fan; their words are placed all at once. */
-export function OverTable({ app, board, mode }: Props) {
-  const { choose } = app;
-  const lines = linesOf(choose, board);
-  const told = mode === 'play' ? pocketsTold(app) : NONE_TOLD;
-  const words = wordsOf(choose, board, lines, told);
+/**
+ * What is drawn over the bed: zone, chances, shot and fan; their words are placed all at once. Of all
+ * that the shot's lines alone are drawn anew while a ball is dragged.
+ */
+export function OverTable({ app, board }: Props) {
+  const { choose, router } = app;
+  const lines = useComputed(() => linesOf(choose, board));
+  const told = useComputed(() =>
+    modeOf(router.route.value.panel) === 'play' ? pocketsTold(app) : NONE_TOLD,
+  );
+  const words = useComputed(() => wordsOf(choose, board, lines.value, told.value)).value;
   return (
     <>
       <ZoneMark choose={choose} board={board} />
       <FanOverlay choose={choose} board={board} keepOff={words.taken}>
-        {lines && <ShotOverlay choose={choose} board={board} lines={lines} words={words.crosses} />}
+        <ShotOverlay choose={choose} board={board} lines={lines} words={words.crosses} />
       </FanOverlay>
       <Word label={words.zone}>{ZONE}</Word>
-      <PocketMarks board={board} told={told} words={words.pockets} />
+      <PocketMarks board={board} told={told.value} words={words.pockets} />
     </>
   );
 }
@@ -63,13 +68,13 @@ function wordsOf(
     }),
     zone: zone && map.toPoint(zone),
   };
-  const keepOff = [...ballsOn(choose, board), ...pockets.map(({ hole }) => hole)];
+  const keepOff = () => [...ballsOn(choose, board), ...pockets.map(({ hole }) => hole)];
   return placeWords(wanted, keepOff, map.bed, board.canvas.value);
 }
 
 /** Where the cue ball should come to rest. */
 function ZoneMark({ choose, board }: { choose: ChooseModel; board: Board }) {
-  const { zone } = choose.open.value;
+  const zone = useComputed(() => choose.open.value.zone).value;
   if (zone === null) return null;
   const map = board.map.value;
   const { x, y } = map.toPoint(zone);

@@ -83,7 +83,8 @@ function Pockets({ app, board }: Props) {
 
 function PocketButton({ app, name }: Pick<Props, 'app'> & { readonly name: PocketName }) {
   const { choose } = app;
-  const isChosen = choose.open.value.goal.pocket === name;
+  const { ball, pocket } = choose.open.value.goal;
+  const isChosen = pocket === name;
   const told = pocketsTold(app).get(name);
   return (
     <button
@@ -95,7 +96,7 @@ function PocketButton({ app, name }: Pick<Props, 'app'> & { readonly name: Pocke
     >
       <span>
         <span class="pocket-name">{pocketWords(name)}</span>
-        <b>{told?.words ?? '\u00a0'}</b>
+        {ball !== null && <b>{told?.words ?? '\u00a0'}</b>}
       </span>
     </button>
   );

@@ -1,3 +1,4 @@
+import type { ReadonlySignal } from '@preact/signals';
 import type { Label, Point } from '../../diagram/canvas';
 import type { ShotLines } from '../../diagram/table-lines';
 import { IN_THE_WAY } from '../../diagram/table-words';
@@ -9,13 +10,16 @@ import { Word } from './Word';
 interface Props {
   readonly choose: ChooseModel;
   readonly board: Board;
-  readonly lines: ShotLines;
+  /** Null where there is nothing to draw. */
+  readonly lines: ReadonlySignal<ShotLines | null>;
   /** Where each of what is in the way is named. */
   readonly words: readonly (Label | null)[];
 }
 
 /** Straight line, ghost ball and target line, and what is in the way; greyed while there is no shot. */
-export function ShotOverlay({ choose, board, lines, words }: Props) {
+export function ShotOverlay({ choose, board, words, ...drawn }: Props) {
+  const lines = drawn.lines.value;
+  if (lines === null) return null;
   const isShot = choose.shot.value?.ok === true;
   const ghost = { cx: lines.ghost.x, cy: lines.ghost.y, r: board.size.value.radiusPx };
   return (

@@ -54,7 +54,7 @@ export function TableBoard({ app, holder, ...props }: BoardProps) {
         {...handlers}
       >
         <Bed choose={choose} board={board} mode={mode} />
-        <OverTable app={app} board={board} mode={mode} />
+        <OverTable app={app} board={board} />
         <Balls choose={choose} board={board} />
       </svg>
     </div>

@@ -67,7 +67,7 @@ function crowded(canvas: (typeof CANVASES)[number], seed: number) {
   const keepOff = [...balls, ...pockets.map(({ hole }) => hole)];
   const words = pockets.map(({ name, hole }) => ({ name, hole, word: 'nearly all' }));
   const wanted = { crosses: [spot(), spot()], pockets: words, zone: spot() };
-  const placed = placeWords(wanted, keepOff, map.bed, canvas);
+  const placed = placeWords(wanted, () => keepOff, map.bed, canvas);
   const rects = [
     ...placed.crosses.map((label) => label && rectOf(label, 'in the way', canvas.textPx)),
     ...[...placed.pockets.values()].map((label) => rectOf(label, 'nearly all', canvas.textPx)),
@@ -101,7 +101,7 @@ it('stand at each pocket of a bare table; twice as large on a small phone, at fi
     const words = pockets.map(({ name, hole }) => ({ name, hole, word: '6 in 10' }));
     const wanted = { crosses: [], pockets: words, zone: null };
     const keepOff = pockets.map(({ hole }) => hole);
-    const { size } = placeWords(wanted, keepOff, map.bed, canvas).pockets;
+    const { size } = placeWords(wanted, () => keepOff, map.bed, canvas).pockets;
     return { size, isUsual: canvas.textPx === 13 };
   });
   expect(counts.filter(({ isUsual, size }) => isUsual && size !== 6)).toEqual([]);
