@@ -105,7 +105,7 @@ function halfWidth(word: string, textPx: number): number {
 }
 
 /** How far off a word may stand, in heights of text: the nearer the better. */
-export const RINGS = [1, 1.7, 2.5, 3.5];
+const RINGS = [1, 1.7, 2.5, 3.5];
 /** To the right first, then left, above, below and between. */
 const TURNS = [0, 4, 6, 2, 7, 1, 5, 3];
 

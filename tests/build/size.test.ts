@@ -10,11 +10,12 @@ import { gzippedCodeBytes, shippedCode } from './shipped-code';
  * files held to their digests, and lists of thousands, 6; cushions as quantities of a table, 2; laws that change said once, and faster paths, 10;
  * players of one’s own, with their question, log and file, and what of it sets ways apart, 7;
  * the place Log, the sheet after a shot and the level test 7.5; cushions followed from every top 0.8;
- * the question asked on Shot, and sides of the pocket in the log, 0.8.
+ * the question asked on Shot, and sides of the pocket in the log, 0.8; every pocket's chance told at the
+ * pocket, comparisons that begin by themselves, words that keep off one another and pictures of positions 2.8.
  */
-const BUDGET_BYTES = 208_700;
+const BUDGET_BYTES = 211_500;
 
-it('sends at most 208.7 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 211.5 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);
