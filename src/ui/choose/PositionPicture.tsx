@@ -12,8 +12,8 @@ export function PositionPicture({ position }: { position: SavedPosition }) {
   });
   return (
     <svg class="position-picture" viewBox={`0 0 ${WIDE} ${HIGH}`} aria-hidden="true">
-      <rect class="picture-rail" {...frame} rx={2} />
-      <rect class="picture-bed" {...bed} />
+      <rect class="table-rail picture-rail" {...frame} rx={2} />
+      <rect class="board-bed" {...bed} />
       {holes.map((hole) => (
         <circle key={`${hole.cx} ${hole.cy}`} class="picture-hole" {...hole} />
       ))}

@@ -1,3 +1,4 @@
+import type { Comparison } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
 import type { ChooseMode } from './choose-mode';
 
@@ -22,7 +23,7 @@ export function WayOut({ app: { choose, router }, mode }: Props) {
     return isShot ? (
       <div class="sheet-foot">
         <button type="button" class="button button-primary" onClick={() => router.open('ways')}>
-          See the ways to play it
+          {onwardWords(choose.comparison.value)}
         </button>
       </div>
     ) : null;
@@ -33,4 +34,14 @@ export function WayOut({ app: { choose, router }, mode }: Props) {
       Choose ball and pocket
     </button>
   );
+}
+
+/** Whoever goes on finds the comparison begun, or done. */
+function onwardWords({ state, ways, isStale }: Comparison): string {
+  if (state === 'running') return 'See the ways: comparing…';
+  if (state !== 'done' || isStale) return 'See the ways to play it';
+  if (ways.length === 0) return 'See why no way goes';
+  return ways.length === 1
+    ? 'See the one way to play it'
+    : `See the ${ways.length} ways to play it`;
 }

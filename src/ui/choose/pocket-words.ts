@@ -2,7 +2,6 @@ import type { PocketChance, WhyNot } from '../../engine/plan/pocket-chances';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import { easeWords, type Telling } from '../chance-telling';
-import { ballWords } from './table-words';
 
 /** A chance as players say it: "6 in 10"; where no figure is told, "fair". */
 export function tenthsWords(share: number, telling: Telling): string {
@@ -47,6 +46,6 @@ function whyWords(why: WhyNot): string {
     case 'in-the-way':
       return why.what === undefined || why.what === 'jaw'
         ? 'blocked'
-        : `${ballWords(why.what)} in the way`;
+        : `${why.what === 'cue' ? 'cue ball' : why.what} in the way`;
   }
 }

@@ -202,9 +202,13 @@ describe('choosing what to play', () => {
     expect(choose.open.value.goal.pocket).toBe(names[open]?.replace(' ', '-'));
   });
 
-  it('leads on to the ways once there is a shot', async () => {
-    openChoose('#choose/play');
-    press('See the ways to play it');
+  it('leads on to the ways once there is a shot, and says how far they are', async () => {
+    const { rest } = openChoose('#choose/play');
+    const onward = (name: string) => screen.queryByRole('button', { name });
+    expect(onward('See the ways to play it')).not.toBeNull();
+    rest();
+    await expect.poll(() => onward('See the 9 ways to play it')).toBeTruthy();
+    press('See the 9 ways to play it');
     expect(location.hash).toBe('#choose/ways');
   });
 

@@ -119,7 +119,7 @@ describe('what is told of a pocket', () => {
       );
     };
     expect(why({ reason: 'in-the-way', what: 9 })).toEqual({
-      words: 'the 9 in the way',
+      words: '9 in the way',
       isClosed: true,
     });
     expect(why({ reason: 'in-the-way', what: 'jaw' })?.words).toBe('blocked');
