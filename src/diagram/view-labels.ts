@@ -69,7 +69,7 @@ export function placeMarks(aimX: X, stickX: X, ballTopY: number, canvas: Canvas)
   const y = Math.max(canvas.textPx, ballTopY - canvas.textPx * 0.8);
   const same = Math.abs(stickX - aimX) < SAME_MARK_PX;
   const wanted = stickX > aimX ? -1 : 1;
-  const aimLetters = same ? 15 : 9;
+  const aimLetters = same ? BOTH_LETTERS : AIM_LETTERS;
   const aimSide = sideWithRoom(aimX, wanted, aimLetters, canvas);
   const stickSide = sideWithRoom(stickX, -wanted, STICK_LETTERS, canvas);
   const lower = aimSide === stickSide ? canvas.textPx * 1.4 : 0;
@@ -80,7 +80,29 @@ export function placeMarks(aimX: X, stickX: X, ballTopY: number, canvas: Canvas)
   };
 }
 
-const STICK_LETTERS = 5;
+/** Bands are named beside their marks where the balls are drawn at least so large, px. */
+const NAMED_FROM_PX = 44;
+
+/** The bands' names stand in lines under the aim's, where there is room: see {@link placeMarks}. */
+export function placeBandNames(
+  { aim, stick }: { readonly aim: Mark | null; readonly stick: Mark | null },
+  ballPx: number,
+  { textPx, widthPx }: Canvas,
+): readonly Label[] {
+  if (aim === null || ballPx < NAMED_FROM_PX) return [];
+  const { x, y, anchor } = aim.label;
+  const width = textWidthPx(BAND_LETTERS, textPx);
+  if (anchor === 'start' ? x + width > widthPx : x - width < 0) return [];
+  const first = stick?.label.anchor === anchor ? 2 : 1;
+  return [first, first + 1].map((line) => ({ x, y: y + line * textPx * 1.4, anchor }));
+}
+
+/** Of "how sure", with a small picture of the band before it. */
+const BAND_LETTERS = 11;
+/** Of "cue lies here", "aim line", and of both in one. */
+const STICK_LETTERS = 13;
+const AIM_LETTERS = 9;
+const BOTH_LETTERS = 17;
 /** Clear space between a mark and its name, in heights of text. */
 const NAME_GAP = 0.65;
 

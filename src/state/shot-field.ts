@@ -15,6 +15,8 @@ export interface FieldContext {
   readonly preferences: Preferences;
   readonly tableLengthM: number;
   readonly ballRadiusM: number;
+  /** Radius of the tip's dome. */
+  readonly tipRadiusM: number;
   /** In the unit of speed that is shown. */
   readonly speedScale: SpeedScale;
   /** Where a cut goes: 1 right, −1 left. Kept apart, for a straight shot's cut has no sign. */

@@ -3,8 +3,9 @@ import { heldWithin } from '../engine/numerics/range';
 import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 import { checkRange } from '../units/check-range';
 import { nudge } from '../units/nudge';
-import { parseNumber } from '../units/parse-number';
+import { parseWithSide } from '../units/side-words';
 import { withCut } from './cut-field';
+import { tipScale } from '../units/tip-unit';
 import type { Asked, FieldContext, ShotField } from './shot-field';
 import { type FieldName, shotField } from './shot-fields';
 import type { ShotPorts } from './shot-ports';
@@ -29,6 +30,8 @@ export interface ShotInputs {
   readonly cutSign: ReadonlySignal<1 | -1>;
   /** How far from the centre the tip may touch before it slips, fractions of the radius. */
   readonly tipLimit: number;
+  /** The unit in which the tip's place is told. */
+  readonly tipScale: ReadonlySignal<ReturnType<typeof tipScale>>;
   /** Sets a figure in its shown unit, held within its range. */
   setFigure(name: FieldName, figure: number): void;
   /** Moves a figure to the next step, a long one where `coarse`. */
@@ -39,6 +42,8 @@ export interface ShotInputs {
   forgetProblem(name: FieldName): void;
   forgetProblems(): void;
   setCutSign(sign: 1 | -1): void;
+  /** Sets the cut and its side at once, rad, + sends the object ball right. */
+  setCut(cutRad: number): void;
   /** Sets where the tip touches, fractions of the radius, held to the miscue limit. */
   setTip(side: number, height: number): void;
 }
@@ -55,6 +60,7 @@ export function createShotInputs(
     preferences: desk.preferences.value,
     tableLengthM: tableLengthM.value,
     ballRadiusM: kit.value.ballRadiusM,
+    tipRadiusM: kit.value.tipRadiusM,
     speedScale: speedScale.value,
     cutSign: cutSign.value,
   }));
@@ -83,6 +89,7 @@ export function createShotInputs(
     hasPocketProblem: computed(() => POCKET_FIELDS.some((name) => problems[name].value)),
     cutSign,
     tipLimit: MISCUE_LIMIT,
+    tipScale: computed(() => tipScale(desk.preferences.value.tipUnit, kit.value)),
     forgetProblems,
     setFigure(name, figure) {
       put(name, heldWithin(fields[name].peek().range, figure));
@@ -95,7 +102,7 @@ export function createShotInputs(
     },
     typeIn(name, text) {
       const field = fields[name].peek();
-      const parsed = parseNumber(text, field.facts.symbol);
+      const parsed = parseWithSide(text, field.facts);
       const ranged = parsed.ok ? checkRange(parsed.value, field.range, field.facts) : parsed;
       const taken = ranged.ok ? field.put(ranged.value) : ranged;
       problems[name].value = taken.ok ? null : { text, message: taken.message };
@@ -111,6 +118,11 @@ export function createShotInputs(
         const turned = { ...context.peek(), cutSign: sign };
         take({ shot: withCut(shot, Math.abs(shot.cutRad), turned) });
       }
+    },
+    setCut(cutRad) {
+      problems.cut.value = null;
+      const turned = { ...context.peek(), cutSign: signOf(cutRad) ?? cutSign.peek() };
+      take({ shot: withCut(desk.shot.peek(), Math.abs(cutRad), turned) });
     },
     setTip(side, height) {
       problems.side.value = null;

@@ -24,6 +24,9 @@ export interface ShotModel
   readonly stale: ReadonlySignal<boolean>;
   readonly canUndo: ReadonlySignal<boolean>;
   undo(): void;
+  readonly canRedo: ReadonlySignal<boolean>;
+  /** Makes the change last taken back again. */
+  redo(): void;
   /** Asks something that was worked out elsewhere; it can be taken back as one change. */
   ask(asked: Asked): void;
   /** Sets the present shot aside to compare with. */
@@ -51,6 +54,16 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     history.note(before, after);
     set(after);
   };
+  const step = (take: (now: Asked) => Asked | null) => {
+    forgetProblems();
+    const [present, held] = [desk.shot.peek(), desk.heldShot.peek()];
+    batch(() => {
+      const other = take(asked.peek());
+      if (other) set(other);
+      // At the held shot: what is taken back, or made again, is an exchange of both sides.
+      if (held && isSame(desk.shot.peek(), held)) desk.holdShot(present);
+    });
+  };
   const { hasShotProblem, forgetProblems, ...inputs } = createShotInputs(
     { ...ports, speedScale },
     asked,
@@ -73,16 +86,9 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     stale: computed(
       () => !answers.result.value.ok || hasShotProblem.value || !ports.isKitSettled.value,
     ),
-    undo() {
-      forgetProblems();
-      const [present, held] = [desk.shot.peek(), desk.heldShot.peek()];
-      batch(() => {
-        const before = history.undo(asked.peek());
-        if (before) set(before);
-        // Back at the held shot: what is taken back is an exchange, of both sides.
-        if (held && isSame(desk.shot.peek(), held)) desk.holdShot(present);
-      });
-    },
+    canRedo: history.canRedo,
+    undo: () => step(history.undo),
+    redo: () => step(history.redo),
     ask(asked) {
       forgetProblems();
       change(asked);

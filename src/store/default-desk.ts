@@ -30,6 +30,7 @@ export const DEFAULT_PREFERENCES: Preferences = {
   distanceFrom: 'ghost-ball',
   speedUnit: 'mps',
   cutUnit: 'degrees',
+  tipUnit: 'tips',
   lead: 'object-ball',
   hand: 'right',
   theme: 'dark',

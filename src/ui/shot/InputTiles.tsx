@@ -62,7 +62,7 @@ function Tile({
   isOpen: boolean;
 }) {
   const { shot, desk, router } = app;
-  const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value.distanceFrom);
+  const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value);
   const field = STROKE_FIELDS[name];
   const room = field && !isRoomStale(app) ? fieldWindowWords(app, field) : '';
   const spoken = `${INPUT_LABELS[name]} ${figure} ${symbol} ${word} ${room && `goes ${room}`}`;
