@@ -22,7 +22,7 @@ export interface Frame {
 }
 
 /** Ball widths on either side of the object ball that are always in view. */
-const USUAL_HALF_SPAN_BALLS = 1.6;
+const USUAL_HALF_SPAN_BALLS = 1.4;
 /** Farther marks widen the view by steps, lest the scale crawl under the thumb. */
 const SPAN_STEP = 1.25;
 /** Clear ball widths kept beyond a mark, so that its surroundings show. */
@@ -31,13 +31,16 @@ const BEYOND_MARK_BALLS = 0.35;
 const MAX_GHOST_GROWTH = 1.3;
 /** In heights of text: the names of the marks above the balls, the ruler's figures below. */
 const NAMES = 1.7;
-const FIGURES = 2.1;
+const FIGURES = 1.95;
 /** Between the figures and the cue ball in front, in heights of text. */
 const GAP = 0.35;
 /** A smaller cue ball in front would show no tip, px; its room goes to the far balls then. */
 const LEAST_NEAR_PX = 22;
 /** Kept clear under it, px. */
 const FOOT_PX = 3;
+/** Where it would come out smaller than this, px, its foot is left out: no tip reaches so low. */
+const WHOLE_FROM_PX = 40;
+const CUT_OFF = 0.2;
 
 /** Finds the scale at which balls and marks fit, and where they stand. */
 export function frameOf(scene: ShooterScene, canvas: Canvas): Frame {
@@ -62,18 +65,23 @@ function heightsOf(growth: number, nearScale: number, widestPx: number, canvas: 
   const { heightPx, textPx } = canvas;
   const fixed = textPx * (NAMES + FIGURES);
   const below = textPx * GAP + FOOT_PX;
-  const both = (heightPx - fixed - below) / (2 * growth + 2 * nearScale);
+  const stacked = (nearRadii: number) =>
+    (heightPx - fixed - below) / (2 * growth + nearRadii * nearScale);
+  const isWhole = Math.min(widestPx, stacked(2)) * nearScale >= WHOLE_FROM_PX;
+  const shownRadii = isWhole ? 2 : 2 - CUT_OFF;
+  const both = stacked(shownRadii);
   const hasNear = both * nearScale >= LEAST_NEAR_PX;
   const alone = Math.max(20, heightPx - fixed) / (2 * growth);
   const radiusPx = Math.min(widestPx, hasNear ? both : alone);
   const nearPx = radiusPx * nearScale;
-  const used = fixed + 2 * growth * radiusPx + (hasNear ? below + 2 * nearPx : 0);
+  const used = fixed + 2 * growth * radiusPx + (hasNear ? below + shownRadii * nearPx : 0);
   const spare = Math.max(0, heightPx - used);
   // What height is left lengthens the lines in front, up to half a ball, and frames the whole.
   const longer = hasNear ? Math.min(spare / 2, radiusPx) : 0;
   const margin = (spare - longer) / 2;
   const cy = margin + textPx * NAMES + growth * radiusPx;
-  const near = { cy: heightPx - margin - FOOT_PX - nearPx, radiusPx: nearPx };
+  const footPx = (shownRadii - 1) * nearPx;
+  const near = { cy: heightPx - (isWhole ? margin + FOOT_PX : 0) - footPx, radiusPx: nearPx };
   return { radiusPx, cy, topY: margin, near: hasNear ? near : null };
 }
 

@@ -85,7 +85,12 @@ function nearParts({ near, held }: ShooterView, at: Point): Found[] {
   return [
     ...lined,
     ...(other
-      ? [{ part: 'held', px: Math.min(segmentPx(other.aim, at), segmentPx(other.cue, at)) } as const]
+      ? [
+          {
+            part: 'held',
+            px: Math.min(segmentPx(other.aim, at), segmentPx(other.cue, at)),
+          } as const,
+        ]
       : []),
     { part: 'tip', px: Math.max(0, fromTip - tip.r) },
     { part: 'limit', px: 3 + Math.abs(Math.hypot(at.x - ball.cx, at.y - ball.cy) - limit.r) },
@@ -108,7 +113,10 @@ function rimPx({ cx, cy, r }: Circle, at: Point): number {
 function shaftPx(shaft: readonly Point[], at: Point): number {
   const [a, b, c, d] = shaft;
   if (!a || !b || !c || !d) return Number.POSITIVE_INFINITY;
-  const mid = (one: Point, other: Point) => ({ x: (one.x + other.x) / 2, y: (one.y + other.y) / 2 });
+  const mid = (one: Point, other: Point) => ({
+    x: (one.x + other.x) / 2,
+    y: (one.y + other.y) / 2,
+  });
   const half = Math.hypot(a.x - d.x, a.y - d.y) / 2;
   return Math.max(0, segmentPx({ from: mid(a, d), to: mid(b, c) }, at) - half);
 }

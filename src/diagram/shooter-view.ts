@@ -90,7 +90,10 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
     topY: frame.topY,
     near: nearOf(scene.tip, aimX, stickX, ghostBall.cx, floorY, frame, canvas),
     held: heldOf(scene, frame, ghostBall.cx, floorY, canvas),
-    ghostGrip: { x: ghostBall.cx + away * ghostBall.r, y: cy },
+    ghostGrip: {
+      x: ghostBall.cx + (away * ghostBall.r) / 2 ** 0.5,
+      y: cy - ghostBall.r / 2 ** 0.5,
+    },
     pxPerM: radiusPx / scene.ballRadiusM,
     ballsAcross: canvas.widthPx / (2 * radiusPx),
     scaleNote: frame.isWidened ? placeScaleNote(aimX, canvas) : null,
@@ -105,9 +108,7 @@ function bandOf(
 ): Band | null {
   if (rad === null) return null;
   const edge = (aimRad: number) => {
-    const x = frame.toX(
-      frame.inView(aimOffsetM(scene, scene.ballRadiusM, scene.lead, aimRad)),
-    );
+    const x = frame.toX(frame.inView(aimOffsetM(scene, scene.ballRadiusM, scene.lead, aimRad)));
     return Math.min(canvas.widthPx, Math.max(0, x));
   };
   return { fromX: edge(rad.low), toX: edge(rad.high) };

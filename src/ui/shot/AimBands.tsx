@@ -47,7 +47,15 @@ function Upright({ band: { fromX, toX }, class: className, y, height }: UprightP
 const SWATCH_PX = 10;
 const GAP_PX = 5;
 
-function BandName({ label, text, class: className }: { label: Label; text: string; class: string }) {
+function BandName({
+  label,
+  text,
+  class: className,
+}: {
+  label: Label;
+  text: string;
+  class: string;
+}) {
   const { x, y, anchor } = label;
   const isStart = anchor === 'start';
   const along = SWATCH_PX + GAP_PX;

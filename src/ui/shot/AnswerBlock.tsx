@@ -36,7 +36,9 @@ export function AnswerBlock({
             <details class="answer-fold">
               <summary>
                 <AnswerLead reading={readings.lead} />
-                <span class="answer-more">figures</span>
+                <span class="answer-more">
+                  <span>figures</span>
+                </span>
               </summary>
               <Figures readings={readings} />
             </details>

@@ -24,14 +24,12 @@ export function AnswerLead({ reading }: { reading: Reading }) {
 function PlaceLead({ reading: { noun, side, rest, place } }: { reading: Reading }) {
   return (
     <span class="answer-lead">
-      <span class="answer-where is-place">
-        <span class="answer-place">
-          {side === 'none' ? 'Centre' : <SideWord side={side} class="answer-side-word" />}
-          {place === 'edge' && ' edge'}
-        </span>{' '}
-        <span class="answer-side">
-          {rest} {noun && <span class="answer-nearness">{noun}</span>}
-        </span>
+      <span class="answer-place">
+        {side === 'none' ? 'Centre' : <SideWord side={side} class="answer-side-word" />}
+        {place === 'edge' && ' edge'}
+      </span>{' '}
+      <span class="answer-of">
+        {noun && <span class="answer-nearness">{noun}</span>} {rest}
       </span>
     </span>
   );

@@ -2,19 +2,19 @@ import type { Point } from '../../diagram/canvas';
 
 interface Props {
   readonly at: Point;
-  /** Which ways it can be dragged. */
-  readonly ways: 'across' | 'all';
+  /** Whether a ball lies in it, beside which the arrows stand. */
+  readonly isAboutBall?: boolean;
 }
 
-const ACROSS = 'M-3 -3.5L-6.5 0L-3 3.5M3 -3.5L6.5 0L3 3.5';
-const UP_AND_DOWN = 'M-3.5 -3L0 -6.5L3.5 -3M-3.5 3L0 6.5L3.5 3';
+const ARROWS = 'M-2.5 -3.5L-6 0L-2.5 3.5M2.5 -3.5L6 0L2.5 3.5';
+const ABOUT_BALL = 'M-6.5 -3L-9.5 0L-6.5 3M6.5 -3L9.5 0L6.5 3';
 
-/** A small ring with arrows: here a finger takes hold. */
-export function DragHandle({ at, ways }: Props) {
+/** A small ring with two arrows: here a finger takes hold, to drag across. */
+export function DragHandle({ at, isAboutBall = false }: Props) {
   return (
     <g class="drag-handle" transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}>
-      <circle r="10" />
-      <path d={ways === 'all' ? ACROSS + UP_AND_DOWN : ACROSS} />
+      <circle r={isAboutBall ? 12 : 9.5} />
+      <path d={isAboutBall ? ABOUT_BALL : ARROWS} />
     </g>
   );
 }

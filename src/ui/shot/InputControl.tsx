@@ -11,6 +11,7 @@ import { NumberControl } from './NumberControl';
 import { FixedUnit } from './NumberRow';
 import { PocketControl } from './PocketControl';
 import { distancePicks, elevationPicks, speedPicks } from './quick-picks';
+import { reachSpeedMps } from './reach-speed';
 import { TipControl } from './TipControl';
 import { INPUT_LABELS, type InputName } from './tile-words';
 
@@ -96,7 +97,7 @@ function SpeedControl({ app }: { app: Models<'shot' | 'room' | 'desk'> }) {
       label="Speed off the tip"
       less="Softer"
       more="Firmer"
-      picks={speedPicks(app.shot.speedScale.value)}
+      picks={speedPicks(app.shot.speedScale.value, reachSpeedMps(app.room))}
       unit={
         <UnitSelect
           label="Unit of speed"

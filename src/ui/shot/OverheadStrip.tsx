@@ -53,8 +53,8 @@ export function OverheadStrip({
           <Line segment={view.value.straight} class="straight-line" />
           <Line segment={aim} class="aim-line" />
           <polyline class="ball-path" points={view.value.path.map(pair).join(' ')} />
-          <DragHandle at={{ x: cueBall.cx, y: cueBall.cy }} ways="across" />
-          <Ball ball={{ ...cueBall, r: Math.min(5, cueBall.r) }} class="cue-ball" />
+          <DragHandle at={{ x: cueBall.cx, y: cueBall.cy }} isAboutBall />
+          <Ball ball={{ ...cueBall, r: Math.min(4.5, cueBall.r) }} class="cue-ball" />
           <Ball ball={view.value.ghostBall} class="ghost-ball" />
           <Ball ball={view.value.objectBall} class="object-ball" />
           <Line segment={target} class="target-line" />
@@ -63,7 +63,8 @@ export function OverheadStrip({
       </div>
       <p class="overhead-caption">
         <span>
-          <span class="caption-long">from above, </span>sideways ×{SIDEWAYS}
+          <span class="caption-long">from above, </span>
+          sideways ×{SIDEWAYS}
         </span>
         <span>
           <Sample class="aim-line" /> aim line

@@ -7,25 +7,27 @@ export function RunRow({ run }: { run: RunScale }) {
   return (
     <g class="run-row">
       <line class="run-scale" x1={fromX} x2={toX} y1={y} y2={y} />
-      {run.ticks.map(({ x, lengths }) => (
-        <g key={lengths}>
+      {run.ticks.map(({ x, figure }) => (
+        <g key={x}>
           <line class="run-scale" x1={x} x2={x} y1={y - 3} y2={y + 3} />
-          <text x={x} y={y} dy="1.35em" text-anchor="middle">
-            {lengths === 0 ? 'rolls' : lengths}
-          </text>
+          {figure && (
+            <text x={x} y={y} dy="1.45em" text-anchor="middle">
+              {figure}
+            </text>
+          )}
         </g>
       ))}
-      <text x={toX + 18} y={y} dy="1.35em" text-anchor="end" class="run-unit">
-        {' '}
+      <text x={0} y={y} dy="1.45em">
+        lengths rolled
       </text>
       <line class="run-way" x1={fromX} x2={atX} y1={y} y2={y} />
       {reachX !== null && <path class="run-reach" d={`M${reachX} ${y - 8}V${y + 8}`} />}
       {reachLabel && (
         <text x={reachLabel.x} y={reachLabel.y} text-anchor={reachLabel.anchor}>
-          reaches the pocket
+          {reachLabel.text}
         </text>
       )}
-      <DragHandle at={{ x: atX, y }} ways="across" />
+      <DragHandle at={{ x: atX, y }} />
     </g>
   );
 }

@@ -74,10 +74,7 @@ function PartLine({ named }: { named: Signal<ShooterPart | null> }) {
 }
 
 /** The part after the one named before, so that taps on one place go through all that lies there. */
-function nextOf(
-  parts: readonly ShooterPart[],
-  before: ShooterPart | null,
-): ShooterPart | null {
+function nextOf(parts: readonly ShooterPart[], before: ShooterPart | null): ShooterPart | null {
   const at = before === null ? -1 : parts.indexOf(before);
   return parts[at + 1] ?? null;
 }

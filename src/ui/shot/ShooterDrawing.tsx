@@ -4,8 +4,8 @@ import type { Mark } from '../../diagram/view-labels';
 import { Ball, Line } from '../drawing-parts';
 import { AimBands } from './AimBands';
 import { BallRuler } from './BallRuler';
-import { DragHandle } from './DragHandle';
 import { CueInFront } from './CueInFront';
+import { DragHandle } from './DragHandle';
 
 /** The balls, the marks and the cue of the drawing from behind the cue. */
 export function ShooterDrawing({ view, isBandStale }: { view: ShooterView; isBandStale: boolean }) {
@@ -23,7 +23,13 @@ export function ShooterDrawing({ view, isBandStale }: { view: ShooterView; isBan
       {view.ghostLabel && <Name label={view.ghostLabel} text="ghost ball" />}
       <BallRuler ruler={ruler} />
       {stick && (
-        <UprightMark mark={stick} topY={topY} toY={ruler.y} class="stick-mark" name="cue lies here" />
+        <UprightMark
+          mark={stick}
+          topY={topY}
+          toY={ruler.y}
+          class="stick-mark"
+          name="cue lies here"
+        />
       )}
       {aim && (
         <UprightMark
@@ -42,8 +48,13 @@ export function ShooterDrawing({ view, isBandStale }: { view: ShooterView; isBan
           class="scale-note"
         />
       )}
-      <circle class="ghost-grip" cx={ghostBall.cx} cy={ghostBall.cy} r={Math.max(22, ghostBall.r)} />
-      <DragHandle at={ghostGrip} ways="across" />
+      <circle
+        class="ghost-grip"
+        cx={ghostBall.cx}
+        cy={ghostBall.cy}
+        r={Math.max(22, ghostBall.r)}
+      />
+      <DragHandle at={ghostGrip} />
     </>
   );
 }

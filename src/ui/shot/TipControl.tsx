@@ -53,8 +53,8 @@ function TipNumber({ app, name, label }: NumberProps) {
   return (
     <div class="tip-number">
       <span aria-hidden="true">{name}</span>
+      <span>{app.shot.fields[name].value.facts.symbol}</span>
       <NumberField model={app.shot} name={name} label={label} signed />
-      <span class="tip-unit">{app.shot.fields[name].value.facts.symbol}</span>
       <WindowBar app={app} name={name} />
       <WindowWords app={app} name={name} isShort />
     </div>

@@ -12,9 +12,7 @@ interface Props {
 
 /** The room an input leaves, under its control; greyed while that is being worked out. */
 export function WindowWords({ app, name, isShort = false }: Props) {
-  const words = isShort
-    ? fieldWindowWords(app, name, endsInWords)
-    : fieldWindowWords(app, name);
+  const words = isShort ? fieldWindowWords(app, name, endsInWords) : fieldWindowWords(app, name);
   return (
     <p class={isRoomStale(app) ? 'window-words is-stale' : 'window-words'}>
       {words && !isShort && 'goes '}

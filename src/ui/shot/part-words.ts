@@ -1,15 +1,15 @@
 import type { ShooterPart } from '../../diagram/shooter-parts';
 
-/** What each part of the drawing from behind the cue is, in one sentence. */
+/** What each part of the drawing from behind the cue is, in one sentence that fits one line. */
 export const PART_WORDS: Readonly<Record<ShooterPart, string>> = {
-  'object-ball': 'Object ball, as you see it over the cue ball.',
-  'ghost-ball': 'Ghost ball: where the cue ball is as it hits. Drag it across to change the cut.',
-  aim: 'Aim line: through the cue ball’s centre, the way the cue points.',
-  cue: 'Cue: it lies on this line, as far beside the aim line as the tip is off centre.',
-  band: 'Band with edges: every aim in it still goes.',
-  haze: 'Soft haze: how sure this aim is. Two times in three the right one is in it.',
-  'cue-ball': 'Cue ball, in front of you and in line with the ghost ball.',
-  tip: 'Tip: where it touches the cue ball. Drag it for side and height.',
-  limit: 'Dashed ring: outside it the tip slips off the ball.',
-  held: 'Thin lines: aim and cue of the shot you hold.',
+  'object-ball': 'Object ball, as seen over the cue ball.',
+  'ghost-ball': 'Ghost ball: cue ball at contact. Drag for the cut.',
+  aim: 'Aim line: the way the cue points.',
+  cue: 'Cue: it lies on this line, its tip off centre.',
+  band: 'Band with edges: aims in it still go.',
+  haze: 'Haze: the right aim is in it two times in three.',
+  'cue-ball': 'Cue ball, in line with the ghost ball.',
+  tip: 'Tip: drag it over the ball for side and height.',
+  limit: 'Dashed ring: outside it the tip slips off.',
+  held: 'Thin lines: aim and cue of the held shot.',
 };

@@ -2,6 +2,7 @@ import { cutOfBallHit } from '../../units/ball-hit';
 import { cutSizeInUnit } from '../../units/cut-unit';
 import { formatNumber } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import { nudge } from '../../units/nudge';
 import type { SpeedScale } from '../../units/speed-unit';
 import type { CutUnit, DistanceUnit, LengthUnit } from '../../units/unit-names';
 
@@ -59,8 +60,20 @@ export function cutPicks(unit: CutUnit): QuickPick[] {
   });
 }
 
-export function speedPicks({ inUnit }: Pick<SpeedScale, 'inUnit'>): QuickPick[] {
-  return SPEEDS.map(([label, speedMps]) => ({ label, figure: inUnit(speedMps) }));
+/**
+ * The speed words; before them the softest that still brings the object ball to the pocket.
+ * @param reachMps null where that is not known
+ */
+export function speedPicks(
+  { inUnit, facts }: Pick<SpeedScale, 'inUnit' | 'facts'>,
+  reachMps: number | null,
+): QuickPick[] {
+  const words = SPEEDS.map(([label, speedMps]) => ({ label, figure: inUnit(speedMps) }));
+  if (reachMps === null) return words;
+  // The next step up: on the very edge it would stop on the lip.
+  const range = { min: 0, max: Number.POSITIVE_INFINITY };
+  const figure = nudge(inUnit(reachMps), facts.fineStep, 1, range);
+  return [{ label: 'just reaches', figure }, ...words];
 }
 
 export function mouthPicks(unit: LengthUnit): QuickPick[] {

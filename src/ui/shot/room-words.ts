@@ -101,7 +101,8 @@ export function endsInWords({ low, high }: ShownWindow, { sides }: UnitFacts): s
     const far = side === 'left' || side === 'right' ? `too far ${side}` : `too ${side}`;
     return endedBy === 'range' ? [] : [`${far} ${BEYOND_WORDS[endedBy]}`];
   });
-  const sentence = told.join(', ');
+  // What both ends do is said once.
+  const sentence = told.join(', ').replace(/( it misses) (\w+, .*)\1 /, '$1 $2 ');
   return sentence && `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
 }
 

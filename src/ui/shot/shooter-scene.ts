@@ -27,9 +27,7 @@ export function shooterScene(app: SceneModels): ShooterScene {
     marks: last?.answer ?? null,
     bandRad: band ? { low: band.low.value, high: band.high.value } : null,
     sureRad: sdRad === undefined ? null : { low: aimRad - sdRad, high: aimRad + sdRad },
-    held: held?.result.ok
-      ? { ...held.result, tip: tipOf(app, held.shot, playedWith) }
-      : null,
+    held: held?.result.ok ? { ...held.result, tip: tipOf(app, held.shot, playedWith) } : null,
   };
 }
 

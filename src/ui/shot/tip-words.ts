@@ -11,7 +11,11 @@ type TipScale = ReturnType<typeof tipScale>;
 type Contact = Pick<Shot, 'side' | 'height'>;
 
 /** What the tip's tile says: "⅜", "tip ← left", "outside"; or by the clock "9", "o’clock", "⅜ tip out". */
-export function tipWords(shot: Contact & Pick<Shot, 'cutRad'>, unit: TipUnit, scale: TipScale): TileWords {
+export function tipWords(
+  shot: Contact & Pick<Shot, 'cutRad'>,
+  unit: TipUnit,
+  scale: TipScale,
+): TileWords {
   const { side, height, cutRad } = shot;
   const [across, up] = [told(side, scale), told(height, scale)];
   if (across === null && up === null) return { figure: 'Centre', symbol: '', word: 'no side' };
