@@ -78,7 +78,7 @@ function nearParts({ near, held }: ShooterView, at: Point): Found[] {
   const lined: Found[] = lines
     ? [
         { part: 'aim', px: segmentPx(lines.aim, at) },
-        { part: 'cue', px: Math.min(segmentPx(lines.cue, at), shaftPx(lines.shaft, at)) },
+        { part: 'cue', px: 1 + Math.min(segmentPx(lines.cue, at), shaftPx(lines.shaft, at)) },
       ]
     : [];
   const other = held?.near?.lines;

@@ -1,13 +1,7 @@
 import { formatNumber, formatQuantity } from './format-number';
 import { parseNumber } from './parse-number';
 import type { Parsed } from './parsed';
-import type { UnitFacts } from './unit-facts';
-
-/** What plus and minus are called, in place of a sign. */
-export interface SideWords {
-  readonly plus: string;
-  readonly minus: string;
-}
+import type { SideWords, UnitFacts } from './unit-facts';
 
 /** A figure with the word for its side: "½ left"; nothing has no side. */
 export function figureWithSide(value: number, facts: UnitFacts): string {

@@ -1,4 +1,8 @@
-import type { SideWords } from './side-words';
+/** What plus and minus are called, in place of a sign. */
+export interface SideWords {
+  readonly plus: string;
+  readonly minus: string;
+}
 
 /** What a control or a label needs to know about one unit. */
 export interface UnitFacts {

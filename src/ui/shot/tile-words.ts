@@ -4,7 +4,7 @@ import { directionWord } from '../../units/direction-word';
 import { elevationWord } from '../../units/elevation-word';
 import { formatNumber, formatQuantity, symbolFor } from '../../units/format-number';
 import { speedWord } from '../../units/speed-word';
-import { arrowed } from './arrowed';
+import { arrowed, type TileWords } from './tile-text';
 import { tipWords } from './tip-words';
 
 /** What is asked of a shot, by the name of its tile and panel. */
@@ -18,13 +18,6 @@ export const INPUT_LABELS: Readonly<Record<InputName, string>> = {
   tip: 'Tip',
   raised: 'Cue raised',
 };
-
-/** What a tile says: "1.15", "m", "to the ghost ball". */
-export interface TileWords {
-  readonly figure: string;
-  readonly symbol: string;
-  readonly word: string;
-}
 
 /** Reads one input as its tile shows it. */
 export function tileWords(

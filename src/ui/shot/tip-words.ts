@@ -4,8 +4,7 @@ import { formatNumber, formatQuantity } from '../../units/format-number';
 import { sideName } from '../../units/side-name';
 import { clockHour, type tipScale } from '../../units/tip-unit';
 import type { TipUnit } from '../../units/unit-names';
-import { arrowed } from './arrowed';
-import type { TileWords } from './tile-words';
+import { arrowed, type TileWords } from './tile-text';
 
 type TipScale = ReturnType<typeof tipScale>;
 type Contact = Pick<Shot, 'side' | 'height'>;

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { cutPicks, isPicked, mouthPicks, speedPicks } from '../../../src/ui/shot/quick-picks';
+import { SPEED_UNITS } from '../../../src/units/speed-unit';
 
 it('offers the ball hits as angles, from full to thin', () => {
   const picks = cutPicks('degrees');
@@ -12,10 +13,19 @@ it('offers the ball hits as angles, from full to thin', () => {
   expect(eighth).toBeCloseTo(61.045, 3);
 });
 
+const KMH = { facts: SPEED_UNITS.kmh };
+
 it('offers the speed words in the unit chosen', () => {
   expect(
-    speedPicks({ inUnit: (mps) => mps * 3.6 }).find(({ label }) => label === 'medium')?.figure,
+    speedPicks({ ...KMH, inUnit: (mps) => mps * 3.6 }, null).find(({ label }) => label === 'medium')
+      ?.figure,
   ).toBeCloseTo(5.4, 9);
+});
+
+it('offers the softest that reaches the pocket first, a step above its edge', () => {
+  const [first] = speedPicks({ ...KMH, inUnit: (mps) => mps * 3.6 }, 0.94);
+  // 0.94 m/s is 3.384 km/h; a step is half a kilometre.
+  expect(first).toEqual({ label: 'just reaches', figure: 3.5 });
 });
 
 it('offers mouths by name and width, within what the WPA allows of corner and side', () => {
