@@ -25,6 +25,7 @@ export function placeBallNames(
   marksX: readonly X[],
   canvas: Canvas,
 ) {
+  if (objectBall.r < NAMED_FROM * canvas.textPx) return { objectLabel: null, ghostLabel: null };
   const side = cutRad >= 0 ? 1 : -1;
   const floorY = objectBall.cy + objectBall.r;
   return {
@@ -33,6 +34,8 @@ export function placeBallNames(
   };
 }
 
+/** Smaller balls than this, in heights of text, leave their names no room. */
+const NAMED_FROM = 1.2;
 /** Lines of a ball's name, each a text's height and a little. */
 const NAME_LINES = 2;
 const LINE_HEIGHT = 1.05;

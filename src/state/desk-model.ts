@@ -36,6 +36,8 @@ export interface DeskModel {
   choose(shelf: ShelfName, id: string): void;
   /** Saves at once whatever is not saved yet; resolves when the store has answered. */
   flush(): Promise<void>;
+  /** Saves nothing while a finger is down, unless the page is about to go away. */
+  holdSaves(isHeld: boolean): void;
 }
 
 export interface DeskModelPorts {
@@ -101,6 +103,7 @@ export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPo
       if (choice[shelf] !== id) change({ choice: { ...choice, [shelf]: id } });
     },
     flush: saver.flush,
+    holdSaves: saver.hold,
   };
 }
 

@@ -11,6 +11,8 @@ export type SaveState = 'saved' | 'pending' | 'failed';
 export interface DeskSaver {
   readonly state: ReadonlySignal<SaveState>;
   noteChange(): void;
+  /** While held, changes wait; hiding the page or {@link flush} saves them all the same. */
+  hold(isHeld: boolean): void;
   flush(): Promise<void>;
   /** Notes the desk at once as well, for the save may not finish. */
   saveBeforeHiding(): void;
@@ -23,12 +25,16 @@ export function createDeskSaver(
   const state = signal<SaveState>('saved');
   let timer: ReturnType<typeof setTimeout> | null = null;
   let changes = 0;
+  let isHeld = false;
   let saving: Promise<void> = Promise.resolve();
 
+  let asked = 0;
+  const isWaiting = () => asked !== changes;
   const save = (): Promise<void> => {
     if (timer !== null) clearTimeout(timer);
     timer = null;
     const saved = changes;
+    asked = changes;
     saving = store.saveDesk(readDesk()).then((result) => {
       // A change made meanwhile has a save of its own to wait for.
       if (saved === changes) state.value = result.ok ? 'saved' : 'failed';
@@ -41,9 +47,14 @@ export function createDeskSaver(
     noteChange() {
       changes += 1;
       state.value = 'pending';
-      timer ??= setTimeout(save, SAVE_DELAY_MS);
+      if (!isHeld) timer ??= setTimeout(save, SAVE_DELAY_MS);
     },
-    flush: () => (timer !== null || state.peek() === 'failed' ? save() : saving),
+    hold(isNowHeld) {
+      isHeld = isNowHeld;
+      if (timer !== null) clearTimeout(timer);
+      timer = !isHeld && isWaiting() ? setTimeout(save, SAVE_DELAY_MS) : null;
+    },
+    flush: () => (isWaiting() || state.peek() === 'failed' ? save() : saving),
     saveBeforeHiding() {
       if (state.peek() === 'saved') return;
       store.draftDesk(readDesk());

@@ -1,4 +1,4 @@
-import { batch, computed, type ReadonlySignal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { LaidShot } from '../store/records';
 import { isSame } from '../store/same-value';
 import type { SpeedScale } from '../units/speed-unit';
@@ -22,6 +22,8 @@ export interface ShotModel
    * itself.
    */
   readonly stale: ReadonlySignal<boolean>;
+  /** Whether a finger is down on something of the shot. */
+  readonly isHeld: ReadonlySignal<boolean>;
   readonly canUndo: ReadonlySignal<boolean>;
   undo(): void;
   readonly canRedo: ReadonlySignal<boolean>;
@@ -42,6 +44,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   const speedScale = shownSpeed(ports);
   const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
   const history = createHistory<Asked>();
+  const isHeld = signal(false);
   const set = ({ shot, pocket }: Asked) =>
     batch(() => {
       desk.setShot(shot);
@@ -73,8 +76,14 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   return {
     // A field that keeps the keyboard is under way until it is left, by a tap on Undo too.
     canUndo: computed(() => history.canUndo.value || history.isUnderWay.value),
-    beginGesture: history.beginGesture,
+    beginGesture(isFinger = false) {
+      isHeld.value = isFinger;
+      if (isFinger) desk.holdSaves(true);
+      history.beginGesture();
+    },
     endGesture(isTakenAway = false) {
+      isHeld.value = false;
+      desk.holdSaves(false);
       if (!isTakenAway) return history.endGesture();
       const before = history.revertGesture(asked.peek());
       if (before) set(before);
@@ -83,6 +92,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     ...answers,
     shot: desk.shot,
     speedScale,
+    isHeld,
     stale: computed(
       () => !answers.result.value.ok || hasShotProblem.value || !ports.isKitSettled.value,
     ),

@@ -44,5 +44,6 @@ export interface ShotPorts {
     | 'setPocket'
     | 'holdShot'
     | 'dropHeldShot'
+    | 'holdSaves'
   >;
 }

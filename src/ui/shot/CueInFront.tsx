@@ -13,7 +13,6 @@ export function CueInFront({ near }: { near: NearBall }) {
       {lines && <polygon class="cue-shaft" points={lines.shaft.map(pair).join(' ')} />}
       <Ball ball={tip} class="near-tip" />
       <path class="tip-ways" d={waysAbout(tip.cx, tip.cy, tip.r + 3)} />
-      <circle class="near-grip" cx={ball.cx} cy={ball.cy} r={Math.max(24, ball.r)} />
     </g>
   );
 }

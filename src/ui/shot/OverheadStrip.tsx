@@ -79,7 +79,9 @@ export function OverheadStrip({
 
 function stripScene({ shot: model, room, kit }: Models<'shot' | 'room' | 'kit'>) {
   const last = model.lastAnswer.value;
-  const { distanceM, cutRad } = last?.shot ?? model.shot.value;
+  const { distanceM, cutRad } = model.shot.value;
+  // The lines of another shot would not end at these balls.
+  const isAnswered = model.result.value.ok;
   const { ballRadiusM } = last?.kit ?? kit.kit.value;
   const tableLengthM = kit.current.tables.value.lengthM;
   const bed = { tableLengthM, kit: kit.kit.value };
@@ -89,8 +91,8 @@ function stripScene({ shot: model, room, kit }: Models<'shot' | 'room' | 'kit'>)
     tableLengthM,
     distanceM,
     cutRad,
-    aimOffsetM: last?.answer.aimOffsetM ?? null,
-    path: model.path.value,
+    aimOffsetM: isAnswered && last ? last.answer.aimOffsetM : null,
+    path: isAnswered ? model.path.value : [],
     runLengths: lengthsRun(model.shot.value.speedMps, bed),
     reachLengths: reachMps === null ? null : lengthsRun(reachMps, bed),
   };

@@ -1,4 +1,5 @@
 import { type Signal, useComputed, useSignal } from '@preact/signals';
+import type { NearBall } from '../../diagram/near-ball';
 import { partsAt, partsOf, type ShooterPart } from '../../diagram/shooter-parts';
 import { layOutShooterView } from '../../diagram/shooter-view';
 import type { Models } from '../app-models';
@@ -39,18 +40,20 @@ export function ShooterDiagram({
   const bandWords = isBandStale ? '' : aimWindowWords(app);
   return (
     <div class="shooter-diagram" ref={holder}>
-      <svg
-        role="img"
-        aria-label={words + bandWords}
-        width={widthPx}
-        height={heightPx}
-        viewBox={`0 0 ${widthPx} ${heightPx}`}
-        class={model.stale.value ? 'is-stale' : undefined}
-        data-named={named.value ?? undefined}
-        {...handlers}
-      >
-        <ShooterDrawing view={view.value} isBandStale={isBandStale} />
-      </svg>
+      <div class="picture-touch" {...handlers}>
+        <svg
+          role="img"
+          aria-label={words + bandWords}
+          width={widthPx}
+          height={heightPx}
+          viewBox={`0 0 ${widthPx} ${heightPx}`}
+          class={model.stale.value ? 'is-stale' : undefined}
+          data-named={named.value ?? undefined}
+        >
+          <ShooterDrawing view={view.value} isBandStale={isBandStale} />
+        </svg>
+        {view.value.near && <NearGrip near={view.value.near} />}
+      </div>
       {view.value.near && (
         <button
           type="button"
@@ -66,6 +69,14 @@ export function ShooterDiagram({
       <PartLine named={named} />
     </div>
   );
+}
+
+/** Where a finger drags the tip all ways. A part of a drawing cannot say so to a browser: a box can. */
+function NearGrip({ near: { ball } }: { near: NearBall }) {
+  const reachPx = Math.max(24, ball.r);
+  const [left, top] = [`${ball.cx - reachPx}px`, `${ball.cy - reachPx}px`];
+  const width = `${2 * reachPx}px`;
+  return <div class="near-grip" style={{ left, top, width, height: width }} />;
 }
 
 /** What the part last tapped is, over the marks' names until the next tap. */

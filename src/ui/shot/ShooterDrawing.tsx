@@ -48,12 +48,6 @@ export function ShooterDrawing({ view, isBandStale }: { view: ShooterView; isBan
           class="scale-note"
         />
       )}
-      <circle
-        class="ghost-grip"
-        cx={ghostBall.cx}
-        cy={ghostBall.cy}
-        r={Math.max(22, ghostBall.r)}
-      />
       <DragHandle at={ghostGrip} />
     </>
   );

@@ -5,11 +5,14 @@ import type { Models } from '../app-models';
 
 type SceneModels = Models<'shot' | 'room' | 'kit' | 'desk'>;
 
-/** What the drawing from behind the cue shows: the last answer, what is known of it, what is held. */
+/**
+ * What the drawing from behind the cue shows: the balls and the tip as they are asked for, which a
+ * finger may be moving, the last answer to them, what is known of it, and what is held.
+ */
 export function shooterScene(app: SceneModels): ShooterScene {
   const { shot: model, room, kit, desk } = app;
   const last = model.lastAnswer.value;
-  const shot = last?.shot ?? model.shot.value;
+  const shot = model.shot.value;
   const playedWith = last?.kit ?? kit.kit.value;
   const { distanceM, cutRad } = shot;
   const tip = tipOf(app, shot, playedWith);

@@ -40,7 +40,7 @@ export function useDrag({ model, grab, onTap, isAtOnce = false }: DragPorts) {
   };
   const begin = (held: Touch) => {
     held.isDrag = true;
-    model.beginGesture();
+    model.beginGesture(true);
   };
   const finish = (isTakenAway: boolean) => {
     const held = touch.current;

@@ -233,3 +233,34 @@ describe('when the page may be going away', () => {
     expect([saves, drafts]).toEqual([[], []]);
   });
 });
+
+describe('a desk on which a finger is down', () => {
+  it('saves nothing until it is up, what was changed just before included', async () => {
+    const { model, saves, setSpeed } = setUp();
+    setSpeed(1);
+    model.holdSaves(true);
+    setSpeed(2);
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(saves).toEqual([]);
+    model.holdSaves(false);
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(speedsOf(saves)).toEqual([2]);
+  });
+
+  it('has all saved where the page is hidden meanwhile', async () => {
+    const { model, saves, drafts, setSpeed, hide } = setUp();
+    model.holdSaves(true);
+    setSpeed(2);
+    hide();
+    expect(speedsOf(drafts)).toEqual([2]);
+    expect(speedsOf(saves)).toEqual([2]);
+  });
+
+  it('saves nothing once it is up where nothing was changed', async () => {
+    const { model, saves } = setUp();
+    model.holdSaves(true);
+    model.holdSaves(false);
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(saves).toEqual([]);
+  });
+});
