@@ -24,8 +24,8 @@ export function AimBands({ view, topY, isOld }: Props) {
       </defs>
       {haze && <Upright band={haze} class="aim-haze" y={topY} height={height} />}
       {band && <Upright band={band} class="aim-band" y={topY} height={height} />}
-      {band && goes && <BandName label={goes} text="goes" class="aim-band" />}
-      {haze && sure && <BandName label={sure} text="how sure" class="aim-haze" />}
+      {band && goes && <BandName label={goes} text="goes" class="band-sample" />}
+      {haze && sure && <BandName label={sure} text="how sure" class="haze-sample" />}
     </g>
   );
 }

@@ -12,14 +12,16 @@ export function AnswerMeaning({ app }: { app: MeaningModels }) {
   const isWaiting = app.room.problem.value === null && (summary === null || isRoomStale(app));
   const pointed = usePointedWords(app, isWaiting);
   return (
-    <p class={isWaiting && summary ? 'answer-meaning is-stale' : 'answer-meaning'}>
+    <p class={isWaiting ? 'answer-meaning is-stale' : 'answer-meaning'}>
       <b class="why-chance">
         {summary?.chance}
         {summary?.range && <span class="why-range"> {summary.range}</span>}
-        {isWaiting && ' …'}
       </b>
       {pointed && <span class="answer-pointed">. Pointed at the ghost ball it {pointed}.</span>}{' '}
-      <span class="why-certainty">{summary?.certainty}</span>
+      <span class="why-certainty">
+        {summary?.certainty}
+        {isWaiting && ' …'}
+      </span>
     </p>
   );
 }
