@@ -14,6 +14,7 @@ export interface Frame {
   readonly growth: number;
   /** Of both balls' centres. */
   readonly cy: number;
+  readonly floorY: number;
   readonly topY: number;
   /** The cue ball in front; null where the height has no room for it. */
   readonly near: { readonly cy: number; readonly radiusPx: number } | null;
@@ -29,6 +30,11 @@ const SPAN_STEP = 1.25;
 const BEYOND_MARK_BALLS = 0.35;
 /** Nearer than this the ghost ball would dwarf the object ball, so it stops growing. */
 const MAX_GHOST_GROWTH = 1.3;
+/**
+ * The room left for a ghost ball, in radii of the object ball: from half a metre on it takes no more,
+ * so that nothing else moves while the distance changes.
+ */
+const GHOST_ROOM = 1.12;
 /** In heights of text: the names of the marks above the balls, the ruler's figures below. */
 const NAMES = 1.7;
 const FIGURES = 1.95;
@@ -53,7 +59,7 @@ export function frameOf(scene: ShooterScene, canvas: Canvas): Frame {
   const { halfSpanM, steps } = spanOf(radiusM, growth, ghostM, marksM);
   const widest = ((canvas.widthPx / 2) * radiusM) / halfSpanM;
   const nearScale = lead === 'object-ball' ? 1 : growth;
-  const heights = heightsOf(growth, nearScale, widest, canvas);
+  const heights = heightsOf(Math.max(growth, GHOST_ROOM), nearScale, widest, canvas);
   const { radiusPx } = heights;
   const toX = (xM: number) => canvas.widthPx / 2 + (xM * radiusPx) / radiusM;
   const isWidened = steps > 0 && radiusPx === widest;
@@ -82,7 +88,13 @@ function heightsOf(growth: number, nearScale: number, widestPx: number, canvas: 
   const cy = margin + textPx * NAMES + growth * radiusPx;
   const footPx = (shownRadii - 1) * nearPx;
   const near = { cy: heightPx - (isWhole ? margin + FOOT_PX : 0) - footPx, radiusPx: nearPx };
-  return { radiusPx, cy, topY: margin, near: hasNear ? near : null };
+  return {
+    radiusPx,
+    cy,
+    floorY: cy + growth * radiusPx,
+    topY: margin,
+    near: hasNear ? near : null,
+  };
 }
 
 function ghostGrowth(scene: ShooterScene): number {

@@ -75,7 +75,7 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
   const leadBall = lead === 'object-ball' ? objectBall : ghostBall;
   const aimX = frame.marksM && toX(frame.marksM.aimM);
   const stickX = frame.marksM && toX(frame.marksM.stickM);
-  const floorY = cy + ghostBall.r;
+  const { floorY } = frame;
   const marks = placeMarks(aimX, stickX, cy - ghostBall.r, canvas);
   const away = cutRad >= 0 ? -1 : 1;
   return {

@@ -24,7 +24,10 @@ export function OverheadStrip({
 }) {
   const model = app.shot;
   const [holder, canvas] = useCanvas();
-  const view = useComputed(() => layOutOverheadView(stripScene(app), canvas.value));
+  const runs = useRuns(app);
+  const view = useComputed(() =>
+    layOutOverheadView({ ...stripScene(app), ...runs.value }, canvas.value),
+  );
   const words = useComputed(
     () =>
       staleWords(app) +
@@ -77,15 +80,13 @@ export function OverheadStrip({
   );
 }
 
-function stripScene({ shot: model, room, kit }: Models<'shot' | 'room' | 'kit'>) {
+function stripScene({ shot: model, kit }: Models<'shot' | 'kit'>) {
   const last = model.lastAnswer.value;
   const { distanceM, cutRad } = model.shot.value;
   // The lines of another shot would not end at these balls.
   const isAnswered = model.result.value.ok;
   const { ballRadiusM } = last?.kit ?? kit.kit.value;
   const tableLengthM = kit.current.tables.value.lengthM;
-  const bed = { tableLengthM, kit: kit.kit.value };
-  const reachMps = reachSpeedMps(room);
   return {
     ballRadiusM,
     tableLengthM,
@@ -93,9 +94,20 @@ function stripScene({ shot: model, room, kit }: Models<'shot' | 'room' | 'kit'>)
     cutRad,
     aimOffsetM: isAnswered && last ? last.answer.aimOffsetM : null,
     path: isAnswered ? model.path.value : [],
-    runLengths: lengthsRun(model.shot.value.speedMps, bed),
-    reachLengths: reachMps === null ? null : lengthsRun(reachMps, bed),
   };
+}
+
+/** How far the ball rolls, and the softest that reaches the pocket: worked out where a speed changes. */
+function useRuns({ shot, room, kit }: Models<'shot' | 'room' | 'kit'>) {
+  const speedMps = useComputed(() => shot.shot.value.speedMps);
+  const reachMps = useComputed(() => reachSpeedMps(room));
+  const lengthsOf = (mps: number) =>
+    lengthsRun(mps, { tableLengthM: kit.current.tables.value.lengthM, kit: kit.kit.value });
+  const runLengths = useComputed(() => lengthsOf(speedMps.value));
+  const reachLengths = useComputed(() =>
+    reachMps.value === null ? null : lengthsOf(reachMps.value),
+  );
+  return useComputed(() => ({ runLengths: runLengths.value, reachLengths: reachLengths.value }));
 }
 
 /** How a line of the drawing looks, beside its name. */

@@ -1,10 +1,11 @@
 import type { Point } from '../../diagram/canvas';
 import type { OverheadView } from '../../diagram/overhead-view';
 import { cutOfGhost, draggedContact } from '../../diagram/picture-drags';
+import { MOST_LENGTHS } from '../../diagram/run-scale';
 import type { ShooterView } from '../../diagram/shooter-view';
 import { CUT_UNITS, cutSizeInRad, cutSizeInUnit } from '../../units/cut-unit';
 import { distanceInUnit } from '../../units/distance-unit';
-import { speedScale } from '../../units/speed-unit';
+import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
 import type { Move } from './use-drag';
 
@@ -89,15 +90,30 @@ function distanceMove(
   };
 }
 
+/**
+ * By steps of the unit in which speeds are shown, to the one that rolls as far as the handle stands.
+ * What a speed rolls is worked out once a drag: each cushion on the way costs as much as a contact.
+ */
 function speedMove({ shot, kit }: Models<'shot' | 'kit'>, pxPerLength: number, from: Point): Move {
   const bed = { tableLengthM: kit.current.tables.peek().lengthM, kit: kit.kit.peek() };
-  const lengths = speedScale('lengths', bed);
-  const { inUnit, facts } = shot.speedScale.peek();
-  const start = lengths.inUnit(shot.shot.peek().speedMps);
+  const { unit, inUnit, inMps, facts } = shot.speedScale.peek();
+  const known = new Map<number, number>();
+  const figureAt = (steps: number) => onStep(steps * facts.fineStep, facts.fineStep);
+  const lengthsAt = (steps: number): number => {
+    if (unit === 'lengths') return figureAt(steps);
+    const lengths = known.get(steps) ?? lengthsRun(inMps(figureAt(steps)), bed);
+    known.set(steps, lengths);
+    return lengths;
+  };
+  const { speedMps } = shot.shot.peek();
+  const start = lengthsRun(speedMps, bed);
+  let steps = Math.max(1, Math.round(inUnit(speedMps) / facts.fineStep));
   return (at) => {
-    const run = Math.max(0, start + (at.x - from.x) / pxPerLength);
-    const figure = onStep(inUnit(lengths.inMps(run)), facts.fineStep);
-    shot.setFigure('speed', Math.max(facts.fineStep, figure));
+    const meant = Math.min(MOST_LENGTHS, start + (at.x - from.x) / pxPerLength);
+    const offBy = (count: number) => Math.abs(lengthsAt(count) - meant);
+    while (lengthsAt(steps) < meant && offBy(steps + 1) < offBy(steps)) steps += 1;
+    while (steps > 1 && lengthsAt(steps) > meant && offBy(steps - 1) < offBy(steps)) steps -= 1;
+    shot.setFigure('speed', figureAt(steps));
   };
 }
 
