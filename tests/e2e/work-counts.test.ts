@@ -120,11 +120,7 @@ it('solves and draws once a move of a slider, asks no worker, and saves nothing'
   const middle = await middleOf('input[type=range]');
   const at = (move: number) => ({ x: middle.x + 120 * Math.sin((move + 5) / 9), y: middle.y });
   const { moved, letGo } = await drag(middle, at);
-  expectAtMost(
-    moved,
-    { calls: 13_300, domWrites: 66, layouts: LAYOUTS, saves: 0, jobs: 0 },
-    MOVES,
-  );
+  expectAtMost(moved, { calls: 13_300, domWrites: 66, layouts: LAYOUTS, saves: 0, jobs: 0 }, MOVES);
   // The room for error is asked for once, as is what allowing for nothing would do; all is saved.
   expectAtMost(letGo, { calls: 23_000, domWrites: 46, layouts: 4, saves: 3, jobs: 1 });
 });

@@ -16,7 +16,11 @@ export function Picks({ model, name, label, picks }: Props) {
   return (
     <Choices
       label={`${label}: often used`}
-      items={picks.map((pick) => ({ value: pick.figure, content: pick.label }))}
+      items={picks.map(({ figure: pick, label: content }) => ({
+        value: pick ?? -1,
+        content,
+        isOff: pick === null,
+      }))}
       isChosen={(pick) => isPicked(figure, pick)}
       onChoose={(pick) => model.setFigure(name, pick)}
     />

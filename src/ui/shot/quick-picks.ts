@@ -9,7 +9,8 @@ import type { CutUnit, DistanceUnit, LengthUnit } from '../../units/unit-names';
 /** A figure often wanted, in the shown unit, and what it is called. */
 export interface QuickPick {
   readonly label: string;
-  readonly figure: number;
+  /** Null where it is not known. */
+  readonly figure: number | null;
 }
 
 const DISTANCES: Readonly<Record<DistanceUnit, readonly number[]>> = {
@@ -61,7 +62,7 @@ export function cutPicks(unit: CutUnit): QuickPick[] {
 }
 
 /**
- * The speed words; before them the softest that still brings the object ball to the pocket.
+ * The speed words; after them the softest that still brings the object ball to the pocket.
  * @param reachMps null where that is not known
  */
 export function speedPicks(
@@ -69,11 +70,12 @@ export function speedPicks(
   reachMps: number | null,
 ): QuickPick[] {
   const words = SPEEDS.map(([label, speedMps]) => ({ label, figure: inUnit(speedMps) }));
-  if (reachMps === null) return words;
+  const label = 'just reaches the pocket';
+  if (reachMps === null) return [...words, { label, figure: null }];
   // The next step up: on the very edge it would stop on the lip.
   const range = { min: 0, max: Number.POSITIVE_INFINITY };
   const figure = nudge(inUnit(reachMps), facts.fineStep, 1, range);
-  return [{ label: 'just reaches', figure }, ...words];
+  return [...words, { label, figure }];
 }
 
 export function mouthPicks(unit: LengthUnit): QuickPick[] {

@@ -22,10 +22,12 @@ it('offers the speed words in the unit chosen', () => {
   ).toBeCloseTo(5.4, 9);
 });
 
-it('offers the softest that reaches the pocket first, a step above its edge', () => {
-  const [first] = speedPicks({ ...KMH, inUnit: (mps) => mps * 3.6 }, 0.94);
+it('offers the softest that reaches the pocket, a step above its edge, and keeps its place', () => {
+  const picksAt = (mps: number | null) => speedPicks({ ...KMH, inUnit: (at) => at * 3.6 }, mps);
   // 0.94 m/s is 3.384 km/h; a step is half a kilometre.
-  expect(first).toEqual({ label: 'just reaches', figure: 3.5 });
+  const label = 'just reaches the pocket';
+  expect(picksAt(0.94).at(-1)).toEqual({ label, figure: 3.5 });
+  expect(picksAt(null).at(-1)).toEqual({ label, figure: null });
 });
 
 it('offers mouths by name and width, within what the WPA allows of corner and side', () => {
@@ -34,7 +36,7 @@ it('offers mouths by name and width, within what the WPA allows of corner and si
     'corner 116',
     'side 128',
   ]);
-  const [tight, corner, side] = mouthPicks('in').map(({ figure }) => figure * 25.4);
+  const [tight, corner, side] = mouthPicks('in').map(({ figure }) => (figure ?? Number.NaN) * 25.4);
   expect(tight).toBeLessThan(114.3);
   expect(corner).toBeGreaterThan(114.3);
   expect(corner).toBeLessThan(117.5);
