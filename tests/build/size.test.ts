@@ -9,11 +9,12 @@ import { gzippedCodeBytes, shippedCode } from './shipped-code';
  * a ball touches, what stops it and which pockets are out of reach, 2; tabs that join their changes,
  * files held to their digests, and lists of thousands, 6; cushions as quantities of a table, 2; laws that change said once, and faster paths, 10;
  * players of one’s own, with their question, log and file, and what of it sets ways apart, 7;
- * the place Log, the sheet after a shot and the level test 7.5; cushions followed from every top 0.8.
+ * the place Log, the sheet after a shot and the level test 7.5; cushions followed from every top 0.8;
+ * the cue drawn on its line, dragged and named, how sure the aim is, and the tip told in tips, 8.
  */
-const BUDGET_BYTES = 207_900;
+const BUDGET_BYTES = 215_800;
 
-it('sends at most 207.9 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 215.8 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);

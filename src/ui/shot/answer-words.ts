@@ -22,7 +22,7 @@ export interface Reading {
 }
 
 /** What centre and edge are of. */
-export const OF_OBJECT_BALL = 'of the object ball';
+const OF_OBJECT_BALL = 'of the object ball';
 
 const EIGHTHS = { ...DEGREES, decimals: 1, eighths: true };
 /** Off by more than this share of an eighth, the rounding is told. */
