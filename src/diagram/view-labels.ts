@@ -4,6 +4,8 @@ import { type Canvas, type Circle, type Label, textWidthPx } from './canvas';
 export interface Mark {
   readonly x: number;
   readonly label: Label;
+  /** Whether only a short name has room. */
+  readonly isShort?: boolean;
 }
 
 type X = number | null;
@@ -65,7 +67,8 @@ function beside(
 
 /**
  * The marks' names stand just above the balls, each on the far side from the other mark. Where the
- * edge leaves no room there, a name turns to the other side and the stick's goes a line lower.
+ * edge leaves no room there, the stick's is told in short; else a name turns to the other side, and
+ * the stick's goes a line lower.
  */
 export function placeMarks(aimX: X, stickX: X, ballTopY: number, canvas: Canvas) {
   if (aimX === null || stickX === null) return { aim: null, stick: null };
@@ -74,12 +77,14 @@ export function placeMarks(aimX: X, stickX: X, ballTopY: number, canvas: Canvas)
   const wanted = stickX > aimX ? -1 : 1;
   const aimLetters = same ? BOTH_LETTERS : AIM_LETTERS;
   const aimSide = sideWithRoom(aimX, wanted, aimLetters, canvas);
-  const stickSide = sideWithRoom(stickX, -wanted, STICK_LETTERS, canvas);
+  const isShort = sideWithRoom(stickX, -wanted, STICK_LETTERS, canvas) === wanted;
+  const stickLetters = isShort ? SHORT_LETTERS : STICK_LETTERS;
+  const stickSide = sideWithRoom(stickX, -wanted, stickLetters, canvas);
   const lower = aimSide === stickSide ? canvas.textPx * 1.4 : 0;
-  const stick = nextTo(stickX, stickSide, STICK_LETTERS, y + lower, canvas);
+  const stick = nextTo(stickX, stickSide, stickLetters, y + lower, canvas);
   return {
     aim: { x: aimX, label: nextTo(aimX, aimSide, aimLetters, y, canvas) },
-    stick: same ? null : { x: stickX, label: stick },
+    stick: same ? null : { x: stickX, label: stick, isShort },
   };
 }
 
@@ -102,8 +107,9 @@ export function placeBandNames(
 
 /** Of "how sure", with a small picture of the band before it. */
 const BAND_LETTERS = 11;
-/** Of "cue lies here", "aim line", and of both in one. */
+/** Of "cue lies here" or "cue", of "aim line", and of both in one. */
 const STICK_LETTERS = 13;
+const SHORT_LETTERS = 3;
 const AIM_LETTERS = 9;
 const BOTH_LETTERS = 17;
 /** Clear space between a mark and its name, in heights of text. */

@@ -84,7 +84,11 @@ function SpeedRemedy({ app: { shot } }: { app: Models<'shot'> }) {
   const speed = shot.remedySpeed.value;
   if (speed === null) return null;
   return (
-    <button type="button" class="button" onClick={() => shot.setFigure('speed', speed)}>
+    <button
+      type="button"
+      class="button button-main remedy-button"
+      onClick={() => shot.setFigure('speed', speed)}
+    >
       Play {formatQuantity(speed, shot.fields.speed.value.facts)}
     </button>
   );

@@ -28,7 +28,7 @@ export function ShooterDrawing({ view, isBandStale }: { view: ShooterView; isBan
           topY={topY}
           toY={ruler.y}
           class="stick-mark"
-          name="cue lies here"
+          name={stick.isShort ? 'cue' : 'cue lies here'}
         />
       )}
       {aim && (

@@ -55,7 +55,7 @@ function namesOf({ objectLabel, ghostLabel, aim, stick }: ShooterView) {
     [objectLabel, 6, true],
     [ghostLabel, 5, true],
     [aim?.label, 8, false],
-    [stick?.label, 13, false],
+    [stick?.label, stick?.isShort ? 3 : 13, false],
   ];
   return names.flatMap(([label, letters, isBall]) => {
     if (!label) return [];
@@ -153,6 +153,14 @@ describe('the shooter’s view', () => {
         }
       }),
     );
+  });
+
+  it('names the cue in short at an edge, on its own side of the aim line', () => {
+    const farLeft = sceneOf(1.5, 20 * DEG, Math.atan(-0.055 / 1.5), 'object-ball');
+    const { stick, aim } = layOutShooterView(farLeft, { ...CANVAS, widthPx: 300 });
+    expect(stick?.isShort).toBe(true);
+    expect(stick?.label.x).toBeLessThan(stick?.x ?? 0);
+    expect(aim?.label.x).toBeGreaterThan(aim?.x ?? 0);
   });
 
   it('tells aim and stick apart only where they can be seen apart', () => {
