@@ -24,6 +24,9 @@ const STROKE_FIELDS: { readonly [I in InputName]?: FieldName } = {
   raised: 'elevation',
 };
 
+/** Signs for units whose words have no room in a tile; what is heard keeps the words. */
+const SIGNS: { readonly [symbol: string]: string } = { diamond: '◆', diamonds: '◆' };
+
 interface Props {
   readonly app: Models<'shot' | 'room' | 'desk' | 'router'>;
   /** The input whose control is open, if any; the tiles then shrink to one row. */
@@ -82,7 +85,11 @@ function Tile({
       <span class="tile-label">{INPUT_LABELS[name]}</span>
       <span class="tile-value">
         <b>{figure}</b>
-        {symbol && <span class={symbol === '°' ? 'tile-degree' : 'tile-symbol'}>{symbol}</span>}
+        {symbol && (
+          <span class={symbol === '°' ? 'tile-degree' : 'tile-symbol'}>
+            {SIGNS[symbol] ?? symbol}
+          </span>
+        )}
       </span>
       <span class="tile-word">{word}</span>
       {name === 'tip' && <TipGlyph side={shot.shot.value.side} height={shot.shot.value.height} />}
