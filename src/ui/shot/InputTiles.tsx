@@ -6,6 +6,7 @@ import { fieldWindowWords, isRoomStale } from './room-of-field';
 import { INPUT_LABELS, type InputName, tileWords } from './tile-words';
 import { WindowBar } from './WindowBar';
 import './InputTiles.css';
+import './SmallTiles.css';
 
 /** In the order they are shown: how the balls lie, then how the cue ball is struck. */
 export const INPUT_NAMES: readonly InputName[] = [
