@@ -58,7 +58,12 @@ async function start(holder: HTMLElement): Promise<void> {
   const trust = trustOwnScripts([engineScript, serviceWorker]);
   const makeWorker = findEngineWorker(trust(engineScript));
   const poolOf = (size: number) => makeWorker && createEnginePool(makeWorker, size);
-  const desk = createDeskModel({ store, desk: loadedDesk, onPageHide });
+  const desk = createDeskModel({
+    store,
+    desk: loadedDesk,
+    onPageHide,
+    onceUp: createLaterAtRest(window, 0),
+  });
   const kit = createKitInPlay({ store, desk, shelves: loaded });
   const fitWork = poolOf(1);
   const player = createPlayerModel({
@@ -95,6 +100,7 @@ async function start(holder: HTMLElement): Promise<void> {
     play: playAim,
     trace: traceCueBall,
     nearestSpeed,
+    nextFrame: requestAnimationFrame.bind(window),
     goes: goesAsMeant,
     kit: knownKit,
     isKitSettled: measure.isSettled,

@@ -5,10 +5,11 @@ import { checkRange } from '../units/check-range';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
 import { withCut } from './cut-field';
-import type { Asked, FieldContext, ShotField } from './shot-field';
+import type { Asked, FieldContext, ShotField, ShownShotField } from './shot-field';
 import { type FieldName, shotField } from './shot-fields';
 import type { ShotPorts } from './shot-ports';
 import type { ShownSpeed } from './shown-speed';
+import { steady } from './steady';
 
 /** Something typed that cannot be used; the shot keeps its last good number. */
 export interface FieldProblem {
@@ -19,7 +20,8 @@ export interface FieldProblem {
 
 /** What is asked of the shot, as the person sees it, and the ways to change it. */
 export interface ShotInputs {
-  readonly fields: { readonly [F in FieldName]: ReadonlySignal<ShotField> };
+  /** Each changes with what is shown of it alone. */
+  readonly fields: { readonly [F in FieldName]: ReadonlySignal<ShownShotField> };
   readonly problems: { readonly [F in FieldName]: ReadonlySignal<FieldProblem | null> };
   /** Whether a number of the shot itself cannot be used. */
   readonly hasShotProblem: ReadonlySignal<boolean>;
@@ -58,9 +60,10 @@ export function createShotInputs(
     speedScale: speedScale.value,
     cutSign: cutSign.value,
   }));
-  const fields = forEachField((name) =>
+  const asAsked = forEachField((name) =>
     computed(() => shotField(name, asked.value, context.value)),
   );
+  const fields = forEachField((name) => steady(computed(() => shownOf(asAsked[name].value))));
   const problems = forEachField(() => signal<FieldProblem | null>(null));
 
   function take(part: Partial<Asked>): void {
@@ -69,7 +72,7 @@ export function createShotInputs(
   }
   function put(name: FieldName, figure: number): void {
     problems[name].value = null;
-    const put = fields[name].peek().put(figure);
+    const put = asAsked[name].peek().put(figure);
     if (put.ok) take(put.value);
   }
   function forgetProblems(): void {
@@ -94,7 +97,7 @@ export function createShotInputs(
       put(name, nudge(figure, step, towards, held));
     },
     typeIn(name, text) {
-      const field = fields[name].peek();
+      const field = asAsked[name].peek();
       const parsed = parseNumber(text, field.facts.symbol);
       const ranged = parsed.ok ? checkRange(parsed.value, field.range, field.facts) : parsed;
       const taken = ranged.ok ? field.put(ranged.value) : ranged;
@@ -119,6 +122,11 @@ export function createShotInputs(
       take({ shot: { ...desk.shot.peek(), side: side * shrink, height: height * shrink } });
     },
   };
+}
+
+/** What stays the very same while another number is changed. */
+function shownOf({ put: _put, ...shown }: ShotField): ShownShotField {
+  return shown;
 }
 
 const SHOT_FIELDS = ['distance', 'cut', 'side', 'height', 'elevation', 'speed'] as const;

@@ -69,10 +69,12 @@ function withoutWorkers(): void {
   Reflect.deleteProperty(window, 'Worker');
 }
 
-/** Waits until the app has put something to read on the page. */
+/** Waits until the app has put something to read on the page, and nothing of it is still to come. */
 export async function untilRendered(page: Page): Promise<void> {
   await page.waitForFunction(
-    () => (document.querySelector('#app')?.textContent ?? '').trim() !== '',
+    () =>
+      (document.querySelector('#app')?.textContent ?? '').trim() !== '' &&
+      document.querySelector('.late-part') === null,
   );
 }
 

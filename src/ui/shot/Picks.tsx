@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import type { FieldName } from '../../state/shot-fields';
 import type { ShotModel } from '../../state/shot-model';
 import { Choices } from '../controls/Choices';
@@ -12,12 +13,15 @@ interface Props {
 
 /** Figures often wanted, a tap each. */
 export function Picks({ model, name, label, picks }: Props) {
-  const { figure } = model.fields[name].value;
+  const figures = model.fields[name];
+  const picked = useComputed(() =>
+    picks.find((pick) => isPicked(figures.value.figure, pick.figure)),
+  );
   return (
     <Choices
       label={`${label}: often used`}
       items={picks.map((pick) => ({ value: pick.figure, content: pick.label }))}
-      isChosen={(pick) => isPicked(figure, pick)}
+      isChosen={(pick) => pick === picked.value?.figure}
       onChoose={(pick) => model.setFigure(name, pick)}
     />
   );
