@@ -83,3 +83,10 @@ export async function untilOfflineReady(page: Page): Promise<void> {
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
 }
+
+/** Waits until every part has come that comes later than the first answer: this is the last. */
+export async function untilFetched(page: Page): Promise<void> {
+  await page.waitForFunction(() =>
+    performance.getEntriesByType('resource').some(({ name }) => name.includes('/LogPlace-')),
+  );
+}
