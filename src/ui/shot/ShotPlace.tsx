@@ -46,9 +46,7 @@ export function ShotPlace({ app, late }: Props) {
           {(Question) => <Question app={app} />}
         </LatePart>
       )}
-      {!SHEETS.has(panel) && (
-        <AimPage app={app} late={late} open={open} isWhyOpen={isWhyOpen} />
-      )}
+      {!SHEETS.has(panel) && <AimPage app={app} late={late} open={open} isWhyOpen={isWhyOpen} />}
     </main>
   );
 }
