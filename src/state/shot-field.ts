@@ -24,13 +24,17 @@ export interface FieldContext {
 }
 
 /** One number as the person sees it, in the unit they chose. */
-export interface ShotField {
+export interface ShownShotField {
   readonly facts: UnitFacts;
   readonly figure: number;
   /** What the engine accepts, in the shown unit. */
   readonly range: Range;
   /** What a slider spans: the usual part of the range. */
   readonly usual: Range;
+}
+
+/** The same, and how to change it. */
+export interface ShotField extends ShownShotField {
   /** What this figure changes, as changed; refuses one that makes no shot. */
   put(figure: number): Parsed<Partial<Asked>>;
 }

@@ -6,10 +6,11 @@ import { nudge } from '../units/nudge';
 import { parseWithSide } from '../units/side-words';
 import { tipScale } from '../units/tip-unit';
 import { withCut } from './cut-field';
-import type { Asked, FieldContext, ShotField } from './shot-field';
+import type { Asked, FieldContext, ShotField, ShownShotField } from './shot-field';
 import { type FieldName, shotField } from './shot-fields';
 import type { ShotPorts } from './shot-ports';
 import type { ShownSpeed } from './shown-speed';
+import { steady } from './steady';
 
 /** Something typed that cannot be used; the shot keeps its last good number. */
 export interface FieldProblem {
@@ -20,7 +21,8 @@ export interface FieldProblem {
 
 /** What is asked of the shot, as the person sees it, and the ways to change it. */
 export interface ShotInputs {
-  readonly fields: { readonly [F in FieldName]: ReadonlySignal<ShotField> };
+  /** Each changes with what is shown of it alone. */
+  readonly fields: { readonly [F in FieldName]: ReadonlySignal<ShownShotField> };
   readonly problems: { readonly [F in FieldName]: ReadonlySignal<FieldProblem | null> };
   /** Whether a number of the shot itself cannot be used. */
   readonly hasShotProblem: ReadonlySignal<boolean>;
@@ -64,9 +66,10 @@ export function createShotInputs(
     speedScale: speedScale.value,
     cutSign: cutSign.value,
   }));
-  const fields = forEachField((name) =>
+  const asAsked = forEachField((name) =>
     computed(() => shotField(name, asked.value, context.value)),
   );
+  const fields = forEachField((name) => steady(computed(() => shownOf(asAsked[name].value))));
   const problems = forEachField(() => signal<FieldProblem | null>(null));
 
   function take(part: Partial<Asked>): void {
@@ -75,7 +78,7 @@ export function createShotInputs(
   }
   function put(name: FieldName, figure: number): void {
     problems[name].value = null;
-    const put = fields[name].peek().put(figure);
+    const put = asAsked[name].peek().put(figure);
     if (put.ok) take(put.value);
   }
   function forgetProblems(): void {
@@ -101,7 +104,7 @@ export function createShotInputs(
       put(name, nudge(figure, step, towards, held));
     },
     typeIn(name, text) {
-      const field = fields[name].peek();
+      const field = asAsked[name].peek();
       const parsed = parseWithSide(text, field.facts);
       const ranged = parsed.ok ? checkRange(parsed.value, field.range, field.facts) : parsed;
       const taken = ranged.ok ? field.put(ranged.value) : ranged;
@@ -131,6 +134,11 @@ export function createShotInputs(
       take({ shot: { ...desk.shot.peek(), side: side * shrink, height: height * shrink } });
     },
   };
+}
+
+/** What stays the very same while another number is changed. */
+function shownOf({ put: _put, ...shown }: ShotField): ShownShotField {
+  return shown;
 }
 
 const SHOT_FIELDS = ['distance', 'cut', 'side', 'height', 'elevation', 'speed'] as const;

@@ -2,6 +2,7 @@ import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { LaidShot } from '../store/records';
 import { isSame } from '../store/same-value';
 import type { SpeedScale } from '../units/speed-unit';
+import { createFrameGate } from './frame-gate';
 import { createHistory, type Gestures } from './history';
 import { createShotAnswers, type ShotAnswers } from './shot-answers';
 import type { Asked } from './shot-field';
@@ -45,6 +46,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
   const history = createHistory<Asked>();
   const isHeld = signal(false);
+  const gate = createFrameGate(ports.nextFrame ?? ((work) => work()));
   const set = ({ shot, pocket }: Asked) =>
     batch(() => {
       desk.setShot(shot);
@@ -58,6 +60,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     set(after);
   };
   const step = (take: (now: Asked) => Asked | null) => {
+    gate.flush();
     forgetProblems();
     const [present, held] = [desk.shot.peek(), desk.heldShot.peek()];
     batch(() => {
@@ -78,17 +81,28 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     canUndo: computed(() => history.canUndo.value || history.isUnderWay.value),
     beginGesture(isFinger = false) {
       isHeld.value = isFinger;
-      if (isFinger) desk.holdSaves(true);
       history.beginGesture();
     },
     endGesture(isTakenAway = false) {
       isHeld.value = false;
-      desk.holdSaves(false);
+      gate.flush();
       if (!isTakenAway) return history.endGesture();
       const before = history.revertGesture(asked.peek());
       if (before) set(before);
     },
     ...inputs,
+    // What a finger says more often than it is shown is worked out once a frame.
+    setFigure: (...to) => gate.take(() => inputs.setFigure(...to)),
+    setTip: (...to) => gate.take(() => inputs.setTip(...to)),
+    setCut: (...to) => gate.take(() => inputs.setCut(...to)),
+    nudge(...by) {
+      gate.flush();
+      inputs.nudge(...by);
+    },
+    typeIn(...typed) {
+      gate.flush();
+      inputs.typeIn(...typed);
+    },
     ...answers,
     shot: desk.shot,
     speedScale,

@@ -3,11 +3,12 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runAxe } from '../harness/axe';
 import { bringIn, type FileAtHand, pickBackup } from '../harness/backup-at-hand';
-import { faultsAtAllSizes } from '../harness/layout-faults';
+import { faultsAtAllSizes, outOfSight } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { textOf, untilAssessed } from '../harness/read-room';
 import { THEMES } from '../harness/screens';
 import { tap, tapButton } from '../harness/thumb';
+import { untilKept } from '../harness/until-kept';
 
 let app: OpenApp;
 let file: FileAtHand;
@@ -74,6 +75,31 @@ describe('the question', () => {
       faults.push(...(await runAxe(page)).found);
     }
     expect(faults).toEqual([]);
+  });
+});
+
+describe('from the first start, 360 by 640', () => {
+  it('the question is a tap away on Shot, answered by a second, and then costs no line', async () => {
+    const first = await openApp({ context: { viewport: { width: 360, height: 640 } } });
+    const { page } = first;
+    await untilAssessed(page);
+    const wanted = ['.shooter-diagram', '.answer', '.ask-line', '.input-tiles', '.nav-bar'];
+    expect(await outOfSight(page, wanted)).toEqual([]);
+    await tapButton(page, /Answer one question/);
+    await page.locator('.made-of-ten').waitFor();
+    expect(await outOfSight(page, ['.question-drawing', '.made-of-ten'])).toEqual([]);
+    await tapButton(page, '7');
+    await page.getByText(/^That makes your line/).waitFor();
+    await tapButton(page, 'Done');
+    await page.locator('.why-button').waitFor();
+    await expect.poll(() => textOf(page, '.why-chance')).toMatch(/ in 10 for you/);
+    expect(await page.locator('.ask-line').count()).toBe(0);
+    await untilKept(page, 'players', { madeOf10: 7 });
+    await page.reload();
+    await untilAssessed(page);
+    expect(await page.locator('.ask-line').count()).toBe(0);
+    expect(first.guard.problems).toEqual([]);
+    await first.close();
   });
 });
 

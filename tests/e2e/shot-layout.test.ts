@@ -1,11 +1,19 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { cutOffText, outOfSight, sidewaysFaults, smallTargets } from '../harness/layout-faults';
+import {
+  cutOffText,
+  endsUnderNavigation,
+  outOfSight,
+  sidewaysFaults,
+  smallTargets,
+} from '../harness/layout-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
+import { changeRawRow } from '../harness/raw-database';
 import { untilAssessed, untilTold } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
 import { withLargeText, withSpreadText } from '../harness/reader-styles';
 import { SCREENS, SIZES } from '../harness/screens';
 import { openTile, tapButton } from '../harness/thumb';
+import { untilKept } from '../harness/until-kept';
 
 let app: OpenApp;
 beforeAll(async () => {
@@ -131,6 +139,50 @@ describe.each([
       expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(56);
     }
     await tapButton(app.page, 'Close');
+  });
+});
+
+describe.each([
+  { width: 320, height: 640 },
+  { width: 360, height: 640 },
+  { width: 390, height: 844 },
+])('the way elsewhere, $width by $height', (size) => {
+  beforeAll(() => app.page.setViewportSize(size));
+
+  it.each(SCREENS)('is in reach on %s, and nothing ends under it', async (screen) => {
+    await show(screen);
+    const isOnScreen = await app.page.locator('.nav-bar').isVisible();
+    if (isOnScreen) expect(await outOfSight(app.page, ['.nav-bar'])).toEqual([]);
+    expect(await endsUnderNavigation(app.page)).toEqual([]);
+    if (isOnScreen) expect(await outOfSight(app.page, ['.nav-bar'])).toEqual([]);
+  });
+
+  it('lays the table of the level test upright, its counts large enough to read', async () => {
+    await show('log/test/new');
+    const bed = await app.page.locator('.test-table .plain-bed').boundingBox();
+    expect(bed?.height).toBeGreaterThan(1.5 * (bed?.width ?? Number.NaN));
+    const sizes = await app.page
+      .locator('.test-count')
+      .evaluateAll((all) => all.map((one) => Number.parseFloat(getComputedStyle(one).fontSize)));
+    expect(sizes).toHaveLength(4);
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(12);
+  });
+});
+
+describe('with a notice that the laws have changed, 360 by 640', () => {
+  it('keeps the way elsewhere on the screen, and what is asked within a scroll', async () => {
+    await app.page.setViewportSize({ width: 360, height: 640 });
+    await show('kit/preferences');
+    await tapButton(app.page, 'left');
+    await tapButton(app.page, 'right');
+    await untilKept(app.page, 'desk', {});
+    await changeRawRow(app.page, 'desk', { law: 1 });
+    await app.page.reload();
+    await show('shot');
+    await app.page.getByText(/Cushions now give back less/).waitFor();
+    expect(await outOfSight(app.page, ['.news-line', '.nav-bar', '.why-button'])).toEqual([]);
+    expect(await endsUnderNavigation(app.page)).toEqual([]);
+    await tapButton(app.page, 'OK');
   });
 });
 

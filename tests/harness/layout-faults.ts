@@ -82,6 +82,27 @@ export async function outOfSight(
   }, selectors);
 }
 
+/** What ends under the way between the places however far its place is scrolled. */
+export async function endsUnderNavigation(page: Pick<Page, 'evaluate'>): Promise<string[]> {
+  return page.evaluate(() => {
+    const faults: string[] = [];
+    const { scrollHeight } = document.documentElement;
+    if (scrollHeight > innerHeight + 1) faults.push(`the page is ${scrollHeight} px high`);
+    const place = document.querySelector('main');
+    const bar = document.querySelector('.nav-bar')?.getBoundingClientRect();
+    // A low screen gives it up while a control is open.
+    const top = bar?.height ? bar.top : innerHeight;
+    if (place === null) return ['there is no place'];
+    place.scrollTop = place.scrollHeight;
+    for (const element of place.children) {
+      const { bottom } = element.getBoundingClientRect();
+      if (bottom > top + 0.5) faults.push(`${element.className} ends at ${bottom} of ${top}`);
+    }
+    place.scrollTop = 0;
+    return faults;
+  });
+}
+
 /** What is cut off, too small for a thumb or wider than the screen, at every size. */
 export async function faultsAtAllSizes(page: Page): Promise<string[]> {
   const faults: string[] = [];

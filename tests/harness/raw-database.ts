@@ -52,3 +52,25 @@ export async function putRawRows(page: Page, store: string, rows: readonly objec
     [store, rows] as const,
   );
 }
+
+/** Lays fields over the only row of a store, under whatever key it lies. */
+export async function changeRawRow(page: Page, store: string, fields: object) {
+  await page.evaluate(
+    ([name, part]) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('leeway');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const transaction = opening.result.transaction(name, 'readwrite');
+          const rows = transaction.objectStore(name).openCursor();
+          rows.onsuccess = () => rows.result?.update({ ...rows.result.value, ...part });
+          transaction.onabort = () => reject(transaction.error);
+          transaction.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+    [store, fields] as const,
+  );
+}

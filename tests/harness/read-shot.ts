@@ -53,7 +53,11 @@ export async function settle(page: Pick<Page, 'evaluate'>): Promise<void> {
   await page.evaluate(
     () =>
       new Promise<void>((resolve) => {
-        requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+        const look = () => {
+          if (document.querySelector('.late-part') === null) resolve();
+          else requestAnimationFrame(look);
+        };
+        requestAnimationFrame(() => requestAnimationFrame(look));
       }),
   );
 }

@@ -8,6 +8,7 @@ export const SCREENS = [
   'shot/tip',
   'shot/raised',
   'shot/why',
+  'shot/question',
   'shot/after',
   'choose',
   'choose/play',

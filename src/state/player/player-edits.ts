@@ -17,6 +17,12 @@ export interface DeletedPlayer {
   readonly wasInPlay: boolean;
 }
 
+/** A player who was put in play by being added, by id. */
+interface AddedPlayer {
+  readonly id: string;
+  readonly beforeId: string;
+}
+
 /** Every way to change who there is, and who plays. */
 export interface PlayerEdits {
   /** Says how many of ten of the question's shot whoever plays makes; null takes the answer back. */
@@ -32,6 +38,8 @@ export interface PlayerEdits {
   /** Puts {@link lastDeleted} back, shots and all. */
   restore(): EditResult;
   readonly lastDeleted: ReadonlySignal<DeletedPlayer | null>;
+  /** Who was added last, and who played before, until somebody is chosen. */
+  readonly lastAdded: ReadonlySignal<AddedPlayer | null>;
 }
 
 export interface PlayerEditsPorts {
@@ -51,6 +59,7 @@ const LAST = { ok: false, problem: PLAYER_PROBLEMS.lastPlayer } as const;
 export function createPlayerEdits(ports: PlayerEditsPorts): PlayerEdits {
   const { players, played, inPlay, desk, now, newId } = ports;
   const lastDeleted = signal<DeletedPlayer | null>(null);
+  const lastAdded = signal<AddedPlayer | null>(null);
   const change = (player: Player, part: Partial<Player>) =>
     players.put({ ...player, ...part, changedAtMs: now() });
 
@@ -70,6 +79,7 @@ export function createPlayerEdits(ports: PlayerEditsPorts): PlayerEdits {
       if (problem !== null) return { ok: false, problem };
       const player = newPlayer(newId(), named.name, now());
       batch(() => {
+        lastAdded.value = { id: player.id, beforeId: inPlay.peek().id };
         players.put(player);
         desk.setPlayer(player.id);
       });
@@ -86,6 +96,7 @@ export function createPlayerEdits(ports: PlayerEditsPorts): PlayerEdits {
     choose(id) {
       if (players.find(id) === null) return NOT_THERE;
       desk.setPlayer(id);
+      lastAdded.value = null;
       return OK;
     },
     remove(id) {
@@ -118,5 +129,6 @@ export function createPlayerEdits(ports: PlayerEditsPorts): PlayerEdits {
       return OK;
     },
     lastDeleted,
+    lastAdded,
   };
 }

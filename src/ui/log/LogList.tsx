@@ -3,7 +3,15 @@ import type { PlayedShot } from '../../store/player';
 import type { Models } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
-import { besideWords, dayHeading, RESULT_WORDS, shotLine, timeWords, wentWords } from './log-words';
+import {
+  besideWords,
+  dayHeading,
+  resultWords,
+  shotLine,
+  timeWords,
+  toldResult,
+  wentWords,
+} from './log-words';
 import { ResultMark } from './ResultMark';
 
 type App = Models<'player' | 'kit' | 'desk' | 'nowMs' | 'router'>;
@@ -18,7 +26,7 @@ export function LogList({ app }: { app: App }) {
     <section class="log-list" aria-labelledby="logged">
       <h2 id="logged">Shots</h2>
       <DeletedNews
-        words={removed ? `${RESULT_WORDS[removed.result]}: deleted.` : ''}
+        words={removed ? `${resultWords(removed)}: deleted.` : ''}
         onPutBack={() => player.restoreShot()}
       />
       {shots.length === 0 && (
@@ -70,9 +78,8 @@ function LogRow({ app, shot }: { app: App; shot: PlayedShot }) {
         data-opens={panel}
         onClick={() => router.open(panel)}
       >
-        <ResultMark result={shot.result} />
-        <b>{RESULT_WORDS[shot.result]}</b>{' '}
-        <span class="shelf-origin log-time">{timeWords(shot.atMs)}</span>{' '}
+        <ResultMark result={toldResult(shot)} />
+        <b>{resultWords(shot)}</b> <span class="shelf-origin log-time">{timeWords(shot.atMs)}</span>{' '}
         <span class="shelf-effect">
           {shotLine(shot, desk.preferences.value, kit.current.tables.value.lengthM)}
           {beside !== '' && (

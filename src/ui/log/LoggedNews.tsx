@@ -1,6 +1,6 @@
 import type { PlayedShot } from '../../store/player';
 import type { Models } from '../app-models';
-import { besideWords, RESULT_WORDS } from './log-words';
+import { besideWords, resultWords } from './log-words';
 
 interface Props {
   readonly app: Models<'player'>;
@@ -37,5 +37,5 @@ export function LoggedNews({ app: { player }, logged, problem, onUndone }: Props
 
 function loggedWords(shot: PlayedShot): string {
   const beside = besideWords({ ...shot, testId: null });
-  return [RESULT_WORDS[shot.result].toLowerCase(), ...(beside === '' ? [] : [beside])].join(', ');
+  return [resultWords(shot).toLowerCase(), ...(beside === '' ? [] : [beside])].join(', ');
 }

@@ -4,7 +4,7 @@ import type { ShotToLog } from '../../state/log/shot-to-log';
 import type { WhatBecame } from '../../state/player/played-edits';
 import type { PlayedShot } from '../../store/player';
 import type { Models } from '../app-models';
-import { shotLine } from './log-words';
+import { shotLine, toldResult } from './log-words';
 import { ResultButtons } from './ResultButtons';
 import { StoppedTable } from './StoppedTable';
 import './ShotEntry.css';
@@ -31,8 +31,11 @@ export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) 
     if (logged) player.correct(logged.id, part);
   };
   const { lengthM } = kit.current.tables.value;
+  // A shot set up on Shot alone lies nowhere on a table.
+  const canMark = logged !== null && (logged.position ?? logged.cueBall) !== null;
+  const isOnTable = canMark && isMarking.value;
   return (
-    <div class={logged && isMarking.value ? 'shot-entry is-marking' : 'shot-entry'}>
+    <div class={isOnTable ? 'shot-entry is-marking' : 'shot-entry'}>
       <div class="entry-head">
         <p class="place-note">{shotLine(logged ?? asked, desk.preferences.value, lengthM)}</p>
         {children}
@@ -46,24 +49,31 @@ export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) 
             >
               Not as meant
             </button>
-            <button
-              type="button"
-              class="button"
-              aria-expanded={isMarking.value}
-              onClick={() => (isMarking.value = !isMarking.value)}
-            >
-              {isMarking.value ? 'Done' : 'Where it stopped'}
-            </button>
+            {canMark && (
+              <button
+                type="button"
+                class="button"
+                aria-expanded={isOnTable}
+                onClick={() => (isMarking.value = !isMarking.value)}
+              >
+                {isOnTable ? 'Done' : 'Where it stopped'}
+              </button>
+            )}
             {more}
           </div>
         )}
+        {logged && !canMark && (
+          <p class="place-note">
+            Where the cue ball stopped can be said of shots laid out on Choose.
+          </p>
+        )}
       </div>
-      {logged && isMarking.value ? (
+      {isOnTable ? (
         <StoppedTable app={app} shot={logged} onStopped={(cueBall) => correct({ cueBall })} />
       ) : (
         <ResultButtons
           shot={asked.shot}
-          result={logged?.result ?? null}
+          result={logged && toldResult(logged)}
           isScratched={logged?.scratched ?? isScratched.value}
           onResult={(result) => {
             if (logged) return correct({ result });

@@ -64,15 +64,15 @@ export function TestShotPanel({ app, isAnew }: Props) {
                 if (test.unfinished.value?.id !== logged?.testId) router.open('test/new');
               }}
             />
-            <ResultButtons
-              shot={shown.shot}
-              result={null}
-              isScratched={isScratched.value}
-              isWaiting={shot === null}
-              onResult={answer}
-              onScratched={(scratched) => (isScratched.value = scratched)}
-            />
           </div>
+          <ResultButtons
+            shot={shown.shot}
+            result={null}
+            isScratched={isScratched.value}
+            isWaiting={shot === null}
+            onResult={answer}
+            onScratched={(scratched) => (isScratched.value = scratched)}
+          />
         </div>
       )}
     </>

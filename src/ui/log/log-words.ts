@@ -19,14 +19,34 @@ export const RESULT_WORDS: Readonly<Record<Result, string>> = {
   untouched: 'Missed the ball',
 };
 
-/** Cut by less, it is straight to whoever plays it, degrees. */
-const STRAIGHT_DEG = 0.5;
+/** Cut by less, nobody sees which side is the thin one (our judgement), degrees. */
+const NEARLY_STRAIGHT_DEG = 2;
 
-/** What can be said of a shot, as its buttons lie: thin and full mean nothing where it is straight. */
+const isNearlyStraight = (cutRad: number) => Math.abs(degreesOf(cutRad)) < NEARLY_STRAIGHT_DEG;
+
+/** What can be said of a shot, as its buttons lie: left and right where it is nearly straight. */
 export function resultsOf({ cutRad }: PlayedShot['shot']): readonly Result[] {
-  const isStraight = Math.abs(degreesOf(cutRad)) < STRAIGHT_DEG;
-  const sides = isStraight ? (['left', 'right'] as const) : (['thin', 'full'] as const);
+  const sides = isNearlyStraight(cutRad)
+    ? (['left', 'right'] as const)
+    : (['thin', 'full'] as const);
   return ['went', ...sides, 'short', 'untouched'];
+}
+
+/**
+ * What became of a shot as its buttons have it. What is said is kept as it was said, for either name
+ * is learnt from alike; a shot said before to have gone thin is told by its side too.
+ */
+export function toldResult({ result, shot }: Pick<PlayedShot, 'result' | 'shot'>): Result {
+  const { cutRad } = shot;
+  const isBySide = result === 'thin' || result === 'full';
+  if (!isBySide || cutRad === 0 || !isNearlyStraight(cutRad)) return result;
+  // Cut too much to the right, it passes right.
+  return (result === 'thin') === cutRad > 0 ? 'right' : 'left';
+}
+
+/** The same in words. */
+export function resultWords(played: Pick<PlayedShot, 'result' | 'shot'>): string {
+  return RESULT_WORDS[toldResult(played)];
 }
 
 /** Off the middle by less, as a fraction of the radius, nobody speaks of it. */

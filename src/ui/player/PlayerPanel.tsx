@@ -1,13 +1,14 @@
 import { useEffect } from 'preact/hooks';
-import type { Models } from '../app-models';
+import type { LaterModels, Models } from '../app-models';
 import { savedWords } from '../kit/backup-words';
 import { NameField } from '../kit/NameField';
 import { PanelHeader } from '../kit/PanelHeader';
-import { knownWords } from './player-words';
+import { PlaysNow } from './PlaysNow';
+import { knownWords, tallyWords } from './player-words';
 import { TheQuestion } from './TheQuestion';
 
 interface Props {
-  readonly app: Models<'player' | 'kit' | 'router'>;
+  readonly app: Models<'kit' | 'router'> & LaterModels<'player'>;
   readonly id: string;
 }
 
@@ -27,6 +28,7 @@ export function PlayerPanel({ app, id }: Props) {
   return (
     <>
       <PanelHeader router={router} title={`Player: ${one.name}`} />
+      <PlaysNow app={app} />
       <NameField onRename={(name) => player.rename(id, name)}>
         {(field, rename) => (
           <input
@@ -58,6 +60,7 @@ export function PlayerPanel({ app, id }: Props) {
 
 function Known({ app: { player } }: { app: Models<'player'> }) {
   const [known, leans] = [player.known.value, player.leans.value];
+  const tally = player.tallyOf(player.inPlay.value.id);
   return (
     <>
       <p class={player.isFresh.value ? 'player-known' : 'player-known is-stale'}>
@@ -65,6 +68,7 @@ function Known({ app: { player } }: { app: Models<'player'> }) {
           ? knownWords(known, leans, player.inPlay.value)
           : 'Nothing is known yet: chances are told for most players, without figures.'}
       </p>
+      {tally.notMeant > 0 && <p class="place-note">{tallyWords(tally)}.</p>}
       <output class="place-problem">{player.problem.value}</output>
     </>
   );

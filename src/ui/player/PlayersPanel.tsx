@@ -5,6 +5,7 @@ import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
+import { PlaysNow } from './PlaysNow';
 import { standingWords } from './player-words';
 
 interface Props {
@@ -33,6 +34,7 @@ export function PlayersPanel({ app, cameFrom }: Props) {
         Chances, ways and what is learnt are told for the one in play. Each has an answer and a log
         of their own.
       </p>
+      <PlaysNow app={app} />
       <DeletedNews words={deletedWords(app)} onPutBack={() => player.restore()} />
       <output class="place-problem">{problem.value}</output>
       <Paged label="Players" items={all} startAt={startAt}>
@@ -75,7 +77,7 @@ interface RowProps extends Pick<Props, 'app'> {
 function Row({ app: { player, router }, one, onProblem }: RowProps) {
   const { id, name } = one;
   const isInPlay = player.inPlay.value.id === id;
-  const standing = standingWords(one, player.countOf(id));
+  const standing = standingWords(one, player.tallyOf(id));
   const panel = `players/${id}`;
   const remove = () => {
     const removed = player.remove(id);

@@ -42,7 +42,9 @@ export function TheQuestion({ app }: { app: Models<'player' | 'kit'> }) {
         ))}
       </fieldset>
       <p role="status" class="question-width">
-        {madeOf10 !== null && widthWords(app)}
+        {madeOf10 === null
+          ? 'A rough answer will do: shots that are logged mend it.'
+          : widthWords(app)}
       </p>
     </section>
   );

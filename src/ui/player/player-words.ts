@@ -1,6 +1,7 @@
 import type { KnownFigure } from '../../engine/player/learn';
 import type { KnownPlayer } from '../../engine/player/player-report';
 import type { Leans } from '../../state/player/leans';
+import type { ShotTally } from '../../state/player/player-model';
 import type { Player } from '../../store/player';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatNumber } from '../../units/format-number';
@@ -22,7 +23,7 @@ export function isStandIn({ madeOf10, wasAsked }: Player): boolean {
 function sourceWords({ shots }: Pick<KnownPlayer, 'shots'>, { madeOf10 }: Player): string {
   const told = [
     ...(madeOf10 === null ? [] : [`${madeOf10} made of 10`]),
-    ...(shots === 0 ? [] : [shots === 1 ? '1 shot' : `${shots} shots`]),
+    ...(shots === 0 ? [] : [shotsWords(shots)]),
   ];
   return `From ${told.join(' and ')}`;
 }
@@ -76,11 +77,19 @@ function whoseWords(player: Player): string {
   return forWords(player) === 'you' ? 'your' : 'their';
 }
 
+/** "43 shots"; where some teach nothing, "7 shots, 6 learnt from: 1 not as meant". */
+export function tallyWords({ shots, notMeant }: ShotTally): string {
+  const all = shotsWords(shots);
+  return notMeant === 0 ? all : `${all}, ${shots - notMeant} learnt from: ${notMeant} not as meant`;
+}
+
+const shotsWords = (count: number) => (count === 1 ? '1 shot' : `${count} shots`);
+
 /** How somebody stands in a list: "6 of 10, 43 shots". */
-export function standingWords({ madeOf10 }: Player, shots: number): string {
+export function standingWords({ madeOf10 }: Player, tally: ShotTally): string {
   const parts = [
     ...(madeOf10 === null ? [] : [`${madeOf10} of 10`]),
-    ...(shots === 0 ? [] : [shots === 1 ? '1 shot' : `${shots} shots`]),
+    ...(tally.shots === 0 ? [] : [tallyWords(tally)]),
   ];
   return parts.length === 0 ? 'nothing known yet' : parts.join(', ');
 }

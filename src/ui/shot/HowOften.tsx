@@ -18,6 +18,7 @@ export function HowOften({
   assessed: Assessed;
 }) {
   const telling = tellingOf(app);
+  const range = telling === 'figures' ? rangeOfTen(assessed.range) : null;
   const whom = telling === 'figures' ? forWords(app.player.inPlay.value) : 'most players';
   return (
     <>
@@ -27,6 +28,7 @@ export function HowOften({
           term="With this kit as far as it is known"
           chance={assessed.chance}
           telling={telling}
+          range={range}
         />
         <ChanceRow
           term="If your kit were known"
@@ -34,25 +36,23 @@ export function HowOften({
           telling={telling}
         />
       </dl>
-      {telling === 'figures' && <RangeNote range={assessed.range} />}
+      <WidthNote range={range} />
       <AskOnce app={app} />
       <p class="why-note">
-        Tries drawn from the player’s scatter
-        {telling === 'figures' && '; the ± is that of the drawing'}. A pocket is a gap of that width
-        square to the ball’s way: no jaws, no rails.
+        Tries drawn from the player’s scatter. A pocket is a gap of that width square to the ball’s
+        way: no jaws, no rails.
       </p>
     </>
   );
 }
 
-/** How far the chance may be off for what is not known of who plays. */
-function RangeNote({ range }: Pick<Assessed, 'range'>) {
-  const ends = rangeOfTen(range);
-  if (ends === null) return null;
+/** Whence the width of that chance comes, and what narrows it. */
+function WidthNote({ range: ends }: Pick<RowProps, 'range'>) {
+  if (!ends) return null;
   return (
     <p class="why-note">
-      Nine times in ten it is from {ends[0]} to {ends[1]} in 10: shots logged and a measured cue
-      narrow that.
+      From {ends[0]} to {ends[1]} is for what is not known of the player yet: shots logged and a
+      measured cue narrow it.
     </p>
   );
 }
@@ -61,18 +61,15 @@ interface RowProps {
   readonly term: string;
   readonly chance: Chance;
   readonly telling: Telling;
+  /** How far that may be off nine times in ten, of ten; null where that is not told. */
+  readonly range?: ReturnType<typeof rangeOfTen>;
 }
 
-function ChanceRow({ term, chance: { share, error }, telling }: RowProps) {
+function ChanceRow({ term, chance: { share }, telling, range }: RowProps) {
   return (
     <WhyRow term={term}>
-      {telling === 'figures' ? (
-        <>
-          <b>{chanceWords(share)}</b> ({Math.round(share * 100)} ± {Math.ceil(error * 100)} %)
-        </>
-      ) : (
-        <b>{easeWords(share)}</b>
-      )}
+      <b>{telling === 'figures' ? chanceWords(share) : easeWords(share)}</b>
+      {range && ` (${range[0]} to ${range[1]}, nine times in ten)`}
     </WhyRow>
   );
 }

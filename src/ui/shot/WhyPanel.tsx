@@ -3,7 +3,7 @@ import type { Answered } from '../../state/shot-answers';
 import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatQuantity } from '../../units/format-number';
-import type { Models } from '../app-models';
+import type { Models, WhyProps } from '../app-models';
 import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
 import { HowOften } from './HowOften';
@@ -19,11 +19,7 @@ import { WhyRow } from './WhyRow';
 import './WhyPanel.css';
 
 /** What the aim is made of, and what follows from the stroke. */
-export function WhyPanel({
-  app,
-}: {
-  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
-}) {
+export function WhyPanel({ app }: WhyProps) {
   const last = app.shot.lastAnswer.value;
   return (
     <section class="why-panel" aria-labelledby="why-heading">

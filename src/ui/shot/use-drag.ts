@@ -25,17 +25,15 @@ interface Touch {
   readonly box: DOMRect;
   isDrag: boolean;
   last: Point;
-  frame: number;
 }
 
 /**
- * Pointer handlers for a drawing of which parts are dragged. What is held moves once a frame at most;
- * all of a drag is one gesture, and one that the system takes away goes back to where it began.
+ * Pointer handlers for a drawing of which parts are dragged. All of a drag is one gesture, and one that
+ * the system takes away goes back to where it began.
  */
 export function useDrag({ model, grab, onTap, isAtOnce = false }: DragPorts) {
   const touch = useRef<Touch | null>(null);
   const place = (held: Touch) => {
-    held.frame = 0;
     held.move?.(held.last);
   };
   const begin = (held: Touch) => {
@@ -46,10 +44,6 @@ export function useDrag({ model, grab, onTap, isAtOnce = false }: DragPorts) {
     const held = touch.current;
     touch.current = null;
     if (!held) return;
-    if (held.frame !== 0) {
-      cancelAnimationFrame(held.frame);
-      if (!isTakenAway) place(held);
-    }
     if (held.isDrag) model.endGesture(isTakenAway);
     else if (!isTakenAway) onTap?.(held.start);
   };
@@ -62,7 +56,7 @@ export function useDrag({ model, grab, onTap, isAtOnce = false }: DragPorts) {
       const start = pointIn(box, event);
       const move = grab(start, box.width);
       if (move) drawing.setPointerCapture?.(event.pointerId);
-      const held = { start, move, box, isDrag: false, last: start, frame: 0 };
+      const held = { start, move, box, isDrag: false, last: start };
       touch.current = held;
       if (move && isAtOnce) {
         begin(held);
@@ -82,7 +76,7 @@ export function useDrag({ model, grab, onTap, isAtOnce = false }: DragPorts) {
         }
         begin(held);
       }
-      if (held.frame === 0) held.frame = requestAnimationFrame(() => place(held));
+      place(held);
     },
     onPointerUp: () => finish(false),
     onPointerCancel: () => finish(true),

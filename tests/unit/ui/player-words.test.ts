@@ -51,10 +51,14 @@ describe('words for what is known of a player', () => {
   });
 
   it('say in a list where somebody stands', () => {
-    expect(standingWords(NEWCOMER, 0)).toBe('nothing known yet');
-    expect(standingWords(STUDENT, 0)).toBe('6 of 10');
-    expect(standingWords(STUDENT, 2)).toBe('6 of 10, 2 shots');
-    expect(standingWords(NEWCOMER, 1)).toBe('1 shot');
+    const all = (shots: number) => ({ shots, notMeant: 0 });
+    expect(standingWords(NEWCOMER, all(0))).toBe('nothing known yet');
+    expect(standingWords(STUDENT, all(0))).toBe('6 of 10');
+    expect(standingWords(STUDENT, all(2))).toBe('6 of 10, 2 shots');
+    expect(standingWords(NEWCOMER, all(1))).toBe('1 shot');
+    expect(standingWords(NEWCOMER, { shots: 7, notMeant: 1 })).toBe(
+      '7 shots, 6 learnt from: 1 not as meant',
+    );
   });
 
   it('say in one word how hard a shot is for most', () => {

@@ -1,28 +1,30 @@
 import { cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { createDeskModel } from '../../../src/state/desk-model';
-import { createKitModel } from '../../../src/state/kit-model';
+import { createKitInPlay } from '../../../src/state/kit-in-play';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { createMemoryStore } from '../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../src/store/notice-board';
-import type { Player } from '../../../src/store/player';
+import type { PlayedShot, Player } from '../../../src/store/player';
+import { AskLine } from '../../../src/ui/player/AskLine';
 import { AskOnce } from '../../../src/ui/player/AskOnce';
 import { PlayerPanel } from '../../../src/ui/player/PlayerPanel';
 import { PlayerRow } from '../../../src/ui/player/PlayerRow';
 import { PlayersPanel } from '../../../src/ui/player/PlayersPanel';
+import { QuestionPanel } from '../../../src/ui/player/QuestionPanel';
 import { createRouter } from '../../../src/ui/route';
-import { NEWCOMER, STUDENT } from '../../store/invented-players';
+import { LAID_SHOT, NEWCOMER, PLAIN_SHOT, STUDENT } from '../../store/invented-players';
 import { knownPlayer } from '../state/player/open-player';
 
 afterEach(cleanup);
 
-function models(players: readonly Player[]) {
+function models(players: readonly Player[], played: readonly PlayedShot[] = []) {
   history.replaceState(null, '', '#kit/players');
   const store = createMemoryStore(createNoticeBoard());
   const desk = createDeskModel({ store, desk: DEFAULT_DESK });
-  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
-  return { player: knownPlayer(store, desk, players), kit, router: createRouter(window) };
+  const kit = createKitInPlay({ store, desk, shelves: DEMO_CATALOGUE });
+  return { player: knownPlayer(store, desk, players, played), kit, router: createRouter(window) };
 }
 
 const press = (name: string | RegExp) => screen.getByRole('button', { name }).click();
@@ -69,6 +71,45 @@ describe('the question', () => {
   });
 });
 
+describe('the question on Shot', () => {
+  const line = () => screen.queryByRole('region', { name: 'Whom it is told for' });
+
+  it('is one line until it is answered, on a panel of its own', async () => {
+    const app = models([NEWCOMER]);
+    const { rerender } = render(<AskLine app={app} />);
+    press(/^How often would Newcomer make it\? Answer one question/);
+    expect(app.router.route.value.panel).toBe('question');
+    rerender(<QuestionPanel app={app} />);
+    press('7');
+    expect(app.player.inPlay.value).toMatchObject({ madeOf10: 7, wasAsked: true });
+    (await screen.findByRole('button', { name: 'Done' })).click();
+    rerender(<AskLine app={app} />);
+    expect(line()).toBeNull();
+  });
+
+  it.each([
+    ['on the line', 'Skip the question'],
+    ['on the panel', /^Skip/],
+  ])('is skipped for good by one tap %s', async (where, name) => {
+    const app = models([NEWCOMER]);
+    const { rerender } = render(
+      where === 'on the line' ? <AskLine app={app} /> : <QuestionPanel app={app} />,
+    );
+    press(name);
+    expect(app.player.inPlay.value).toMatchObject({ madeOf10: null, wasAsked: true });
+    rerender(<AskLine app={app} />);
+    await expect.poll(line).toBeNull();
+  });
+
+  it.each([
+    ['something is known', STUDENT],
+    ['an invented player stood for', { ...STUDENT, wasAsked: false }],
+  ])('takes no line of whom %s', (_, player) => {
+    render(<AskLine app={models([player])} />);
+    expect(line()).toBeNull();
+  });
+});
+
 describe('the players', () => {
   it('are listed with where they stand, chosen, made, deleted and put back', async () => {
     const app = models([STUDENT, NEWCOMER]);
@@ -85,6 +126,31 @@ describe('the players', () => {
     press('New player');
     expect(app.player.inPlay.value.name).toBe('Player 3');
     expect(app.router.route.value.panel).toBe(`players/${app.player.inPlay.value.id}`);
+  });
+
+  it('say at once that whoever was added plays, with the way back', async () => {
+    const app = models([STUDENT, NEWCOMER]);
+    const { rerender } = render(<PlayersPanel app={app} cameFrom="" />);
+    press('New player');
+    const { id } = app.player.inPlay.value;
+    rerender(<PlayerPanel app={app} id={id} />);
+    expect(app.player.rename(id, 'Ann').ok).toBe(true);
+    await screen.findByText('Ann plays now.');
+    press('Back to Student “A”');
+    await expect.poll(() => screen.queryByText('Ann plays now.')).toBeNull();
+    expect(app.player.inPlay.value.id).toBe(STUDENT.id);
+    expect(app.player.choose(id).ok).toBe(true);
+    await expect.poll(() => screen.queryByRole('button', { name: 'Play as this one' })).toBeNull();
+    expect(screen.queryByText('Ann plays now.')).toBeNull();
+  });
+
+  it('say in the list and on their page what of their shots is not learnt from', () => {
+    const shots = [LAID_SHOT, { ...PLAIN_SHOT, asMeant: false }];
+    const app = models([STUDENT, NEWCOMER], shots);
+    const { rerender } = render(<PlayersPanel app={app} cameFrom="" />);
+    screen.getByText('6 of 10, 2 shots, 1 learnt from: 1 not as meant, in play');
+    rerender(<PlayerPanel app={app} id={STUDENT.id} />);
+    expect(screen.getByText('2 shots, 1 learnt from: 1 not as meant.')).toBeTruthy();
   });
 
   it('are told apart: what is known is told of the one in play', async () => {

@@ -180,7 +180,7 @@ describe('who there is', () => {
     expect(player.remove(student)).toEqual({ ok: true });
     expect(note.text ?? '').not.toContain(student);
     expect(player.inPlay.value.id).toBe(first);
-    expect(player.countOf(student)).toBe(0);
+    expect(player.tallyOf(student).shots).toBe(0);
     expect((await store.loadAll()).played.map(({ result }) => result)).toEqual(['went']);
     expect(player.lastDeleted.value).toMatchObject({ wasInPlay: true, shots: [{}, {}] });
     expect(player.restore()).toEqual({ ok: true });

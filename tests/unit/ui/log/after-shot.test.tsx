@@ -1,6 +1,7 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { parsePlayed } from '../../../../src/store/parse-played';
+import { LAID_SHOT } from '../../../store/invented-players';
 import { openLog, press } from './open-log';
 
 afterEach(cleanup);
@@ -37,7 +38,7 @@ describe('after a shot on Shot', () => {
 
   it('asks for left and right where it is straight', async () => {
     const { player, desk } = await openLog('#shot/after');
-    desk.setShot({ ...desk.shot.value, cutRad: 0.004 });
+    desk.setShot({ ...desk.shot.value, cutRad: 0.03 });
     await expect.poll(() => screen.queryByRole('button', { name: 'Too thin' })).toBeNull();
     press('Passed left');
     expect(player.played.value[0]?.result).toBe('left');
@@ -62,18 +63,23 @@ describe('after a shot on Shot', () => {
       .toMatch(/^Logged: did not get there, not as meant/);
   });
 
-  it('takes where the cue ball stopped by keys and by a tap, kept on the bed', async () => {
-    const { player, kit } = await openLog('#shot/after');
+  it('says how to have where the cue ball stopped, where the shot lies on no table', async () => {
+    await openLog('#shot/after');
+    expect(screen.queryByText(/laid out on Choose/)).toBeNull();
     press('Went');
-    await expect
-      .poll(() => screen.queryByRole('button', { name: 'Where it stopped' }))
-      .toBeTruthy();
+    await screen.findByText(/Where the cue ball stopped can be said of shots laid out on Choose/);
+    expect(screen.queryByRole('button', { name: 'Where it stopped' })).toBeNull();
+  });
+
+  it('takes where the cue ball stopped by keys and by a tap, kept on the bed', async () => {
+    const laid = { ...LAID_SHOT, cueBall: null };
+    const { player } = await openLog(`#log/shots/${laid.id}`, [laid]);
     press('Where it stopped');
     const table = await screen.findByRole('slider', { name: 'Where the cue ball stopped' });
     const stopped = () => player.played.value[0]?.cueBall;
     fireEvent.keyDown(table, { key: 'ArrowUp' });
-    const { lengthM, widthM } = kit.current.tables.value;
-    const { ballRadiusM } = kit.kit.value;
+    const { lengthM, widthM } = laid.position ?? { lengthM: 0, widthM: 0 };
+    const { ballRadiusM } = laid.kit;
     // The table lies on its side here: up is left, seen from the break end.
     expect(stopped()).toEqual({ x: -lengthM / 32, y: 0 });
     await expect.poll(() => table.getAttribute('aria-valuetext')).toMatch(/4\.0 diamonds up, 1\.8/);

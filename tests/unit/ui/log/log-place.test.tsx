@@ -63,6 +63,17 @@ describe('the log', () => {
     await expect.poll(() => rows()[0]).toMatch(/^Missed the ball/);
   });
 
+  it('tells a nearly straight shot by the pocket’s sides, one said before to be thin too', async () => {
+    const shot = { ...PLAIN_SHOT.shot, cutRad: 0.02 };
+    const { router } = await openLog('#log', [{ ...PLAIN_SHOT, shot, result: 'thin' }]);
+    expect(rows()[0]).toMatch(/^Passed right.*cut 1° → right/);
+    (document.querySelector('.log-row') as HTMLElement).click();
+    await expect.poll(() => router.route.value.panel).toBe(`shots/${PLAIN_SHOT.id}`);
+    const side = await screen.findByRole('button', { name: 'Passed right' });
+    expect(side.getAttribute('aria-pressed')).toBe('true');
+    expect(screen.queryByRole('button', { name: 'Too thin' })).toBeNull();
+  });
+
   it('is another’s by one tap', async () => {
     const { player } = await openLog('#log', [LAID_SHOT]);
     expect(rows()).toHaveLength(1);

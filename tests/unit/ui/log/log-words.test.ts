@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { KnownFigure } from '../../../../src/engine/player/learn';
-import { dayHeading, resultsOf, shotLine, timeWords } from '../../../../src/ui/log/log-words';
+import {
+  dayHeading,
+  resultsOf,
+  resultWords,
+  shotLine,
+  timeWords,
+} from '../../../../src/ui/log/log-words';
 import { crossingWords, testLines, testStanding } from '../../../../src/ui/log/test-words';
+import { radOf } from '../../../../src/units/angle-degrees';
 import { LAID_SHOT, PLAIN_SHOT } from '../../../store/invented-players';
 import { inventedPlayer } from '../../state/player/open-player';
 
@@ -25,8 +32,22 @@ describe('a logged shot in words', () => {
 
   it('can have gone thin or full on a cut, left or right where nobody sees one', () => {
     const cut = (cutRad: number) => resultsOf({ ...PLAIN_SHOT.shot, cutRad });
-    expect(cut(-0.1)).toEqual(['went', 'thin', 'full', 'short', 'untouched']);
-    expect(cut(-0.005)).toEqual(['went', 'left', 'right', 'short', 'untouched']);
+    expect(cut(radOf(-2.1))).toEqual(['went', 'thin', 'full', 'short', 'untouched']);
+    expect(cut(radOf(-1.9))).toEqual(['went', 'left', 'right', 'short', 'untouched']);
+  });
+
+  // A ball cut too much to the right passes right of the pocket; one cut too little, left.
+  it.each([
+    ['thin', 1.5, 'Passed right'],
+    ['full', 1.5, 'Passed left'],
+    ['thin', -1.5, 'Passed left'],
+    ['full', -1.5, 'Passed right'],
+    ['left', 1.5, 'Passed left'],
+    ['thin', 24, 'Too thin'],
+    ['went', 1.5, 'Went'],
+  ] as const)('that is kept as %s at a cut of %d° reads "%s"', (result, cutDeg, words) => {
+    const shot = { ...PLAIN_SHOT.shot, cutRad: radOf(cutDeg) };
+    expect(resultWords({ result, shot })).toBe(words);
   });
 
   it('has its day and time by the reader’s clock, where they are known', () => {
