@@ -2,8 +2,9 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { preact } from '@preact/preset-vite';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, normalizePath, type Plugin } from 'vite';
 import { type ManifestOptions, type ResolvedVitePWAOptions, VitePWA } from 'vite-plugin-pwa';
+import { chunkByReach } from './chunks.config.ts';
 import release from './package.json' with { type: 'json' };
 
 /** The slate behind everything; index.html paints the first frame in it too. */
@@ -108,6 +109,29 @@ function rescueScript(): Plugin {
 }
 
 /**
+ * Builds the engine's worker with the page, which Vite would bundle apart: so the two share the
+ * engine's scripts. Its address is what `?worker&url` stands for.
+ */
+function engineWorker(): Plugin {
+  const wanted = /engine-worker\?worker&url$/;
+  let emitted = '';
+  return {
+    name: 'engine-worker',
+    apply: 'build',
+    enforce: 'pre',
+    buildStart() {
+      const id = 'src/worker/engine-worker.ts';
+      emitted = this.emitFile({ type: 'chunk', id, name: 'engine-worker' });
+    },
+    resolveId: (id) => (wanted.test(id) ? '\0engine-worker-address' : null),
+    load: (id) =>
+      id === '\0engine-worker-address'
+        ? `export default import.meta.ROLLUP_FILE_URL_${emitted};`
+        : null,
+  };
+}
+
+/**
  * Makes the worker's list one of addresses and digests: what it stores is checked against the bytes
  * that were built, the last thing that the build does.
  */
@@ -137,7 +161,17 @@ export default defineConfig({
     // The oldest browsers it has to work in; iOS gives every browser Safari's engine.
     target: ['chrome111', 'firefox115', 'safari16.4', 'ios16.4'],
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // One style sheet, with the first screen: a place that comes later is never seen without its own.
+    cssCodeSplit: false,
+    modulePreload: false,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [{ name: chunkByReach(normalizePath(import.meta.dirname)) }],
+        },
+      },
+    },
   },
   define: {
     'import.meta.env.LEEWAY_SELF_DESTROYING': JSON.stringify(selfDestroying),
@@ -145,6 +179,7 @@ export default defineConfig({
   },
   plugins: [
     preact(),
+    engineWorker(),
     contentSecurityPolicy(),
     rescueScript(),
     VitePWA({

@@ -1,4 +1,5 @@
 import type { Canvas, Circle, Point } from './canvas';
+import { layOutRun, type RunScale } from './run-scale';
 
 /** A point on the table: x right of the straight line, y along it, m. */
 export interface TablePoint {
@@ -9,12 +10,18 @@ export interface TablePoint {
 /** What the strip from above shows. Lengths in m, angles in rad, right +. */
 export interface OverheadScene {
   readonly ballRadiusM: number;
+  /** Nose to nose. */
+  readonly tableLengthM: number;
   readonly distanceM: number;
   readonly cutRad: number;
   /** Null while there is no answer. */
   readonly aimOffsetM: number | null;
   /** The cue ball's centre from its rest to the contact. */
   readonly path: readonly TablePoint[];
+  /** How many table lengths a ball as fast as the cue ball rolls. */
+  readonly runLengths: number;
+  /** The same of the softest that brings the object ball to the pocket; null where not known. */
+  readonly reachLengths: number | null;
 }
 
 export interface Segment {
@@ -30,104 +37,61 @@ export interface OverheadView {
   readonly aim: Segment | null;
   readonly path: readonly Point[];
   readonly target: Segment;
-  /** How many times the lines' sideways distances are enlarged. */
-  readonly sideways: number;
+  /** Pixels of a metre along the table. */
+  readonly pxPerM: number;
+  /** Null where the height has no room for it. */
+  readonly run: RunScale | null;
 }
 
-/** Few steps, so that the enlargement rarely changes under the thumb. */
-const SIDEWAYS_STEPS = [16, 12, 8, 6, 4, 3, 2, 1.5, 1] as const;
+/** How many times the lines' sideways distances are enlarged, always. */
+export const SIDEWAYS = 6;
+/** The longest way on a table twice as long as wide, from corner to corner, in its lengths. */
+const LONGEST_LENGTHS = Math.hypot(1, 0.5);
 /** How far beyond the object ball its target line is drawn, radii. */
 const TARGET_RADII = 2.6;
-/** Clear radii behind the cue ball. */
-const BEHIND_RADII = 1.2;
 /** Balls smaller than this would vanish; they are then drawn larger than true, px. */
-const MIN_BALL_PX = 4.5;
-/** Kept clear above and below, px. */
-const MARGIN_PX = 2;
+const MIN_BALL_PX = 5;
+/** Clear on either side, so that a finger has room where the cue ball is held, px. */
+const SIDE_PX = 20;
+/** The height of the run's scale, in heights of text, and what the trace needs beside it, px. */
+const RUN = 2.6;
+const LEAST_TRACE_PX = 26;
 
 /**
  * Lays the shot out from above, the shooter on the left and right of the straight line downwards.
- * The lines' sideways distances are enlarged as far as the height allows, and `sideways` tells how
- * much; the balls and the target line stand about the contact in their true shape.
+ * One scale for every shot: the table's own length fixes the lengths, and sideways distances of the
+ * lines are enlarged by {@link SIDEWAYS}; what is farther out leaves the strip. The balls and the
+ * target line stand about the contact in their true shape. Below, how far such a ball would roll.
  */
 export function layOutOverheadView(scene: OverheadScene, canvas: Canvas): OverheadView {
-  const { distanceM, cutRad } = scene;
-  const scale = scaleOf(scene, canvas);
-  const { pxPerM, sideways, ballPx } = scale;
-  const startX = BEHIND_RADII * ballPx;
-  const straightY = canvas.heightPx / 2 - (scale.top + scale.bottom) / 2;
+  const { distanceM, cutRad, ballRadiusM, aimOffsetM } = scene;
+  const runPx = canvas.textPx * RUN;
+  const hasRun = canvas.heightPx - runPx >= LEAST_TRACE_PX;
+  const straightY = (canvas.heightPx - (hasRun ? runPx : 0)) / 2;
+  const contactX = canvas.widthPx - SIDE_PX - (2 + TARGET_RADII) * MIN_BALL_PX;
+  const pxPerM = Math.max(1, contactX - SIDE_PX) / (LONGEST_LENGTHS * scene.tableLengthM);
+  const ballPx = Math.max(MIN_BALL_PX, ballRadiusM * pxPerM);
   const toPoint = ({ xM, yM }: TablePoint): Point => ({
-    x: startX + yM * pxPerM,
-    y: straightY + xM * pxPerM * sideways,
+    x: contactX + (yM - distanceM) * pxPerM,
+    y: straightY + xM * pxPerM * SIDEWAYS,
+  });
+  const fromGhost = (radii: number): Point => ({
+    x: contactX + Math.cos(cutRad) * radii * ballPx,
+    y: straightY + Math.sin(cutRad) * radii * ballPx,
   });
   const start = toPoint({ xM: 0, yM: 0 });
-  const ghost = toPoint({ xM: 0, yM: distanceM });
-  const fromGhost = (radii: number): Point => ({
-    x: ghost.x + Math.cos(cutRad) * radii * ballPx,
-    y: ghost.y + Math.sin(cutRad) * radii * ballPx,
-  });
-  const { aimOffsetM } = scene;
+  const ghost = { x: contactX, y: straightY };
+  const aimEnd = aimOffsetM === null ? null : toPoint({ xM: aimOffsetM, yM: distanceM });
+  const ballAt = ({ x, y }: Point): Circle => ({ cx: x, cy: y, r: ballPx });
   return {
-    cueBall: { cx: start.x, cy: start.y, r: ballPx },
-    ghostBall: { cx: ghost.x, cy: ghost.y, r: ballPx },
-    objectBall: { cx: fromGhost(2).x, cy: fromGhost(2).y, r: ballPx },
+    cueBall: ballAt(start),
+    ghostBall: ballAt(ghost),
+    objectBall: ballAt(fromGhost(2)),
     straight: { from: start, to: ghost },
-    aim:
-      aimOffsetM === null ? null : { from: start, to: toPoint({ xM: aimOffsetM, yM: distanceM }) },
+    aim: aimEnd && { from: start, to: aimEnd },
     path: scene.path.map(toPoint),
     target: { from: fromGhost(3), to: fromGhost(2 + TARGET_RADII) },
-    sideways,
+    pxPerM,
+    run: hasRun ? layOutRun(scene, canvas.heightPx - runPx, canvas) : null,
   };
-}
-
-/** A reach from the straight line: `top` to its left, not positive, `bottom` to its right. */
-interface Reach {
-  readonly top: number;
-  readonly bottom: number;
-}
-
-/** Fills the width, unless a short shot's balls or a far aim would outgrow the height. */
-function scaleOf(scene: OverheadScene, canvas: Canvas) {
-  const linesM = reachOfLines(scene);
-  const ballsInRadii = reachOfBalls(scene.cutRad);
-  const radiusM = scene.ballRadiusM;
-  const room = Math.max(1, canvas.heightPx - 2 * MARGIN_PX);
-  const trueHeightM = heightOf(together(linesM, 1, ballsInRadii, radiusM));
-  const alongM = scene.distanceM + (BEHIND_RADII + 2 + TARGET_RADII) * radiusM;
-  const pxPerM = Math.min(canvas.widthPx / alongM, room / trueHeightM);
-  const ballPx = Math.max(MIN_BALL_PX, radiusM * pxPerM);
-  const drawnAt = (step: number) => together(linesM, step * pxPerM, ballsInRadii, ballPx);
-  const sideways = SIDEWAYS_STEPS.find((step) => heightOf(drawnAt(step)) <= room) ?? 1;
-  return { pxPerM, ballPx, sideways, ...drawnAt(sideways) };
-}
-
-function reachOfLines({ aimOffsetM, path }: OverheadScene): Reach {
-  let top = Math.min(0, aimOffsetM ?? 0);
-  let bottom = Math.max(0, aimOffsetM ?? 0);
-  for (const { xM } of path) {
-    top = Math.min(top, xM);
-    bottom = Math.max(bottom, xM);
-  }
-  return { top, bottom };
-}
-
-/** The balls and the target line, in radii. */
-function reachOfBalls(cutRad: number): Reach {
-  const objectY = 2 * Math.sin(cutRad);
-  const targetY = (2 + TARGET_RADII) * Math.sin(cutRad);
-  return {
-    top: Math.min(-1, objectY - 1, targetY),
-    bottom: Math.max(1, objectY + 1, targetY),
-  };
-}
-
-function together(lines: Reach, linesBy: number, balls: Reach, ballsBy: number): Reach {
-  return {
-    top: Math.min(lines.top * linesBy, balls.top * ballsBy),
-    bottom: Math.max(lines.bottom * linesBy, balls.bottom * ballsBy),
-  };
-}
-
-function heightOf({ top, bottom }: Reach): number {
-  return bottom - top;
 }

@@ -40,6 +40,11 @@ export function contactAt(
     side: (point.x - sizePx / 2) / radiusPx,
     height: (sizePx / 2 - point.y) / radiusPx,
   };
+  return snappedContact(free, limit);
+}
+
+/** The nearest marked contact when close to one, else the contact in plain figures. */
+export function snappedContact(free: TipContact, limit: number): TipContact {
   const near = snapContacts(limit).find(
     ({ side, height }) => Math.hypot(side - free.side, height - free.height) <= SNAP_REACH,
   );

@@ -4,6 +4,8 @@ import { type Canvas, type Circle, type Label, textWidthPx } from './canvas';
 export interface Mark {
   readonly x: number;
   readonly label: Label;
+  /** Whether only a short name has room. */
+  readonly isShort?: boolean;
 }
 
 type X = number | null;
@@ -25,6 +27,7 @@ export function placeBallNames(
   marksX: readonly X[],
   canvas: Canvas,
 ) {
+  if (objectBall.r < NAMED_FROM * canvas.textPx) return { objectLabel: null, ghostLabel: null };
   const side = cutRad >= 0 ? 1 : -1;
   const floorY = objectBall.cy + objectBall.r;
   return {
@@ -33,6 +36,8 @@ export function placeBallNames(
   };
 }
 
+/** Smaller balls than this, in heights of text, leave their names no room. */
+const NAMED_FROM = 1.2;
 /** Lines of a ball's name, each a text's height and a little. */
 const NAME_LINES = 2;
 const LINE_HEIGHT = 1.05;
@@ -62,25 +67,51 @@ function beside(
 
 /**
  * The marks' names stand just above the balls, each on the far side from the other mark. Where the
- * edge leaves no room there, a name turns to the other side and the stick's goes a line lower.
+ * edge leaves no room there, the stick's is told in short; else a name turns to the other side, and
+ * the stick's goes a line lower.
  */
 export function placeMarks(aimX: X, stickX: X, ballTopY: number, canvas: Canvas) {
   if (aimX === null || stickX === null) return { aim: null, stick: null };
   const y = Math.max(canvas.textPx, ballTopY - canvas.textPx * 0.8);
   const same = Math.abs(stickX - aimX) < SAME_MARK_PX;
   const wanted = stickX > aimX ? -1 : 1;
-  const aimLetters = same ? 15 : 9;
+  const aimLetters = same ? BOTH_LETTERS : AIM_LETTERS;
   const aimSide = sideWithRoom(aimX, wanted, aimLetters, canvas);
-  const stickSide = sideWithRoom(stickX, -wanted, STICK_LETTERS, canvas);
+  const isShort = sideWithRoom(stickX, -wanted, STICK_LETTERS, canvas) === wanted;
+  const stickLetters = isShort ? SHORT_LETTERS : STICK_LETTERS;
+  const stickSide = sideWithRoom(stickX, -wanted, stickLetters, canvas);
   const lower = aimSide === stickSide ? canvas.textPx * 1.4 : 0;
-  const stick = nextTo(stickX, stickSide, STICK_LETTERS, y + lower, canvas);
+  const stick = nextTo(stickX, stickSide, stickLetters, y + lower, canvas);
   return {
     aim: { x: aimX, label: nextTo(aimX, aimSide, aimLetters, y, canvas) },
-    stick: same ? null : { x: stickX, label: stick },
+    stick: same ? null : { x: stickX, label: stick, isShort },
   };
 }
 
-const STICK_LETTERS = 5;
+/** Bands are named beside their marks where the balls are drawn at least so large, px. */
+const NAMED_FROM_PX = 44;
+
+/** The bands' names stand in lines under the aim's, where there is room: see {@link placeMarks}. */
+export function placeBandNames(
+  { aim, stick }: { readonly aim: Mark | null; readonly stick: Mark | null },
+  ballPx: number,
+  { textPx, widthPx }: Canvas,
+): readonly Label[] {
+  if (aim === null || ballPx < NAMED_FROM_PX) return [];
+  const { x, y, anchor } = aim.label;
+  const width = textWidthPx(BAND_LETTERS, textPx);
+  if (anchor === 'start' ? x + width > widthPx : x - width < 0) return [];
+  const first = stick?.label.anchor === anchor ? 2 : 1;
+  return [first, first + 1].map((line) => ({ x, y: y + line * textPx * 1.4, anchor }));
+}
+
+/** Of "how sure", with a small picture of the band before it. */
+const BAND_LETTERS = 11;
+/** Of "cue lies here" or "cue", of "aim line", and of both in one. */
+const STICK_LETTERS = 13;
+const SHORT_LETTERS = 3;
+const AIM_LETTERS = 9;
+const BOTH_LETTERS = 17;
 /** Clear space between a mark and its name, in heights of text. */
 const NAME_GAP = 0.65;
 

@@ -4,13 +4,8 @@ import { shotFrom as shotFromPosition } from '../engine/goal/shot-from-position'
 import { kitAlong } from '../engine/kit/kit-along';
 import { RAD_PER_DEG } from '../engine/numerics/angle';
 import type { LoggedShot } from '../engine/player/learn';
-import {
-  type AskedShot,
-  RESULTS,
-  type Result,
-  type ShotLine,
-  shotLine,
-} from '../engine/player/shot-line';
+import { RESULTS } from '../engine/player/results';
+import { type AskedShot, type Result, type ShotLine, shotLine } from '../engine/player/shot-line';
 import { noShotWords } from '../words/refusal-words';
 import { checkKit } from './check-kit';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt, worded } from './door-refusal';

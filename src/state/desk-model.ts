@@ -4,7 +4,7 @@ import type { Shot } from '../engine/direct/shot';
 import type { Choice, Desk, LaidShot, Pocket, Preferences, ShelfName } from '../store/records';
 import type { StorePort } from '../store/store-port';
 import { joinRows } from '../store/tabs/join-rows';
-import { createDeskSaver, type SaveState } from './desk-saver';
+import { createDeskSaver, type OnceUp, type SaveState } from './desk-saver';
 import { withRecentShot } from './recent-shots';
 
 /** What the app opens with: the shot, the kit chosen, and how the person likes to read it. */
@@ -44,12 +44,24 @@ export interface DeskModelPorts {
   readonly desk: Desk;
   /** Calls back whenever the page may be about to go away. */
   readonly onPageHide?: (listener: () => void) => () => void;
+  /** Left out, no finger is ever down. */
+  readonly onceUp?: OnceUp;
 }
 
-/** The desk starts as loaded, and every change is saved within a third of a second. */
-export function createDeskModel({ store, desk: loaded, onPageHide }: DeskModelPorts): DeskModel {
+/** Without waiting, as where there are no fingers. */
+const atOnce: OnceUp = (work) => {
+  work();
+  return () => {};
+};
+
+/**
+ * The desk starts as loaded, and every change is saved within a third of a second, or once the finger
+ * that makes it is up. What is not saved yet where the page is left or hidden is noted, and saved.
+ */
+export function createDeskModel(ports: DeskModelPorts): DeskModel {
+  const { store, desk: loaded, onPageHide, onceUp = atOnce } = ports;
   const desk = signal(loaded);
-  const saver = createDeskSaver(store, () => desk.peek());
+  const saver = createDeskSaver(store, () => desk.peek(), onceUp);
   onPageHide?.(saver.saveBeforeHiding);
   store.onElsewhere((news) => {
     if (news.kind !== 'row' || news.store !== 'desk' || !news.row) return;

@@ -5,9 +5,12 @@ import type { StorePort } from '../store/store-port';
 /** How long a change may wait for the ones that follow it, ms. Later changes do not extend it. */
 const SAVE_DELAY_MS = 250;
 
+/** Does work once no finger is down, only the last asked for, unless called off by what it returns. */
+export type OnceUp = (work: () => void) => () => void;
+
 export type SaveState = 'saved' | 'pending' | 'failed';
 
-/** Saves the desk soon after it changes, and at once when asked. */
+/** Saves the desk soon after it changes, never under a finger, and at once when asked. */
 export interface DeskSaver {
   readonly state: ReadonlySignal<SaveState>;
   noteChange(): void;
@@ -19,15 +22,17 @@ export interface DeskSaver {
 export function createDeskSaver(
   store: Pick<StorePort, 'saveDesk' | 'draftDesk'>,
   readDesk: () => Desk,
+  onceUp: OnceUp,
 ): DeskSaver {
   const state = signal<SaveState>('saved');
-  let timer: ReturnType<typeof setTimeout> | null = null;
+  let isDue = false;
+  let callOff = () => {};
   let changes = 0;
   let saving: Promise<void> = Promise.resolve();
 
   const save = (): Promise<void> => {
-    if (timer !== null) clearTimeout(timer);
-    timer = null;
+    callOff();
+    isDue = false;
     const saved = changes;
     saving = store.saveDesk(readDesk()).then((result) => {
       // A change made meanwhile has a save of its own to wait for.
@@ -36,14 +41,22 @@ export function createDeskSaver(
     return saving;
   };
 
+  const saveSoon = () => {
+    const timer = setTimeout(() => {
+      callOff = onceUp(() => void save());
+    }, SAVE_DELAY_MS);
+    return () => clearTimeout(timer);
+  };
+
   return {
     state,
     noteChange() {
       changes += 1;
       state.value = 'pending';
-      timer ??= setTimeout(save, SAVE_DELAY_MS);
+      if (!isDue) callOff = saveSoon();
+      isDue = true;
     },
-    flush: () => (timer !== null || state.peek() === 'failed' ? save() : saving),
+    flush: () => (isDue || state.peek() === 'failed' ? save() : saving),
     saveBeforeHiding() {
       if (state.peek() === 'saved') return;
       store.draftDesk(readDesk());

@@ -10,8 +10,11 @@ export interface Step<T> {
 
 /** Presses and drags, the changes of each of which count as one. */
 export interface Gestures {
-  /** Changes until {@link endGesture} count as one. Gestures do not nest: a second call is ignored. */
-  beginGesture(): void;
+  /**
+   * Changes until {@link endGesture} count as one. Gestures do not nest: a second call is ignored.
+   * @param isFinger whether a finger is down: nothing is saved until it is up
+   */
+  beginGesture(isFinger?: boolean): void;
   /** @param isTakenAway also takes back what the gesture changed, as if it had never begun */
   endGesture(isTakenAway?: boolean): void;
 }

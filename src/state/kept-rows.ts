@@ -3,7 +3,7 @@ import type { ListName, Rows } from '../store/contents';
 import type { DeleteResult, StoreFailure, StorePort } from '../store/store-port';
 import { LISTS } from '../store/stores';
 import { joinRows } from '../store/tabs/join-rows';
-import { failureWords } from '../words/store-words';
+import { failureWords } from '../words/failure-words';
 
 interface WithId {
   readonly id: string;

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { MODEL_VERSION } from '../engine/fit/trials/trials';
+import { MODEL_VERSION } from '../engine/fit/model-version';
 import type { DeskModel } from './desk-model';
 
 /** That the app's laws have changed since a person last looked, until it was seen. */

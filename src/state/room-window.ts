@@ -6,11 +6,15 @@ import type { FieldName } from './shot-fields';
 /** The two ends of a window, in the unit shown. */
 export type ShownWindow = Pick<RoomWindow, 'low' | 'high'>;
 
-/** The window of an input in the unit its field shows; null where it has none of its own. */
+/**
+ * The window of an input in the unit its field shows; null where it has none of its own.
+ * @param tipsPerRadius units of tip contact in a radius
+ */
 export function shownWindow(
   name: FieldName,
   windows: RoomWindows,
   { inUnit }: Pick<SpeedScale, 'inUnit'>,
+  tipsPerRadius: number,
 ): ShownWindow | null {
   switch (name) {
     case 'speed':
@@ -19,7 +23,7 @@ export function shownWindow(
       return shown(windows.elevationRad, degreesOf);
     case 'side':
     case 'height':
-      return windows[name];
+      return shown(windows[name], (fraction) => fraction * tipsPerRadius);
     default:
       return null;
   }

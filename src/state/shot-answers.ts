@@ -7,6 +7,7 @@ import type { PathPoint, ShotPorts } from './shot-ports';
 import { type ShotWarning, shotWarnings } from './shot-warnings';
 import type { ShownSpeed } from './shown-speed';
 import { speedRemedy } from './speed-remedy';
+import { steady } from './steady';
 
 /** An answer, and the shot and kit it is the answer to. */
 export interface Answered {
@@ -49,11 +50,13 @@ export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
       const last = lastAnswer.value;
       return last ? trace(last.shot, last.kit, last.answer.aimRad, PATH_SAMPLES) : [];
     }),
-    warnings: computed(() => {
-      const answer = result.value;
-      if (!ports.isKitSettled.value) return [];
-      return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
-    }),
+    warnings: steady(
+      computed(() => {
+        const answer = result.value;
+        if (!ports.isKitSettled.value) return [];
+        return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
+      }),
+    ),
     remedySpeed: computed(() => {
       if (result.value.ok || result.value.reason === 'beyond-miscue-limit') return null;
       const target = { kind: 'mouth', ...desk.pocket.value } as const;

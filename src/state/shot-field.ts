@@ -15,6 +15,8 @@ export interface FieldContext {
   readonly preferences: Preferences;
   readonly tableLengthM: number;
   readonly ballRadiusM: number;
+  /** Radius of the tip's dome. */
+  readonly tipRadiusM: number;
   /** In the unit of speed that is shown. */
   readonly speedScale: SpeedScale;
   /** Where a cut goes: 1 right, −1 left. Kept apart, for a straight shot's cut has no sign. */
@@ -22,13 +24,17 @@ export interface FieldContext {
 }
 
 /** One number as the person sees it, in the unit they chose. */
-export interface ShotField {
+export interface ShownShotField {
   readonly facts: UnitFacts;
   readonly figure: number;
   /** What the engine accepts, in the shown unit. */
   readonly range: Range;
   /** What a slider spans: the usual part of the range. */
   readonly usual: Range;
+}
+
+/** The same, and how to change it. */
+export interface ShotField extends ShownShotField {
   /** What this figure changes, as changed; refuses one that makes no shot. */
   put(figure: number): Parsed<Partial<Asked>>;
 }

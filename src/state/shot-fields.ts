@@ -3,7 +3,7 @@ import type { Range } from '../engine/numerics/range';
 import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 import type { LaidShot } from '../store/records';
 import { DEGREES, degreesOf, radOf } from '../units/angle-degrees';
-import { TIP_CONTACT } from '../units/tip-contact';
+import { tipScale } from '../units/tip-unit';
 import { cutField } from './cut-field';
 import { distanceField } from './distance-field';
 import { mouthField, pocketDistanceField } from './pocket-fields';
@@ -38,7 +38,7 @@ export function shotField(
       return cutField(shot, context);
     case 'side':
     case 'height':
-      return tipField(name, shot);
+      return tipField(name, shot, context);
     case 'elevation':
       return elevationField(shot);
     case 'speed':
@@ -50,14 +50,21 @@ export function shotField(
   }
 }
 
-function tipField(name: 'side' | 'height', shot: LaidShot): ShotField {
-  const limit = { min: -MISCUE_LIMIT, max: MISCUE_LIMIT };
+const TIP_SIDES = {
+  side: { plus: 'right', minus: 'left' },
+  height: { plus: 'high', minus: 'low' },
+} as const;
+
+function tipField(name: 'side' | 'height', shot: LaidShot, context: FieldContext): ShotField {
+  const { facts, perRadius } = tipScale(context.preferences.tipUnit, context);
+  const { min, max } = INPUT_RANGES[name];
+  const limit = MISCUE_LIMIT * perRadius;
   return {
-    facts: TIP_CONTACT,
-    figure: shot[name],
-    range: INPUT_RANGES[name],
-    usual: limit,
-    put: (figure) => withinShot(shot, { [name]: figure }),
+    facts: { ...facts, sides: TIP_SIDES[name] },
+    figure: shot[name] * perRadius,
+    range: { min: min * perRadius, max: max * perRadius },
+    usual: { min: -limit, max: limit },
+    put: (figure) => withinShot(shot, { [name]: figure / perRadius }),
   };
 }
 

@@ -3,12 +3,14 @@ import { heldWithin } from '../engine/numerics/range';
 import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 import { checkRange } from '../units/check-range';
 import { nudge } from '../units/nudge';
-import { parseNumber } from '../units/parse-number';
+import { parseWithSide } from '../units/side-words';
+import { tipScale } from '../units/tip-unit';
 import { withCut } from './cut-field';
-import type { Asked, FieldContext, ShotField } from './shot-field';
+import type { Asked, FieldContext, ShotField, ShownShotField } from './shot-field';
 import { type FieldName, shotField } from './shot-fields';
 import type { ShotPorts } from './shot-ports';
 import type { ShownSpeed } from './shown-speed';
+import { steady } from './steady';
 
 /** Something typed that cannot be used; the shot keeps its last good number. */
 export interface FieldProblem {
@@ -19,7 +21,8 @@ export interface FieldProblem {
 
 /** What is asked of the shot, as the person sees it, and the ways to change it. */
 export interface ShotInputs {
-  readonly fields: { readonly [F in FieldName]: ReadonlySignal<ShotField> };
+  /** Each changes with what is shown of it alone. */
+  readonly fields: { readonly [F in FieldName]: ReadonlySignal<ShownShotField> };
   readonly problems: { readonly [F in FieldName]: ReadonlySignal<FieldProblem | null> };
   /** Whether a number of the shot itself cannot be used. */
   readonly hasShotProblem: ReadonlySignal<boolean>;
@@ -29,6 +32,8 @@ export interface ShotInputs {
   readonly cutSign: ReadonlySignal<1 | -1>;
   /** How far from the centre the tip may touch before it slips, fractions of the radius. */
   readonly tipLimit: number;
+  /** The unit in which the tip's place is told. */
+  readonly tipScale: ReadonlySignal<ReturnType<typeof tipScale>>;
   /** Sets a figure in its shown unit, held within its range. */
   setFigure(name: FieldName, figure: number): void;
   /** Moves a figure to the next step, a long one where `coarse`. */
@@ -39,6 +44,8 @@ export interface ShotInputs {
   forgetProblem(name: FieldName): void;
   forgetProblems(): void;
   setCutSign(sign: 1 | -1): void;
+  /** Sets the cut and its side at once, rad, + sends the object ball right. */
+  setCut(cutRad: number): void;
   /** Sets where the tip touches, fractions of the radius, held to the miscue limit. */
   setTip(side: number, height: number): void;
 }
@@ -55,12 +62,14 @@ export function createShotInputs(
     preferences: desk.preferences.value,
     tableLengthM: tableLengthM.value,
     ballRadiusM: kit.value.ballRadiusM,
+    tipRadiusM: kit.value.tipRadiusM,
     speedScale: speedScale.value,
     cutSign: cutSign.value,
   }));
-  const fields = forEachField((name) =>
+  const asAsked = forEachField((name) =>
     computed(() => shotField(name, asked.value, context.value)),
   );
+  const fields = forEachField((name) => steady(computed(() => shownOf(asAsked[name].value))));
   const problems = forEachField(() => signal<FieldProblem | null>(null));
 
   function take(part: Partial<Asked>): void {
@@ -69,7 +78,7 @@ export function createShotInputs(
   }
   function put(name: FieldName, figure: number): void {
     problems[name].value = null;
-    const put = fields[name].peek().put(figure);
+    const put = asAsked[name].peek().put(figure);
     if (put.ok) take(put.value);
   }
   function forgetProblems(): void {
@@ -83,6 +92,7 @@ export function createShotInputs(
     hasPocketProblem: computed(() => POCKET_FIELDS.some((name) => problems[name].value)),
     cutSign,
     tipLimit: MISCUE_LIMIT,
+    tipScale: computed(() => tipScale(desk.preferences.value.tipUnit, kit.value)),
     forgetProblems,
     setFigure(name, figure) {
       put(name, heldWithin(fields[name].peek().range, figure));
@@ -94,8 +104,8 @@ export function createShotInputs(
       put(name, nudge(figure, step, towards, held));
     },
     typeIn(name, text) {
-      const field = fields[name].peek();
-      const parsed = parseNumber(text, field.facts.symbol);
+      const field = asAsked[name].peek();
+      const parsed = parseWithSide(text, field.facts);
       const ranged = parsed.ok ? checkRange(parsed.value, field.range, field.facts) : parsed;
       const taken = ranged.ok ? field.put(ranged.value) : ranged;
       problems[name].value = taken.ok ? null : { text, message: taken.message };
@@ -112,6 +122,11 @@ export function createShotInputs(
         take({ shot: withCut(shot, Math.abs(shot.cutRad), turned) });
       }
     },
+    setCut(cutRad) {
+      problems.cut.value = null;
+      const turned = { ...context.peek(), cutSign: signOf(cutRad) ?? cutSign.peek() };
+      take({ shot: withCut(desk.shot.peek(), Math.abs(cutRad), turned) });
+    },
     setTip(side, height) {
       problems.side.value = null;
       problems.height.value = null;
@@ -119,6 +134,11 @@ export function createShotInputs(
       take({ shot: { ...desk.shot.peek(), side: side * shrink, height: height * shrink } });
     },
   };
+}
+
+/** What stays the very same while another number is changed. */
+function shownOf({ put: _put, ...shown }: ShotField): ShownShotField {
+  return shown;
 }
 
 const SHOT_FIELDS = ['distance', 'cut', 'side', 'height', 'elevation', 'speed'] as const;

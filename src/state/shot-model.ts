@@ -1,7 +1,8 @@
-import { batch, computed, type ReadonlySignal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { LaidShot } from '../store/records';
 import { isSame } from '../store/same-value';
 import type { SpeedScale } from '../units/speed-unit';
+import { createFrameGate } from './frame-gate';
 import { createHistory, type Gestures } from './history';
 import { createShotAnswers, type ShotAnswers } from './shot-answers';
 import type { Asked } from './shot-field';
@@ -22,8 +23,13 @@ export interface ShotModel
    * itself.
    */
   readonly stale: ReadonlySignal<boolean>;
+  /** Whether a finger is down on something of the shot. */
+  readonly isHeld: ReadonlySignal<boolean>;
   readonly canUndo: ReadonlySignal<boolean>;
   undo(): void;
+  readonly canRedo: ReadonlySignal<boolean>;
+  /** Makes the change last taken back again. */
+  redo(): void;
   /** Asks something that was worked out elsewhere; it can be taken back as one change. */
   ask(asked: Asked): void;
   /** Sets the present shot aside to compare with. */
@@ -39,6 +45,8 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   const speedScale = shownSpeed(ports);
   const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
   const history = createHistory<Asked>();
+  const isHeld = signal(false);
+  const gate = createFrameGate(ports.nextFrame ?? ((work) => work()));
   const set = ({ shot, pocket }: Asked) =>
     batch(() => {
       desk.setShot(shot);
@@ -51,6 +59,17 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     history.note(before, after);
     set(after);
   };
+  const step = (take: (now: Asked) => Asked | null) => {
+    gate.flush();
+    forgetProblems();
+    const [present, held] = [desk.shot.peek(), desk.heldShot.peek()];
+    batch(() => {
+      const other = take(asked.peek());
+      if (other) set(other);
+      // At the held shot: what is taken back, or made again, is an exchange of both sides.
+      if (held && isSame(desk.shot.peek(), held)) desk.holdShot(present);
+    });
+  };
   const { hasShotProblem, forgetProblems, ...inputs } = createShotInputs(
     { ...ports, speedScale },
     asked,
@@ -60,29 +79,40 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   return {
     // A field that keeps the keyboard is under way until it is left, by a tap on Undo too.
     canUndo: computed(() => history.canUndo.value || history.isUnderWay.value),
-    beginGesture: history.beginGesture,
+    beginGesture(isFinger = false) {
+      isHeld.value = isFinger;
+      history.beginGesture();
+    },
     endGesture(isTakenAway = false) {
+      isHeld.value = false;
+      gate.flush();
       if (!isTakenAway) return history.endGesture();
       const before = history.revertGesture(asked.peek());
       if (before) set(before);
     },
     ...inputs,
+    // What a finger says more often than it is shown is worked out once a frame.
+    setFigure: (...to) => gate.take(() => inputs.setFigure(...to)),
+    setTip: (...to) => gate.take(() => inputs.setTip(...to)),
+    setCut: (...to) => gate.take(() => inputs.setCut(...to)),
+    nudge(...by) {
+      gate.flush();
+      inputs.nudge(...by);
+    },
+    typeIn(...typed) {
+      gate.flush();
+      inputs.typeIn(...typed);
+    },
     ...answers,
     shot: desk.shot,
     speedScale,
+    isHeld,
     stale: computed(
       () => !answers.result.value.ok || hasShotProblem.value || !ports.isKitSettled.value,
     ),
-    undo() {
-      forgetProblems();
-      const [present, held] = [desk.shot.peek(), desk.heldShot.peek()];
-      batch(() => {
-        const before = history.undo(asked.peek());
-        if (before) set(before);
-        // Back at the held shot: what is taken back is an exchange, of both sides.
-        if (held && isSame(desk.shot.peek(), held)) desk.holdShot(present);
-      });
-    },
+    canRedo: history.canRedo,
+    undo: () => step(history.undo),
+    redo: () => step(history.redo),
     ask(asked) {
       forgetProblems();
       change(asked);

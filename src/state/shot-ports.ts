@@ -26,6 +26,8 @@ export interface ShotPorts {
   readonly trace: TraceCueBall;
   readonly nearestSpeed: NearestSpeed;
   readonly goes: GoesAsMeant;
+  /** Calls back as the next frame begins; left out, at once. */
+  readonly nextFrame?: (work: () => void) => void;
   /** As the present shot sees it. */
   readonly kit: ReadonlySignal<Kit>;
   /** Whether that stands, with nothing under way that would change it. */

@@ -6,6 +6,8 @@ import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 export type ShotWarning =
   | { readonly kind: 'near-miscue'; readonly contact: number }
   | { readonly kind: 'raised-cue' }
+  /** So thin that a hair more or less decides. */
+  | { readonly kind: 'thin-cut' }
   | {
       readonly kind: 'speed-sensitive';
       /** Largest change of the aim, either way. */
@@ -20,6 +22,8 @@ export type ShotWarning =
 const NEAR_LIMIT = 0.9;
 /** From here a cue can dig into the cloth or send a ball off the table (practice, no source). */
 const RAISED_CUE_RAD = (10 * Math.PI) / 180;
+/** From here a cut hardly forgives anything (common practice, no source). */
+const THIN_CUT_RAD = (75 * Math.PI) / 180;
 /** How well a good stroke repeats its speed. */
 const SPEED_SHARE = 0.05;
 const SENSITIVE_M = 0.004;
@@ -41,6 +45,7 @@ export function shotWarnings(
   const swerve = Math.abs(swerveRad);
   const warnings: (ShotWarning | null | false)[] = [
     shot.elevationRad >= RAISED_CUE_RAD * (1 - ROUNDING) && { kind: 'raised-cue' },
+    Math.abs(shot.cutRad) > THIN_CUT_RAD * (1 + ROUNDING) && { kind: 'thin-cut' },
     speedWarning(shot, kit, answer, solve),
     swerve > Math.abs(squirtRad) && swerve > LEAST_SWERVE_RAD && { kind: 'swerve-leads' },
     contact > NEAR_LIMIT * MISCUE_LIMIT * (1 + ROUNDING) && { kind: 'near-miscue', contact },

@@ -1,4 +1,4 @@
-import { MODEL_VERSION } from '../engine/fit/trials/trials';
+import { MODEL_VERSION } from '../engine/fit/model-version';
 import { radOf } from '../units/angle-degrees';
 import type { Choice, Desk, LaidShot, Pocket, Preferences } from './records';
 
@@ -30,6 +30,7 @@ export const DEFAULT_PREFERENCES: Preferences = {
   distanceFrom: 'ghost-ball',
   speedUnit: 'mps',
   cutUnit: 'degrees',
+  tipUnit: 'tips',
   lead: 'object-ball',
   hand: 'right',
   theme: 'dark',

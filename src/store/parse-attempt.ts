@@ -7,7 +7,8 @@ import {
   TRIAL_RANGES,
   type TrialSetup,
 } from '../engine/fit/trials/trial';
-import { TRIAL_NAMES, type TrialShot } from '../engine/fit/trials/trials';
+import { TRIAL_TRAITS } from '../engine/fit/trials/trial-traits';
+import type { TrialShot } from '../engine/fit/trials/trials';
 import { isWithin, type Range } from '../engine/numerics/range';
 import type { Attempt, ButtReading, TypedDraft } from './attempt';
 import type { ParsedRow } from './contents';
@@ -85,7 +86,7 @@ function isTrialShot(was: unknown): was is TrialShot {
   if (!isPlainObject(was)) return false;
   const { trial, stroke, setup } = was;
   return (
-    TRIAL_NAMES.some((name) => name === trial) &&
+    Object.keys(TRIAL_TRAITS).some((name) => name === trial) &&
     isStroke(stroke) &&
     isWithinAll(SETUP_RANGES, setup)
   );

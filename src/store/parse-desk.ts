@@ -85,6 +85,10 @@ const mendPreferences: Mend<Preferences> = mendObject<Preferences>({
   distanceFrom: mendWord(['ghost-ball', 'ball-to-ball'], DEFAULT_PREFERENCES.distanceFrom),
   speedUnit: mendWord(['mps', 'kmh', 'mph', 'lengths'], DEFAULT_PREFERENCES.speedUnit),
   cutUnit: mendWord(['degrees', 'ball-hit'], DEFAULT_PREFERENCES.cutUnit),
+  tipUnit: mendAbsent(
+    DEFAULT_PREFERENCES.tipUnit,
+    mendWord(['tips', 'clock', 'radii'], DEFAULT_PREFERENCES.tipUnit),
+  ),
   lead: mendWord(['object-ball', 'ghost-ball'], DEFAULT_PREFERENCES.lead),
   hand: mendWord(['right', 'left'], DEFAULT_PREFERENCES.hand),
   theme: mendWord(['dark', 'light', 'system'], DEFAULT_PREFERENCES.theme),

@@ -1,6 +1,13 @@
 import type { Shot } from '../engine/direct/shot';
 import type { PartNumbers } from '../engine/kit/kit-numbers';
-import type { AimMark, CutUnit, DistanceUnit, LengthUnit, SpeedUnit } from '../units/unit-names';
+import type {
+  AimMark,
+  CutUnit,
+  DistanceUnit,
+  LengthUnit,
+  SpeedUnit,
+  TipUnit,
+} from '../units/unit-names';
 
 /** Something about a record that was changed. What was read before belongs to its former self. */
 export interface Change {
@@ -61,6 +68,7 @@ export interface Preferences {
   readonly distanceFrom: 'ghost-ball' | 'ball-to-ball';
   readonly speedUnit: SpeedUnit;
   readonly cutUnit: CutUnit;
+  readonly tipUnit: TipUnit;
   /** What the answer leads with. */
   readonly lead: AimMark;
   readonly hand: 'right' | 'left';

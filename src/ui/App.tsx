@@ -1,9 +1,7 @@
 import { useSignalEffect } from '@preact/signals';
-import type { AppModels } from './app-models';
-import { ChoosePlace } from './choose/ChoosePlace';
+import type { FirstModels, LateParts } from './app-models';
 import { FreshStart } from './install/FreshStart';
-import { KitPlace } from './kit/KitPlace';
-import { LogPlace } from './log/LogPlace';
+import { LatePart } from './LatePart';
 import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
 import { placeTitle } from './place-title';
@@ -11,8 +9,13 @@ import { ShotPlace } from './shot/ShotPlace';
 import { WhenBroken } from './WhenBroken';
 import './App.css';
 
+interface Props {
+  readonly app: FirstModels;
+  readonly late: LateParts;
+}
+
 /** The whole app: news, the place one is in, and the way to the others. */
-export function App({ app }: { app: AppModels }) {
+export function App({ app, late }: Props) {
   useSignalEffect(() => {
     const { theme, hand } = app.desk.preferences.value;
     document.documentElement.dataset.theme = theme;
@@ -29,16 +32,27 @@ export function App({ app }: { app: AppModels }) {
   return (
     <div class="app">
       <div>
-        <NewsBar news={app.news} />
+        <NewsBar news={app.news} lines={late.news} />
         <FreshStart app={app} />
       </div>
-      <WhenBroken key={place} app={app}>
-        {place === 'shot' && <ShotPlace app={app} />}
-        {place === 'choose' && <ChoosePlace app={app} />}
-        {place === 'kit' && <KitPlace app={app} />}
-        {place === 'log' && <LogPlace app={app} />}
+      <WhenBroken key={place} models={late.models}>
+        {place === 'shot' && <ShotPlace app={app} late={late} />}
+        {place !== 'shot' && <OtherPlace key={place} part={late[place]} reload={app.news.reload} />}
       </WhenBroken>
       <NavBar router={app.router} />
     </div>
+  );
+}
+
+interface OtherProps {
+  readonly part: LateParts['choose'];
+  readonly reload: () => void;
+}
+
+function OtherPlace({ part, reload }: OtherProps) {
+  return (
+    <LatePart part={part} wrapper="main" reload={reload}>
+      {(Place) => <Place />}
+    </LatePart>
   );
 }

@@ -1,8 +1,8 @@
 import { Component, type ComponentChildren } from 'preact';
-import type { Models } from './app-models';
+import type { LateParts } from './app-models';
 
 interface Props {
-  readonly app: Models<'backup'>;
+  readonly models: LateParts['models'];
   readonly children: ComponentChildren;
 }
 
@@ -12,15 +12,20 @@ export class WhenBroken extends Component<Props, { readonly isBroken: boolean }>
     return { isBroken: true };
   }
 
-  render({ app, children }: Props) {
+  render({ models, children }: Props) {
     if (!this.state.isBroken) return children;
     return (
       <main>
         <p>This cannot be shown. What you kept is still here.</p>
-        <button type="button" class="button" onClick={() => void app.backup.out.save()}>
+        <button type="button" class="button" onClick={() => void saveBackup(models)}>
           Save a backup
         </button>
       </main>
     );
   }
+}
+
+async function saveBackup(models: LateParts['models']): Promise<void> {
+  const app = await models.fetch();
+  await app?.backup.out.save();
 }

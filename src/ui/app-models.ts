@@ -1,15 +1,20 @@
 import type { ReadonlySignal } from '@preact/signals';
+import type { ComponentType } from 'preact';
 import type { SecondCopy } from '../state/backup/second-copy';
 import type { BackupModel } from '../state/backup-model';
 import type { ChooseModel } from '../state/choose/choose-model';
 import type { DeskModel } from '../state/desk-model';
 import type { InstallModel } from '../state/install-model';
 import type { KitEffects } from '../state/kit-effects';
+import type { KitInPlay } from '../state/kit-in-play';
 import type { KitModel } from '../state/kit-model';
+import type { Late } from '../state/late';
 import type { LawNews } from '../state/law-news';
 import type { LogModel } from '../state/log/log-model';
 import type { AwakeModel } from '../state/measure/awake-model';
+import type { KnownKit } from '../state/measure/create-known-kit';
 import type { MeasureModel } from '../state/measure/measure-model';
+import type { PlayerFile } from '../state/player/player-file';
 import type { PlayerModel } from '../state/player/player-model';
 import type { RepairModel } from '../state/repair-model';
 import type { RoomModel } from '../state/room-model';
@@ -17,6 +22,7 @@ import type { ShotModel } from '../state/shot-model';
 import type { StorageNotices } from '../state/storage-notices';
 import type { TabClashes } from '../state/tab-clashes';
 import type { Router } from './route';
+import type { InputName } from './shot/tile-words';
 
 /** What the platform has to tell the person. */
 export interface PlatformNews {
@@ -28,8 +34,8 @@ export interface PlatformNews {
   readonly storage: StorageNotices;
   /** What two tabs did at once. */
   readonly tabs: TabClashes;
-  /** A copy that could be brought back. */
-  readonly copy: Pick<SecondCopy, 'offer' | 'hasNoRoom' | 'take' | 'giveUp'>;
+  /** A copy that could be brought back; null until it was looked for. */
+  readonly copy: ReadonlySignal<Pick<SecondCopy, 'offer' | 'hasNoRoom' | 'take' | 'giveUp'> | null>;
   /** That the engine's laws have changed. */
   readonly law: LawNews;
   /** The time of day, ms since 1970. */
@@ -40,30 +46,18 @@ export interface PlatformNews {
   openBackup(): void;
 }
 
-/** Everything the screens read and change. */
-export interface AppModels {
+/** What the first screen reads and changes. */
+export interface FirstModels {
   readonly shot: ShotModel;
   /** How far the shot may be off, how sure its aim is, how often it goes. */
   readonly room: RoomModel;
-  /** A table with balls on it, and the ways to play them. */
-  readonly choose: ChooseModel;
   /** Who plays, and what is learnt of them. */
   readonly player: PlayerModel;
-  /** What is to be logged, and the level test. */
-  readonly log: LogModel;
-  readonly kit: KitModel;
-  /** What the kit in play does. */
-  readonly effects: ReadonlySignal<KitEffects>;
-  /** The trials that measure the kit in play, and what they told. */
-  readonly measure: MeasureModel;
-  /** Keeping the screen awake. */
-  readonly awake: AwakeModel;
+  readonly kit: KitInPlay;
+  /** What is known of the kit in play. */
+  readonly measure: KnownKit;
   /** The time of day, ms since 1970. */
   nowMs(): number;
-  /** A copy of everything, out of here and back in. */
-  readonly backup: BackupModel;
-  /** The app itself, fetched anew. */
-  readonly repair: RepairModel;
   /** Having the app on the home screen. */
   readonly install: InstallModel;
   readonly desk: DeskModel;
@@ -71,5 +65,54 @@ export interface AppModels {
   readonly news: PlatformNews;
 }
 
-/** Some of them: what a component reads stands in its signature. */
-export type Models<M extends keyof AppModels> = Pick<AppModels, M>;
+/** Everything the screens read and change. */
+export interface AppModels extends FirstModels {
+  readonly player: PlayerModel & { readonly file: PlayerFile };
+  readonly kit: KitModel;
+  /** A table with balls on it, and the ways to play them. */
+  readonly choose: ChooseModel;
+  /** What is to be logged, and the level test. */
+  readonly log: LogModel;
+  /** What the kit in play does. */
+  readonly effects: ReadonlySignal<KitEffects>;
+  /** The trials that measure the kit in play, and what they told. */
+  readonly measure: MeasureModel;
+  /** Keeping the screen awake. */
+  readonly awake: AwakeModel;
+  /** A copy of everything, out of here and back in. */
+  readonly backup: BackupModel;
+  /** The app itself, fetched anew. */
+  readonly repair: RepairModel;
+}
+
+/** What is shown later than the first answer. A place comes with the models it reads. */
+export interface LateParts {
+  readonly models: Late<AppModels>;
+  readonly news: Late<ComponentType<{ readonly news: PlatformNews }>>;
+  readonly choose: Late<ComponentType>;
+  readonly kit: Late<ComponentType>;
+  readonly log: Late<ComponentType>;
+  /** What became of the shot on screen. */
+  readonly after: Late<ComponentType>;
+  readonly control: Late<ComponentType<ControlProps>>;
+  readonly why: Late<ComponentType<WhyProps>>;
+  /** The one question about who plays. */
+  readonly question: Late<ComponentType<{ readonly app: Models<'player' | 'kit' | 'router'> }>>;
+}
+
+export interface ControlProps {
+  readonly app: Models<'shot' | 'room' | 'kit' | 'desk'>;
+  readonly name: InputName;
+}
+
+export interface WhyProps {
+  readonly app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
+}
+
+/** Some of them, as the first screen has them: what a component reads stands in its signature. */
+export type Models<M extends keyof AppModels> = {
+  readonly [K in M]: K extends keyof FirstModels ? FirstModels[K] : AppModels[K];
+};
+
+/** The same with all that a place has which comes later. */
+export type LaterModels<M extends keyof AppModels> = Pick<AppModels, M>;

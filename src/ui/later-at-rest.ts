@@ -4,15 +4,20 @@ const REST_MS = 120;
 /**
  * Does work once nothing has been asked for a moment and no finger is down; only the last work
  * asked for. The function it gives calls that off.
+ *
+ * @param restMs that moment; 0: as soon as no finger is down
  */
-export function createLaterAtRest(page: EventTarget): (work: () => void) => () => void {
+export function createLaterAtRest(
+  page: EventTarget,
+  restMs = REST_MS,
+): (work: () => void) => () => void {
   let due: (() => void) | null = null;
   let isHeld = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   function wait(): void {
     clearTimeout(timer);
-    if (due && !isHeld) timer = setTimeout(doIt, REST_MS);
+    if (due && !isHeld) timer = setTimeout(doIt, restMs);
   }
   function doIt(): void {
     const work = due;

@@ -12,6 +12,10 @@ export function checkRange(
   facts: UnitFacts,
 ): Parsed<number> {
   if (value >= range.min && value <= range.max) return { ok: true, value };
+  if (facts.sides && !Number.isNaN(value)) {
+    const most = shown(range.max, facts, Math.floor);
+    return { ok: false, problem: 'too-large', message: `At most ${most} either way.` };
+  }
   if (value < range.min) {
     const least = shown(range.min, facts, Math.ceil);
     return { ok: false, problem: 'too-small', message: `The least is ${least}.` };

@@ -1,3 +1,9 @@
+/** What plus and minus are called, in place of a sign. */
+export interface SideWords {
+  readonly plus: string;
+  readonly minus: string;
+}
+
 /** What a control or a label needs to know about one unit. */
 export interface UnitFacts {
   /** As written after a number. */
@@ -18,4 +24,6 @@ export interface UnitFacts {
   readonly leastDecimals: number;
   /** Whether whole eighths are written as ½, ¼, ⅜… */
   readonly eighths: boolean;
+  /** Words for plus and minus, where a figure has a side and is written without a sign. */
+  readonly sides?: SideWords;
 }

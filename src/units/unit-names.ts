@@ -6,5 +6,7 @@ export type DistanceUnit = 'm' | 'cm' | 'in' | 'diamonds' | 'table-lengths';
 export type SpeedUnit = 'mps' | 'kmh' | 'mph' | 'lengths';
 /** `ball-hit`: the share of the object ball that the cue ball covers, 1 full to 0 a graze. */
 export type CutUnit = 'degrees' | 'ball-hit';
+/** `clock`: the hour on the cue ball's face, and how far out in tips. */
+export type TipUnit = 'tips' | 'clock' | 'radii';
 /** What a sideways figure is told from. */
 export type AimMark = 'object-ball' | 'ghost-ball';

@@ -3,7 +3,7 @@ import type { NoShot } from '../engine/goal/position-shot';
 import type { BallName } from '../engine/lie/position';
 import { DEG_PER_RAD } from '../engine/numerics/angle';
 import type { Range } from '../engine/numerics/range';
-import { MOST_BALLS } from '../engine/table/check-table';
+import { MOST_BALLS } from '../engine/table/most-balls';
 import type { TableRefusal } from '../engine/table/table-play';
 
 /** What is said where there is no answer. */

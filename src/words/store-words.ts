@@ -1,7 +1,8 @@
 import type { BackupFault } from '../store/backup/backup-format';
 import type { ContentStore, StoreName } from '../store/contents';
-import type { StoreFailure, StoreNotice, StoreNoticeKind } from '../store/store-port';
+import type { StoreNotice, StoreNoticeKind } from '../store/store-port';
 import type { Clash } from '../store/tabs/elsewhere';
+import { NO_MORE } from './failure-words';
 
 /** What the rows of a store are called. */
 interface Nouns {
@@ -95,29 +96,7 @@ export function noticeWords({ kind, unsaved }: StoreNotice): string {
 /** Said in place of what was not kept yet. */
 export const KEPT_SINCE_WORDS = 'What was not kept yet is kept now.';
 
-const FAILURES: Readonly<Record<StoreFailure, string>> = {
-  full: 'No room left: this change is not kept yet.',
-  outdated: 'A newer version is open: reload to go on saving.',
-  replaced: 'A backup was brought in elsewhere: reload to go on saving.',
-  unavailable: 'This change is not saved yet.',
-  'newer-open': 'A newer version is open: reload first.',
-  'not-read': 'What is kept could not be read.',
-  'last-on-shelf': 'This is the last one here: copy it before deleting it.',
-  'nothing-kept': 'There is no import to undo.',
-};
-
-/** Why something could not be kept, read or undone. */
-export function failureWords(reason: StoreFailure): string {
-  return FAILURES[reason];
-}
-
-/** Why there is no room for another of a kind. */
-const NO_MORE = 'Leeway keeps 5,000 of a kind at most, for each start reads all of them.';
-
-/** The same where one was to be added. */
-export const CROWDED_WORDS = `${NO_MORE} Delete some first.`;
-
-/** The same where a backup was to be brought in. */
+/** Why a backup that was to be brought in has no room. */
 export const TOO_MANY_WORDS = `${NO_MORE} Delete some here first, or replace what is here.`;
 
 /** What is wrong with a file that should be a backup. */

@@ -32,8 +32,14 @@ const PLACES: Readonly<Record<string, Place>> = {
     packages: ['preact', 'preact/hooks', '@preact/signals'],
   },
   'main.tsx': {
-    from: ['engine', ...MIDDLE, 'state', 'ui'],
+    from: ['engine', ...MIDDLE, 'state', 'ui', 'later'],
     packages: ['preact', '@preact/signals'],
+  },
+  // What comes after the first answer, put together as that is.
+  'later.ts': {
+    from: ['engine', ...MIDDLE, 'state'],
+    typesFrom: ['ui'],
+    packages: ['@preact/signals'],
   },
   // It must run whatever becomes of the rest.
   'rescue.ts': { from: ['offline'], packages: [] },

@@ -51,9 +51,9 @@ describe('the source tree', () => {
     expect(barrels.map(({ path }) => path)).toEqual([]);
   });
 
-  it('loads nothing late, so nothing can be missing offline', () => {
+  it('loads late by two doors alone, where all of it is fetched once the first answer stands', () => {
     const late = sources.filter(({ code }) => /\bimport\s*\(/.test(code));
-    expect(late.map(({ path }) => path)).toEqual([]);
+    expect(late.map(({ path }) => path)).toEqual(['src/main.tsx', 'src/ui/late-parts.tsx']);
   });
 
   it('keeps markup in ui and main.tsx', () => {
@@ -61,12 +61,13 @@ describe('the source tree', () => {
     expect(markup.map(({ path }) => placeOf(path)).filter((p) => p !== 'ui')).toEqual(['main.tsx']);
   });
 
-  it('gives no component all models, but the whole app and a place that leaves two out', () => {
+  it('gives no component all models, but what hands them on and a place that leaves two out', () => {
     const takers = sources.filter(({ code }) => /\bAppModels\b/.test(code));
     expect(takers.map(({ path }) => path).sort()).toEqual([
-      'src/ui/App.tsx',
+      'src/later.ts',
       'src/ui/app-models.ts',
       'src/ui/kit/KitPlace.tsx',
+      'src/ui/late-parts.tsx',
     ]);
   });
 
@@ -93,6 +94,7 @@ describe('the arrow check', () => {
     ['src/ui/A.tsx', "import { solveAim } from '../engine/direct/solve-aim';"],
     ['src/ui/A.tsx', "import { type Shot, solveAim } from '../engine/direct/solve-aim';"],
     ['src/ui/A.tsx', "import '../store/open-store';"],
+    ['src/ui/A.tsx', "const a = () => import('../store/open-store');"],
     ['src/headless/lookup.ts', "import { lengthUnit } from '../units/length-unit';"],
     ['src/store/a.ts', "import { fake } from '../../tests/fake';"],
   ])('refuses %s: %s', (path, text) => {

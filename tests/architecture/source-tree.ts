@@ -15,6 +15,7 @@ export interface SourceFile {
   readonly text: string;
   /** The text with comments blanked out. */
   readonly code: string;
+  /** Those that come late among them. */
   readonly imports: readonly Import[];
   /** Specifiers of `export … from`, which makes a file a second door to another's content. */
   readonly reExports: readonly string[];
@@ -39,17 +40,27 @@ export function readSources(folder: string): SourceFile[] {
 export function parseSource(path: string, text: string): SourceFile {
   const parsed = parseSync(path, text);
   if (parsed.errors.length > 0) throw new Error(`${path}: ${parsed.errors[0]?.message}`);
-  const { staticImports, staticExports } = parsed.module;
+  const { staticImports, staticExports, dynamicImports } = parsed.module;
 
   const imports = staticImports.map(({ moduleRequest, entries }) => ({
     // What follows a question mark tells the bundler how to take the file.
     specifier: moduleRequest.value.replace(/\?.*$/, ''),
     typesOnly: entries.length > 0 && entries.every(({ isType }) => isType),
   }));
+  const late = dynamicImports.map(({ moduleRequest: { start, end } }) => ({
+    specifier: text.slice(start + 1, end - 1),
+    typesOnly: false,
+  }));
   const reExports = staticExports.flatMap(({ entries }) =>
     entries.flatMap(({ moduleRequest }) => moduleRequest?.value ?? []),
   );
-  return { path, text, code: withoutComments(text, parsed.comments), imports, reExports };
+  return {
+    path,
+    text,
+    code: withoutComments(text, parsed.comments),
+    imports: [...imports, ...late],
+    reExports,
+  };
 }
 
 function withoutComments(

@@ -109,7 +109,7 @@ function overBare(starts: Awaited<ReturnType<typeof coldStarts>>) {
 
 /** How long the app, stored and without a server, takes to show its answer, over a bare page. */
 export async function startBench(): Promise<readonly BenchLine[]> {
-  const { wallMs, threadMs } = overBare(await coldStarts(5));
+  const { wallMs, threadMs } = overBare(await coldStarts(15));
   return [
     { name: 'cold start to the answer, offline, median', value: wallMs.app, unit: 'ms' },
     { name: 'cold start over that of a bare page, median', value: wallMs.ratio, unit: '×' },

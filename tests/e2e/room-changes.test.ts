@@ -54,13 +54,13 @@ describe('the room while the shot changes', () => {
       );
       button?.click();
       await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
-      const why = document.querySelector('.why-button');
+      const why = document.querySelector('.answer-meaning');
       return { classes: why?.className, words: why?.textContent };
     });
     expect(during.classes).toContain('is-stale');
     expect(during.words).toContain('…');
     await untilAssessed(page);
-    expect(await textOf(app.page, '.why-button')).not.toContain('…');
+    expect(await textOf(app.page, '.answer-meaning')).not.toContain('…');
     await tapButton(page, /Undo/);
     await tapButton(page, 'Close');
   });
@@ -72,7 +72,7 @@ describe('the room while the shot changes', () => {
     if (!box) throw new Error('there is no button');
     const cdp = await app.context.newCDPSession(page);
     const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-    const why = page.locator('.why-button');
+    const why = page.locator('.answer-meaning');
     // What was changed before has been asked for by then, and is not counted.
     await untilAssessed(page);
     const clock = await holdClock(page);
@@ -100,7 +100,7 @@ describe('the room while the shot changes', () => {
     expect(await textOf(app.page, '.why-chance')).toBe('does not get to the pocket');
     expect(await textOf(app.page, '.why-certainty')).toContain('firmer');
     expect(await page.locator('.aim-band, .bar-room').count()).toBe(0);
-    await tapButton(page, /does not get/);
+    await tapButton(page, 'Why');
     expect(await textOf(app.page, '.why-room')).toContain('Play firmer, cut it fuller');
     await tapButton(page, 'Done');
     await tapButton(page, /Undo/);

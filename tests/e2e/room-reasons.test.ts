@@ -30,7 +30,7 @@ describe('the pocket', () => {
     expect(await away.inputValue()).toBe('0.45');
     await away.fill('30 cm');
     expect(await textOf(app.page, '.field-problem')).toContain('figures');
-    expect(await page.locator('.why-button.is-stale').count()).toBe(1);
+    expect(await page.locator('.answer-meaning.is-stale').count()).toBe(1);
     await away.fill('0.3');
     await away.blur();
     await untilAssessed(page);
@@ -64,10 +64,10 @@ describe('the pocket', () => {
 });
 
 describe('the reasons', () => {
-  it('open by a tap on the chance, and name what is not measured', async () => {
+  it('open by a tap on Why, and name what is not measured', async () => {
     const { page } = app;
     await untilAssessed(page);
-    await tapButton(page, /for most/);
+    await tapButton(page, 'Why');
     const reasons = await textOf(app.page, '.why-room');
     const [most] = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET).certainty.contributions;
     const sdDeg = degreesOf(most?.aimSdRad ?? Number.NaN);

@@ -60,7 +60,7 @@ it('moves a slider by its arrows and says where it stands', async () => {
 
 it('moves the tip over the cue ball’s face by all four arrows, and says where it is', async () => {
   const { page } = app;
-  await tabTo(/^Tip [\d⅛¼]/);
+  await tabTo(/^Tip [\d⅛¼⅜½]/);
   await page.keyboard.press('Enter');
   await tabTo(/face$/);
   const face = page.getByRole('slider', { name: 'The tip on the cue ball’s face' });
@@ -69,18 +69,19 @@ it('moves the tip over the cue ball’s face by all four arrows, and says where 
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('Shift+ArrowUp');
   await settle(page);
-  // From an eighth to the left to the next multiple of a short step, 0.02.
-  expect(Number(await face.getAttribute('aria-valuenow'))).toBeCloseTo(-0.12, 9);
-  // From the middle by a short step of 0.02 to the next multiple of a long one, 0.1.
-  await expect.poll(told).toContain('R left, 0.1 R up; the miscue limit is ½ R out');
+  // From an eighth of a radius, 0.37 tips, to the left to the next multiple of an eighth of a tip.
+  // A tip is 13 mm of the axis, of which the ball and the tip's dome make 38.075 a radius.
+  expect(Number(await face.getAttribute('aria-valuenow'))).toBeCloseTo((-0.25 * 13) / 38.075, 9);
+  // From the middle by a short step of an eighth to the next multiple of a long one, a half.
+  await expect.poll(told).toBe('¼ tip left, ½ tip high; the miscue limit is 1½ tips out');
   await page.keyboard.press('ArrowLeft');
   await page.keyboard.press('ArrowDown');
-  await expect.poll(told).toContain('0.08 R up');
+  await expect.poll(told).toContain('⅜ tip left, ⅜ tip high');
 });
 
 it('closes a control with Escape and leaves the focus where it was opened', async () => {
   const { page } = app;
-  await tabTo(/^Tip [\d⅛¼]/);
+  await tabTo(/^Tip [\d⅛¼⅜½]/);
   await page.keyboard.press('Enter');
   await page.locator('#input-control').waitFor();
   await tabTo(/^Tip left/);

@@ -56,8 +56,9 @@ describe('a shot given by thumb alone', () => {
     const shot: Shot = {
       distanceM: 1.49,
       cutRad: radOf(-29),
-      side: -0.1,
-      height: -0.02,
+      // An eighth of a tip each: 13 mm of the axis, of which ball and dome make 38.075 a radius.
+      side: (-0.125 * 13) / 38.075,
+      height: (-0.125 * 13) / 38.075,
       elevationRad: radOf(15),
       speedMps: 2.5,
     };
@@ -114,7 +115,8 @@ describe('a shot given by thumb alone', () => {
       box.y + box.height / 2 - radiusPx * 0.02,
     );
     const side = page.getByRole('textbox', { name: /^Side/ });
-    await expect.poll(() => side.inputValue()).toBe('¼');
+    // A quarter of a radius is 0.25 · 38.075 / 13 tips.
+    await expect.poll(() => side.inputValue()).toBe('0.73 right');
   });
 
   it('leaves nothing wrong behind', () => {

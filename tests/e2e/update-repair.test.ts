@@ -4,7 +4,13 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { buildAnew } from '../harness/build-anew';
 import { deriveVersion } from '../harness/derive-version';
 import { outOfSight } from '../harness/layout-faults';
-import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
+import {
+  type OpenApp,
+  openApp,
+  untilFetched,
+  untilOfflineReady,
+  untilRendered,
+} from '../harness/open-app';
 import { PATIENCE_MS } from '../harness/patience';
 import { putRawRows, readRawDatabase } from '../harness/raw-database';
 import { tapButton } from '../harness/thumb';
@@ -32,6 +38,7 @@ beforeEach(async () => {
     hash: '#kit/about',
   });
   await untilOfflineReady(app.page);
+  await untilFetched(app.page);
   await putRawRows(app.page, 'attempts', [CURVE_ATTEMPT]);
 });
 afterEach(async () => {

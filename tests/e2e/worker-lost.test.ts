@@ -76,7 +76,7 @@ it('says where the third worker died too, and works it out when told to', async 
   await lose(page, 3);
   await playItFirm(page);
   await untilMissed(page, 3);
-  await page.locator('.why-button', { hasText: 'not worked out' }).waitFor();
+  await page.locator('.answer-meaning', { hasText: 'not worked out' }).waitFor();
   await tapButton(page, 'Close');
   await tapButton(page, /Why$/);
   await page.locator('.why-problem').waitFor();

@@ -5,6 +5,7 @@ import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
 import { easeWords } from '../../src/ui/chance-telling';
 import { radOf } from '../../src/units/angle-degrees';
+import { tipsPerRadius } from '../../src/units/tip-unit';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { ENGINES } from '../harness/engines/engine-page';
 import { eventually, fill, tapButton, textOf } from '../harness/engines/engine-thumb';
@@ -43,8 +44,8 @@ const FIELDS: Readonly<Record<Input, readonly [tile: string, field: string]>> = 
   cut: ['cut', 'Cut'],
   speed: ['speed', 'Speed off the tip'],
   raised: ['raised', 'Cue raised'],
-  side: ['tip', 'Side, radii, plus is right'],
-  height: ['tip', 'Height, radii, plus is up'],
+  side: ['tip', 'Side, left or right'],
+  height: ['tip', 'Height, high or low'],
 };
 
 const randomInputs = (random: Random): Typed => ({
@@ -52,8 +53,9 @@ const randomInputs = (random: Random): Typed => ({
   cut: between(random, 1, 60).toFixed(0),
   speed: between(random, 1.2, 4).toFixed(1),
   raised: between(random, 0, 15).toFixed(0),
-  side: between(random, -0.4, 0.4).toFixed(2),
-  height: between(random, -0.25, 0.25).toFixed(2),
+  // In tips, of which some three make a radius.
+  side: between(random, -1.1, 1.1).toFixed(2),
+  height: between(random, -0.7, 0.7).toFixed(2),
 });
 
 function answered(typed: Typed): AimAnswer {
@@ -65,8 +67,8 @@ function answered(typed: Typed): AimAnswer {
 const shotOf = (typed: Typed): Shot => ({
   distanceM: Number(typed.distance),
   cutRad: radOf(Number(typed.cut)),
-  side: Number(typed.side),
-  height: Number(typed.height),
+  side: Number(typed.side) / tipsPerRadius(DEFAULT_KIT),
+  height: Number(typed.height) / tipsPerRadius(DEFAULT_KIT),
   elevationRad: radOf(Number(typed.raised)),
   speedMps: Number(typed.speed),
 });

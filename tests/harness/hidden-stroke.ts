@@ -6,8 +6,8 @@ import {
   kitMoved,
   UNMEASURED,
 } from '../../src/engine/kit/kit-spread';
-import type { Player } from '../../src/engine/player/known-player';
 import type { LoggedShot } from '../../src/engine/player/learn';
+import type { Player } from '../../src/engine/player/player-of';
 import { strokeByRule } from '../../src/engine/player/player-rule';
 import {
   type AskedShot,

@@ -1,5 +1,6 @@
-import { likelihoodOf, type Player } from '../../src/engine/player/known-player';
+import { likelihoodOf } from '../../src/engine/player/known-player';
 import type { LoggedShot } from '../../src/engine/player/learn';
+import type { Player } from '../../src/engine/player/player-of';
 import type { PlainLine } from '../../src/engine/player/shot-line';
 import type { Forecaster } from './forecaster';
 import { FALSE_SHARE, hiddenNumbers } from './hidden-stroke';

@@ -69,10 +69,12 @@ function withoutWorkers(): void {
   Reflect.deleteProperty(window, 'Worker');
 }
 
-/** Waits until the app has put something to read on the page. */
+/** Waits until the app has put something to read on the page, and nothing of it is still to come. */
 export async function untilRendered(page: Page): Promise<void> {
   await page.waitForFunction(
-    () => (document.querySelector('#app')?.textContent ?? '').trim() !== '',
+    () =>
+      (document.querySelector('#app')?.textContent ?? '').trim() !== '' &&
+      document.querySelector('.late-part') === null,
   );
 }
 
@@ -80,4 +82,11 @@ export async function untilRendered(page: Page): Promise<void> {
 export async function untilOfflineReady(page: Page): Promise<void> {
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+}
+
+/** Waits until every part has come that comes later than the first answer: this is the last. */
+export async function untilFetched(page: Page): Promise<void> {
+  await page.waitForFunction(() =>
+    performance.getEntriesByType('resource').some(({ name }) => name.includes('/LogPlace-')),
+  );
 }

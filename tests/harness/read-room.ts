@@ -9,6 +9,7 @@ import type { RoomWindows } from '../../src/engine/room/windows';
 import { ANYBODY } from '../../src/state/player/rough-stroke';
 import { DEFAULT_POCKET, DEFAULT_SHOT } from '../../src/store/default-desk';
 import type { Pocket } from '../../src/store/records';
+import { tipsPerRadius } from '../../src/units/tip-unit';
 import { settle } from './read-shot';
 import { openTile, tapButton } from './thumb';
 
@@ -41,7 +42,7 @@ export const FAR_POCKET: Pocket = { ...DEFAULT_POCKET, distanceM: 0.8 };
 export async function typeLongShot(page: Page): Promise<void> {
   const typed = [
     ['distance', 'Distance', `${LONG_SHOT.distanceM}`],
-    ['tip', 'Side, radii, plus is right', `${LONG_SHOT.side}`],
+    ['tip', 'Side, left or right', `${LONG_SHOT.side * tipsPerRadius(DEFAULT_KIT)}`],
     ['pocket', 'Distance to the pocket', `${FAR_POCKET.distanceM}`],
   ] as const;
   for (const [tile, name, figure] of typed) {
@@ -55,7 +56,7 @@ export async function typeLongShot(page: Page): Promise<void> {
 
 /** The room for error is worked out a moment after the last change, where anything shows it. */
 export async function untilAssessed(page: Page): Promise<void> {
-  const told = '.why-button:not(.is-stale) .why-certainty:not(:empty)';
+  const told = '.answer-meaning:not(.is-stale) .why-certainty:not(:empty)';
   await page.locator(`${told}, .shot-entry, .kit-place .the-question`).first().waitFor();
   await settle(page);
 }

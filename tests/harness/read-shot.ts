@@ -13,7 +13,7 @@ export interface ReadAnswer {
 export async function readAnswer(page: Page): Promise<ReadAnswer> {
   await page.locator('.answer-lead').waitFor();
   await settle(page);
-  const rows = await page.locator('.answer-others li').allInnerTexts();
+  const rows = await page.locator('.answer-others li').allTextContents();
   const figures = new Map(
     rows.map((row) => {
       const [label = '', ...rest] = tidy(row).split(' ');
@@ -53,7 +53,11 @@ export async function settle(page: Pick<Page, 'evaluate'>): Promise<void> {
   await page.evaluate(
     () =>
       new Promise<void>((resolve) => {
-        requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+        const look = () => {
+          if (document.querySelector('.late-part') === null) resolve();
+          else requestAnimationFrame(look);
+        };
+        requestAnimationFrame(() => requestAnimationFrame(look));
       }),
   );
 }

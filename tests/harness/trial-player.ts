@@ -10,7 +10,7 @@ import { slopeSeenAlong } from '../../src/engine/kit/kit-along';
 import { KIT_QUANTITIES, kitMoved, UNMEASURED } from '../../src/engine/kit/kit-spread';
 import { readTrial } from '../truth/reference/read-trial';
 import { normalDraw } from './normal-draw';
-import { type Random, seededRandom } from './seeded-random';
+import { seededRandom } from './seeded-random';
 
 const RAD = Math.PI / 180;
 
@@ -76,16 +76,21 @@ export interface HiddenPlayer {
   play(shot: TrialShot, id: string): FitShot | null;
 }
 
+/** A table's cushions are drawn apart, so that a player is who they were before cushions had numbers. */
+const CUSHION_SEED = 0x5c0ff;
+
 /**
  * Readings are made by the reference with laws that the fit does not have: friction between balls
  * follows the slip, and spin dies a third faster or slower than this cloth's kind of number says.
  */
-function hiddenPlayer(random: Random): HiddenPlayer {
+function hiddenPlayer(seed: number): HiddenPlayer {
+  const random = seededRandom(seed);
   const normal = () => normalDraw(random);
-  const kit = KIT_QUANTITIES.reduce(
-    (drawn, quantity) => kitMoved(drawn, UNMEASURED, quantity, normal()),
-    MIDDLE.kit,
-  );
+  const cushion = seededRandom(seed ^ CUSHION_SEED);
+  const kit = KIT_QUANTITIES.reduce((drawn, quantity) => {
+    const draw = quantity.startsWith('cushion') ? cushion : random;
+    return kitMoved(drawn, UNMEASURED, quantity, normalDraw(draw));
+  }, MIDDLE.kit);
   const biasRad = AIM_BIAS_RAD * normal();
   const spinDecayRadS2 = kit.spinDecayRadS2 * (random() < 0.5 ? 0.7 : 1.3);
   const tip = HONEST.tipM / (kit.ballRadiusM + kit.tipRadiusM);
@@ -135,7 +140,7 @@ export interface Calibrated {
 
 /** Two coasts, and then so many shots, each the one that the app proposes. */
 export function calibrate(seed: number, shotCount: number): Calibrated {
-  const player = hiddenPlayer(seededRandom(seed));
+  const player = hiddenPlayer(seed);
   const shots = COASTS.flatMap((shot, index) => player.play(shot, `coast ${index}`) ?? []);
   let report = reportOn(shots);
   for (let index = 0; index < shotCount; index++) {
@@ -153,7 +158,7 @@ const OFF_CUSHIONS = READABLE.filter(({ trial }) => trial === 'rebound' || trial
 
 /** Two coasts, and then so many shots off cushions, each of their kinds in turn. */
 export function calibrateCushions(seed: number, shotCount: number): Calibrated {
-  const player = hiddenPlayer(seededRandom(seed));
+  const player = hiddenPlayer(seed);
   const toPlay = Array.from(
     { length: shotCount },
     (_, index) => OFF_CUSHIONS[index % OFF_CUSHIONS.length] as TrialShot,

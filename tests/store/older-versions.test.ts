@@ -99,7 +99,9 @@ describe('the second version', () => {
     const shot = { ...desk.shot, headingRad: null };
     expect(loaded.players).toMatchObject([{ madeOf10: FORMER_MADE.steady, wasAsked: false }]);
     const playerId = loaded.players[0]?.id;
-    expect(loaded.desk).toEqual({ ...desk, shot, recentShots: [], playerId, law: 1 });
+    // The unit of the tip's place came later.
+    const preferences = { ...desk.preferences, tipUnit: 'tips' };
+    expect(loaded.desk).toEqual({ ...desk, shot, preferences, recentShots: [], playerId, law: 1 });
     expect(loaded.cues).toEqual([{ ...FIRST_CUE, changes: [], like: null }]);
     expect(loaded.tables).toEqual(DEMO_CATALOGUE.tables);
     const raw = await openDB('leeway');

@@ -33,6 +33,7 @@ const WORDS = {
   distanceFrom: ['ghost-ball', 'ball-to-ball'],
   speedUnit: ['mps', 'kmh', 'mph', 'lengths'],
   cutUnit: ['degrees', 'ball-hit'],
+  tipUnit: ['tips', 'clock', 'radii'],
   lead: ['object-ball', 'ghost-ball'],
   hand: ['right', 'left'],
   theme: ['dark', 'light', 'system'],

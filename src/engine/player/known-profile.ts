@@ -1,8 +1,9 @@
 import type { KitSpread } from '../kit/kit-spread';
 import { normalBelow } from '../numerics/normal';
 import type { StrokeProfile } from '../room/stroke-profile';
-import { KIT_SHARE, levelStroke, type Player, playerOf } from './known-player';
+import { KIT_SHARE } from './known-player';
 import type { PlayerKnowledge } from './learn';
+import { levelStroke, type Player, playerOf } from './player-of';
 import { lineScatter, type PlainLine } from './shot-line';
 
 /** A mean with what is not known of it, one standard deviation. */

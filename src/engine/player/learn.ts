@@ -1,7 +1,8 @@
 import { cholesky, choleskyInverse, choleskySolve } from '../numerics/cholesky';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
-import { likelihoodOf, playerOf, UNKNOWNS, type Unknowns } from './known-player';
+import { likelihoodOf } from './known-player';
+import { playerOf, UNKNOWNS, type Unknowns } from './player-of';
 import type { PlainLine, Result } from './shot-line';
 import { type QuestionChances, shareAt } from './the-question';
 

@@ -8,12 +8,8 @@ import { type KitSpread, kitMoved } from '../kit/kit-spread';
 import type { StrokeProfile } from '../room/stroke-profile';
 import { directionSlope, type EndedBy, type RoomWindow, roomWindow } from '../room/windows';
 import type { Stroke } from '../stroke/stroke';
+import type { RESULTS } from './results';
 
-/**
- * What became of a shot: it went, or the object ball passed thin or full of its target (left or right
- * of it where there is no cut), stopped before it, or was not touched.
- */
-export const RESULTS = ['went', 'thin', 'full', 'left', 'right', 'short', 'untouched'] as const;
 export type Result = (typeof RESULTS)[number];
 
 /** A shot with what its player would have hit and asked of it. */

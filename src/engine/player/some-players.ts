@@ -1,5 +1,6 @@
-import { likelihoodOf, playerOf, type Unknowns } from './known-player';
+import { likelihoodOf } from './known-player';
 import type { PlayerKnowledge } from './learn';
+import { playerOf, type Unknowns } from './player-of';
 import { type AskedShot, type PlainLine, shotLine } from './shot-line';
 
 /** Players who are all as likely, drawn evenly from those who may be the one: plain data to keep. */

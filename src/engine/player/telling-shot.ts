@@ -1,5 +1,6 @@
-import { LEVEL, likelihoodOf, type Player, playerOf, possibleResults } from './known-player';
+import { likelihoodOf, possibleResults } from './known-player';
 import type { PlayerKnowledge } from './learn';
+import { LEVEL, type Player, playerOf } from './player-of';
 import type { PlainLine } from './shot-line';
 
 /** Of the set of players one in so many is asked: enough to put shots in order. */

@@ -2,7 +2,7 @@ import { DEFAULT_KIT, type Kit } from '../kit/kit';
 import type { KitSpread } from '../kit/kit-spread';
 import { RAD_PER_DEG } from '../numerics/angle';
 import { chanceOf } from '../room/chance';
-import { levelStroke } from './known-player';
+import { levelStroke } from './player-of';
 import { type AskedShot, type PlainLine, plainLine, shotLine } from './shot-line';
 
 /**

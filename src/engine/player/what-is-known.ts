@@ -1,8 +1,8 @@
 import { chanceOf } from '../room/chance';
 import type { StrokeProfile } from '../room/stroke-profile';
-import { playerOf, type Unknowns } from './known-player';
 import { knownProfile, spreadBeside } from './known-profile';
 import { figureOf, type KnownFigure, learn, type Made, type PlayerKnowledge } from './learn';
+import { playerOf, type Unknowns } from './player-of';
 import { lineScatter, type PlainLine, type ShotLine } from './shot-line';
 import { chanceRange, somePlayers } from './some-players';
 

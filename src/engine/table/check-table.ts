@@ -5,13 +5,11 @@ import { length } from '../numerics/length';
 import { isWithin, type Range } from '../numerics/range';
 import { isBeyondMiscue } from '../stroke/miscue-limit';
 import { STROKE_RANGES, type Stroke } from '../stroke/stroke';
+import { MOST_BALLS } from './most-balls';
 import { nearestOnCushion, newNearest } from './nearest-on-cushion';
 import { placeInMouth } from './pocket-shape';
 import type { PlacedBall, TableRefusal } from './table-play';
 import type { TableShape } from './table-shape';
-
-/** As many as the fullest game has, and some to spare. */
-export const MOST_BALLS = 24;
 
 /** A stroke may point any way, rad. */
 const RANGES = {

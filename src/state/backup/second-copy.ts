@@ -3,10 +3,11 @@ import { type Backup, parseBackup } from '../../store/backup/parse-backup';
 import { planImport } from '../../store/backup/plan-import';
 import { writeBackup } from '../../store/backup/write-backup';
 import type { Contents } from '../../store/contents';
-import { type FindStorage, type NotedText, notedText } from '../../store/noted-text';
+import type { NotedText } from '../../store/noted-text';
 import { SHELF_NAMES } from '../../store/records';
 import type { Loaded, StorePort } from '../../store/store-port';
 import type { BringingIn } from './bringing-in';
+import type { CopyPlaces } from './copy-places';
 import type { SaveGate } from './save-gate';
 import { withinRoom } from './within-room';
 
@@ -41,24 +42,6 @@ export interface SecondCopy {
   giveUp(): void;
   /** What is kept is exchanged for something else: no loss, whatever is missing afterwards. */
   forget(): void;
-}
-
-/** Where the copy lies. */
-export interface CopyPlaces {
-  readonly copy: NotedText;
-  /** A copy whose original is gone: it stays until it was brought back or given up. */
-  readonly lost: NotedText;
-  /** Whether this visit, which cannot open the database, is to run from the copy. */
-  readonly wanted: NotedText;
-}
-
-/** @param findVisit storage that lasts as long as the visit */
-export function copyPlaces(findStorage: FindStorage, findVisit: FindStorage): CopyPlaces {
-  return {
-    copy: notedText(findStorage, 'leeway.copy'),
-    lost: notedText(findStorage, 'leeway.lost-copy'),
-    wanted: notedText(findVisit, 'leeway.run-from-copy'),
-  };
 }
 
 export interface SecondCopyPorts {
@@ -135,13 +118,13 @@ export function createSecondCopy(ports: SecondCopyPorts): SecondCopy {
   };
 }
 
-/** Loads anew from the copy, where that was asked for and nothing else can be had. */
+/** Loads anew from the copy; what was loaded stands where there is none. */
 export async function runFromCopy(
   store: StorePort,
   loaded: Loaded,
-  { copy, wanted }: CopyPlaces,
+  { copy }: CopyPlaces,
 ): Promise<Loaded> {
-  const backup = !store.keeps && wanted.get() !== null ? await read(copy) : null;
+  const backup = await read(copy);
   const found = backup && (await compare(store, backup));
   if (!found) return loaded;
   const { desk } = found.backup.contents;

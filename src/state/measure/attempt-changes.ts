@@ -1,4 +1,5 @@
-import { MODEL_VERSION, type TrialShot } from '../../engine/fit/trials/trials';
+import { MODEL_VERSION } from '../../engine/fit/model-version';
+import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { Attempt } from '../../store/attempt';
 import type { Choice } from '../../store/records';
 import { MEASURE_PROBLEMS } from '../../words/measure-problems';

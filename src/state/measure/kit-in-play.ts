@@ -1,16 +1,16 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { ShelfContents } from '../../store/contents';
 import type { Choice, ShelfName } from '../../store/records';
-import type { KitModel } from '../kit-model';
+import type { KitInPlay } from '../kit-in-play';
 import { type Played, playedWith, type Records } from './parts-played';
 
 /** The records in play, as they are now. */
-export function kitInPlay({ current }: Pick<KitModel, 'current'>): ReadonlySignal<Played> {
+export function kitInPlay({ current }: Pick<KitInPlay, 'current'>): ReadonlySignal<Played> {
   return computed(() => playedWith(valuesNow<Records>(current)));
 }
 
 /** All that stands on the shelves. */
-export function shelvesNow({ shelves }: Pick<KitModel, 'shelves'>): ReadonlySignal<ShelfContents> {
+export function shelvesNow({ shelves }: Pick<KitInPlay, 'shelves'>): ReadonlySignal<ShelfContents> {
   return computed(() => valuesNow<ShelfContents>(shelves));
 }
 

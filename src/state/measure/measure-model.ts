@@ -1,11 +1,10 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { FitReport } from '../../engine/fit/fit-report';
-import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
 import type { Attempt } from '../../store/attempt';
-import type { ShelfName } from '../../store/records';
 import type { EditResult } from '../kit-edits';
 import type { AttemptProgress } from './attempt-progress';
+import type { KnownKit } from './create-known-kit';
 import type { Foreseen } from './foresight';
 
 /** One trial of the list: the shot of it that would teach most, and how many were done. */
@@ -16,9 +15,7 @@ export interface TrialOffer {
 }
 
 /** What was measured of the kit in play, and the measuring itself. */
-export interface MeasureModel {
-  /** Those that touch a part of the kit in play, the newest first. */
-  readonly attempts: ReadonlySignal<readonly AttemptProgress[]>;
+export interface MeasureModel extends KnownKit {
   /** The newest one not finished, of any kit; null where there is none. */
   readonly unfinished: ReadonlySignal<AttemptProgress | null>;
   /** The last report worked out, null before the first. */
@@ -29,18 +26,8 @@ export interface MeasureModel {
   readonly foreseen: ReadonlySignal<Foreseen | null>;
   /** Asks what was expected of an attempt before it was read. */
   foresee(id: string): void;
-  /** What is known of the kit in play before anything was read on it. */
-  readonly before: ReadonlySignal<KitKnowledge>;
-  /** What is known of it now; the same as before where nothing was read. */
-  readonly knowledge: ReadonlySignal<KitKnowledge>;
-  /** Whether nothing more of what the readings tell is on its way: {@link knowledge} stands. */
-  readonly isSettled: ReadonlySignal<boolean>;
-  /** The shelves of whose record in play anything was measured. */
-  readonly measured: ReadonlySignal<readonly ShelfName[]>;
   /** Every trial, the one to do next first. */
   readonly offers: ReadonlySignal<readonly TrialOffer[]>;
-  /** When a reading of the kit in play was last taken; null: never. */
-  readonly lastReadAtMs: ReadonlySignal<number | null>;
   /** The last attempt removed, while {@link restore} can bring it back. */
   readonly lastDeleted: ReadonlySignal<Attempt | null>;
   /** Why no attempt can be begun, in one line; null where one can. */
@@ -71,7 +58,4 @@ export interface MeasureModel {
   remove(id: string): EditResult;
   /** Puts {@link lastDeleted} back. */
   restore(): EditResult;
-  flush(): Promise<void>;
-  /** Stops watching. */
-  dispose(): void;
 }

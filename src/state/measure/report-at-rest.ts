@@ -5,12 +5,20 @@ import { isSame } from '../../store/same-value';
 import { MEASURE_PROBLEMS } from '../../words/measure-problems';
 import type { WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
-import { type WorkedReport, workReport } from './work-report';
+import type { WorkedReport } from './work-report';
+
+/** Works out the report of a question, from shots as the player plays them. */
+export type WorkReport = (
+  question: MeasureQuestion,
+  aims: readonly Shot[],
+  workOut: WorkOut,
+) => Promise<WorkedReport>;
 
 export interface ReportPorts {
   readonly question: ReadonlySignal<MeasureQuestion>;
   /** Null where nothing can be worked out beside the page. */
   readonly workOut: WorkOut | null;
+  readonly workReport: WorkReport;
   /** Does work once the hand rests, unless called off by the function it returns. */
   readonly later: (work: () => void) => () => void;
   /** Shots as the player plays them, asked for when the work begins. */
@@ -38,7 +46,7 @@ const NOT_WORKED_OUT = MEASURE_PROBLEMS.notWorkedOut;
  * is unused.
  */
 export function createReportAtRest(ports: ReportPorts): ReportAtRest {
-  const { question, workOut, later, aims, isWanted } = ports;
+  const { question, workOut, workReport, later, aims, isWanted } = ports;
   const worked = signal<WorkedReport | null>(null);
   const problem = signal<string | null>(workOut === null ? NO_WORKERS : null);
   if (workOut === null) return { worked, isDone: signal(true), problem, dispose() {} };

@@ -1,5 +1,6 @@
-import type { ReadingName, Trial } from '../../engine/fit/trials/trial';
-import { TRIAL_NAMES, TRIALS, type TrialName } from '../../engine/fit/trials/trials';
+import type { ReadingName, TrialTraits } from '../../engine/fit/trials/trial';
+import { TRIAL_TRAITS } from '../../engine/fit/trials/trial-traits';
+import type { TrialName } from '../../engine/fit/trials/trials';
 
 /**
  * One screen of a trial.
@@ -24,7 +25,12 @@ const DISTANCE: TrialStep = { name: 'distance', kind: 'read' };
 const TIME: TrialStep = { name: 'timeS', kind: 'taps' };
 
 /** What a player does in a trial, in order. */
-function stepsOf({ readings, strokes, isRaised, isRolledByHand }: Trial): readonly TrialStep[] {
+function stepsOf({
+  readings,
+  strokes,
+  isRaised,
+  isRolledByHand,
+}: TrialTraits): readonly TrialStep[] {
   const isTimed = readings.some(({ name }) => name === 'timeS');
   // What is tried until it works is played while it is set up.
   const play = strokes > 1 ? [] : [PLAY];
@@ -38,5 +44,5 @@ function stepsOf({ readings, strokes, isRaised, isRolledByHand }: Trial): readon
 }
 
 export const TRIAL_STEPS = Object.fromEntries(
-  TRIAL_NAMES.map((name) => [name, stepsOf(TRIALS[name])]),
+  Object.entries(TRIAL_TRAITS).map(([name, traits]) => [name, stepsOf(traits)]),
 ) as { readonly [N in TrialName]: readonly TrialStep[] };

@@ -1,5 +1,5 @@
-import { playerOf } from '../../engine/player/known-player';
 import type { KnownFigure } from '../../engine/player/learn';
+import { playerOf } from '../../engine/player/player-of';
 import type { KnownPlayer } from '../../engine/player/player-report';
 
 /**

@@ -1,5 +1,5 @@
 import { batch, type ReadonlySignal } from '@preact/signals';
-import { MODEL_VERSION } from '../../engine/fit/trials/trials';
+import { MODEL_VERSION } from '../../engine/fit/model-version';
 import { firstPlayer } from '../../store/parse-player';
 import type { PlayedShot, Player } from '../../store/player';
 import { PLAYER_PROBLEMS } from '../../words/player-problems';

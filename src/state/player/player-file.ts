@@ -9,6 +9,7 @@ import type { Digest } from '../../store/backup/backup-format';
 import { writePlayer } from '../../store/backup/write-backup';
 import type { PlayedShot, Player } from '../../store/player';
 import { backupFile } from '../backup/backup-file';
+import type { PlayerModel } from './player-model';
 
 /** One player alone as a file, log and all, for a backup's import to add elsewhere. */
 export interface PlayerFile {
@@ -26,22 +27,14 @@ export interface PlayerFile {
 }
 
 export interface PlayerFilePorts {
-  find(id: string): Player | null;
-  /** Everybody's shots. */
-  readonly played: ReadonlySignal<readonly PlayedShot[]>;
+  readonly player: Pick<PlayerModel, 'find' | 'everyShot'>;
   readonly sharing: SharePort;
   /** Null where the browser gives none. */
   readonly digest: Digest | null;
   readonly now: () => number;
 }
 
-export function createPlayerFile({
-  find,
-  played,
-  sharing,
-  digest,
-  now,
-}: PlayerFilePorts): PlayerFile {
+export function createPlayerFile({ player, sharing, digest, now }: PlayerFilePorts): PlayerFile {
   const ready = signal<{
     readonly name: string;
     readonly text: string;
@@ -61,9 +54,9 @@ export function createPlayerFile({
     keepReady(id) {
       outcome.value = null;
       const stop = effect(() => {
-        const player = find(id);
-        const shots = played.value.filter(({ playerId }) => playerId === id);
-        if (player !== null) void write(player, shots);
+        const one = player.find(id);
+        const shots = player.everyShot.value.filter(({ playerId }) => playerId === id);
+        if (one !== null) void write(one, shots);
       });
       return () => {
         stop();

@@ -1,8 +1,6 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { KnownPlayer } from '../../engine/player/player-report';
 import type { StrokeProfile } from '../../engine/room/stroke-profile';
-import type { SharePort } from '../../sensors/share-file';
-import type { Digest } from '../../store/backup/backup-format';
 import { freshId } from '../../store/fresh-id';
 import { newPlayer } from '../../store/parse-player';
 import type { PlayedShot, Player } from '../../store/player';
@@ -17,7 +15,6 @@ import { createLearntAtRest } from './learnt-at-rest';
 import type { NotedPlayers } from './noted-players';
 import { createPlayedEdits, type PlayedEdits } from './played-edits';
 import { createPlayerEdits, type PlayerEdits } from './player-edits';
-import { createPlayerFile, type PlayerFile } from './player-file';
 import { type PlayerQuestion, playerQuestion } from './player-question';
 import { ANYBODY, roughStroke } from './rough-stroke';
 
@@ -57,8 +54,8 @@ export interface PlayerModel extends PlayerEdits, PlayedEdits {
   readonly question: ReadonlySignal<PlayerQuestion>;
   /** Learns from whatever it is given; null where the browser cannot work beside the page. */
   readonly learning: LearnPlayer | null;
-  /** One player alone, as a file. */
-  readonly file: PlayerFile;
+  /** What everybody has played. */
+  readonly everyShot: ReadonlySignal<readonly PlayedShot[]>;
   find(id: string): Player | null;
   /** How many shots somebody has logged. */
   tallyOf(id: string): ShotTally;
@@ -76,9 +73,6 @@ export interface PlayerPorts {
   /** Null where the browser cannot work beside the page. */
   readonly report: ReportPlayer | null;
   readonly noted: NotedPlayers<KnownPlayer>;
-  readonly sharing: SharePort;
-  /** Null where the browser gives none. */
-  readonly digest: Digest | null;
   /** Does work once the hand rests, unless called off by the function it returns. */
   readonly later: (work: () => void) => () => void;
   /** The time of day, ms since 1970. */
@@ -88,17 +82,7 @@ export interface PlayerPorts {
 
 /** Keeps the players and what they have played, and learns whoever plays. */
 export function createPlayerModel(ports: PlayerPorts): PlayerModel {
-  const {
-    store,
-    desk,
-    report,
-    noted,
-    sharing,
-    digest,
-    later,
-    now = Date.now,
-    newId = freshId,
-  } = ports;
+  const { store, desk, report, noted, later, now = Date.now, newId = freshId } = ports;
   const players = createKeptRows({ store, list: 'players' }, ports.players);
   const played = createKeptRows({ store, list: 'played' }, ports.played);
   const nobody = newPlayer('', '', 0);
@@ -147,7 +131,7 @@ export function createPlayerModel(ports: PlayerPorts): PlayerModel {
     leans: computed(() => learnt.value && leansOf(learnt.value)),
     question,
     learning,
-    file: createPlayerFile({ find: players.find, played: played.all, sharing, digest, now }),
+    everyShot: played.all,
     find: players.find,
     tallyOf(id) {
       const shots = played.all.value.filter(({ playerId }) => playerId === id);

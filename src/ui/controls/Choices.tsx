@@ -4,6 +4,8 @@ import './Choices.css';
 export interface ChoiceItem<T> {
   readonly value: T;
   readonly content: ComponentChildren;
+  /** Whether it cannot be had now, and only keeps its place. */
+  readonly isOff?: boolean;
 }
 
 interface Props<T> {
@@ -26,12 +28,13 @@ export function Choices<T extends string | number>({
   return (
     <fieldset class="choices">
       <legend class={isLabelShown ? undefined : 'visually-hidden'}>{label}</legend>
-      {items.map(({ value, content }) => (
+      {items.map(({ value, content, isOff }) => (
         <button
           key={value}
           type="button"
           class="button"
           aria-pressed={isChosen(value)}
+          disabled={isOff}
           onClick={() => onChoose(value)}
         >
           {content}

@@ -14,7 +14,7 @@ interface Props {
 /** A big button that steps when pressed and keeps stepping while held. */
 export function HoldButton({ model, label, isDisabled = false, step, children }: Props) {
   const handlers = useHoldRepeat({
-    begin: model.beginGesture,
+    begin: () => model.beginGesture(true),
     step,
     end: (cancelled) => model.endGesture(cancelled),
   });

@@ -2,14 +2,14 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import type { FieldName } from '../../state/shot-fields';
 import type { ShotModel } from '../../state/shot-model';
-import { formatNumber } from '../../units/format-number';
+import { figureWithSide } from '../../units/side-words';
 import './NumberField.css';
 
 interface Props {
   readonly model: ShotModel;
   readonly name: FieldName;
   readonly label: string;
-  /** Where a minus sign may be typed the decimal keypad will not do. */
+  /** Where a side may be typed the decimal keypad will not do. */
   readonly signed?: boolean;
 }
 
@@ -26,7 +26,7 @@ export function NumberField({ model, name, label, signed = false }: Props) {
     },
     [model, name],
   );
-  const text = draft.value ?? problem?.text ?? formatNumber(figure, facts);
+  const text = draft.value ?? problem?.text ?? figureWithSide(figure, facts);
   return (
     <span class="number-field">
       <input

@@ -1,5 +1,5 @@
 import type { ShelfName } from '../../store/records';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { MeasureRow } from '../measure/MeasureRow';
 import { PlayerRow } from '../player/PlayerRow';
 import { effectWords, originWords, SHELF_LABELS, SHELVES } from './shelf-words';
@@ -8,7 +8,7 @@ import { effectWords, originWords, SHELF_LABELS, SHELVES } from './shelf-words';
 export function KitOverview({
   app,
 }: {
-  app: Models<'player' | 'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
+  app: LaterModels<'player' | 'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
 }) {
   const { kit, router, news } = app;
   return (
@@ -68,7 +68,7 @@ function ShelfRow({
   app,
   shelf,
 }: {
-  app: Models<'kit' | 'effects' | 'desk' | 'router'>;
+  app: LaterModels<'kit' | 'effects' | 'desk' | 'router'>;
   shelf: ShelfName;
 }) {
   const record = app.kit.current[shelf].value;

@@ -35,6 +35,11 @@ const CUT: Options<'cutUnit'> = [
   ['degrees', 'degrees'],
   ['ball-hit', 'ball hit'],
 ];
+const TIP: Options<'tipUnit'> = [
+  ['tips', 'tips'],
+  ['clock', 'o’clock'],
+  ['radii', 'radii (R)'],
+];
 const HAND: Options<'hand'> = [
   ['left', 'left'],
   ['right', 'right'],
@@ -62,6 +67,7 @@ export function PreferencesPanel({ app }: { app: Models<'desk' | 'router'> }) {
         <Preference app={app} name="distanceFrom" label="Distance is measured" options={FROM} />
         <Preference app={app} name="cutUnit" label="Cut" options={CUT} />
         <Preference app={app} name="speedUnit" label="Speed" options={SPEED} />
+        <Preference app={app} name="tipUnit" label="Tip on the cue ball" options={TIP} />
         <Preference app={app} name="hand" label="Buttons for the hand" options={HAND} />
         <Preference app={app} name="theme" label="Screen" options={THEME} />
       </div>

@@ -1,9 +1,9 @@
 import type { ShelfName, Shelves } from '../../store/records';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { NameField } from './NameField';
 
 interface Props {
-  readonly app: Models<'kit'>;
+  readonly app: LaterModels<'kit'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
 }

@@ -4,11 +4,11 @@ import type { EditResult } from '../../state/kit-edits';
 import type { KitFigure } from '../../state/kit-figure';
 import type { ShelfName } from '../../store/records';
 import { formatNumber, formatQuantity } from '../../units/format-number';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { HoldButton } from '../controls/HoldButton';
 
 interface Props {
-  readonly app: Models<'kit'>;
+  readonly app: LaterModels<'kit'>;
   readonly shelf: ShelfName;
   readonly id: string;
   readonly figure: KitFigure;

@@ -1,5 +1,5 @@
 import type { ShelfName, Shelves } from '../../store/records';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { RecordHistory } from '../measure/RecordHistory';
 import { PanelHeader } from './PanelHeader';
 import { RecordName } from './RecordName';
@@ -12,7 +12,7 @@ export function RecordPanel({
   shelf,
   id,
 }: {
-  app: Models<'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router'>;
+  app: LaterModels<'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router'>;
   shelf: ShelfName;
   id: string;
 }) {

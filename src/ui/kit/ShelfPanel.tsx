@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { KitModel } from '../../state/kit-model';
 import type { ShelfName, Shelves } from '../../store/records';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from './DeletedNews';
 import { PanelHeader } from './PanelHeader';
@@ -9,7 +9,7 @@ import { RecordRow } from './RecordRow';
 import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
 
 interface ShelfProps {
-  readonly app: Models<'kit' | 'effects' | 'desk' | 'router'>;
+  readonly app: LaterModels<'kit' | 'effects' | 'desk' | 'router'>;
   readonly shelf: ShelfName;
   /** The panel that was closed, if any: the list begins where its record is, else the one in play. */
   readonly cameFrom: string;
@@ -60,7 +60,7 @@ function deletedWords({ lastDeleted, current }: KitModel, shelf: ShelfName): str
 }
 
 interface RowProps {
-  readonly app: Models<'kit' | 'router'>;
+  readonly app: LaterModels<'kit' | 'router'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
   onProblem(line: string): void;

@@ -7,9 +7,9 @@ import type { LastExchange } from '../../state/backup/undoing';
 import type { ContentStore } from '../../store/contents';
 import type { StoreChanges } from '../../store/store-port';
 import { dayWords } from '../../units/ago-words';
+import { failureWords } from '../../words/failure-words';
 import {
   backupFaultWords,
-  failureWords,
   STORE_NOUNS,
   TOLD_STORES,
   TOO_MANY_WORDS,

@@ -2,7 +2,7 @@ import { SWERVE_OVER_M } from '../../state/kit-effects';
 import type { Named, ShelfName } from '../../store/records';
 import { degreesOf } from '../../units/angle-degrees';
 import { roughDistance } from '../../units/rough-distance';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 
 /** In the order they are shown. */
 export const SHELVES: readonly ShelfName[] = ['cues', 'cloths', 'balls', 'tables'];
@@ -22,7 +22,7 @@ export function originWords({ origin }: Pick<Named, 'origin'>): string {
 /** What the kit in play does, told where the numbers that do it are kept. */
 export function effectWords(
   shelf: ShelfName,
-  { effects: { value: effects }, desk, kit }: Models<'kit' | 'effects' | 'desk'>,
+  { effects: { value: effects }, desk, kit }: LaterModels<'kit' | 'effects' | 'desk'>,
 ): string {
   switch (shelf) {
     case 'cues':
@@ -40,7 +40,7 @@ export function effectWords(
   }
 }
 
-function softShot({ desk, kit }: Models<'kit' | 'desk'>): string {
+function softShot({ desk, kit }: LaterModels<'kit' | 'desk'>): string {
   const { distanceUnit } = desk.preferences.value;
   return roughDistance(SWERVE_OVER_M, distanceUnit, kit.current.tables.value.lengthM);
 }

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/kit-edits';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import { dayWords } from '../../units/ago-words';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { ReadingRows } from './ReadingRows';
@@ -10,7 +10,11 @@ import { shotName } from './trial-words';
 import './AttemptList.css';
 
 /** Everything that was taken down, the newest first, each reading beside what the fit expects. */
-export function AttemptList({ app }: { app: Models<'measure' | 'nowMs' | 'desk' | 'router'> }) {
+export function AttemptList({
+  app,
+}: {
+  app: LaterModels<'measure' | 'nowMs' | 'desk' | 'router'>;
+}) {
   const { measure, desk } = app;
   const problem = useSignal('');
   const tell = (result: EditResult) => {
@@ -56,7 +60,7 @@ export function AttemptList({ app }: { app: Models<'measure' | 'nowMs' | 'desk' 
 }
 
 interface RowProps {
-  readonly app: Models<'measure' | 'nowMs' | 'desk' | 'router'>;
+  readonly app: LaterModels<'measure' | 'nowMs' | 'desk' | 'router'>;
   readonly progress: AttemptProgress;
   onDelete(): void;
 }

@@ -3,14 +3,14 @@ import { useEffect } from 'preact/hooks';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { type Sureness, surenessOf } from '../../state/measure/sureness';
 import type { Attempt } from '../../store/attempt';
-import type { Models } from '../app-models';
+import type { LaterModels, Models } from '../app-models';
 import type { MeasureSession } from './measure-session';
 import { ReadingRows } from './ReadingRows';
 import { SurenessList } from './SurenessList';
 import { shotName } from './trial-words';
 
 interface Props {
-  readonly app: Models<'measure' | 'desk' | 'router'>;
+  readonly app: LaterModels<'measure' | 'desk' | 'router'>;
   readonly session: MeasureSession;
   readonly attempt: Attempt;
   /** Of the shot. */
@@ -89,7 +89,7 @@ function Taught({ app, earlier, now }: TaughtProps) {
 }
 
 /** On to the shot that teaches most next. */
-function NextButton({ app }: { app: Models<'measure' | 'desk' | 'router'> }) {
+function NextButton({ app }: { app: LaterModels<'measure' | 'desk' | 'router'> }) {
   const { measure } = app;
   const [best] = measure.offers.value;
   if (!best) return null;

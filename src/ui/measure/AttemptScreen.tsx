@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { AttemptResult } from './AttemptResult';
 import { AttemptStep } from './AttemptStep';
 import type { MeasureSession } from './measure-session';
@@ -10,7 +10,7 @@ import { shotName } from './trial-words';
 import './AttemptScreen.css';
 
 interface Props {
-  readonly app: Models<'kit' | 'measure' | 'awake' | 'desk' | 'router'>;
+  readonly app: LaterModels<'kit' | 'measure' | 'awake' | 'desk' | 'router'>;
   readonly session: MeasureSession;
   readonly progress: AttemptProgress;
 }

@@ -1,6 +1,6 @@
 import { layOutButtView } from '../../diagram/trial-butt';
 import type { Attempt } from '../../store/attempt';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { Ball, Line } from '../drawing-parts';
 import { useCanvas } from '../use-canvas';
 import { buttTarget } from './butt-words';
@@ -11,7 +11,7 @@ export function ButtDrawing({
   app,
   attempt,
 }: {
-  app: Models<'measure' | 'desk'>;
+  app: LaterModels<'measure' | 'desk'>;
   attempt: Attempt;
 }) {
   const [holder, canvas] = useCanvas();

@@ -1,5 +1,5 @@
 import { surenessOf } from '../../state/measure/sureness';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { InstallHint } from '../install/InstallHint';
 import { PanelHeader } from '../kit/PanelHeader';
 import { AttemptList } from './AttemptList';
@@ -14,7 +14,7 @@ import { shotName } from './trial-words';
 export function MeasurePage({
   app,
 }: {
-  app: Models<'kit' | 'measure' | 'nowMs' | 'install' | 'desk' | 'router'>;
+  app: LaterModels<'kit' | 'measure' | 'nowMs' | 'install' | 'desk' | 'router'>;
 }) {
   const { measure, router } = app;
   return (
@@ -44,7 +44,7 @@ export function MeasurePage({
   );
 }
 
-function Age({ app }: { app: Models<'measure' | 'nowMs'> }) {
+function Age({ app }: { app: LaterModels<'measure' | 'nowMs'> }) {
   const { measure, nowMs } = app;
   const lines = ageLines(measure.attempts.value, measure.measured.value, nowMs());
   if (lines.length === 0 && !measure.isSettled.value) return null;
@@ -65,7 +65,7 @@ function Age({ app }: { app: Models<'measure' | 'nowMs'> }) {
   );
 }
 
-function AdviceLines({ app }: { app: Models<'measure'> }) {
+function AdviceLines({ app }: { app: LaterModels<'measure'> }) {
   const advice = app.measure.report.value?.advice ?? [];
   if (advice.length === 0 || app.measure.attempts.value.length === 0) return null;
   return (
@@ -84,7 +84,7 @@ function AdviceLines({ app }: { app: Models<'measure'> }) {
 function UnfinishedRow({
   app: { measure, router, desk },
 }: {
-  app: Models<'measure' | 'desk' | 'router'>;
+  app: LaterModels<'measure' | 'desk' | 'router'>;
 }) {
   const unfinished = measure.unfinished.value;
   if (!unfinished?.now) return null;

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { PanelHeader } from '../kit/PanelHeader';
 import { AttemptScreen } from './AttemptScreen';
 import { MeasurePage } from './MeasurePage';
@@ -11,7 +11,7 @@ export function MeasurePlace({
   app,
   id,
 }: {
-  app: Models<'kit' | 'measure' | 'awake' | 'nowMs' | 'install' | 'desk' | 'router'>;
+  app: LaterModels<'kit' | 'measure' | 'awake' | 'nowMs' | 'install' | 'desk' | 'router'>;
   id: string;
 }) {
   const session = useMemo(createMeasureSession, []);

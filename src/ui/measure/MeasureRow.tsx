@@ -1,9 +1,9 @@
 import { agoWords } from '../../units/ago-words';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { shotName } from './trial-words';
 
 /** The way from Kit to measuring: what was left, or what would teach most. */
-export function MeasureRow({ app }: { app: Models<'measure' | 'nowMs' | 'desk' | 'router'> }) {
+export function MeasureRow({ app }: { app: LaterModels<'measure' | 'nowMs' | 'desk' | 'router'> }) {
   const { measure, router, desk, nowMs } = app;
   const unit = desk.preferences.value.lengthUnit;
   const unfinished = measure.unfinished.value;

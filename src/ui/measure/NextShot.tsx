@@ -1,5 +1,5 @@
 import { traitsOf } from '../../state/measure/trial-traits';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { lessonOf } from './lesson-of';
 import { RaisedWarning } from './RaisedWarning';
 import { TrialDrawing } from './TrialDrawing';
@@ -7,7 +7,7 @@ import { quantityName, shotName } from './trial-words';
 import { FACES } from './trials/faces';
 
 /** The one shot to do next: drawn, told in a line, and begun by one button. */
-export function NextShot({ app }: { app: Models<'kit' | 'measure' | 'desk' | 'router'> }) {
+export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' | 'router'> }) {
   const { measure, router, desk } = app;
   const [best] = measure.offers.value;
   if (!best) return null;

@@ -5,12 +5,12 @@ import { erasOf } from '../../state/measure/era-figures';
 import { steady } from '../../state/steady';
 import type { ShelfName, Shelves } from '../../store/records';
 import { dayWords } from '../../units/ago-words';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { CHANGES, eraWords } from './knowledge-words';
 import './RecordHistory.css';
 
 interface Props {
-  readonly app: Models<'kit' | 'measure' | 'nowMs' | 'desk'>;
+  readonly app: LaterModels<'kit' | 'measure' | 'nowMs' | 'desk'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
 }

@@ -2,13 +2,13 @@ import type { TrialShot } from '../../engine/fit/trials/trials';
 import { traitsOf } from '../../state/measure/trial-traits';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { speedName, tipWords } from './tip-words';
 import '../shot/TipFace.css';
 import './TipCard.css';
 
 /** Where the tip strikes, drawn and told, how hard, and how high the butt is. */
-export function TipCard({ app, shot }: { app: Models<'kit'>; shot: TrialShot }) {
+export function TipCard({ app, shot }: { app: LaterModels<'kit'>; shot: TrialShot }) {
   const { side, height, elevationRad } = shot.stroke;
   const { ballRadiusM, tipRadiusM } = app.kit.kit.value;
   const tipRadius = app.kit.current.cues.value.tipDiameterM / 2 / ballRadiusM;

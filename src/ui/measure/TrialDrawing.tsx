@@ -3,7 +3,7 @@ import type { SceneStep } from '../../diagram/trial-scene';
 import { layOutTrialView, type TrialView } from '../../diagram/trial-view';
 import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { TrialStep } from '../../state/measure/trial-steps';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { Ball, Line } from '../drawing-parts';
 import { TableRails } from '../TableRails';
 import { useCanvas } from '../use-canvas';
@@ -17,7 +17,7 @@ import './TrialDrawing.css';
 const COIN_NAMES = 'AB';
 
 interface Props {
-  readonly app: Models<'kit' | 'measure' | 'desk'>;
+  readonly app: LaterModels<'kit' | 'measure' | 'desk'>;
   readonly shot: TrialShot;
   readonly step: TrialStep['name'];
 }

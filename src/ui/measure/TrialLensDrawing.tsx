@@ -1,13 +1,19 @@
 import { layOutTrialLens } from '../../diagram/trial-lens';
 import type { TrialShot } from '../../engine/fit/trials/trials';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { Ball, Line } from '../drawing-parts';
 import { FACES, sceneOf } from './trials/faces';
 import './TipCard.css';
 import './TrialDrawing.css';
 
 /** The balls of a set-up close up, with the gap between them. */
-export function TrialLensDrawing({ app, shot }: { app: Models<'kit' | 'desk'>; shot: TrialShot }) {
+export function TrialLensDrawing({
+  app,
+  shot,
+}: {
+  app: LaterModels<'kit' | 'desk'>;
+  shot: TrialShot;
+}) {
   const { ballRadiusM } = app.kit.kit.value;
   const { lengthUnit } = app.desk.preferences.value;
   const told = FACES[shot.trial].lens?.(shot, { ballRadiusM, lengthUnit });

@@ -1,12 +1,12 @@
 import type { TrialOffer } from '../../state/measure/measure-model';
 import { traitsOf } from '../../state/measure/trial-traits';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { RaisedWarning } from './RaisedWarning';
 import { shotName } from './trial-words';
 import { FACES } from './trials/faces';
 
 /** Every other trial: what it teaches, how often it was done, how long it takes. */
-export function TrialRows({ app }: { app: Models<'measure' | 'desk' | 'router'> }) {
+export function TrialRows({ app }: { app: LaterModels<'measure' | 'desk' | 'router'> }) {
   const others = app.measure.offers.value.slice(1);
   if (others.length === 0) return null;
   return (
@@ -27,7 +27,7 @@ function TrialRow({
   app,
   offer,
 }: {
-  app: Models<'measure' | 'desk' | 'router'>;
+  app: LaterModels<'measure' | 'desk' | 'router'>;
   offer: TrialOffer;
 }) {
   const { measure, router, desk } = app;

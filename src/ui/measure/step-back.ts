@@ -1,14 +1,14 @@
 import type { EditResult } from '../../state/kit-edits';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import type { Attempt } from '../../store/attempt';
-import type { Models } from '../app-models';
+import type { LaterModels } from '../app-models';
 import { ENTRY_SPECS, type EntryName, entryDraft, openingUnit } from './entry-specs';
 import { draftText, type KeypadDraft } from './keypad-draft';
 import type { MeasureSession } from './measure-session';
 
 /** Takes the last step back, and puts what it read on the keypad again. */
 export function stepBack(
-  app: Models<'kit' | 'measure' | 'desk'>,
+  app: LaterModels<'kit' | 'measure' | 'desk'>,
   session: MeasureSession,
   { attempt }: AttemptProgress,
 ): EditResult {
@@ -20,7 +20,7 @@ export function stepBack(
 }
 
 function draftOf(
-  app: Models<'kit' | 'desk'>,
+  app: LaterModels<'kit' | 'desk'>,
   session: MeasureSession,
   attempt: Attempt,
   step: string,
@@ -34,7 +34,7 @@ function draftOf(
 }
 
 /** What a figure of this attempt hangs on. */
-export function entryTable(app: Models<'kit'>, { shot }: Attempt) {
+export function entryTable(app: LaterModels<'kit'>, { shot }: Attempt) {
   const { ballRadiusM } = app.kit.kit.value;
   const { bedLengthM, distanceM } = shot.setup;
   return { bedLengthM, ballRadiusM, firstLegM: distanceM };

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { Models } from '../app-models';
+import type { LaterModels, Models } from '../app-models';
 import { savedWords } from '../kit/backup-words';
 import { NameField } from '../kit/NameField';
 import { PanelHeader } from '../kit/PanelHeader';
@@ -8,7 +8,7 @@ import { knownWords, tallyWords } from './player-words';
 import { TheQuestion } from './TheQuestion';
 
 interface Props {
-  readonly app: Models<'player' | 'kit' | 'router'>;
+  readonly app: Models<'kit' | 'router'> & LaterModels<'player'>;
   readonly id: string;
 }
 

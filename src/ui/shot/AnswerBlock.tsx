@@ -3,9 +3,10 @@ import type { Refusal } from '../../engine/direct/shot';
 import { formatQuantity } from '../../units/format-number';
 import { refusalWords, remedyWords } from '../../words/refusal-words';
 import type { Models } from '../app-models';
-import { SideWord } from '../SideWord';
 import { useSettled } from '../use-settled';
-import { type AnswerReadings, answerInWords, answerReadings, type Reading } from './answer-words';
+import { AnswerLead } from './AnswerLead';
+import { AnswerMeaning } from './AnswerMeaning';
+import { type AnswerReadings, answerInWords, answerReadings } from './answer-words';
 import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
 import { isRoomStale } from './room-of-field';
@@ -31,8 +32,20 @@ export function AnswerBlock({
       {readings && (
         <div class={model.stale.value ? 'answer-figures is-stale' : 'answer-figures'}>
           {model.stale.value && <p class="stale-note">{staleNote(app)}</p>}
-          <Lead reading={readings.lead} />
-          {result.ok && <Details readings={readings} />}
+          {result.ok ? (
+            <details class="answer-fold">
+              <summary>
+                <AnswerLead reading={readings.lead} />
+                <span class="answer-more">
+                  <span>figures</span>
+                </span>
+              </summary>
+              <Figures readings={readings} />
+            </details>
+          ) : (
+            <AnswerLead reading={readings.lead} />
+          )}
+          {result.ok && <AnswerMeaning app={app} />}
         </div>
       )}
       <SpokenAnswer app={app} />
@@ -40,27 +53,8 @@ export function AnswerBlock({
   );
 }
 
-function Lead({ reading }: { reading: Reading }) {
-  const { nearness, figure, noun, side, rest } = reading;
-  return (
-    <p class="answer-lead">
-      <span class={figure.length > 4 ? 'answer-figure is-word' : 'answer-figure'}>{figure}</span>{' '}
-      <span class="answer-where">
-        {(noun || nearness) && (
-          <span class="answer-noun">
-            {noun} {nearness && <span class="answer-nearness">{nearness}</span>}
-          </span>
-        )}{' '}
-        <span class="answer-side">
-          <SideWord side={side} class="answer-side-word" />
-          {side !== 'none' && ` ${rest}`}
-        </span>
-      </span>
-    </p>
-  );
-}
-
-function Details({ readings }: { readings: AnswerReadings }) {
+/** The same line told the other ways, its angle, and where the stick passes. */
+function Figures({ readings }: { readings: AnswerReadings }) {
   const { aims, angle, stick } = readings;
   return (
     <ul class="answer-others">
@@ -90,7 +84,11 @@ function SpeedRemedy({ app: { shot } }: { app: Models<'shot'> }) {
   const speed = shot.remedySpeed.value;
   if (speed === null) return null;
   return (
-    <button type="button" class="button" onClick={() => shot.setFigure('speed', speed)}>
+    <button
+      type="button"
+      class="button button-main remedy-button"
+      onClick={() => shot.setFigure('speed', speed)}
+    >
       Play {formatQuantity(speed, shot.fields.speed.value.facts)}
     </button>
   );

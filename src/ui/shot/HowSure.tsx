@@ -23,7 +23,6 @@ export function HowSure({
   const told = contributions.filter((share) => share.aimSdRad >= LEAST_TOLD_RAD);
   return (
     <>
-      <h3>How sure the aim is</h3>
       <dl class="why-list is-paired">
         <WhyRow term="in all">
           <b>{plusMinus(aimSdRad)}</b>,{' '}

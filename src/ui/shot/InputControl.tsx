@@ -2,7 +2,7 @@ import { DISTANCE_UNITS } from '../../units/distance-unit';
 import { formatNumber } from '../../units/format-number';
 import { SPEED_UNITS } from '../../units/speed-unit';
 import type { SpeedUnit } from '../../units/unit-names';
-import type { Models } from '../app-models';
+import type { ControlProps, Models } from '../app-models';
 import { Choices } from '../controls/Choices';
 import { UnitSelect } from '../controls/UnitSelect';
 import { CutControl } from './CutControl';
@@ -11,17 +11,12 @@ import { NumberControl } from './NumberControl';
 import { FixedUnit } from './NumberRow';
 import { PocketControl } from './PocketControl';
 import { distancePicks, elevationPicks, speedPicks } from './quick-picks';
+import { reachSpeedMps } from './reach-speed';
 import { TipControl } from './TipControl';
-import { INPUT_LABELS, type InputName } from './tile-words';
+import { INPUT_LABELS } from './tile-words';
 
 /** The control of one input, under the tiles. */
-export function InputControl({
-  app,
-  name,
-}: {
-  app: Models<'shot' | 'room' | 'kit' | 'desk'>;
-  name: InputName;
-}) {
+export function InputControl({ app, name }: ControlProps) {
   return (
     <section id="input-control" class="input-control" aria-label={INPUT_LABELS[name]}>
       <Control app={app} name={name} />
@@ -29,13 +24,7 @@ export function InputControl({
   );
 }
 
-function Control({
-  app,
-  name,
-}: {
-  app: Models<'shot' | 'room' | 'kit' | 'desk'>;
-  name: InputName;
-}) {
+function Control({ app, name }: ControlProps) {
   switch (name) {
     case 'distance':
       return <DistanceControl app={app} />;
@@ -96,7 +85,7 @@ function SpeedControl({ app }: { app: Models<'shot' | 'room' | 'desk'> }) {
       label="Speed off the tip"
       less="Softer"
       more="Firmer"
-      picks={speedPicks(app.shot.speedScale.value)}
+      picks={speedPicks(app.shot.speedScale.value, reachSpeedMps(app.room))}
       unit={
         <UnitSelect
           label="Unit of speed"

@@ -6,6 +6,7 @@ import { fieldWindowWords, isRoomStale } from './room-of-field';
 import { INPUT_LABELS, type InputName, tileWords } from './tile-words';
 import { WindowBar } from './WindowBar';
 import './InputTiles.css';
+import './SmallTiles.css';
 
 /** In the order they are shown: how the balls lie, then how the cue ball is struck. */
 export const INPUT_NAMES: readonly InputName[] = [
@@ -23,6 +24,9 @@ const STROKE_FIELDS: { readonly [I in InputName]?: FieldName } = {
   tip: 'side',
   raised: 'elevation',
 };
+
+/** Signs for units whose words have no room in a tile; what is heard keeps the words. */
+const SIGNS: { readonly [symbol: string]: string } = { diamond: '◆', diamonds: '◆' };
 
 interface Props {
   readonly app: Models<'shot' | 'room' | 'desk' | 'router'>;
@@ -62,7 +66,7 @@ function Tile({
   isOpen: boolean;
 }) {
   const { shot, desk, router } = app;
-  const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value.distanceFrom);
+  const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value);
   const field = STROKE_FIELDS[name];
   const room = field && !isRoomStale(app) ? fieldWindowWords(app, field) : '';
   const spoken = `${INPUT_LABELS[name]} ${figure} ${symbol} ${word} ${room && `goes ${room}`}`;
@@ -82,7 +86,11 @@ function Tile({
       <span class="tile-label">{INPUT_LABELS[name]}</span>
       <span class="tile-value">
         <b>{figure}</b>
-        {symbol && <span class={symbol === '°' ? 'tile-degree' : 'tile-symbol'}>{symbol}</span>}
+        {symbol && (
+          <span class={symbol === '°' ? 'tile-degree' : 'tile-symbol'}>
+            {SIGNS[symbol] ?? symbol}
+          </span>
+        )}
       </span>
       <span class="tile-word">{word}</span>
       {name === 'tip' && <TipGlyph side={shot.shot.value.side} height={shot.shot.value.height} />}

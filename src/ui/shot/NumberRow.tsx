@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { FieldName } from '../../state/shot-fields';
 import type { ShotModel } from '../../state/shot-model';
@@ -39,6 +40,6 @@ export function NumberRow({ model, name, label, shownLabel, less, more, unit }: 
 
 /** A fixed unit, where there is nothing to choose. */
 export function FixedUnit({ model, name }: { model: ShotModel; name: FieldName }) {
-  const { facts } = model.fields[name].value;
+  const facts = useComputed(() => model.fields[name].value.facts).value;
   return <abbr title={facts.name}>{facts.symbol}</abbr>;
 }

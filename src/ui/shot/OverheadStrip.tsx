@@ -1,24 +1,33 @@
 import { useComputed } from '@preact/signals';
 import type { Point } from '../../diagram/canvas';
-import { layOutOverheadView } from '../../diagram/overhead-view';
+import { layOutOverheadView, SIDEWAYS } from '../../diagram/overhead-view';
+import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
 import { Ball, Line } from '../drawing-parts';
 import { useCanvas } from '../use-canvas';
+import { DragHandle } from './DragHandle';
+import { stripGrip } from './picture-grips';
 import { staleWords, stripWords } from './picture-words';
+import { RunRow } from './RunRow';
+import { reachSpeedMps } from './reach-speed';
+import { useDrag } from './use-drag';
 import './OverheadStrip.css';
 
-/** The shot from above: the cue ball's true path, the aim line and the straight line. */
-export function OverheadStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' | 'desk'> }) {
+/**
+ * The shot from above on one scale: the cue ball's true path, the aim line and the straight line;
+ * under it how far the cue ball would roll. The cue ball is dragged for distance, the run for speed.
+ */
+export function OverheadStrip({
+  app,
+}: {
+  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+}) {
   const model = app.shot;
   const [holder, canvas] = useCanvas();
-  const view = useComputed(() => {
-    const last = model.lastAnswer.value;
-    const { distanceM, cutRad } = last?.shot ?? model.shot.value;
-    const { ballRadiusM } = last?.kit ?? app.kit.kit.value;
-    const aimOffsetM = last?.answer.aimOffsetM ?? null;
-    const scene = { ballRadiusM, distanceM, cutRad, aimOffsetM, path: model.path.value };
-    return layOutOverheadView(scene, canvas.value);
-  });
+  const runs = useRuns(app);
+  const view = useComputed(() =>
+    layOutOverheadView({ ...stripScene(app), ...runs.value }, canvas.value),
+  );
   const words = useComputed(
     () =>
       staleWords(app) +
@@ -29,33 +38,84 @@ export function OverheadStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' 
         app.kit.current.tables.value.lengthM,
       ),
   );
+  const handlers = useDrag({ model, grab: (at) => stripGrip(app, view.peek(), at) });
   const { widthPx, heightPx } = canvas.value;
-  const { sideways, aim, target } = view.value;
-  const scale = sideways === 1 ? 'sideways true' : `sideways ×${sideways}`;
+  const { aim, target, run, cueBall } = view.value;
   return (
     <div class="overhead-strip">
       <div class="overhead-drawing" ref={holder}>
         <svg
           role="img"
-          aria-label={`From above, ${scale}. ${words}`}
+          aria-label={`From above, sideways ×${SIDEWAYS}. ${words}`}
           width={widthPx}
           height={heightPx}
           viewBox={`0 0 ${widthPx} ${heightPx}`}
           class={model.stale.value ? 'is-stale' : undefined}
+          {...handlers}
         >
           <Line segment={view.value.straight} class="straight-line" />
           <Line segment={aim} class="aim-line" />
           <polyline class="ball-path" points={view.value.path.map(pair).join(' ')} />
-          <Ball ball={view.value.cueBall} class="cue-ball" />
+          <DragHandle at={{ x: cueBall.cx, y: cueBall.cy }} isAboutBall />
+          <Ball ball={{ ...cueBall, r: Math.min(4.5, cueBall.r) }} class="cue-ball" />
           <Ball ball={view.value.ghostBall} class="ghost-ball" />
           <Ball ball={view.value.objectBall} class="object-ball" />
           <Line segment={target} class="target-line" />
+          {run && <RunRow run={run} />}
         </svg>
       </div>
       <p class="overhead-caption">
-        <span>from above, {scale}</span>
+        <span>
+          <span class="caption-long">from above, </span>
+          sideways ×{SIDEWAYS}
+        </span>
+        <span>
+          <Sample class="aim-line" /> aim line
+        </span>
+        <span>
+          <Sample class="ball-path" /> cue ball’s way
+        </span>
       </p>
     </div>
+  );
+}
+
+function stripScene({ shot: model, kit }: Models<'shot' | 'kit'>) {
+  const last = model.lastAnswer.value;
+  const { distanceM, cutRad } = model.shot.value;
+  // The lines of another shot would not end at these balls.
+  const isAnswered = model.result.value.ok;
+  const { ballRadiusM } = last?.kit ?? kit.kit.value;
+  const tableLengthM = kit.current.tables.value.lengthM;
+  return {
+    ballRadiusM,
+    tableLengthM,
+    distanceM,
+    cutRad,
+    aimOffsetM: isAnswered && last ? last.answer.aimOffsetM : null,
+    path: isAnswered ? model.path.value : [],
+  };
+}
+
+/** How far the ball rolls, and the softest that reaches the pocket: worked out where a speed changes. */
+function useRuns({ shot, room, kit }: Models<'shot' | 'room' | 'kit'>) {
+  const speedMps = useComputed(() => shot.shot.value.speedMps);
+  const reachMps = useComputed(() => reachSpeedMps(room));
+  const lengthsOf = (mps: number) =>
+    lengthsRun(mps, { tableLengthM: kit.current.tables.value.lengthM, kit: kit.kit.value });
+  const runLengths = useComputed(() => lengthsOf(speedMps.value));
+  const reachLengths = useComputed(() =>
+    reachMps.value === null ? null : lengthsOf(reachMps.value),
+  );
+  return useComputed(() => ({ runLengths: runLengths.value, reachLengths: reachLengths.value }));
+}
+
+/** How a line of the drawing looks, beside its name. */
+function Sample({ class: className }: { class: string }) {
+  return (
+    <svg class="line-sample" width="20" height="6" aria-hidden="true">
+      <line class={className} x1="0" x2="20" y1="3" y2="3" />
+    </svg>
   );
 }
 

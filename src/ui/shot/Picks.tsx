@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import type { FieldName } from '../../state/shot-fields';
 import type { ShotModel } from '../../state/shot-model';
 import { Choices } from '../controls/Choices';
@@ -12,12 +13,19 @@ interface Props {
 
 /** Figures often wanted, a tap each. */
 export function Picks({ model, name, label, picks }: Props) {
-  const { figure } = model.fields[name].value;
+  const figures = model.fields[name];
+  const picked = useComputed(() =>
+    picks.find(({ figure }) => figure !== null && isPicked(figures.value.figure, figure)),
+  );
   return (
     <Choices
       label={`${label}: often used`}
-      items={picks.map((pick) => ({ value: pick.figure, content: pick.label }))}
-      isChosen={(pick) => isPicked(figure, pick)}
+      items={picks.map(({ figure: pick, label: content }) => ({
+        value: pick ?? -1,
+        content,
+        isOff: pick === null,
+      }))}
+      isChosen={(pick) => pick === picked.value?.figure}
       onChoose={(pick) => model.setFigure(name, pick)}
     />
   );

@@ -1,17 +1,23 @@
-import { useComputed } from '@preact/signals';
-import type { Label } from '../../diagram/canvas';
-import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
-import type { Mark } from '../../diagram/view-labels';
+import { type Signal, useComputed, useSignal } from '@preact/signals';
+import type { NearBall } from '../../diagram/near-ball';
+import { partsAt, partsOf, type ShooterPart } from '../../diagram/shooter-parts';
+import { layOutShooterView } from '../../diagram/shooter-view';
 import type { Models } from '../app-models';
-import { Ball } from '../drawing-parts';
 import { useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
-import { BallRuler } from './BallRuler';
+import { PART_WORDS } from './part-words';
+import { shooterGrip } from './picture-grips';
 import { shooterWords, staleWords } from './picture-words';
 import { isRoomStale } from './room-of-field';
+import { ShooterDrawing } from './ShooterDrawing';
+import { shooterScene } from './shooter-scene';
+import { useDrag } from './use-drag';
 import './ShooterDiagram.css';
 
-/** The object ball as the shooter sees it, the ghost ball on it, and where aim and stick pass. */
+/**
+ * What lies before the shooter: the balls, where aim and cue lie, how sure that is. The ghost ball
+ * and the tip are dragged; a tap says what lies there, as does the button for who has no finger on it.
+ */
 export function ShooterDiagram({
   app,
 }: {
@@ -19,16 +25,14 @@ export function ShooterDiagram({
 }) {
   const model = app.shot;
   const [holder, canvas] = useCanvas();
-  const view = useComputed(() => {
-    const last = model.lastAnswer.value;
-    const { distanceM, cutRad } = last?.shot ?? model.shot.value;
-    const marks = last?.answer ?? null;
-    const { ballRadiusM } = last?.kit ?? app.kit.kit.value;
-    const { lead } = app.desk.preferences.value;
-    const band = last && app.room.room.value?.windows?.aimRad;
-    const bandRad = band ? { low: band.low.value, high: band.high.value } : null;
-    const scene = { ballRadiusM, distanceM, cutRad, lead, marks, bandRad };
-    return layOutShooterView(scene, canvas.value);
+  const view = useComputed(() => layOutShooterView(shooterScene(app), canvas.value));
+  const named = useSignal<ShooterPart | null>(null);
+  const handlers = useDrag({
+    model,
+    grab: (at) => shooterGrip(app, view.peek(), at),
+    onTap: (at) => {
+      named.value = nextOf(partsAt(view.peek(), at), named.peek());
+    },
   });
   const { widthPx, heightPx } = canvas.value;
   const isBandStale = isRoomStale(app);
@@ -36,89 +40,52 @@ export function ShooterDiagram({
   const bandWords = isBandStale ? '' : aimWindowWords(app);
   return (
     <div class="shooter-diagram" ref={holder}>
-      <svg
-        role="img"
-        aria-label={words + bandWords}
-        width={widthPx}
-        height={heightPx}
-        viewBox={`0 0 ${widthPx} ${heightPx}`}
-        class={model.stale.value ? 'is-stale' : undefined}
-      >
-        <Drawing view={view.value} isBandStale={isBandStale} />
-      </svg>
+      <div class="picture-touch" {...handlers}>
+        <svg
+          role="img"
+          aria-label={words + bandWords}
+          width={widthPx}
+          height={heightPx}
+          viewBox={`0 0 ${widthPx} ${heightPx}`}
+          class={model.stale.value ? 'is-stale' : undefined}
+          data-named={named.value ?? undefined}
+        >
+          <ShooterDrawing view={view.value} isBandStale={isBandStale} />
+        </svg>
+        {view.value.near && <NearGrip near={view.value.near} />}
+      </div>
+      {view.value.near && (
+        <button
+          type="button"
+          class="button what-is-what"
+          aria-label="What is what in the picture"
+          onClick={() => {
+            named.value = nextOf(partsOf(view.peek()), named.peek());
+          }}
+        >
+          <span aria-hidden="true">?</span>
+        </button>
+      )}
+      <PartLine named={named} />
     </div>
   );
 }
 
-function Drawing({ view, isBandStale }: { view: ShooterView; isBandStale: boolean }) {
-  const { aim, stick, ruler, band } = view;
-  const topY = (aim?.label.y ?? 0) - 10;
-  return (
-    <>
-      <Ball ball={view.objectBall} class="object-ball" />
-      <Ball ball={view.ghostBall} class="ghost-ball" />
-      {band && (
-        <rect
-          class={isBandStale ? 'aim-band is-old' : 'aim-band'}
-          x={band.fromX}
-          width={Math.max(1, band.toX - band.fromX)}
-          y={topY}
-          height={ruler.y - topY}
-        />
-      )}
-      {view.objectLabel && <Name label={view.objectLabel} text="object ball" />}
-      {view.ghostLabel && <Name label={view.ghostLabel} text="ghost ball" />}
-      <BallRuler ruler={ruler} />
-      {stick && (
-        <UprightMark mark={stick} topY={topY} toY={ruler.y} class="stick-mark" name="stick" />
-      )}
-      {aim && (
-        <UprightMark
-          mark={aim}
-          topY={topY}
-          toY={ruler.y}
-          class="aim-mark"
-          name={stick ? 'aim here' : 'aim and stick'}
-        />
-      )}
-      {view.scaleNote && (
-        <Name
-          label={view.scaleNote}
-          text={`view ${view.ballsAcross.toFixed(1)} balls wide`}
-          class="scale-note"
-        />
-      )}
-    </>
-  );
+/** Where a finger drags the tip all ways. A part of a drawing cannot say so to a browser: a box can. */
+function NearGrip({ near: { ball } }: { near: NearBall }) {
+  const reachPx = Math.max(24, ball.r);
+  const [left, top] = [`${ball.cx - reachPx}px`, `${ball.cy - reachPx}px`];
+  const width = `${2 * reachPx}px`;
+  return <div class="near-grip" style={{ left, top, width, height: width }} />;
 }
 
-function Name({ label, text, class: className }: { label: Label; text: string; class?: string }) {
-  const [first, second] = className ? [text] : text.split(' ');
-  return (
-    <text class={className ?? 'ball-name'} x={label.x} y={label.y} text-anchor={label.anchor}>
-      {first}
-      {second && (
-        <tspan x={label.x} dy="1.05em">
-          {second}
-        </tspan>
-      )}
-    </text>
-  );
+/** What the part last tapped is, over the marks' names until the next tap. */
+function PartLine({ named }: { named: Signal<ShooterPart | null> }) {
+  return <output class="part-line">{named.value && PART_WORDS[named.value]}</output>;
 }
 
-interface UprightProps {
-  readonly mark: Mark;
-  readonly topY: number;
-  readonly toY: number;
-  readonly class: string;
-  readonly name: string;
-}
-
-function UprightMark({ mark, topY, toY, class: className, name }: UprightProps) {
-  return (
-    <g class={className}>
-      <line x1={mark.x} x2={mark.x} y1={topY} y2={toY} />
-      <Name label={mark.label} text={name} class="mark-name" />
-    </g>
-  );
+/** The part after the one named before, so that taps on one place go through all that lies there. */
+function nextOf(parts: readonly ShooterPart[], before: ShooterPart | null): ShooterPart | null {
+  const at = before === null ? -1 : parts.indexOf(before);
+  return parts[at + 1] ?? null;
 }

@@ -1,27 +1,15 @@
 import type { Models } from '../app-models';
-import { isRoomStale } from './room-of-field';
-import { roomSummary } from './room-summary';
 import './ShotActions.css';
 
-/** Undo, set aside to compare, log, and how good the answer is. */
-export function ShotActions({
-  app,
-}: {
-  app: Models<'shot' | 'room' | 'player' | 'desk' | 'router'>;
-}) {
-  const { shot } = app;
+/** Undo and redo, set aside to compare, log, and why the answer is as it is. */
+export function ShotActions({ app }: { app: Models<'shot' | 'router'> }) {
+  const { shot, router } = app;
   const isHolding = shot.comparison.value !== null;
+  const isWhyOpen = router.route.value.panel === 'why';
   return (
     <div class="shot-actions">
-      <button
-        type="button"
-        class="button"
-        aria-label="Undo"
-        disabled={!shot.canUndo.value}
-        onClick={() => shot.undo()}
-      >
-        <span aria-hidden="true">↶</span> <span class="undo-word">Undo</span>
-      </button>
+      <ArrowButton name="Undo" arrow="↶" isOff={!shot.canUndo.value} onPress={shot.undo} />
+      <ArrowButton name="Redo" arrow="↷" isOff={!shot.canRedo.value} onPress={shot.redo} />
       <button
         type="button"
         class="button"
@@ -35,36 +23,34 @@ export function ShotActions({
         aria-label="Log how it went"
         data-opens="after"
         disabled={!shot.result.value.ok}
-        onClick={() => app.router.open('after')}
+        onClick={() => router.open('after')}
       >
-        Log<span class="log-word"> how it went</span>
+        Log
       </button>
-      <WhyButton app={app} />
+      <button
+        type="button"
+        class="button why-button"
+        data-opens="why"
+        aria-expanded={isWhyOpen}
+        onClick={() => (isWhyOpen ? router.close() : router.open('why'))}
+      >
+        Why
+      </button>
     </div>
   );
 }
 
-/** How often the shot goes and how sure the aim is; a tap tells why, of that and of the aim. */
-function WhyButton({ app }: { app: Models<'shot' | 'room' | 'player' | 'desk' | 'router'> }) {
-  const { router, room } = app;
-  const isOpen = router.route.value.panel === 'why';
-  const summary = roomSummary(app);
-  const isWaiting = room.problem.value === null && (summary === null || isRoomStale(app));
-  const isStale = summary !== null && isWaiting;
+interface ArrowProps {
+  readonly name: string;
+  readonly arrow: string;
+  readonly isOff: boolean;
+  onPress(): void;
+}
+
+function ArrowButton({ name, arrow, isOff, onPress }: ArrowProps) {
   return (
-    <button
-      type="button"
-      class={isStale ? 'button why-button is-stale' : 'button why-button'}
-      data-opens="why"
-      aria-expanded={isOpen}
-      onClick={() => (isOpen ? router.close() : router.open('why'))}
-    >
-      <b class="why-chance">
-        {summary?.chance}
-        {summary?.range && <span class="why-range"> {summary.range}</span>}
-        {isWaiting && ' …'}
-      </b>{' '}
-      <span class="why-certainty">{summary?.certainty}</span> <span class="why-word">Why</span>
+    <button type="button" class="button" aria-label={name} disabled={isOff} onClick={onPress}>
+      <span aria-hidden="true">{arrow}</span>
     </button>
   );
 }

@@ -1,11 +1,9 @@
-import type { Models } from '../app-models';
-import { AfterShot } from '../log/AfterShot';
+import type { LateParts, Models } from '../app-models';
+import { LatePart } from '../LatePart';
 import { AskLine } from '../player/AskLine';
-import { QuestionPanel } from '../player/QuestionPanel';
 import { useKeptFocus } from '../use-kept-focus';
 import { AnswerBlock } from './AnswerBlock';
 import { ComparisonLine } from './ComparisonLine';
-import { InputControl } from './InputControl';
 import { INPUT_NAMES, InputTiles } from './InputTiles';
 import { KitStrip } from './KitStrip';
 import { OverheadStrip } from './OverheadStrip';
@@ -13,15 +11,19 @@ import { ShooterDiagram } from './ShooterDiagram';
 import { ShotActions } from './ShotActions';
 import type { InputName } from './tile-words';
 import { WarningList } from './WarningList';
-import { WhyPanel } from './WhyPanel';
 import './ShotPlace.css';
 
 type ShotPlaceModels = Models<
-  'shot' | 'room' | 'player' | 'log' | 'kit' | 'measure' | 'desk' | 'router'
+  'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router' | 'news'
 >;
 
+interface Props {
+  readonly app: ShotPlaceModels;
+  readonly late: Pick<LateParts, 'after' | 'control' | 'question' | 'why'>;
+}
+
 /** Where do I point? The picture, the answer, and what is asked. */
-export function ShotPlace({ app }: { app: ShotPlaceModels }) {
+export function ShotPlace({ app, late }: Props) {
   const { panel } = app.router.route.value;
   const open = INPUT_NAMES.find((name) => name === panel) ?? null;
   const isWhyOpen = panel === 'why';
@@ -34,9 +36,17 @@ export function ShotPlace({ app }: { app: ShotPlaceModels }) {
         if (event.key === 'Escape' && panel !== '') app.router.close();
       }}
     >
-      {panel === 'after' && <AfterShot app={app} asked={app.log.askShot()} />}
-      {panel === 'question' && <QuestionPanel app={app} />}
-      {!SHEETS.has(panel) && <AimPage app={app} open={open} isWhyOpen={isWhyOpen} />}
+      {panel === 'after' && (
+        <LatePart part={late.after} reload={app.news.reload}>
+          {(After) => <After />}
+        </LatePart>
+      )}
+      {panel === 'question' && (
+        <LatePart part={late.question} reload={app.news.reload}>
+          {(Question) => <Question app={app} />}
+        </LatePart>
+      )}
+      {!SHEETS.has(panel) && <AimPage app={app} late={late} open={open} isWhyOpen={isWhyOpen} />}
     </main>
   );
 }
@@ -47,13 +57,13 @@ const SHEETS: ReadonlyMap<string, string> = new Map([
   ['question', 'kit-place'],
 ]);
 
-interface PageProps {
-  readonly app: ShotPlaceModels;
+interface PageProps extends Props {
   readonly open: InputName | null;
   readonly isWhyOpen: boolean;
 }
 
-function AimPage({ app, open, isWhyOpen }: PageProps) {
+function AimPage({ app, late, open, isWhyOpen }: PageProps) {
+  const { reload } = app.news;
   return (
     <>
       <h1 class="visually-hidden">Shot</h1>
@@ -70,8 +80,18 @@ function AimPage({ app, open, isWhyOpen }: PageProps) {
       <div class="shot-asking">
         {open === null && !isWhyOpen && <AskLine app={app} />}
         <ShotActions app={app} />
-        {isWhyOpen ? <WhyPanel app={app} /> : <InputTiles app={app} open={open} />}
-        {open && <InputControl app={app} name={open} />}
+        {isWhyOpen ? (
+          <LatePart part={late.why} reload={reload}>
+            {(WhyPanel) => <WhyPanel app={app} />}
+          </LatePart>
+        ) : (
+          <InputTiles app={app} open={open} />
+        )}
+        {open && (
+          <LatePart part={late.control} reload={reload}>
+            {(InputControl) => <InputControl app={app} name={open} />}
+          </LatePart>
+        )}
       </div>
     </>
   );

@@ -9,7 +9,7 @@ import { WindowWords } from './WindowWords';
 import './TipControl.css';
 
 /** Where the tip touches the cue ball: to press, to touch, to drag or to type. */
-export function TipControl({ app }: { app: Models<'shot' | 'room' | 'kit'> }) {
+export function TipControl({ app }: { app: Models<'shot' | 'room' | 'kit' | 'desk'> }) {
   const model = app.shot;
   return (
     <div class="tip-control">
@@ -36,8 +36,8 @@ export function TipControl({ app }: { app: Models<'shot' | 'room' | 'kit'> }) {
         </button>
       </div>
       <div class="tip-numbers">
-        <TipNumber app={app} name="side" label="Side, radii, plus is right" />
-        <TipNumber app={app} name="height" label="Height, radii, plus is up" />
+        <TipNumber app={app} name="side" label="Side, left or right" />
+        <TipNumber app={app} name="height" label="Height, high or low" />
       </div>
     </div>
   );
@@ -53,6 +53,7 @@ function TipNumber({ app, name, label }: NumberProps) {
   return (
     <div class="tip-number">
       <span aria-hidden="true">{name}</span>
+      <span>{app.shot.fields[name].value.facts.symbol}</span>
       <NumberField model={app.shot} name={name} label={label} signed />
       <WindowBar app={app} name={name} />
       <WindowWords app={app} name={name} isShort />

@@ -1,8 +1,8 @@
-import { useEffect, useRef } from 'preact/hooks';
 import { contactAt, snapContacts } from '../../diagram/tip-face';
 import type { Models } from '../app-models';
 import { faceWords } from './picture-words';
 import { TIP_NUDGES } from './tip-nudges';
+import { useDrag } from './use-drag';
 import './TipFace.css';
 
 /** Clear share of the drawing's width on each side of the ball. */
@@ -13,14 +13,21 @@ const HALF_VIEW = 0.5 / (0.5 - MARGIN_SHARE);
  * The cue ball's face with the tip on it; a touch or a drag is a shortcut beside the buttons. Arrow
  * keys move it both ways, with Shift by long steps.
  */
-export function TipFace({ app }: { app: Models<'shot' | 'kit'> }) {
+export function TipFace({ app }: { app: Models<'shot' | 'kit' | 'desk'> }) {
   const { shot, kit } = app;
   const limit = shot.tipLimit;
   const { side, height } = shot.shot.value;
   const { ballRadiusM, tipRadiusM } = kit.kit.value;
   const tipRadius = kit.current.cues.value.tipDiameterM / 2 / ballRadiusM;
   const dome = 1 + tipRadiusM / ballRadiusM;
-  const handlers = useFaceDrag(app);
+  const handlers = useDrag({
+    model: shot,
+    isAtOnce: true,
+    grab: (_, widthPx) => (at) => {
+      const { side, height } = contactAt(at, widthPx, MARGIN_SHARE, limit);
+      shot.setTip(side, height);
+    },
+  });
   return (
     <div
       class="tip-face"
@@ -29,7 +36,12 @@ export function TipFace({ app }: { app: Models<'shot' | 'kit'> }) {
       aria-valuemin={-limit}
       aria-valuemax={limit}
       aria-valuenow={side}
-      aria-valuetext={faceWords({ side, height }, limit)}
+      aria-valuetext={faceWords(
+        { side, height },
+        limit,
+        app.desk.preferences.value.tipUnit,
+        shot.tipScale.value,
+      )}
       tabIndex={0}
       onKeyDown={(event) => {
         const nudge = TIP_NUDGES.find(({ key }) => key === event.key);
@@ -63,49 +75,4 @@ export function TipFace({ app }: { app: Models<'shot' | 'kit'> }) {
       </svg>
     </div>
   );
-}
-
-/** Follows the finger, at most once a frame; a drag taken away goes back to where it began. */
-function useFaceDrag({ shot }: Models<'shot'>) {
-  const pending = useRef<{ event: PointerEvent; frame: number } | null>(null);
-  const dragging = useRef(false);
-
-  function place(event: PointerEvent): void {
-    const face = (event.target as Element).closest('svg');
-    if (!face) return;
-    const box = face.getBoundingClientRect();
-    const point = { x: event.clientX - box.left, y: event.clientY - box.top };
-    const { side, height } = contactAt(point, box.width, MARGIN_SHARE, shot.tipLimit);
-    shot.setTip(side, height);
-  }
-  function flush(): void {
-    if (!pending.current) return;
-    cancelAnimationFrame(pending.current.frame);
-    place(pending.current.event);
-    pending.current = null;
-  }
-  function finish(cancelled: boolean): void {
-    if (!dragging.current) return;
-    flush();
-    dragging.current = false;
-    shot.endGesture(cancelled);
-  }
-  useEffect(() => () => shot.endGesture(), [shot]);
-
-  return {
-    onPointerDown(event: PointerEvent) {
-      if (event.button !== 0) return;
-      (event.currentTarget as Element).setPointerCapture?.(event.pointerId);
-      dragging.current = true;
-      shot.beginGesture();
-      place(event);
-    },
-    onPointerMove(event: PointerEvent) {
-      if (!dragging.current) return;
-      if (pending.current) cancelAnimationFrame(pending.current.frame);
-      pending.current = { event, frame: requestAnimationFrame(flush) };
-    },
-    onPointerUp: () => finish(false),
-    onPointerCancel: () => finish(true),
-  };
 }

@@ -29,7 +29,7 @@ export function ValueSlider({ app, name, label, hasWindow = false }: Props) {
         max={max}
         step={fineStep}
         value={figure}
-        onPointerDown={() => model.beginGesture()}
+        onPointerDown={() => model.beginGesture(true)}
         onPointerUp={() => model.endGesture()}
         onPointerCancel={() => model.endGesture(true)}
         onInput={(event) => model.setFigure(name, tidy(event.currentTarget.valueAsNumber))}

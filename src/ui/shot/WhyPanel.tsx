@@ -1,13 +1,14 @@
-import type { AimAnswer, AimResult } from '../../engine/direct/shot';
+import type { AimAnswer } from '../../engine/direct/shot';
 import type { Answered } from '../../state/shot-answers';
 import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatQuantity } from '../../units/format-number';
-import type { Models } from '../app-models';
+import type { Models, WhyProps } from '../app-models';
 import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
 import { HowOften } from './HowOften';
 import { HowSure } from './HowSure';
+import { uncorrectedWords } from './meaning-words';
 import { PartsChart } from './PartsChart';
 import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
@@ -18,11 +19,7 @@ import { WhyRow } from './WhyRow';
 import './WhyPanel.css';
 
 /** What the aim is made of, and what follows from the stroke. */
-export function WhyPanel({
-  app,
-}: {
-  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
-}) {
+export function WhyPanel({ app }: WhyProps) {
   const last = app.shot.lastAnswer.value;
   return (
     <section class="why-panel" aria-labelledby="why-heading">
@@ -58,39 +55,50 @@ function Explanation({
   const tableLengthM = app.kit.current.tables.value.lengthM;
   return (
     <>
+      <Pointed app={app} last={last} />
       <PartsChart answer={answer} />
       <RoomProblem room={app.room} />
       {assessed && (
         <div class={isRoomStale(app) ? 'why-room is-stale' : 'why-room'}>
-          <HowSure app={app} certainty={assessed.certainty} />
           <HowOften app={app} assessed={assessed} />
           <WhatItForgives app={app} wants={assessed.wants} />
+          <details class="why-fold">
+            <summary>
+              <h3>How sure the aim is</h3>
+            </summary>
+            <HowSure app={app} certainty={assessed.certainty} />
+          </details>
         </div>
       )}
-      <h3>What follows</h3>
-      <dl class="why-list">
-        <WhyRow term="Stick passes">
-          <ReadingLine
-            reading={lengthReading(answer.stickOnObjectBallM, preferences.lengthUnit, 'of centre')}
-          />
-          {', '}
-          <ReadingLine
-            reading={lengthReading(
-              answer.stickOffsetM,
-              preferences.lengthUnit,
-              'of the ghost ball',
-            )}
-          />
-        </WhyRow>
-        <WhyRow term="Pivot bridge">
-          {bridgeWords(answer.pivotBridgeM, preferences, tableLengthM)}
-        </WhyRow>
-        <AftermathRows answer={answer} speedScale={app.shot.speedScale.value} />
-        <WhyRow term="With the cue on the ghost ball">
-          <Uncorrected result={app.shot.uncorrected.value} cutRad={last.shot.cutRad} />
-        </WhyRow>
-        <OtherAims answer={answer} />
-      </dl>
+      <details class="why-fold">
+        <summary>
+          <h3>What follows</h3>
+        </summary>
+        <dl class="why-list">
+          <WhyRow term="Stick passes">
+            <ReadingLine
+              reading={lengthReading(
+                answer.stickOnObjectBallM,
+                preferences.lengthUnit,
+                'of centre',
+              )}
+            />
+            {', '}
+            <ReadingLine
+              reading={lengthReading(
+                answer.stickOffsetM,
+                preferences.lengthUnit,
+                'of the ghost ball',
+              )}
+            />
+          </WhyRow>
+          <WhyRow term="Pivot bridge">
+            {bridgeWords(answer.pivotBridgeM, preferences, tableLengthM)}
+          </WhyRow>
+          <AftermathRows answer={answer} speedScale={app.shot.speedScale.value} />
+          <OtherAims answer={answer} />
+        </dl>
+      </details>
     </>
   );
 }
@@ -110,16 +118,15 @@ function RoomProblem({ room }: Models<'room'>) {
   );
 }
 
-/** Where the object ball goes when nothing is allowed for. */
-function Uncorrected({ result, cutRad }: { result: AimResult | null; cutRad: number }) {
-  if (!result?.ok) return <>the object ball is missed</>;
-  const { directionRad } = result.objectBall;
-  if (directionRad === null) return <>the object ball stays</>;
+/** What would come of it when nothing is allowed for. */
+function Pointed({ app, last }: { app: Models<'shot' | 'room'>; last: Answered }) {
+  const result = app.shot.uncorrected.value;
+  if (!result) return null;
   return (
-    <>
-      the object ball goes{' '}
-      <ReadingLine reading={{ ...angleReading(directionRad - cutRad), rest: 'of target' }} />
-    </>
+    <p class="why-pointed">
+      Pointed at the ghost ball it{' '}
+      {uncorrectedWords(result, last.shot.cutRad, app.room.allowedRad.value)}. The aim allows for:
+    </p>
   );
 }
 
@@ -137,6 +144,10 @@ function OtherAims({ answer }: { answer: AimAnswer }) {
   );
 }
 
+/** What a hand can make, from the ball to the bridge (common practice, no source). */
+const SHORTEST_BRIDGE_M = 0.1;
+const LONGEST_BRIDGE_M = 0.6;
+
 /** A bridge is measured by hand: in inches by those who think in inches, else in centimetres. */
 function bridgeWords(
   bridgeM: number | null,
@@ -145,5 +156,7 @@ function bridgeWords(
 ): string {
   if (bridgeM === null) return 'no bridge pivots to this aim';
   const unit = preferences.lengthUnit === 'in' ? 'in' : 'cm';
-  return formatQuantity(distanceInUnit(bridgeM, unit, tableLengthM), DISTANCE_UNITS[unit]);
+  const bridge = formatQuantity(distanceInUnit(bridgeM, unit, tableLengthM), DISTANCE_UNITS[unit]);
+  if (bridgeM < SHORTEST_BRIDGE_M) return `${bridge}: shorter than a hand can make`;
+  return bridgeM > LONGEST_BRIDGE_M ? `${bridge}: longer than an arm can make` : bridge;
 }

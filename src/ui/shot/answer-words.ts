@@ -7,7 +7,10 @@ import { lateralFigure } from '../../units/lateral-figure';
 import { describeOnObjectBall } from '../../units/on-object-ball';
 import type { LengthUnit } from '../../units/unit-names';
 
-/** A sideways figure ready to show: "⅜", "ball", left, "of centre"; or "⅜", "ball outside", left, "edge". */
+/**
+ * A sideways figure ready to show: "⅜", "ball", left, "of centre"; or "⅜", "ball outside", left,
+ * "edge". Where there is no figure, `place` is named instead: the centre, or the edge on `side`.
+ */
 export interface Reading {
   /** Whether the rounded figure falls short of the true one, or goes beyond. */
   readonly nearness: '' | 'just over' | 'just under';
@@ -15,7 +18,11 @@ export interface Reading {
   readonly noun: string;
   readonly side: DirectionWord;
   readonly rest: string;
+  readonly place?: 'centre' | 'edge';
 }
+
+/** What centre and edge are of. */
+const OF_OBJECT_BALL = 'of the object ball';
 
 const EIGHTHS = { ...DEGREES, decimals: 1, eighths: true };
 /** Off by more than this share of an eighth, the rounding is told. */
@@ -28,10 +35,11 @@ export function faceReading(onObjectBallM: number, ballRadiusM: number): Reading
   const size = Math.abs(ballWidths);
   const eighths = Math.round(size * 8);
   const off = size * 8 - eighths;
-  const nearness = nearnessOf(place === 'centre' ? 0 : off);
-  if (place === 'centre') return { nearness, figure: 'Centre', noun: '', side, rest: '' };
-  if (place === 'edge')
-    return { nearness: '', figure: 'Edge', noun: besideEdge(off), side, rest: '' };
+  const nearness = nearnessOf(off);
+  if (place === 'centre' || place === 'edge') {
+    const noun = place === 'edge' ? besideEdge(off) : '';
+    return { nearness: '', figure: '', noun, side, rest: OF_OBJECT_BALL, place };
+  }
   const isOutside = place === 'outside';
   const balls = eighths / 8 - (isOutside ? EDGE_BALLS : 0);
   const unit = balls > 1 ? 'balls' : 'ball';
@@ -114,8 +122,9 @@ export function answerReadings(
 }
 
 /** A reading as one phrase, for a screen reader or a line of text. */
-export function inWords({ nearness, figure, noun, side, rest }: Reading): string {
-  if (figure === 'Edge') return `${noun || 'at'} the ${side} edge`;
+export function inWords({ nearness, figure, noun, side, rest, place }: Reading): string {
+  if (place === 'edge') return `${noun || 'at'} the ${side} edge ${rest}`;
+  if (place === 'centre') return `through the centre ${rest}`;
   const where = side === 'none' ? '' : side;
   const of = side === 'none' && rest.startsWith('of ') ? rest.replace('of ', 'off ') : rest;
   return [nearness, figure, noun, where, of].filter((part) => part !== '').join(' ');

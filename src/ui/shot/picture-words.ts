@@ -3,8 +3,8 @@ import type { Answered } from '../../state/shot-answers';
 import type { PathPoint } from '../../state/shot-ports';
 import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
-import { formatNumber, formatQuantity } from '../../units/format-number';
-import { TIP_CONTACT } from '../../units/tip-contact';
+import { formatQuantity } from '../../units/format-number';
+import type { tipScale } from '../../units/tip-unit';
 import type { Models } from '../app-models';
 import {
   angleReading,
@@ -13,6 +13,7 @@ import {
   inWords,
   lengthReading,
 } from './answer-words';
+import { limitInWords, tipInWords } from './tip-words';
 
 /** A bow of less than this is a straight line to look at, m. */
 const LEAST_BOW_M = 0.0005;
@@ -70,19 +71,13 @@ function bowWords(path: readonly PathPoint[], unit: Preferences['lengthUnit']): 
   return `bows ${inWords(lengthReading(bowM, unit, 'of the straight line'))}`;
 }
 
-/** Where the tip touches the face, and how far out it may: "0.36 R left, 0.1 R down". */
-export function faceWords({ side, height }: Pick<Shot, 'side' | 'height'>, limit: number): string {
-  const across = alongAxis(side, 'right', 'left');
-  const up = alongAxis(height, 'up', 'down');
-  const at = [across, up].filter((part) => part !== '').join(', ') || 'at the centre';
-  return `${at}; the miscue limit is ${radii(limit)} out`;
-}
-
-function alongAxis(fraction: number, plus: string, minus: string): string {
-  const size = radii(Math.abs(fraction));
-  return size === radii(0) ? '' : `${size} ${fraction > 0 ? plus : minus}`;
-}
-
-function radii(fraction: number): string {
-  return `${formatNumber(fraction, TIP_CONTACT)} R`;
+/** Where the tip touches the face, and how far out it may: "⅜ tip left, ½ tip low; …". */
+export function faceWords(
+  contact: Pick<Shot, 'side' | 'height'>,
+  limit: number,
+  unit: Preferences['tipUnit'],
+  scale: ReturnType<typeof tipScale>,
+): string {
+  const at = tipInWords(contact, unit, scale);
+  return `${at}; the miscue limit is ${limitInWords(limit, scale)} out`;
 }

@@ -2,13 +2,15 @@ import { cutOfBallHit } from '../../units/ball-hit';
 import { cutSizeInUnit } from '../../units/cut-unit';
 import { formatNumber } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import { nudge } from '../../units/nudge';
 import type { SpeedScale } from '../../units/speed-unit';
 import type { CutUnit, DistanceUnit, LengthUnit } from '../../units/unit-names';
 
 /** A figure often wanted, in the shown unit, and what it is called. */
 export interface QuickPick {
   readonly label: string;
-  readonly figure: number;
+  /** Null where it is not known. */
+  readonly figure: number | null;
 }
 
 const DISTANCES: Readonly<Record<DistanceUnit, readonly number[]>> = {
@@ -59,8 +61,21 @@ export function cutPicks(unit: CutUnit): QuickPick[] {
   });
 }
 
-export function speedPicks({ inUnit }: Pick<SpeedScale, 'inUnit'>): QuickPick[] {
-  return SPEEDS.map(([label, speedMps]) => ({ label, figure: inUnit(speedMps) }));
+/**
+ * The speed words; after them the softest that still brings the object ball to the pocket.
+ * @param reachMps null where that is not known
+ */
+export function speedPicks(
+  { inUnit, facts }: Pick<SpeedScale, 'inUnit' | 'facts'>,
+  reachMps: number | null,
+): QuickPick[] {
+  const words = SPEEDS.map(([label, speedMps]) => ({ label, figure: inUnit(speedMps) }));
+  const label = 'just reaches the pocket';
+  if (reachMps === null) return [...words, { label, figure: null }];
+  // The next step up: on the very edge it would stop on the lip.
+  const range = { min: 0, max: Number.POSITIVE_INFINITY };
+  const figure = nudge(inUnit(reachMps), facts.fineStep, 1, range);
+  return [...words, { label, figure }];
 }
 
 export function mouthPicks(unit: LengthUnit): QuickPick[] {

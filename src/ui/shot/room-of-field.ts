@@ -9,7 +9,8 @@ export function fieldWindow(
   name: FieldName,
 ): ShownWindow | null {
   const windows = room.room.value?.windows;
-  return windows ? shownWindow(name, windows, shot.speedScale.value) : null;
+  if (!windows) return null;
+  return shownWindow(name, windows, shot.speedScale.value, shot.tipScale.value.perRadius);
 }
 
 /** The same in words that follow "goes"; empty where there is none. */

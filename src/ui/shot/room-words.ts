@@ -5,6 +5,7 @@ import type { EndedBy, WindowEnd } from '../../engine/room/windows';
 import type { ShownWindow } from '../../state/room-window';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import { quantityWithSide } from '../../units/side-words';
 import type { UnitFacts } from '../../units/unit-facts';
 import type { LengthUnit } from '../../units/unit-names';
 import { QUANTITY_WORDS } from '../../words/kit-words';
@@ -66,7 +67,7 @@ export const MISS_WORDS: Readonly<Record<EndedBy, string>> = {
  */
 export function windowWords({ low, high }: ShownWindow, facts: UnitFacts): string {
   const write = figureWriter(low, high, facts);
-  const unit = `${facts.spaced ? ' ' : ''}${facts.symbol}`;
+  const unit = facts.sides ? '' : `${facts.spaced ? ' ' : ''}${facts.symbol}`;
   const from = `from ${write(low)}`;
   const to = `${write(high)}${unit}${missOf(high)}`;
   if (low.endedBy === 'range') return high.endedBy === 'range' ? 'whatever it is' : `up to ${to}`;
@@ -78,11 +79,31 @@ function missOf({ endedBy }: WindowEnd): string {
   return ` (${MISS_WORDS[endedBy]})`;
 }
 
-/** The same as short as can be: "1.4 thin to 2.1 full". */
-export function shortWindowWords({ low, high }: ShownWindow, facts: UnitFacts): string {
-  const write = figureWriter(low, high, facts);
-  const end = (at: WindowEnd) => `${write(at)} ${MISS_WORDS[at.endedBy]}`;
-  return `${end(low)} to ${end(high)}`;
+/** What becomes of a shot beyond the end, as a sentence goes on. */
+const BEYOND_WORDS: Readonly<Record<EndedBy, string>> = {
+  thin: 'it misses thin',
+  full: 'it misses full',
+  left: 'it goes wide left',
+  right: 'it goes wide right',
+  untouched: 'it misses the ball',
+  short: 'it stops short',
+  miscue: 'the tip slips',
+  range: '',
+};
+
+/** What the two ends do, without figures: "Too far left it misses full, too far right it misses thin." */
+export function endsInWords({ low, high }: ShownWindow, { sides }: UnitFacts): string {
+  const ends = [
+    [sides?.minus ?? 'less', low],
+    [sides?.plus ?? 'more', high],
+  ] as const;
+  const told = ends.flatMap(([side, { endedBy }]) => {
+    const far = side === 'left' || side === 'right' ? `too far ${side}` : `too ${side}`;
+    return endedBy === 'range' ? [] : [`${far} ${BEYOND_WORDS[endedBy]}`];
+  });
+  // What both ends do is said once.
+  const sentence = told.join(', ').replace(/( it misses) (\w+, .*)\1 /, '$1 $2 ');
+  return sentence && `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
 }
 
 /** Steps that a window should span to be told well. */
@@ -92,5 +113,7 @@ const TOLD_STEPS = 5;
 function figureWriter(low: WindowEnd, high: WindowEnd, facts: UnitFacts) {
   const wanted = Math.ceil(Math.log10(TOLD_STEPS / (high.value - low.value)));
   const decimals = Math.min(facts.decimals + 1, Math.max(facts.leastDecimals, wanted));
-  return ({ value }: WindowEnd) => formatNumber(value, { ...facts, decimals, eighths: false });
+  const written = { ...facts, decimals, eighths: false };
+  return ({ value }: WindowEnd) =>
+    facts.sides ? quantityWithSide(value, written) : formatNumber(value, written);
 }

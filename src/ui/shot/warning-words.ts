@@ -11,6 +11,8 @@ export function warningWords(warning: ShotWarning, lengthUnit: LengthUnit): stri
       return 'Close to the miscue limit: chalk up, or strike nearer the centre.';
     case 'raised-cue':
       return 'A raised cue can tear the cloth or send a ball off the table: ask the room’s owner first.';
+    case 'thin-cut':
+      return 'Over 75° the cue ball only grazes: look for a fuller cut first.';
     case 'speed-sensitive': {
       const change = formatQuantity(
         lengthInUnit(warning.changeM, lengthUnit),

@@ -59,6 +59,8 @@ export async function textOf(page: EnginePage, css: string): Promise<string> {
 
 export async function untilRendered(page: EnginePage): Promise<void> {
   await eventually(() => textOf(page, '#app')).toMatch(/./);
+  const isToCome = () => page.evaluate(() => document.querySelector('.late-part') !== null);
+  await eventually(isToCome).toBe(false);
 }
 
 /** Waits until the page would open again without a network. */

@@ -2,15 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Canvas, Label } from '../../../src/diagram/canvas';
 import { textWidthPx } from '../../../src/diagram/canvas';
-import {
-  layOutShooterView,
-  type ShooterScene,
-  type ShooterView,
-} from '../../../src/diagram/shooter-view';
+import type { ShooterScene } from '../../../src/diagram/shooter-scene';
+import { layOutShooterView, type ShooterView } from '../../../src/diagram/shooter-view';
 
 const RADIUS_M = 0.028575;
 const CANVAS: Canvas = { widthPx: 366, heightPx: 240, textPx: 13 };
 const DEG = Math.PI / 180;
+const TIP = { side: -0.25, height: 0, limit: 0.5, domeRadii: 1 / 3, widthRadii: 0.45 };
 
 /** A scene with the readings that one aim line gives at both balls. */
 function sceneOf(
@@ -34,6 +32,9 @@ function sceneOf(
       stickOnObjectBallM: aimOnObjectBallM - 0.015,
     },
     bandRad: null,
+    sureRad: null,
+    held: null,
+    tip: TIP,
   };
 }
 
@@ -54,7 +55,7 @@ function namesOf({ objectLabel, ghostLabel, aim, stick }: ShooterView) {
     [objectLabel, 6, true],
     [ghostLabel, 5, true],
     [aim?.label, 8, false],
-    [stick?.label, 5, false],
+    [stick?.label, stick?.isShort ? 3 : 13, false],
   ];
   return names.flatMap(([label, letters, isBall]) => {
     if (!label) return [];
@@ -108,11 +109,12 @@ describe('the shooter’s view', () => {
   });
 
   it('tells its scale once it has widened to hold an aim three balls off', () => {
-    const near = layOutShooterView(sceneOf(1.5, 20 * DEG, 0, 'object-ball'), CANVAS);
+    const wide = { ...CANVAS, heightPx: 400 };
+    const near = layOutShooterView(sceneOf(1.5, 20 * DEG, 0, 'object-ball'), wide);
     expect(near.scaleNote).toBeNull();
     const far = layOutShooterView(
       sceneOf(1.5, 20 * DEG, Math.atan(-0.171 / 1.5), 'object-ball'),
-      CANVAS,
+      wide,
     );
     expect(far.scaleNote).not.toBeNull();
     expect(far.ballsAcross).toBeGreaterThan(4);
@@ -124,7 +126,7 @@ describe('the shooter’s view', () => {
     const straight = sceneOf(1.5, 0, 0, 'object-ball');
     const marks = straight.marks && { ...straight.marks, stickOffsetM: 0, stickOnObjectBallM: 0 };
     const { aim } = layOutShooterView({ ...straight, marks }, large);
-    const width = textWidthPx('aim and stick'.length, large.textPx);
+    const width = textWidthPx('aim and cue line'.length, large.textPx);
     const { x = Number.NaN, anchor } = aim?.label ?? {};
     expect(anchor === 'end' ? x - width : x).toBeGreaterThanOrEqual(0);
     expect(anchor === 'end' ? x : x + width).toBeLessThanOrEqual(large.widthPx);
@@ -153,11 +155,57 @@ describe('the shooter’s view', () => {
     );
   });
 
+  it('names the cue in short at an edge, on its own side of the aim line', () => {
+    const farLeft = sceneOf(1.5, 20 * DEG, Math.atan(-0.055 / 1.5), 'object-ball');
+    const { stick, aim } = layOutShooterView(farLeft, { ...CANVAS, widthPx: 300 });
+    expect(stick?.isShort).toBe(true);
+    expect(stick?.label.x).toBeLessThan(stick?.x ?? 0);
+    expect(aim?.label.x).toBeGreaterThan(aim?.x ?? 0);
+  });
+
   it('tells aim and stick apart only where they can be seen apart', () => {
     const scene = sceneOf(1, 0, 0, 'object-ball');
     const marks = scene.marks && { ...scene.marks, stickOffsetM: 0, stickOnObjectBallM: 0 };
     expect(layOutShooterView(scene, CANVAS).stick).not.toBeNull();
     expect(layOutShooterView({ ...scene, marks }, CANVAS).stick).toBeNull();
+  });
+
+  it('leaves the object ball in the middle while the ghost ball is dragged', () => {
+    for (const cut of [-60, -10, 0, 35, 70]) {
+      const scene = { ...sceneOf(1, cut * DEG, 0, 'object-ball'), marks: null };
+      const { objectBall, ghostBall, pxPerM } = layOutShooterView(scene, CANVAS);
+      expect(objectBall.cx).toBe(CANVAS.widthPx / 2);
+      // As far beside it as 2R times the sine of the cut.
+      const besideM = -2 * RADIUS_M * Math.sin(cut * DEG);
+      expect(ghostBall.cx - objectBall.cx).toBeCloseTo(besideM * pxPerM, 9);
+    }
+  });
+
+  it('gives its height to the far balls alone where a near one would come out too small', () => {
+    const low = { ...CANVAS, heightPx: 90 };
+    expect(layOutShooterView(sceneOf(1, 0, 0, 'object-ball'), low).near).toBeNull();
+    expect(layOutShooterView(sceneOf(1, 0, 0, 'object-ball'), CANVAS).near).not.toBeNull();
+  });
+
+  it('lets each far ball have about a third of the height that names and figures leave', () => {
+    const { objectBall } = layOutShooterView(sceneOf(2, 20 * DEG, 0, 'object-ball'), CANVAS);
+    expect((2 * objectBall.r) / CANVAS.heightPx).toBeGreaterThan(0.3);
+  });
+
+  it('draws the haze as wide as the aim is unsure, about the aim', () => {
+    fc.assert(
+      fc.property(scenes, fc.double({ min: 1e-4, max: 0.005, noNaN: true }), (scene, sdRad) => {
+        const aimRad = Math.atan((scene.marks?.aimOffsetM ?? 0) / scene.distanceM);
+        const sureRad = { low: aimRad - sdRad, high: aimRad + sdRad };
+        const { haze, aim, pxPerM } = layOutShooterView({ ...scene, sureRad }, CANVAS);
+        const x = aim?.x ?? Number.NaN;
+        fc.pre((haze?.fromX ?? 0) > 0 && (haze?.toX ?? 0) < CANVAS.widthPx);
+        const toBallM = scene.distanceM + 2 * RADIUS_M * Math.cos(scene.cutRad);
+        const sdPx = toBallM * (Math.tan(aimRad + sdRad) - Math.tan(aimRad)) * pxPerM;
+        expect((haze?.toX ?? 0) - x).toBeCloseTo(sdPx, 3);
+        expect(x - (haze?.fromX ?? 0)).toBeCloseTo(sdPx, 0);
+      }),
+    );
   });
 
   it('draws the balls alone while there is no answer', () => {

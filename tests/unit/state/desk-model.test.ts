@@ -1,8 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createDeskModel } from '../../../src/state/desk-model';
+import type { OnceUp } from '../../../src/state/desk-saver';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import type { Desk } from '../../../src/store/records';
 import type { WriteResult } from '../../../src/store/store-port';
+import { createLaterAtRest } from '../../../src/ui/later-at-rest';
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -14,7 +16,7 @@ afterEach(() => {
 const FULL: WriteResult = { ok: false, reason: 'full' };
 
 /** A desk on screen, and a store that answers when told to. */
-function setUp(desk: Desk = DEFAULT_DESK) {
+function setUp(desk: Desk = DEFAULT_DESK, onceUp?: OnceUp) {
   const saves: Desk[] = [];
   const drafts: Desk[] = [];
   const answers: ((result: WriteResult) => void)[] = [];
@@ -29,6 +31,7 @@ function setUp(desk: Desk = DEFAULT_DESK) {
       draftDesk: (drafted) => void drafts.push(drafted),
       onElsewhere: () => () => {},
     },
+    ...(onceUp && { onceUp }),
     onPageHide(listener) {
       hide = listener;
       return () => {};
@@ -163,6 +166,47 @@ describe('saving the desk', () => {
     await flushed;
     expect(model.saving.value).toBe('saved');
     expect(speedsOf(saves)).toEqual([2, 2]);
+  });
+});
+
+describe('under a finger', () => {
+  it('writes nothing while it is down, and once what it did when it is up', async () => {
+    const hand = new EventTarget();
+    const { model, saves, drafts, setSpeed } = setUp(DEFAULT_DESK, createLaterAtRest(hand, 0));
+    hand.dispatchEvent(new Event('pointerdown'));
+    for (let tick = 1; tick <= 100; tick += 1) {
+      setSpeed(1 + tick / 100);
+      await vi.advanceTimersByTimeAsync(50);
+    }
+    expect(saves).toEqual([]);
+    expect(drafts).toEqual([]);
+    expect(model.saving.value).toBe('pending');
+    hand.dispatchEvent(new Event('pointerup'));
+    await vi.advanceTimersByTimeAsync(0);
+    expect(speedsOf(saves)).toEqual([2]);
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(saves).toHaveLength(1);
+  });
+
+  it('loses nothing where the page is hidden or flushed with it down', async () => {
+    const hand = new EventTarget();
+    const { model, saves, drafts, setSpeed, hide } = setUp(
+      DEFAULT_DESK,
+      createLaterAtRest(hand, 0),
+    );
+    hand.dispatchEvent(new Event('pointerdown'));
+    setSpeed(2);
+    await vi.advanceTimersByTimeAsync(1000);
+    hide();
+    expect(speedsOf(drafts)).toEqual([2]);
+    expect(speedsOf(saves)).toEqual([2]);
+    setSpeed(3);
+    await vi.advanceTimersByTimeAsync(1000);
+    void model.flush();
+    expect(speedsOf(saves)).toEqual([2, 3]);
+    hand.dispatchEvent(new Event('pointerup'));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(saves).toHaveLength(2);
   });
 });
 

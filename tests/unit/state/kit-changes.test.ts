@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { createDeskModel } from '../../../src/state/desk-model';
+import { createKitInPlay } from '../../../src/state/kit-in-play';
 import { createKitModel } from '../../../src/state/kit-model';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
@@ -18,7 +19,10 @@ async function setUp() {
     timeMs += 1;
     return timeMs;
   };
-  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE, now });
+  const kit = createKitModel(createKitInPlay({ store, desk, shelves: DEMO_CATALOGUE }), {
+    desk,
+    now,
+  });
   /** What the next visit would open with. */
   const reload = async () => {
     await kit.flush();

@@ -2,7 +2,7 @@ import { effect } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
-import { failureWords } from '../../../src/words/store-words';
+import { failureWords } from '../../../src/words/failure-words';
 import { openKit } from './open-kit';
 
 const HOUSE = 'demo-cue-house';

@@ -1,4 +1,5 @@
 import { createDeskModel } from '../../../src/state/desk-model';
+import { createKitInPlay } from '../../../src/state/kit-in-play';
 import { createKitModel } from '../../../src/state/kit-model';
 import type { ShelfContents } from '../../../src/store/contents';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
@@ -20,7 +21,7 @@ export async function openKit(
     ids += 1;
     return `new-${ids}`;
   };
-  const kit = createKitModel({ store, desk, shelves, newId });
+  const kit = createKitModel(createKitInPlay({ store, desk, shelves }), { desk, newId });
   /** What the next visit would open with. */
   const reload = async () => {
     await Promise.all([kit.flush(), desk.flush()]);

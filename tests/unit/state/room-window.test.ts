@@ -23,15 +23,16 @@ const BED = { tableLengthM: 2.54, kit: DEFAULT_KIT };
 it('tells each window in the unit its number is shown in', () => {
   const kmh = speedScale('kmh', BED);
   // 1 m/s is 3.6 km/h.
-  const speed = shownWindow('speed', WINDOWS, kmh);
+  const speed = shownWindow('speed', WINDOWS, kmh, 1);
   expect(speed?.low.value).toBeCloseTo(3.6, 9);
   expect(speed?.high.value).toBeCloseTo(7.2, 9);
   expect(speed?.low.endedBy).toBe('thin');
-  expect(shownWindow('elevation', WINDOWS, kmh)?.high.value).toBeCloseTo(10, 9);
-  expect(shownWindow('side', WINDOWS, kmh)?.low.value).toBe(-0.45);
-  expect(shownWindow('height', WINDOWS, kmh)?.high.value).toBe(0.1);
+  expect(shownWindow('elevation', WINDOWS, kmh, 1)?.high.value).toBeCloseTo(10, 9);
+  expect(shownWindow('side', WINDOWS, kmh, 1)?.low.value).toBe(-0.45);
+  // In tips of which three make a radius.
+  expect(shownWindow('height', WINDOWS, kmh, 3)?.high.value).toBeCloseTo(0.3, 9);
 });
 
 it.each(['distance', 'cut', 'pocket', 'mouth'] as const)('has none for %s', (name) => {
-  expect(shownWindow(name, WINDOWS, speedScale('mps', BED))).toBeNull();
+  expect(shownWindow(name, WINDOWS, speedScale('mps', BED), 1)).toBeNull();
 });

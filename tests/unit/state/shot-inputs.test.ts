@@ -115,11 +115,13 @@ describe('the tip', () => {
 
 describe('something typed', () => {
   it('is taken with a comma, a fraction or the unit behind it', () => {
-    const { model } = openShot();
+    const { model } = openShot({}, { tipUnit: 'radii' });
     model.typeIn('distance', '1,25 m');
     expect(model.shot.value.distanceM).toBeCloseTo(1.25, 12);
     model.typeIn('side', '-1/4');
     expect(model.shot.value.side).toBe(-0.25);
+    model.typeIn('height', '1/4 R low');
+    expect(model.shot.value.height).toBe(-0.25);
   });
 
   it('that is no number is told, and leaves the last good answer standing', () => {
@@ -163,9 +165,45 @@ describe('something typed', () => {
   });
 
   it('beyond the miscue limit goes to the engine, which knows why not', () => {
-    const { model } = openShot();
+    const { model } = openShot({}, { tipUnit: 'radii' });
     model.typeIn('side', '0.7');
     expect(model.problems.side.value).toBeNull();
     expect(model.shot.value.side).toBe(0.7);
+  });
+});
+
+describe('a cut with its side', () => {
+  it('changes both at once, and through straight keeps the side it last had', () => {
+    const { model } = openShot({ cutRad: 0.3 });
+    model.setCut(-0.2);
+    expect(model.shot.value.cutRad).toBe(-0.2);
+    expect(model.cutSign.value).toBe(-1);
+    model.setCut(0);
+    expect(model.shot.value.cutRad).toBe(0);
+    expect(model.cutSign.value).toBe(-1);
+  });
+
+  it('leaves the balls where they lie for who measures between them', () => {
+    const { model } = openShot({ cutRad: 0.3, distanceM: 1 }, { distanceFrom: 'ball-to-ball' });
+    const before = model.fields.distance.value.figure;
+    model.setCut(-0.9);
+    expect(model.fields.distance.value.figure).toBeCloseTo(before, 9);
+  });
+});
+
+describe('the tip in tips', () => {
+  // A radius moves the cue’s axis by (28.575 + 9.5) mm: 2.929 tips of 13 mm.
+  it('is typed and stepped in tips and kept as a share of the radius', () => {
+    const { model } = openShot({ side: 0 });
+    model.typeIn('side', '1 tip left');
+    expect(model.shot.value.side).toBeCloseTo(-13 / 38.075, 9);
+    model.nudge('side', -1);
+    expect(model.fields.side.value.figure).toBeCloseTo(-1.125, 9);
+  });
+
+  it('is told without a sign how far it may be', () => {
+    const { model } = openShot();
+    model.typeIn('side', '9 left');
+    expect(model.problems.side.value?.message).toBe('At most 2.92 tips either way.');
   });
 });

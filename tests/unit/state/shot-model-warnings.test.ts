@@ -32,6 +32,14 @@ describe('warnings', () => {
     expect(warn({ ...PLAIN, side, height })).toEqual(told);
   });
 
+  it.each([
+    [75, []],
+    [76, [{ kind: 'thin-cut' }]],
+    [-80, [{ kind: 'thin-cut' }]],
+  ])('tell of a cut over 75°, to either side: %f°', (cutDeg, told) => {
+    expect(warn({ ...PLAIN, cutRad: radOf(cutDeg) })).toEqual(told);
+  });
+
   it('tell of a cue raised ten degrees, as typed in degrees', () => {
     expect(warn({ ...PLAIN, elevationRad: radOf(10) })).toEqual([{ kind: 'raised-cue' }]);
     expect(warn({ ...PLAIN, elevationRad: radOf(9.5) })).toEqual([]);

@@ -135,3 +135,31 @@ describe('undo', () => {
     expect(model.canUndo.value).toBe(false);
   });
 });
+
+describe('redo', () => {
+  it('makes again what was taken back, until something else is changed', () => {
+    const { model } = openShot();
+    model.setFigure('speed', 2.5);
+    model.undo();
+    expect(model.canRedo.value).toBe(true);
+    model.redo();
+    expect(model.shot.value.speedMps).toBe(2.5);
+    expect(model.canRedo.value).toBe(false);
+    model.undo();
+    model.setFigure('distance', 1);
+    expect(model.canRedo.value).toBe(false);
+    model.redo();
+    expect(model.shot.value.distanceM).toBe(1);
+  });
+
+  it('exchanges the shots again whose exchange was taken back', () => {
+    const { model, desk } = openShot({ speedMps: 1.5 });
+    model.hold();
+    model.setFigure('speed', 3);
+    model.swap();
+    model.undo();
+    expect([model.shot.value.speedMps, desk.heldShot.value?.speedMps]).toEqual([3, 1.5]);
+    model.redo();
+    expect([model.shot.value.speedMps, desk.heldShot.value?.speedMps]).toEqual([1.5, 3]);
+  });
+});

@@ -3,12 +3,13 @@ import { expect, it, vi } from 'vitest';
 import { playAim } from '../../../src/engine/direct/play-aim';
 import { solveAim } from '../../../src/engine/direct/solve-aim';
 import { traceCueBall } from '../../../src/engine/direct/trace-cue-ball';
+import type { ShotPorts } from '../../../src/state/shot-ports';
 import { openShot } from './open-shot';
 
 /** Shot with the engine itself, and all that a screen shows of it read. */
-function openCounted() {
+function openCounted(ports: Partial<ShotPorts> = {}) {
   const counted = { solve: vi.fn(solveAim), play: vi.fn(playAim), trace: vi.fn(traceCueBall) };
-  const { model, kit } = openShot({}, {}, counted);
+  const { model, kit } = openShot({}, {}, { ...counted, ...ports });
   effect(() => {
     const { result, lastAnswer, path, warnings, remedySpeed, uncorrected, comparison } = model;
     for (const each of [result, lastAnswer, path, warnings, remedySpeed, uncorrected, comparison]) {
@@ -36,6 +37,28 @@ it('solves no more than the answer and its warnings need, a change', () => {
     expect(counts()).toEqual([SOLVES_A_CHANGE, 1, 1]);
   }
   model.endGesture();
+  expect(counts()).toEqual([0, 0, 0]);
+});
+
+it('solves once a frame, however often a finger is heard of in it, and loses nothing of it', () => {
+  let frame = () => {};
+  const nextFrame = (work: () => void) => {
+    frame = work;
+  };
+  const { model, counts } = openCounted({ nextFrame });
+  const distanceM = () => model.shot.value.distanceM;
+  model.beginGesture();
+  for (const metres of [1.2, 1.21, 1.22, 1.23]) model.setFigure('distance', metres);
+  expect(distanceM()).toBeCloseTo(1.2, 9);
+  frame();
+  expect(distanceM()).toBeCloseTo(1.23, 9);
+  model.setFigure('distance', 1.24);
+  model.setFigure('distance', 1.25);
+  expect(counts()).toEqual([2 * SOLVES_A_CHANGE, 2, 2]);
+  model.endGesture();
+  expect(distanceM()).toBeCloseTo(1.25, 9);
+  expect(counts()).toEqual([SOLVES_A_CHANGE, 1, 1]);
+  frame();
   expect(counts()).toEqual([0, 0, 0]);
 });
 

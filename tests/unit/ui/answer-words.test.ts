@@ -17,13 +17,13 @@ describe('where the aim line crosses the object ball', () => {
   it.each([
     [-0.25, '¼ ball left of centre'],
     [0.375, '⅜ ball right of centre'],
-    [0.5, 'at the right edge'],
-    [0.54, 'just outside the right edge'],
-    [-0.46, 'just inside the left edge'],
+    [0.5, 'at the right edge of the object ball'],
+    [0.54, 'just outside the right edge of the object ball'],
+    [-0.46, 'just inside the left edge of the object ball'],
     [1, '½ ball outside right edge'],
     [-1.5, '1 ball outside left edge'],
     [-3, '2½ balls outside left edge'],
-    [0.01, 'Centre'],
+    [0.01, 'through the centre of the object ball'],
   ])('%f ball widths right reads "%s"', (balls, words) => {
     expect(face(balls)).toBe(words);
   });

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { MODEL_VERSION } from '../../../src/engine/fit/trials/trials';
+import { MODEL_VERSION } from '../../../src/engine/fit/model-version';
 import type { CopyOffer } from '../../../src/state/backup/second-copy';
 import { createLawNews } from '../../../src/state/law-news';
 import { createStorageNotices } from '../../../src/state/storage-notices';
@@ -9,6 +9,7 @@ import { createTabClashes } from '../../../src/state/tab-clashes';
 import { createNoticeBoard } from '../../../src/store/notice-board';
 import type { Clash } from '../../../src/store/tabs/elsewhere';
 import { NewsBar } from '../../../src/ui/NewsBar';
+import { NewsLines } from '../../../src/ui/NewsLines';
 
 afterEach(cleanup);
 
@@ -43,13 +44,19 @@ function setUp() {
     alteredFile,
     law: createLawNews({ law, setLaw }, hasReadings),
     storage,
-    copy: { offer, hasNoRoom, take: async () => void done.push('take'), giveUp: does('give up') },
+    copy: signal({
+      offer,
+      hasNoRoom,
+      take: async () => void done.push('take'),
+      giveUp: does('give up'),
+    }),
     tabs,
     nowMs: () => new Date(2026, 5, 1).getTime(),
     reload: does('reload'),
     openBackup: does('open backup'),
   };
-  render(<NewsBar news={news} />);
+  const lines = { here: signal(NewsLines), isAway: signal(false), fetch: async () => NewsLines };
+  render(<NewsBar news={news} lines={lines} />);
   return { applyUpdate, clash, alteredFile, board, offer, hasNoRoom, law, hasReadings, done };
 }
 

@@ -3,6 +3,7 @@ import { DEFAULT_KIT } from '../../../src/engine/kit/kit';
 import type { Answered } from '../../../src/state/shot-answers';
 import { DEFAULT_PREFERENCES, DEFAULT_SHOT } from '../../../src/store/default-desk';
 import { faceWords, shooterWords, stripWords } from '../../../src/ui/shot/picture-words';
+import { tipScale } from '../../../src/units/tip-unit';
 import { answerTo } from '../state/open-shot';
 
 const PREFERENCES = { ...DEFAULT_PREFERENCES, lengthUnit: 'mm' } as const;
@@ -56,11 +57,20 @@ describe('the strip from above in words', () => {
 });
 
 describe('the cue ball’s face in words', () => {
+  const on = DEFAULT_KIT;
   it.each([
-    [-0.36, 0.1, '0.36 R left, 0.1 R up; the miscue limit is ½ R out'],
-    [0.25, -0.5, '¼ R right, ½ R down; the miscue limit is ½ R out'],
+    [-0.36, 0.1, '0.36 R left, 0.1 R high; the miscue limit is ½ R out'],
+    [0.25, -0.5, '¼ R right, ½ R low; the miscue limit is ½ R out'],
     [0, 0, 'at the centre; the miscue limit is ½ R out'],
-  ])('side %f and height %f', (side, height, words) => {
-    expect(faceWords({ side, height }, 0.5)).toBe(words);
+  ])('side %f and height %f in radii', (side, height, words) => {
+    const scale = tipScale('radii', on);
+    expect(faceWords({ side, height }, 0.5, 'radii', scale)).toBe(words);
+  });
+
+  it('says the same in tips, and by the clock', () => {
+    const [tips, clock] = [tipScale('tips', on), tipScale('clock', on)];
+    const at = { side: -0.34, height: 0 };
+    expect(faceWords(at, 0.5, 'tips', tips)).toBe('1 tip left; the miscue limit is 1½ tips out');
+    expect(faceWords(at, 0.5, 'clock', clock)).toMatch(/^9 o’clock, 1 tip out;/);
   });
 });

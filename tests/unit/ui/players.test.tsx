@@ -1,7 +1,7 @@
 import { cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { createDeskModel } from '../../../src/state/desk-model';
-import { createKitModel } from '../../../src/state/kit-model';
+import { createKitInPlay } from '../../../src/state/kit-in-play';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import { createMemoryStore } from '../../../src/store/memory-store';
@@ -23,7 +23,7 @@ function models(players: readonly Player[], played: readonly PlayedShot[] = []) 
   history.replaceState(null, '', '#kit/players');
   const store = createMemoryStore(createNoticeBoard());
   const desk = createDeskModel({ store, desk: DEFAULT_DESK });
-  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
+  const kit = createKitInPlay({ store, desk, shelves: DEMO_CATALOGUE });
   return { player: knownPlayer(store, desk, players, played), kit, router: createRouter(window) };
 }
 

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { cutPicks, isPicked, mouthPicks, speedPicks } from '../../../src/ui/shot/quick-picks';
+import { SPEED_UNITS } from '../../../src/units/speed-unit';
 
 it('offers the ball hits as angles, from full to thin', () => {
   const picks = cutPicks('degrees');
@@ -12,10 +13,21 @@ it('offers the ball hits as angles, from full to thin', () => {
   expect(eighth).toBeCloseTo(61.045, 3);
 });
 
+const KMH = { facts: SPEED_UNITS.kmh };
+
 it('offers the speed words in the unit chosen', () => {
   expect(
-    speedPicks({ inUnit: (mps) => mps * 3.6 }).find(({ label }) => label === 'medium')?.figure,
+    speedPicks({ ...KMH, inUnit: (mps) => mps * 3.6 }, null).find(({ label }) => label === 'medium')
+      ?.figure,
   ).toBeCloseTo(5.4, 9);
+});
+
+it('offers the softest that reaches the pocket, a step above its edge, and keeps its place', () => {
+  const picksAt = (mps: number | null) => speedPicks({ ...KMH, inUnit: (at) => at * 3.6 }, mps);
+  // 0.94 m/s is 3.384 km/h; a step is half a kilometre.
+  const label = 'just reaches the pocket';
+  expect(picksAt(0.94).at(-1)).toEqual({ label, figure: 3.5 });
+  expect(picksAt(null).at(-1)).toEqual({ label, figure: null });
 });
 
 it('offers mouths by name and width, within what the WPA allows of corner and side', () => {
@@ -24,7 +36,7 @@ it('offers mouths by name and width, within what the WPA allows of corner and si
     'corner 116',
     'side 128',
   ]);
-  const [tight, corner, side] = mouthPicks('in').map(({ figure }) => figure * 25.4);
+  const [tight, corner, side] = mouthPicks('in').map(({ figure }) => (figure ?? Number.NaN) * 25.4);
   expect(tight).toBeLessThan(114.3);
   expect(corner).toBeGreaterThan(114.3);
   expect(corner).toBeLessThan(117.5);

@@ -4,7 +4,7 @@ import type { EndedBy } from '../../../src/engine/room/windows';
 import {
   certaintyWords,
   chanceWords,
-  shortWindowWords,
+  endsInWords,
   windowWords,
 } from '../../../src/ui/shot/room-words';
 import { DEGREES } from '../../../src/units/angle-degrees';
@@ -66,9 +66,23 @@ describe('a window', () => {
     expect(windowWords(window, facts)).toBe(words);
   });
 
-  it('is also told in a few letters', () => {
-    const window = windowOf(-0.451, 'full', -0.357, 'thin');
-    expect(shortWindowWords(window, TIP_CONTACT)).toBe('−0.45 full to −0.36 thin');
+  const SIDE = { ...TIP_CONTACT, sides: { plus: 'right', minus: 'left' } };
+
+  it('has words for its sides, and no minus sign', () => {
+    const words = windowWords(windowOf(-0.216, 'full', 0.041, 'thin'), SIDE);
+    expect(words).toBe('from 0.22 R left (full) to 0.04 R right (thin)');
+  });
+
+  it.each([
+    [windowOf(-0.451, 'full', -0.357, 'thin'), 'Too far left it misses full, too far right thin.'],
+    [
+      windowOf(-0.5, 'miscue', 0.4, 'thin'),
+      'Too far left the tip slips, too far right it misses thin.',
+    ],
+    [windowOf(-0.5, 'range', 0.4, 'thin'), 'Too far right it misses thin.'],
+    [windowOf(-0.5, 'range', 0.5, 'range'), ''],
+  ])('of %o says what its ends do: %s', (window, words) => {
+    expect(endsInWords(window, SIDE)).toBe(words);
   });
 });
 

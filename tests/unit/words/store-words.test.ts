@@ -2,10 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { MOST_OF_A_KIND } from '../../../src/store/most-of-a-kind';
 import type { StoreNoticeKind } from '../../../src/store/store-port';
 import { CONTENT_STORES } from '../../../src/store/stores';
+import { CROWDED_WORDS, failureWords } from '../../../src/words/failure-words';
 import {
   backupFaultWords,
-  CROWDED_WORDS,
-  failureWords,
   noticeWords,
   TOLD_STORES,
   TOO_MANY_WORDS,

@@ -6,7 +6,8 @@ import { ballCrossing, lineCrossing } from '../../motion/line-crossing';
 import { runOf } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import { BOTH_SIDES, CENTRE_HIT, ROLLS_AT_ONCE, setup, spoken } from './set-up';
-import { type Readings, TAPE, type Trial, type TrialBed, type TrialSetup } from './trial';
+import type { Readings, Trial, TrialBed, TrialSetup } from './trial';
+import { TRIAL_TRAITS } from './trial-traits';
 
 /** Diamonds of a long rail, from the break end. */
 const LENGTH = 8;
@@ -20,12 +21,10 @@ const WORDS = ['medium', 'firm'] as const;
  */
 export const ANGLE = {
   name: 'angle',
-  readings: [{ name: 'upM', ...TAPE }],
+  ...TRIAL_TRAITS.angle,
   predict: predictArrival,
-  strokes: 1,
   shots: (bed) => BOTH_SIDES.flatMap((side) => WORDS.map((word) => shotAt(bed, side, word))),
   hangsOn: ['cutRad', 'distanceM', 'bedLengthM'],
-  tells: ['table'],
   headingOf: headingAt,
 } as const satisfies Trial;
 

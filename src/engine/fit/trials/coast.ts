@@ -3,14 +3,14 @@ import { PUSH_TO_ROLL } from '../../ball/inertia';
 import type { Kit } from '../../kit/kit';
 import type { Stroke } from '../../stroke/stroke';
 import { CENTRE_HIT, setup, spoken } from './set-up';
-import { type Readings, THUMB, type Trial, type TrialSetup } from './trial';
+import type { Readings, Trial, TrialSetup } from './trial';
+import { TRIAL_TRAITS } from './trial-traits';
 
 /** A ball rolled by hand: how long it takes to its rest tells how fast the cloth is. */
 export const COAST = {
   name: 'coast',
-  readings: [{ name: 'timeS', ...THUMB }],
+  ...TRIAL_TRAITS.coast,
   predict: predictCoast,
-  strokes: 1,
   // Up and down the table alike: the difference tells how it lies.
   shots: ({ lengthM }) =>
     [0, Math.PI].map((headingRad) => ({
@@ -18,9 +18,7 @@ export const COAST = {
       setup: setup(lengthM, { distanceM: (5 / 8) * lengthM }),
     })),
   hangsOn: ['distanceM'],
-  tells: ['cloth'],
   beginWith: 1,
-  isRolledByHand: true,
 } as const satisfies Trial;
 
 /**

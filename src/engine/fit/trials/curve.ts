@@ -1,7 +1,8 @@
 import { RAD_PER_DEG } from '../../numerics/angle';
 import { predictLanding } from './landing';
 import { BOTH_SIDES, CENTRE_HIT, fromDiamond, SIDE, spoken } from './set-up';
-import { TAPE, THUMB, type Trial } from './trial';
+import type { Trial } from './trial';
+import { TRIAL_TRAITS } from './trial-traits';
 
 const LEVEL_SIDE = { side: SIDE, height: 0 };
 /** As far out, but low: the ball slides longer, and its path tells more of the cloth. */
@@ -12,12 +13,8 @@ const RAISED_RAD = [10 * RAD_PER_DEG, 20 * RAD_PER_DEG];
 /** A raised stroke with side: its path curves by what the cloth does. */
 export const CURVE = {
   name: 'curve',
-  readings: [
-    { name: 'timeS', ...THUMB },
-    { name: 'landingM', ...TAPE },
-  ],
+  ...TRIAL_TRAITS.curve,
   predict: predictLanding,
-  strokes: 1,
   shots: (bed) =>
     RAISED_RAD.flatMap((elevationRad) =>
       (['medium', 'firm'] as const).flatMap((word) =>
@@ -30,7 +27,5 @@ export const CURVE = {
       ),
     ),
   hangsOn: ['distanceM'],
-  tells: ['cue', 'cloth'],
   after: 'line',
-  isRaised: true,
 } as const satisfies Trial;

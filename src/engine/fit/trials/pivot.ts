@@ -4,6 +4,7 @@ import type { Stroke } from '../../stroke/stroke';
 import { landingOf } from './landing';
 import { BOTH_SIDES, CENTRE_HIT, SIDE, setup, spoken } from './set-up';
 import type { Readings, Trial, TrialSetup } from './trial';
+import { TRIAL_TRAITS } from './trial-traits';
 
 const MAX_ROUNDS = 8;
 /** On the mark to this, m. */
@@ -15,16 +16,14 @@ const ON_MARK_M = 1e-9;
  */
 export const PIVOT = {
   name: 'pivot',
-  readings: [{ name: 'bridgeM', sd: 0.12, isShare: true }],
+  ...TRIAL_TRAITS.pivot,
   predict: predictPivot,
-  strokes: 6,
   shots: ({ lengthM }) =>
     BOTH_SIDES.map((sign) => ({
       stroke: { ...CENTRE_HIT, side: sign * SIDE, ...spoken('firm') },
       setup: setup(lengthM, { distanceM: (3 / 8) * lengthM }),
     })),
   hangsOn: ['distanceM'],
-  tells: ['cue'],
 } as const satisfies Trial;
 
 /**

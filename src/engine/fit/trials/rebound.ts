@@ -2,7 +2,8 @@ import type { Kit } from '../../kit/kit';
 import type { Stroke } from '../../stroke/stroke';
 import { CENTRE_HIT, fromDiamond, ROLLS_AT_ONCE, spoken } from './set-up';
 import { predictRun } from './speed';
-import { type Readings, TAPE, THUMB, type Trial, type TrialSetup } from './trial';
+import type { Readings, Trial, TrialSetup } from './trial';
+import { TRIAL_TRAITS } from './trial-traits';
 
 /**
  * A ball that rolls squarely into the far rail: how fast it came, and where it rests, tell what
@@ -10,19 +11,14 @@ import { type Readings, TAPE, THUMB, type Trial, type TrialSetup } from './trial
  */
 export const REBOUND = {
   name: 'rebound',
-  readings: [
-    { name: 'timeS', ...THUMB },
-    { name: 'runM', ...TAPE },
-  ],
+  ...TRIAL_TRAITS.rebound,
   predict: predictRebound,
-  strokes: 1,
   shots: (bed) =>
     (['medium', 'firm'] as const).map((word) => ({
       stroke: { ...CENTRE_HIT, height: ROLLS_AT_ONCE, ...spoken(word) },
       setup: fromDiamond(1, bed),
     })),
   hangsOn: ['distanceM', 'bedLengthM'],
-  tells: ['table'],
 } as const satisfies Trial;
 
 /** How long it takes to the far rail, and how far it runs in all; null where it stops before. */

@@ -7,6 +7,7 @@ import { runOf } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import { CENTRE_HIT, fromDiamond, spoken } from './set-up';
 import { type Readings, SPEED_WORDS, type Trial, type TrialSetup } from './trial';
+import { TRIAL_TRAITS } from './trial-traits';
 
 /** More cushions than the hardest stroke reaches. */
 const MOST_CUSHIONS = 12;
@@ -14,16 +15,14 @@ const MOST_CUSHIONS = 12;
 /** A stroke up the table, cushions counted: how far it runs tells how hard a player's word is. */
 export const SPEED = {
   name: 'speed',
-  readings: [{ name: 'runM', sd: 0.06, isShare: true }],
+  ...TRIAL_TRAITS.speed,
   predict: predictRun,
-  strokes: 1,
   shots: (bed) =>
     SPEED_WORDS.map((word) => ({
       stroke: { ...CENTRE_HIT, ...spoken(word) },
       setup: fromDiamond(1, bed),
     })),
   hangsOn: ['distanceM', 'bedLengthM'],
-  tells: [],
 } as const satisfies Trial;
 
 /**

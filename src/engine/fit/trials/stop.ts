@@ -3,7 +3,8 @@ import { endOfRun } from '../../motion/run';
 import type { Stroke } from '../../stroke/stroke';
 import { contactOf } from './meeting';
 import { CENTRE_HIT, setup, spoken } from './set-up';
-import { type Readings, TAPE, type Trial, type TrialSetup } from './trial';
+import type { Readings, Trial, TrialSetup } from './trial';
+import { TRIAL_TRAITS } from './trial-traits';
 
 const STOP_HEIGHT = -0.45;
 const STOP_GAPS_M = [0.03, 0.05, 0.07, 0.1, 0.15];
@@ -11,12 +12,8 @@ const STOP_GAPS_M = [0.03, 0.05, 0.07, 0.1, 0.15];
 /** A low stroke full at a ball that is near: how far both run on tells how draw goes. */
 export const STOP = {
   name: 'stop',
-  readings: [
-    { name: 'cueBallM', ...TAPE },
-    { name: 'objectBallM', ...TAPE },
-  ],
+  ...TRIAL_TRAITS.stop,
   predict: predictRunsAfter,
-  strokes: 1,
   // The cue ball on the first diamond's line, the object ball straight before it. Played any
   // harder, the object ball would come to the far cushion.
   shots: ({ lengthM, ballRadiusM }) => {
@@ -27,7 +24,6 @@ export const STOP = {
     }));
   },
   hangsOn: ['gapM', 'cutRad'],
-  tells: ['cloth', 'balls'],
 } as const satisfies Trial;
 
 /**

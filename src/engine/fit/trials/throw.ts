@@ -5,7 +5,8 @@ import { RAD_PER_DEG } from '../../numerics/angle';
 import type { Stroke } from '../../stroke/stroke';
 import { contactOf } from './meeting';
 import { BOTH_SIDES, CENTRE_HIT, SIDE, setup } from './set-up';
-import { type Readings, TAPE, type Trial, type TrialSetup } from './trial';
+import type { Readings, Trial, TrialSetup } from './trial';
+import { TRIAL_TRAITS } from './trial-traits';
 
 const THROW_CUT_RAD = 30 * RAD_PER_DEG;
 /** A ball's width between the two: so near, a crooked aim hardly turns the line of centres. */
@@ -14,9 +15,8 @@ const THROW_GAP_BALLS = 1;
 /** A ball sent by side or by a cut: where it touches the far cushion tells how the balls rub. */
 export const THROW = {
   name: 'throw',
-  readings: [{ name: 'objectLandingM', ...TAPE }],
+  ...TRIAL_TRAITS.throw,
   predict: predictObjectLanding,
-  strokes: 1,
   // The object ball two diamonds before the far cushion: further off, a soft one might not reach it.
   shots: ({ lengthM, ballRadiusM }) => {
     const at = { gapM: THROW_GAP_BALLS * 2 * ballRadiusM, distanceM: lengthM / 4 - ballRadiusM };
@@ -32,7 +32,6 @@ export const THROW = {
     ]);
   },
   hangsOn: ['gapM', 'cutRad', 'distanceM'],
-  tells: ['balls'],
   beginWith: 2,
   // The object ball is to run along the table.
   headingOf: (cutRad) => 0 - cutRad,

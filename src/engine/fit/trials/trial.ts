@@ -108,28 +108,32 @@ export const TAPE = { sd: 0.01, isShare: false } as const;
 /** Of two taps of a thumb, s (our estimate). */
 export const THUMB = { sd: 0.15, isShare: false } as const;
 
-/** One of the trials a player can do at a table: all that the rest of the program asks of it. */
-export interface Trial {
-  readonly name: string;
+/** What a trial asks of whoever does it. */
+export interface TrialTraits {
   /** In the order in which they are taken; one of a time is taken by two taps while it is played. */
   readonly readings: readonly ReadingSpec[];
-  readonly predict: Predict;
   /** How many strokes one set of readings takes: more than one where it is tried until it works. */
   readonly strokes: number;
-  /** The shots of it that can be done on a table. */
-  readonly shots: (bed: TrialBed) => readonly { stroke: MeantStroke; setup: TrialSetup }[];
-  /** What of a set-up its readings hang on. */
-  readonly hangsOn: readonly (keyof TrialSetup)[];
   /** The parts of a kit that its readings may tell of. */
   readonly tells: readonly Part[];
-  /** Level, and done within minutes by one person: its place among those to begin with. */
-  readonly beginWith?: number;
-  /** A trial of the same shot to be done before this one, which is harder. */
-  readonly after?: string;
   /** Whether the butt is raised: its height is measured, and the cloth is at risk. */
   readonly isRaised?: boolean;
   /** Whether a hand rolls the ball, instead of a cue; how far it went is then read too. */
   readonly isRolledByHand?: boolean;
+}
+
+/** One of the trials a player can do at a table: all that the rest of the program asks of it. */
+export interface Trial extends TrialTraits {
+  readonly name: string;
+  readonly predict: Predict;
+  /** The shots of it that can be done on a table. */
+  readonly shots: (bed: TrialBed) => readonly { stroke: MeantStroke; setup: TrialSetup }[];
+  /** What of a set-up its readings hang on. */
+  readonly hangsOn: readonly (keyof TrialSetup)[];
+  /** Level, and done within minutes by one person: its place among those to begin with. */
+  readonly beginWith?: number;
+  /** A trial of the same shot to be done before this one, which is harder. */
+  readonly after?: string;
   /** How the straight line lies over the table, where its cut tells that; rad, as a heading. */
   readonly headingOf?: (cutRad: number) => number;
 }

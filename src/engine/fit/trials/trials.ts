@@ -29,9 +29,3 @@ export interface TrialShot {
 export function shotsToDo(bed: TrialBed): readonly TrialShot[] {
   return ROWS.flatMap(({ name, shots }) => shots(bed).map((shot) => ({ trial: name, ...shot })));
 }
-
-/**
- * Goes up when the model behind the predictions changes. Readings taken under an older one are
- * fitted anew by the present one; none is ever thrown away.
- */
-export const MODEL_VERSION = 3;

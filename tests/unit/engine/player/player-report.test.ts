@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import { KIT_QUANTITIES, type KitSpread, UNMEASURED } from '../../../../src/engine/kit/kit-spread';
-import { KIT_SHARE, playerOf } from '../../../../src/engine/player/known-player';
+import { KIT_SHARE } from '../../../../src/engine/player/known-player';
 import { levelTest } from '../../../../src/engine/player/level-test';
+import { playerOf } from '../../../../src/engine/player/player-of';
 import {
   type PlayedShot,
   type PlayerJob,

@@ -1,7 +1,7 @@
 import type { SharePort } from '../../../../src/sensors/share-file';
 import { createStorageRoom } from '../../../../src/sensors/storage-room';
+import { copyPlaces } from '../../../../src/state/backup/copy-places';
 import { createSaveGate } from '../../../../src/state/backup/save-gate';
-import { copyPlaces } from '../../../../src/state/backup/second-copy';
 import { createBackupModel } from '../../../../src/state/backup-model';
 import { findDigest } from '../../../../src/store/backup/backup-format';
 import type { Contents } from '../../../../src/store/contents';

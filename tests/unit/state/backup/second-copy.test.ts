@@ -1,11 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { type CopyPlaces, copyPlaces, loadKept } from '../../../../src/state/backup/copy-places';
 import { createSaveGate } from '../../../../src/state/backup/save-gate';
-import {
-  type CopyPlaces,
-  copyPlaces,
-  createSecondCopy,
-  runFromCopy,
-} from '../../../../src/state/backup/second-copy';
+import { createSecondCopy, runFromCopy } from '../../../../src/state/backup/second-copy';
 import { parseBackup } from '../../../../src/store/backup/parse-backup';
 import type { Contents } from '../../../../src/store/contents';
 import { createMemoryStore } from '../../../../src/store/memory-store';
@@ -208,10 +204,12 @@ describe('the second copy', () => {
     expect(copy.offer.value).toEqual({ kind: 'shut', savedAtMs: NOW_MS });
     const shut = createMemoryStore(createNoticeBoard());
     const first = await shut.loadAll();
-    expect(await runFromCopy(shut, first, places)).toBe(first);
+    const find = vi.fn(async () => ({ runFromCopy }));
+    expect(await loadKept(shut, places, find)).toEqual(first);
+    expect(find).not.toHaveBeenCalled();
     await copy.take();
     expect(done).toEqual(['reload']);
-    const loaded = await runFromCopy(shut, first, places);
+    const loaded = await loadKept(shut, places, find);
     expect(loaded.desk).toEqual(CONTENTS.desk);
     expect(loaded.attempts).toEqual(CONTENTS.attempts);
     expect((await openPage(null, false)).copy.offer.value).toBeNull();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { MODEL_VERSION } from '../../../../src/engine/fit/trials/trials';
+import { MODEL_VERSION } from '../../../../src/engine/fit/model-version';
 import type { Attempt } from '../../../../src/store/attempt';
 import type { WriteResult } from '../../../../src/store/store-port';
 import { CURVE, LINE, openMeasure } from './open-measure';

@@ -4,11 +4,14 @@ import type { TrialShot } from '../../../../src/engine/fit/trials/trials';
 import { KIT_QUANTITIES } from '../../../../src/engine/kit/kit-spread';
 import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/room/stroke-profile';
 import { createDeskModel } from '../../../../src/state/desk-model';
+import { createKitInPlay } from '../../../../src/state/kit-in-play';
 import { createKitModel } from '../../../../src/state/kit-model';
+import { createKnownKit } from '../../../../src/state/measure/create-known-kit';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
 import type { MeasureModel } from '../../../../src/state/measure/measure-model';
 import { createNotedKnowledge } from '../../../../src/state/measure/noted-knowledge';
 import type { Foresee } from '../../../../src/state/measure/work-report';
+import { workReport } from '../../../../src/state/measure/work-report';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
 import type { StorePort } from '../../../../src/store/store-port';
@@ -93,29 +96,33 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
     ids += 1;
     return `new-${ids}`;
   };
-  const kit = createKitModel({ store, desk, shelves: loaded, now, newId });
+  const kit = createKitModel(createKitInPlay({ store, desk, shelves: loaded }), {
+    desk,
+    now,
+    newId,
+  });
   const profile = signal<StrokeProfile>(INVENTED_PROFILES.club);
   const jobs: FitJob[] = [];
   const { later, rest } = createRests();
   const { fit: workOut = async (job: FitJob) => inventedReport(job) } = options;
-  const measure = createMeasureModel({
+  const fit =
+    workOut &&
+    ((job: FitJob) => {
+      jobs.push(job);
+      return workOut(job);
+    });
+  const known = createKnownKit({
     store,
     attempts: loaded.attempts,
     kit,
     desk,
     profile,
-    fit:
-      workOut &&
-      ((job) => {
-        jobs.push(job);
-        return workOut(job);
-      }),
-    foresee,
+    fit,
+    workReport,
     noted: createNotedKnowledge(noteIn(note), build),
     later,
-    now,
-    newId,
   });
+  const measure = createMeasureModel(known, { fit, foresee, now, newId });
   /** A line shot from its beginning to its reading. */
   const shootLine = (landingM = 0.08) => {
     const id = measure.begin(LINE);

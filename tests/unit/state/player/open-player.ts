@@ -10,7 +10,8 @@ import { INVENTED_PROFILES, type StrokeProfile } from '../../../../src/engine/ro
 import type { SharePort } from '../../../../src/sensors/share-file';
 import { createDeskModel, type DeskModel } from '../../../../src/state/desk-model';
 import { createNotedPlayers } from '../../../../src/state/player/noted-players';
-import { createPlayerModel } from '../../../../src/state/player/player-model';
+import { createPlayerFile } from '../../../../src/state/player/player-file';
+import { createPlayerModel, type PlayerModel } from '../../../../src/state/player/player-model';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
 import type { PlayedShot, Player } from '../../../../src/store/player';
@@ -73,7 +74,7 @@ export function knownPlayer(
   players: readonly Player[] = [STUDENT],
   played: readonly PlayedShot[] = [],
 ) {
-  return createPlayerModel({
+  const player = createPlayerModel({
     store,
     desk,
     players,
@@ -84,10 +85,15 @@ export function knownPlayer(
       keep() {},
       forget() {},
     },
-    sharing: fakeSharing([]),
-    digest: null,
     later: () => () => {},
   });
+  return withFile(player, []);
+}
+
+/** With the file of one player alone, which comes later than the rest. */
+function withFile(player: PlayerModel, files: File[], now = Date.now) {
+  const file = createPlayerFile({ player, sharing: fakeSharing(files), digest: null, now });
+  return { ...player, file };
 }
 
 export interface OpenPlayerOptions {
@@ -136,11 +142,9 @@ export async function openPlayer(options: OpenPlayerOptions = {}) {
         return report(job);
       }),
     noted: createNotedPlayers(noteIn(note), build),
-    sharing: fakeSharing(files),
-    digest: null,
     later,
     now,
     newId,
   });
-  return { player, desk, store, jobs, files, rest, note };
+  return { player: withFile(player, files, now), desk, store, jobs, files, rest, note };
 }

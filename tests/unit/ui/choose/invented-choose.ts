@@ -4,7 +4,7 @@ import { WPA_POCKETS } from '../../../../src/engine/table/pocket-standard';
 import { tableShape } from '../../../../src/engine/table/table-shape';
 import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
 import { createDeskModel } from '../../../../src/state/desk-model';
-import { createKitModel } from '../../../../src/state/kit-model';
+import { createKitInPlay } from '../../../../src/state/kit-in-play';
 import { DEFAULT_DESK } from '../../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
 import { createMemoryStore } from '../../../../src/store/memory-store';
@@ -53,7 +53,7 @@ export const CUT: SavedPosition = {
 export function inventedChoose(position: SavedPosition = CUT, answers: Answers = {}) {
   const store = createMemoryStore(createNoticeBoard());
   const desk = createDeskModel({ store, desk: DEFAULT_DESK });
-  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
+  const kit = createKitInPlay({ store, desk, shelves: DEMO_CATALOGUE });
   const shot = openShot().model;
   const player = knownPlayer(store, desk);
   const { later, rest } = holdLater();

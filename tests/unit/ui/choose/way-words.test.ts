@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
+import { DEFAULT_PREFERENCES } from '../../../../src/store/default-desk';
 import { fanLine } from '../../../../src/ui/choose/fan-words';
 import { percentWords } from '../../../../src/ui/choose/table-words';
 import {
@@ -72,7 +73,7 @@ describe('words for a way', () => {
 
   it.each([0.3, 0.75, 1.5, 2.5, 3.4, 4.8])('call %d m/s what Shot calls it', (speedMps) => {
     const option = { ...WAY.option, stroke: { ...WAY.option.stroke, speedMps } };
-    const { word } = tileWords('speed', openShot({ speedMps }).model, 'ghost-ball');
+    const { word } = tileWords('speed', openShot({ speedMps }).model, DEFAULT_PREFERENCES);
     expect(wayName({ way: WAY.way, option })).toBe(`outside, ${word}, roll`);
   });
 

@@ -2,15 +2,21 @@ import { computed, signal } from '@preact/signals';
 import { cleanup, render, screen } from '@testing-library/preact';
 import type { PlayerJob } from '../../../../src/engine/player/player-report';
 import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
+import { createKitInPlay } from '../../../../src/state/kit-in-play';
 import { createKitModel } from '../../../../src/state/kit-model';
+import type { Late } from '../../../../src/state/late';
 import { createLogModel } from '../../../../src/state/log/log-model';
 import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
 import type { PlayedShot } from '../../../../src/store/player';
 import type { AppModels } from '../../../../src/ui/app-models';
 import { ChoosePlace } from '../../../../src/ui/choose/ChoosePlace';
+import { AfterAim } from '../../../../src/ui/log/AfterAim';
 import { LogPlace } from '../../../../src/ui/log/LogPlace';
+import { QuestionPanel } from '../../../../src/ui/player/QuestionPanel';
 import { createRouter } from '../../../../src/ui/route';
+import { InputControl } from '../../../../src/ui/shot/InputControl';
 import { ShotPlace } from '../../../../src/ui/shot/ShotPlace';
+import { WhyPanel } from '../../../../src/ui/shot/WhyPanel';
 import type { Work } from '../../../../src/worker/engine-pool';
 import { holdLater } from '../../state/choose/held-later';
 import { inventedWork } from '../../state/choose/invented-work';
@@ -36,7 +42,7 @@ export async function openLog(hash: string, played: readonly PlayedShot[] = []) 
   history.replaceState(null, '', hash);
   const opened = await openPlayer({ report, played });
   const { player, desk, store } = opened;
-  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
+  const kit = createKitModel(createKitInPlay({ store, desk, shelves: DEMO_CATALOGUE }), { desk });
   const shot = openShot({}, {}, { desk }).model;
   const choose = createChooseModel({
     store,
@@ -61,7 +67,8 @@ export async function openLog(hash: string, played: readonly PlayedShot[] = []) 
   const router = createRouter(window);
   const nowMs = () => 1_797_000_500_000;
   // The screens looked at here read no others.
-  const app = { player, log, kit, desk, nowMs, router, shot, choose } as AppModels;
+  const news = { reload: () => {} };
+  const app = { player, log, kit, desk, nowMs, router, shot, choose, news } as AppModels;
   const { container } = render(<Place app={app} />);
   return { ...opened, kit, shot, choose, log, router, container };
 }
@@ -69,7 +76,27 @@ export async function openLog(hash: string, played: readonly PlayedShot[] = []) 
 function Place({ app }: { app: AppModels }) {
   const { place } = app.router.route.value;
   if (place === 'log') return <LogPlace app={app} />;
-  return place === 'choose' ? <ChoosePlace app={app} /> : <ShotPlace app={app} />;
+  return place === 'choose' ? (
+    <ChoosePlace app={app} />
+  ) : (
+    <ShotPlace app={app} late={lateOf(app)} />
+  );
+}
+
+const here = <T,>(part: T): Late<T> => ({
+  here: signal(part),
+  isAway: signal(false),
+  fetch: async () => part,
+});
+
+/** All of Shot that comes late, already there. */
+function lateOf(app: AppModels) {
+  return {
+    after: here(() => <AfterAim app={app} />),
+    control: here(InputControl),
+    why: here(WhyPanel),
+    question: here(QuestionPanel),
+  };
 }
 
 export const press = (name: string | RegExp) => screen.getByRole('button', { name }).click();

@@ -1,15 +1,18 @@
 import { computed, signal } from '@preact/signals';
 import { render } from '@testing-library/preact';
 import { solveAim } from '../../../../src/engine/direct/solve-aim';
-import { fitReport } from '../../../../src/engine/fit/fit-report';
+import { type FitJob, fitReport } from '../../../../src/engine/fit/fit-report';
 import { foresee } from '../../../../src/engine/fit/foresee';
 import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createInstallModel } from '../../../../src/state/install-model';
 import { kitEffects } from '../../../../src/state/kit-effects';
+import { createKitInPlay } from '../../../../src/state/kit-in-play';
 import { createKitModel } from '../../../../src/state/kit-model';
 import { createAwakeModel } from '../../../../src/state/measure/awake-model';
+import { createKnownKit } from '../../../../src/state/measure/create-known-kit';
 import { createMeasureModel } from '../../../../src/state/measure/create-measure-model';
+import { workReport } from '../../../../src/state/measure/work-report';
 import type { Attempt } from '../../../../src/store/attempt';
 import { DEFAULT_DESK } from '../../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
@@ -28,20 +31,25 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
   history.replaceState(null, '', hash);
   const store = createMemoryStore(createNoticeBoard());
   const desk = createDeskModel({ store, desk: DEFAULT_DESK });
-  const kit = createKitModel({ store, desk, shelves: DEMO_CATALOGUE });
-  const measure = createMeasureModel({
+  const kit = createKitModel(createKitInPlay({ store, desk, shelves: DEMO_CATALOGUE }), { desk });
+  const fit = async (job: FitJob) => fitReport(job);
+  const known = createKnownKit({
     store,
     attempts,
     kit,
     desk,
     profile: signal(INVENTED_PROFILES.club),
-    fit: async (job) => fitReport(job),
-    foresee: async (job) => foresee(job),
+    fit,
+    workReport,
     noted: { recall: () => null, keep: () => {}, forget: () => {} },
     later: (work) => {
       const timer = setTimeout(work);
       return () => clearTimeout(timer);
     },
+  });
+  const measure = createMeasureModel(known, {
+    fit,
+    foresee: async (job) => foresee(job),
     now: () => NOW_MS,
   });
   const { page, lastLock } = fakeWakePage();

@@ -1,0 +1,60 @@
+import type { Rolldown } from 'vite';
+
+type Graph = Parameters<Rolldown.CodeSplittingNameFunction>[1];
+
+const MAIN = 'src/main.tsx';
+const WORKER = 'src/worker/engine-worker.ts';
+const RESCUE = 'src/rescue.ts';
+const ENTRIES = [MAIN, WORKER, RESCUE];
+
+/** The modules that a set of them imports, and so on, but for what they import late. */
+function closure(roots: readonly string[], graph: Graph): ReadonlySet<string> {
+  const found = new Set(roots);
+  for (const id of found) {
+    for (const next of graph.getModuleInfo(id)?.importedIds ?? []) found.add(next);
+  }
+  return found;
+}
+
+interface Reached {
+  /** By what must run whatever becomes of the rest. */
+  readonly rescue: ReadonlySet<string>;
+  readonly first: ReadonlySet<string>;
+  readonly worker: ReadonlySet<string>;
+  /** What each part that comes late imports. */
+  readonly late: readonly ReadonlySet<string>[];
+}
+
+function reachOf(root: string, graph: Graph): Reached {
+  const first = closure([`${root}/${MAIN}`], graph);
+  const late = [...first].flatMap((id) => graph.getModuleInfo(id)?.dynamicallyImportedIds ?? []);
+  return {
+    rescue: closure([`${root}/${RESCUE}`], graph),
+    first,
+    worker: closure([`${root}/${WORKER}`], graph),
+    late: late.map((id) => closure([id], graph)),
+  };
+}
+
+/**
+ * Which script a module goes into; null leaves it with the one entry that needs it. What the first
+ * screen needs of the engine lies in a script that the page and its workers load alike, what only
+ * later places and workers need in another.
+ *
+ * @param root the project's folder, with slashes
+ */
+export function chunkByReach(root: string): Rolldown.CodeSplittingNameFunction {
+  let reached: Reached | undefined;
+  return (id, graph) => {
+    reached ??= reachOf(root, graph);
+    return ENTRIES.some((entry) => id.endsWith(entry)) ? null : chunkOf(id, reached);
+  };
+}
+
+function chunkOf(id: string, { rescue, first, worker, late }: Reached): string | null {
+  const lateParts = late.filter((part) => part.has(id)).length;
+  if (rescue.has(id)) return 'repair';
+  if (first.has(id)) return worker.has(id) ? 'engine' : 'first';
+  if (worker.has(id)) return lateParts > 0 ? 'engine-more' : null;
+  return lateParts > 1 ? 'shared' : null;
+}

@@ -1,0 +1,97 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { solveAim } from './engine/direct/solve-aim';
+import type { Kit } from './engine/kit/kit';
+import { dropStoredApp } from './offline/drop-stored-app';
+import { sharePort } from './sensors/share-port';
+import type { createStorageRoom } from './sensors/storage-room';
+import type { CopyPlaces } from './state/backup/copy-places';
+import type { SaveGate } from './state/backup/save-gate';
+import { createUndoneMark } from './state/backup/undone-mark';
+import { createBackupModel } from './state/backup-model';
+import { createChooseModel } from './state/choose/create-choose-model';
+import { kitEffects } from './state/kit-effects';
+import type { createKitInPlay } from './state/kit-in-play';
+import { createKitModel } from './state/kit-model';
+import { createLogModel, type LogPorts } from './state/log/log-model';
+import { createAwakeModel } from './state/measure/awake-model';
+import type { createKnownKit } from './state/measure/create-known-kit';
+import { createMeasureModel, type MeasurePorts } from './state/measure/create-measure-model';
+import { createPlayerFile } from './state/player/player-file';
+import { createRepairModel } from './state/repair-model';
+import { findDigest } from './store/backup/backup-format';
+import { type FindStorage, notedText } from './store/noted-text';
+import type { Loaded } from './store/store-port';
+import type { AppModels, FirstModels } from './ui/app-models';
+import { createLaterAtRest } from './ui/later-at-rest';
+import type { Work } from './worker/engine-pool';
+
+/** What the first screen does without, and the other places do not. */
+export interface LaterPorts {
+  readonly gate: SaveGate;
+  readonly loaded: Loaded;
+  readonly places: CopyPlaces;
+  readonly storageRoom: ReturnType<typeof createStorageRoom>;
+  readonly kit: ReturnType<typeof createKitInPlay>;
+  readonly findStorage: FindStorage;
+  /** The kit as the shot on screen sees it. */
+  readonly knownKit: ReadonlySignal<Kit>;
+  readonly known: LogPorts['known'];
+  readonly measure: ReturnType<typeof createKnownKit>;
+  /** Compares ways, with every hand there is; null where the browser has no workers. */
+  readonly waysWork: Work | null;
+  /** Does what is worked out at rest. */
+  readonly fitWork: Work | null;
+  readonly fit: MeasurePorts['fit'];
+  readonly flush: () => Promise<unknown>;
+}
+
+/** The models of all places: those of the first screen, and the rest. */
+export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
+  const { gate, loaded, kit, known, measure, fitWork, fit, flush } = ports;
+  const { shot, desk, player, nowMs: now } = first;
+  const [sharing, digest] = [sharePort(), findDigest()];
+  const { reload } = first.news;
+  const table = kit.current.tables;
+  const { knowledge } = measure;
+  const choose = createChooseModel({
+    store: gate.store,
+    positions: loaded.positions,
+    table,
+    knowledge,
+    player,
+    work: ports.waysWork,
+    shot,
+    later: createLaterAtRest(window),
+  });
+  return {
+    ...first,
+    kit: createKitModel(kit, { desk }),
+    player: { ...player, file: createPlayerFile({ player, sharing, digest, now }) },
+    choose,
+    log: createLogModel({ shot, desk, choose, player, known, knowledge, table, work: fitWork }),
+    measure: createMeasureModel(measure, {
+      fit,
+      foresee: fitWork && ((job) => fitWork('foresee', job)),
+    }),
+    effects: computed(() => kitEffects(ports.knownKit.value, solveAim)),
+    awake: createAwakeModel(window),
+    backup: createBackupModel({
+      gate,
+      flush,
+      sharing,
+      digest,
+      undone: createUndoneMark(ports.findStorage),
+      now,
+      reload,
+      room: ports.storageRoom,
+      places: ports.places,
+    }),
+    repair: createRepairModel({
+      drop: dropStoredApp,
+      flush,
+      reload,
+      done: notedText(() => globalThis.sessionStorage ?? null, 'leeway.repaired'),
+      now,
+    }),
+  };
+}

@@ -1,0 +1,33 @@
+import type { ComponentType } from 'preact';
+import { createLate, type Late } from '../state/late';
+import type { AppModels, LateParts } from './app-models';
+
+type Place = ComponentType<{ app: AppModels }>;
+
+/** Every part of the screen that comes later than the first answer, each a script of its own. */
+export function createLateParts(models: Late<AppModels>, page: EventTarget): LateParts {
+  const part = <T,>(load: () => Promise<T>) => createLate(load, page);
+  const place = (load: () => Promise<Place>) =>
+    part(async () => {
+      const [Place, app] = await Promise.all([load(), models.fetch()]);
+      if (app === null) throw new Error('The models of the places are not here.');
+      return () => <Place app={app} />;
+    });
+  return {
+    models,
+    news: part(async () => (await import('./NewsLines')).NewsLines),
+    control: part(async () => (await import('./shot/InputControl')).InputControl),
+    why: part(async () => (await import('./shot/WhyPanel')).WhyPanel),
+    question: part(async () => (await import('./player/QuestionPanel')).QuestionPanel),
+    after: place(async () => (await import('./log/AfterAim')).AfterAim),
+    choose: place(async () => (await import('./choose/ChoosePlace')).ChoosePlace),
+    kit: place(async () => (await import('./kit/KitPlace')).KitPlace),
+    log: place(async () => (await import('./log/LogPlace')).LogPlace),
+  };
+}
+
+/** In the order in which they are most likely asked for. */
+export function inOrder(parts: LateParts): readonly Late<unknown>[] {
+  const { news, control, models, why, question, after, choose, kit, log } = parts;
+  return [news, control, models, why, question, after, choose, kit, log];
+}

@@ -1,0 +1,20 @@
+import type { Point } from '../../diagram/canvas';
+
+interface Props {
+  readonly at: Point;
+  /** Whether a ball lies in it, beside which the arrows stand. */
+  readonly isAboutBall?: boolean;
+}
+
+const ARROWS = 'M-2.5 -3.5L-6 0L-2.5 3.5M2.5 -3.5L6 0L2.5 3.5';
+const ABOUT_BALL = 'M-6.5 -3L-9.5 0L-6.5 3M6.5 -3L9.5 0L6.5 3';
+
+/** A small ring with two arrows: here a finger takes hold, to drag across. */
+export function DragHandle({ at, isAboutBall = false }: Props) {
+  return (
+    <g class="drag-handle" transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}>
+      <circle r={isAboutBall ? 12 : 9.5} />
+      <path d={isAboutBall ? ABOUT_BALL : ARROWS} />
+    </g>
+  );
+}

@@ -1,0 +1,63 @@
+import type { Page } from 'playwright-core';
+import { afterEach, expect, it } from 'vitest';
+import { type OpenApp, openApp, untilFetched, untilRendered } from '../harness/open-app';
+import { SCREENS } from '../harness/screens';
+import { openTile } from '../harness/thumb';
+
+let app: OpenApp;
+afterEach(() => app.close());
+
+const goTo = (page: Page, hash: string) =>
+  page.evaluate((next) => {
+    location.hash = next;
+  }, hash);
+
+/** The scripts that were asked for so far, without the hash of what is in them. */
+const scriptsOf = ({ server }: OpenApp) =>
+  server.requests.flatMap((path) => /assets\/([\w-]+)-[\w-]{8}\.js/.exec(path)?.[1] ?? []);
+
+it('shows the first answer with the scripts of the first screen alone', async () => {
+  app = await openApp({ hash: '#shot', hasWorkers: false });
+  await app.page.locator('.answer-lead').waitFor();
+  const order = scriptsOf(app);
+  const first = order.slice(0, order.indexOf('first') + 1);
+  expect(first).not.toEqual([]);
+  expect(first.filter((name) => /Place|Part|Control|Panel|later|shared|more/.test(name))).toEqual(
+    [],
+  );
+});
+
+it('has every screen at hand a moment after the first answer, whatever becomes of the network', async () => {
+  app = await openApp({ hasWorkers: false });
+  const { page, server, guard } = app;
+  await untilFetched(page);
+  await server.stop();
+  guard.expectServerGone();
+  for (const screen of SCREENS) {
+    await goTo(page, screen);
+    await untilRendered(page);
+    expect(await page.locator('main').count()).toBe(1);
+  }
+  expect(guard.problems).toEqual([]);
+});
+
+it('says so kindly where a part cannot be had, keeps the rest going, and has it after all', async () => {
+  app = await openApp({ hasWorkers: false });
+  const { page, server } = app;
+  server.disturb((path) => (path.includes('KitPlace') ? 'cut' : undefined));
+  await page.reload();
+  await goTo(page, '#kit');
+  const told = page.getByText('This part is not on the device yet');
+  await told.waitFor();
+  expect(await page.locator('main').count()).toBe(1);
+  await goTo(page, '#shot');
+  await openTile(page, 'distance');
+  await page.getByRole('slider').waitFor();
+  await goTo(page, '#kit');
+  await told.waitFor();
+  await Promise.all([page.waitForEvent('load'), page.getByText('Load again').click()]);
+  await told.waitFor();
+  server.disturb();
+  await page.getByRole('heading', { name: 'Kit', level: 1 }).waitFor();
+  expect(await told.count()).toBe(0);
+});

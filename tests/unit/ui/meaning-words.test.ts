@@ -1,0 +1,29 @@
+import { expect, it } from 'vitest';
+import { DEFAULT_SHOT } from '../../../src/store/default-desk';
+import { uncorrectedWords } from '../../../src/ui/shot/meaning-words';
+import { answerTo } from '../state/open-shot';
+
+const DEG = Math.PI / 180;
+
+/** A stroke that sends the object ball so far right of a target line at 20°. */
+function sent(offDeg: number | null) {
+  const answer = answerTo(DEFAULT_SHOT);
+  const directionRad = offDeg === null ? null : (20 + offDeg) * DEG;
+  return { ...answer, objectBall: { ...answer.objectBall, directionRad } };
+}
+
+it.each([
+  [-24, 'would miss by 24.0° to the left'],
+  [2.1, 'would miss by 2.1° to the right'],
+  [0.8, 'would still go, 0.8° to the right of the middle'],
+  [0.02, 'would go the same way'],
+  [null, 'would leave the object ball where it is'],
+])('a ball sent %s° beside the target %s', (offDeg, words) => {
+  expect(uncorrectedWords(sent(offDeg), 20 * DEG, 1 * DEG)).toBe(words);
+});
+
+it('says of a stroke that passes the ball that it would miss it', () => {
+  expect(uncorrectedWords({ ok: false, reason: 'misses' }, 0, null)).toBe(
+    'would miss the object ball',
+  );
+});
