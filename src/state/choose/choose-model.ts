@@ -9,8 +9,8 @@ import type { ChanceRange } from '../../engine/player/some-players';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition, Zone } from '../../store/saved-position';
+import type { EditResult } from '../edit-result';
 import type { Gestures } from '../history';
-import type { EditResult } from '../kit-edits';
 import type { ShotToLog } from '../log/shot-to-log';
 import type { Difference } from './for-most';
 
