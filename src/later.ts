@@ -1,6 +1,3 @@
-import { computed, type ReadonlySignal } from '@preact/signals';
-import { solveAim } from './engine/direct/solve-aim';
-import type { Kit } from './engine/kit/kit';
 import { dropStoredApp } from './offline/drop-stored-app';
 import { sharePort } from './sensors/share-port';
 import type { createStorageRoom } from './sensors/storage-room';
@@ -9,7 +6,6 @@ import type { SaveGate } from './state/backup/save-gate';
 import { createUndoneMark } from './state/backup/undone-mark';
 import { createBackupModel } from './state/backup-model';
 import { createChooseModel } from './state/choose/create-choose-model';
-import { kitEffects } from './state/kit-effects';
 import type { createKitInPlay } from './state/kit-in-play';
 import { createKitModel } from './state/kit-model';
 import { createLogModel, type LogPorts } from './state/log/log-model';
@@ -33,8 +29,6 @@ export interface LaterPorts {
   readonly storageRoom: ReturnType<typeof createStorageRoom>;
   readonly kit: ReturnType<typeof createKitInPlay>;
   readonly findStorage: FindStorage;
-  /** The kit as the shot on screen sees it. */
-  readonly knownKit: ReadonlySignal<Kit>;
   readonly known: LogPorts['known'];
   readonly measure: ReturnType<typeof createKnownKit>;
   /** Compares ways, with every hand there is; null where the browser has no workers. */
@@ -70,10 +64,10 @@ export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
     choose,
     log: createLogModel({ shot, desk, choose, player, known, knowledge, table, work: fitWork }),
     measure: createMeasureModel(measure, {
+      desk,
       fit,
       foresee: fitWork && ((job) => fitWork('foresee', job)),
     }),
-    effects: computed(() => kitEffects(ports.knownKit.value, solveAim)),
     awake: createAwakeModel(window),
     backup: createBackupModel({
       gate,

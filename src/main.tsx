@@ -174,7 +174,7 @@ async function start(holder: HTMLElement): Promise<void> {
   const models = createLate(async () => {
     const { completeApp } = await import('./later');
     const waysWork = poolOf(workerCount(navigator.hardwareConcurrency));
-    const what = { gate, loaded, places, storageRoom, findStorage, kit, knownKit, known };
+    const what = { gate, loaded, places, storageRoom, findStorage, kit, known };
     return completeApp(first, { ...what, waysWork, fitWork, fit, flush, measure });
   }, window);
   const late = createLateParts(models, window);

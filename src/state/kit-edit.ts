@@ -1,12 +1,9 @@
-import { withNumberAt } from '../store/number-at';
 import { LONGEST_NAME } from '../store/parse-named';
 import type { ShelfName, Shelves } from '../store/records';
 import { checkRange } from '../units/check-range';
-import type { KitUnits } from '../units/kit-units';
 import { KIT_PROBLEMS } from '../words/kit-problems';
 import { LIST_PROBLEMS } from '../words/list-problems';
-import { figureAt, shownRange, siOf } from './kit-figure';
-import { type ShownField, shownFields } from './shown-fields';
+import type { FigureField } from './figure-field';
 import { typedName } from './typed-name';
 
 /** A record with a change made, or why it was not made. */
@@ -18,25 +15,19 @@ export type Edited<S extends ShelfName> =
       readonly problem: string;
     };
 
-/** A field of a shelf by its dotted path, in those units. */
-export function findField(shelf: ShelfName, path: string, units?: KitUnits): ShownField | null {
-  return shownFields(shelf, units).find((field) => field.path === path) ?? null;
-}
-
 /**
- * Changes one number, given in the unit shown. The record then counts as the person's own.
+ * Changes one figure, given in the unit shown. The record then counts as the person's own.
  * A figure out of range is refused with a line in that unit.
  */
 export function withFigure<S extends ShelfName>(
   record: Shelves[S],
-  field: ShownField,
+  field: FigureField<S>,
   figure: number,
 ): Edited<S> {
-  const checked = checkRange(figure, shownRange(field), field.facts);
+  const checked = checkRange(figure, field.rangeOf(record), field.facts);
   if (!checked.ok) return { ok: false, problem: `${field.label}: ${checked.message}` };
-  if (figure === figureAt(record, field)) return { ok: true, record };
-  const changed = withNumberAt(record, field.path, siOf(figure, field));
-  return { ok: true, record: { ...changed, origin: 'by-hand' } };
+  if (figure === field.read(record)) return { ok: true, record };
+  return { ok: true, record: { ...field.write(record, figure), origin: 'by-hand' } };
 }
 
 /** Notes that something about a record was changed; what the engine reckons with stays as it was. */

@@ -3,40 +3,27 @@ import { numberAt, withNumberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
 import { copyRecord } from '../store/shelf-changes';
 import { formatNumber } from '../units/format-number';
-import type { KitUnits } from '../units/kit-units';
 import { nudge } from '../units/nudge';
 import { parseNumber } from '../units/parse-number';
 import { KIT_PROBLEMS } from '../words/kit-problems';
 import { crowded } from './crowded';
+import { type CopyResult, type EditResult, NOT_THERE } from './edit-result';
+import { type FigureField, type FigureSetting, figureOf } from './figure-field';
 import { withoutStep } from './history';
 import {
   type Edited,
-  findField,
   withChange,
   withFigure,
   withLike,
   withName,
   withoutLastChange,
 } from './kit-edit';
-import { figureAt, figureOf, shownRange } from './kit-figure';
+import { figureFields } from './kit-figure';
 import type { KitShelves } from './kit-shelves';
-import type { ShownField } from './shown-fields';
+import { shownField } from './shown-fields';
 
 const OK = { ok: true } as const;
 const NO_SUCH_NUMBER = { ok: false, problem: KIT_PROBLEMS.noSuchNumber } as const;
-export const NOT_THERE = { ok: false, problem: KIT_PROBLEMS.notThere } as const;
-
-export type EditResult =
-  | { readonly ok: true }
-  | {
-      readonly ok: false;
-      /** One kind line, ready to show. */
-      readonly problem: string;
-    };
-
-export type CopyResult =
-  | { readonly ok: true; readonly id: string }
-  | { readonly ok: false; readonly problem: string };
 
 /** Every way to change what a record says, or to add one. */
 export interface KitEdits {
@@ -68,13 +55,13 @@ export interface KitEditPorts {
   readonly newId: () => string;
   /** The time of day, ms since 1970. */
   readonly now: () => number;
-  /** The units in which numbers are shown and typed. */
-  readonly units: () => KitUnits;
+  /** What figures are told of, and in which units. */
+  readonly setting: () => FigureSetting;
 }
 
 export function createKitEdits(
   { shelves, find, put }: Pick<KitShelves, 'shelves' | 'find' | 'put'>,
-  { newId, now, units }: KitEditPorts,
+  { newId, now, setting }: KitEditPorts,
 ): KitEdits {
   const change = <S extends ShelfName>(
     shelf: S,
@@ -88,13 +75,15 @@ export function createKitEdits(
     if (edited.record !== record) put(shelf, edited.record);
     return OK;
   };
+  const fieldAt = <S extends ShelfName>(shelf: S, path: string) =>
+    figureFields(shelf, setting()).find((field) => field.path === path) ?? null;
   const changeFigure = <S extends ShelfName>(
     shelf: S,
     id: string,
     path: string,
-    edit: (record: Shelves[S], field: ShownField) => Edited<S>,
+    edit: (record: Shelves[S], field: FigureField<S>) => Edited<S>,
   ): EditResult => {
-    const field = findField(shelf, path, units());
+    const field = fieldAt(shelf, path);
     return field ? change(shelf, id, (record) => edit(record, field)) : NO_SUCH_NUMBER;
   };
 
@@ -118,38 +107,45 @@ export function createKitEdits(
     },
     edit: (shelf, id, path, value) =>
       changeFigure(shelf, id, path, (record, field) =>
-        withFigure(record, field, figureOf(value, field)),
+        withFigure(record, field, figureOf(value, shownField(shelf, path, setting().units))),
       ),
     enter: (shelf, id, path, text) =>
       changeFigure(shelf, id, path, (record, field) => enterFigure(record, field, text)),
     nudge: (shelf, id, path, towards, coarse = false) =>
       changeFigure(shelf, id, path, (record, field) => {
         const step = coarse ? field.facts.coarseStep : field.facts.fineStep;
-        const next = nudge(figureAt(record, field), step, towards, shownRange(field));
+        const next = nudge(field.read(record), step, towards, field.rangeOf(record));
         return withFigure(record, field, next);
       }),
     remember(shelf, id, path) {
       const before = find(shelf, id);
       return () => {
         const now = find(shelf, id);
-        const figure = numberAt(now, path);
-        if (!before || !now || figure === null) return;
-        const after = { ...withNumberAt(before, path, figure), origin: now.origin };
-        put(shelf, withoutStep({ before, after }, now));
+        if (!before || !now) return;
+        const after = withNumbersOf(before, now, fieldAt(shelf, path)?.writes ?? []);
+        put(shelf, withoutStep({ before, after: { ...after, origin: now.origin } }, now));
       };
     },
   };
 }
 
+/** A record with some numbers of another in their places. */
+function withNumbersOf<R extends object>(record: R, other: R, paths: readonly string[]): R {
+  return paths.reduce((made, path) => {
+    const value = numberAt(other, path);
+    return value === null ? made : withNumberAt(made, path, value);
+  }, record);
+}
+
 function enterFigure<S extends ShelfName>(
   record: Shelves[S],
-  field: ShownField,
+  field: FigureField<S>,
   text: string,
 ): Edited<S> {
   const typed = parseNumber(text, field.facts.symbol);
   if (!typed.ok) return { ok: false, problem: typed.message };
   // Leaving a figure as it is shown must not round what is behind it.
-  const shown = parseNumber(formatNumber(figureAt(record, field), field.facts));
+  const shown = parseNumber(formatNumber(field.read(record), field.facts));
   if (shown.ok && shown.value === typed.value) return { ok: true, record };
   return withFigure(record, field, typed.value);
 }

@@ -6,12 +6,15 @@ import { SHELF_NAMES, type ShelfName, type Shelves } from '../store/records';
 import type { StorePort } from '../store/store-port';
 import type { DeskModel } from './desk-model';
 import { createKitShelves, type KitShelves } from './kit-shelves';
+import type { Records } from './measure/parts-played';
 
 /** What stands on the shelves, and which of it is in play. */
 export interface KitInPlay {
   readonly shelves: { readonly [S in ShelfName]: ReadonlySignal<readonly Shelves[S][]> };
   /** The record of each shelf in play. */
   readonly current: { readonly [S in ShelfName]: ReadonlySignal<Shelves[S]> };
+  /** All of these at once. */
+  readonly inPlay: ReadonlySignal<Records>;
   /** What the engine takes, of the records in play. */
   readonly kit: ReadonlySignal<Kit>;
   /** The shelves whose record in play holds nobody's own numbers. */
@@ -39,15 +42,21 @@ export function createKitInPlay({
 }: KitInPlayPorts): KitInPlay & { readonly kept: KitShelves } {
   const kept = createKitShelves(store, loaded);
   const { shelves, find } = kept;
-  const inPlay = <S extends ShelfName>(shelf: S): ReadonlySignal<Shelves[S]> =>
+  const played = <S extends ShelfName>(shelf: S): ReadonlySignal<Shelves[S]> =>
     computed(() => find(shelf, desk.choice.value[shelf]) ?? firstOf(shelves[shelf].value));
   const current = {
-    cues: inPlay('cues'),
-    cloths: inPlay('cloths'),
-    balls: inPlay('balls'),
-    tables: inPlay('tables'),
+    cues: played('cues'),
+    cloths: played('cloths'),
+    balls: played('balls'),
+    tables: played('tables'),
   };
 
+  const records = computed<Records>(() => ({
+    cues: current.cues.value,
+    cloths: current.cloths.value,
+    balls: current.balls.value,
+    tables: current.tables.value,
+  }));
   const defaults = computed(() =>
     SHELF_NAMES.filter((shelf) => current[shelf].value.origin === 'invented'),
   );
@@ -55,10 +64,12 @@ export function createKitInPlay({
   return {
     shelves,
     current,
+    inPlay: records,
     find,
-    kit: computed(() =>
-      kitOf(current.cues.value, current.cloths.value, current.balls.value, current.tables.value),
-    ),
+    kit: computed(() => {
+      const { cues, cloths, balls, tables } = records.value;
+      return kitOf(cues, cloths, balls, tables);
+    }),
     defaults,
     isDefault: computed(() => defaults.value.length === SHELF_NAMES.length),
     flush: kept.flush,

@@ -1,10 +1,12 @@
-import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, signal, untracked } from '@preact/signals';
 import { freshId } from '../store/fresh-id';
 import type { ShelfName, Shelves } from '../store/records';
 import { failureWords } from '../words/failure-words';
 import { KIT_PROBLEMS } from '../words/kit-problems';
 import type { DeskModel } from './desk-model';
-import { createKitEdits, type EditResult, type KitEdits, NOT_THERE } from './kit-edits';
+import { type EditResult, NOT_THERE } from './edit-result';
+import type { FigureSetting } from './figure-field';
+import { createKitEdits, type KitEdits } from './kit-edits';
 import { type KitFigure, kitFigures } from './kit-figure';
 import type { createKitInPlay, KitInPlay } from './kit-in-play';
 
@@ -45,21 +47,26 @@ export function createKitModel(
   inPlay: ReturnType<typeof createKitInPlay>,
   { desk, newId = freshId, now = Date.now }: KitModelPorts,
 ): KitModel {
-  const { kept, current, find } = inPlay;
+  const { kept, current, find, inPlay: records } = inPlay;
   const lastTaken = signal<Pick<Deleted, 'shelf' | 'wasInPlay'> | null>(null);
   const lastDeleted = computed((): Deleted | null => {
     const taken = lastTaken.value;
     const record = taken && kept.takenOff(taken.shelf);
     return record && { ...taken, record };
   });
+  const figureSetting = (): FigureSetting => ({
+    inPlay: records.value,
+    units: desk.preferences.value,
+  });
+
   return {
-    ...createKitEdits(kept, { newId, now, units: () => desk.preferences.peek() }),
+    ...createKitEdits(kept, { newId, now, setting: () => untracked(figureSetting) }),
     ...inPlay,
     lastDeleted,
     saveProblem: kept.saveProblem,
     figures(shelf, id) {
       const record = find(shelf, id);
-      return record ? kitFigures(shelf, record, desk.preferences.value) : [];
+      return record ? kitFigures(shelf, record, figureSetting()) : [];
     },
     choose(shelf, id) {
       if (!find(shelf, id)) return NOT_THERE;

@@ -25,3 +25,10 @@ export function shownFields(
     return { path, range, ...words, ...shownIn(units) };
   });
 }
+
+/** A number of a shelf by its dotted path; a caller's mistake throws. */
+export function shownField(shelf: ShelfName, path: string, units?: KitUnits): ShownField {
+  const found = shownFields(shelf, units).find((field) => field.path === path);
+  if (found === undefined) throw new RangeError(`${path} is no number of ${shelf}`);
+  return found;
+}

@@ -33,7 +33,7 @@ export const DEFAULT_PREFERENCES: Preferences = {
   tipUnit: 'tips',
   lead: 'object-ball',
   hand: 'right',
-  theme: 'dark',
+  theme: 'system',
 };
 
 /** A corner pocket's mouth lies within 114.3-117.5 mm (WPA equipment specification). */

@@ -5,7 +5,6 @@ import type { BackupModel } from '../state/backup-model';
 import type { ChooseModel } from '../state/choose/choose-model';
 import type { DeskModel } from '../state/desk-model';
 import type { InstallModel } from '../state/install-model';
-import type { KitEffects } from '../state/kit-effects';
 import type { KitInPlay } from '../state/kit-in-play';
 import type { KitModel } from '../state/kit-model';
 import type { Late } from '../state/late';
@@ -73,8 +72,6 @@ export interface AppModels extends FirstModels {
   readonly choose: ChooseModel;
   /** What is to be logged, and the level test. */
   readonly log: LogModel;
-  /** What the kit in play does. */
-  readonly effects: ReadonlySignal<KitEffects>;
   /** The trials that measure the kit in play, and what they told. */
   readonly measure: MeasureModel;
   /** Keeping the screen awake. */

@@ -1,4 +1,4 @@
-import { SHELF_LABELS, SHELVES } from './kit/shelf-words';
+import { SHELF_LABELS, SHELVES } from './kit/shelf-labels';
 import type { Place, Route } from './route';
 import { INPUT_LABELS } from './shot/tile-words';
 
@@ -24,6 +24,7 @@ const PANELS: ReadonlyMap<string, string> = new Map([
   ['preferences', 'Units and layout'],
   ['backup', 'Backup'],
   ['about', 'About'],
+  ['words', 'Words and lines'],
   ['after', 'How did it go?'],
   ['shots', 'A shot'],
   ['test', 'Level test'],

@@ -18,6 +18,8 @@ export interface Router {
    * one's place, unless it lies within it: `cues/x` within `cues`.
    */
   open(panel: string): void;
+  /** Opens a panel of another place; the back button returns to this one. */
+  visit(place: Place, panel: string): void;
   /**
    * Closes the open panel, as the back button does. One that the address itself opened gives way to
    * the one it lies within.
@@ -66,6 +68,11 @@ export function createRouter(page: Window): Router {
       const { place, panel: open } = route.peek();
       const deeper = open === '' || panel.startsWith(`${open}/`);
       write({ place, panel }, deeper ? 'push' : 'replace');
+    },
+    visit(place, panel) {
+      if (route.peek().place !== place || route.peek().panel !== panel) {
+        write({ place, panel }, 'push');
+      }
     },
     close() {
       if (goingBack || route.peek().panel === '') return;

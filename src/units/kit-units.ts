@@ -1,3 +1,4 @@
+import { DISTANCE_UNITS, distanceInM } from './distance-unit';
 import { SLOPE_UNITS } from './slope-unit';
 import type { UnitFacts } from './unit-facts';
 import type { DistanceUnit, LengthUnit } from './unit-names';
@@ -14,6 +15,8 @@ export interface KitUnits {
   readonly distanceUnit: DistanceUnit;
 }
 export type ShownIn = (units: KitUnits) => ShownAs;
+/** @param tableLengthM nose to nose, of the table in play */
+export type ShownOnTable = (units: KitUnits, tableLengthM: number) => ShownAs;
 
 function plain(
   symbol: string,
@@ -25,7 +28,7 @@ function plain(
   const facts = {
     symbol,
     name,
-    spaced: symbol !== '',
+    spaced: symbol !== '' && symbol !== '°',
     fineStep,
     coarseStep: fineStep * 10,
     decimals,
@@ -68,7 +71,11 @@ function small(decimals: number, fineStep: number): ShownIn {
   return ({ lengthUnit }) => sizes[lengthUnit];
 }
 
-export const BALL_SIZE = small(3, 0.05);
+/** Of a ball, whose radius is kept and whose diameter is told. */
+export const ACROSS: ShownIn = (units) => {
+  const { facts, shownPerSi } = small(2, 0.1)(units);
+  return { facts, shownPerSi: 2 * shownPerSi };
+};
 export const DOME_SIZE = small(2, 0.1);
 
 const IN_METRES = plain('m', 'metres', 3, 0.01);
@@ -85,3 +92,23 @@ export const SLOPE: ShownIn = ({ lengthUnit }) => {
   const { facts, perSi } = SLOPE_UNITS[lengthUnit];
   return { facts, shownPerSi: perSi };
 };
+
+/** Sideways over a table length. */
+export const ASIDE: ShownOnTable = small(0, 1);
+
+/** From the ball back to the hand. */
+export const BRIDGE: ShownOnTable = ({ lengthUnit }) => (lengthUnit === 'in' ? HAND_IN : HAND_CM);
+const HAND_CM = plain('cm', 'centimetres', 1, 1, 100);
+const HAND_IN = plain('in', 'inches', 1, 0.5, PER_INCH);
+
+export const IN_LENGTHS: ShownOnTable = (_, tableLengthM) =>
+  plain('lengths', 'table lengths', 1, 0.1, 1 / tableLengthM);
+
+/** A stretch of the table, as distances are told. */
+export const ALONG: ShownOnTable = ({ distanceUnit }, tableLengthM) => ({
+  facts: DISTANCE_UNITS[distanceUnit],
+  shownPerSi: 1 / distanceInM(1, distanceUnit, tableLengthM),
+});
+
+export const THROWN = whateverTheUnits('°', 'degrees', 1, 0.1, 180 / Math.PI);
+export const PERCENT = whateverTheUnits('%', 'per cent', 1, 0.5, 100);

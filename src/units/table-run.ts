@@ -1,9 +1,8 @@
-import { restingAt } from '../engine/ball/ball-state';
 import { STANDARD_GRAVITY } from '../engine/ball/gravity';
-import { afterCushion, restitutionAt } from '../engine/impacts/cushion';
+import { restitutionAt } from '../engine/impacts/cushion';
 import type { Kit } from '../engine/kit/kit';
-import { rolledVelocity } from '../engine/motion/rolled-velocity';
 import { bracketedRoot } from '../engine/numerics/bracketed-root';
+import { squareRebound } from './square-rebound';
 
 /** What a ball runs on, taken as level. */
 export interface RunBed {
@@ -77,10 +76,7 @@ const DEAD = [0.5, 0.6] as const;
 
 /** The speeds with which a ball that rolls squarely into a cushion leaves it, and rolls again. */
 function metWith(restitution: number, mps: number, kit: Kit) {
-  const rolling = { ...restingAt(0, 0), vy: mps, wx: -mps / kit.ballRadiusM };
-  const cushion = { ...kit.cushion, restitution, lossPerMps: 0 };
-  const met = afterCushion(rolling, 0, 1, { ...kit, cushion });
-  return { leaves: met.vy, rolls: rolledVelocity(met, kit.ballRadiusM).vy };
+  return squareRebound(mps, { ...kit, cushion: { ...kit.cushion, restitution, lossPerMps: 0 } });
 }
 
 /** What a ball has left to roll, slide counted, once a cushion has sent it back; m. */

@@ -1,5 +1,4 @@
 import type { NumberPath } from '../engine/kit/kit-numbers';
-import type { KitQuantity } from '../engine/kit/kit-spread';
 import * as shown from '../units/kit-units';
 
 /** What a number of a cue, cloth, ball set or table is called, and how its figure is shown. */
@@ -8,6 +7,8 @@ export interface NumberWords {
   /** What a larger number does, in one line. */
   readonly hint: string;
   readonly shownIn: shown.ShownIn;
+  /** Whether a tape or a level tells it: then it stands before the engine's own numbers. */
+  readonly isOwn?: boolean;
 }
 
 /** What a record holds: the engine's numbers, and its own. */
@@ -23,11 +24,13 @@ export const NUMBER_WORDS = {
     label: 'Tip diameter',
     hint: 'Straight across the tip.',
     shownIn: shown.TIP_SIZE,
+    isOwn: true,
   },
   tipRadiusM: {
     label: 'Tip dome radius',
     hint: 'Radius of the coin whose curve fits the tip.',
     shownIn: shown.DOME_SIZE,
+    isOwn: true,
   },
   slideFriction: {
     label: 'Sliding friction',
@@ -50,9 +53,10 @@ export const NUMBER_WORDS = {
     shownIn: shown.SHARE,
   },
   ballRadiusM: {
-    label: 'Ball radius',
-    hint: 'Half the diameter.',
-    shownIn: shown.BALL_SIZE,
+    label: 'Ball diameter',
+    hint: 'Straight across a ball.',
+    shownIn: shown.ACROSS,
+    isOwn: true,
   },
   ballRestitution: {
     label: 'Bounce between balls',
@@ -83,21 +87,25 @@ export const NUMBER_WORDS = {
     label: 'Length',
     hint: 'Cushion nose to cushion nose.',
     shownIn: shown.BED_SIZE,
+    isOwn: true,
   },
   widthM: {
     label: 'Width',
     hint: 'Cushion nose to cushion nose.',
     shownIn: shown.BED_SIZE,
+    isOwn: true,
   },
   'bedSlope.alongM_per_M': {
     label: 'Slope along the shot',
     hint: 'More than 0 where the bed falls away from you.',
     shownIn: shown.SLOPE,
+    isOwn: true,
   },
   'bedSlope.rightM_per_M': {
     label: 'Slope to the right',
     hint: 'More than 0 where the bed falls to your right.',
     shownIn: shown.SLOPE,
+    isOwn: true,
   },
   'cushion.restitution': {
     label: 'Cushion bounce',
@@ -125,97 +133,3 @@ export const NUMBER_WORDS = {
     shownIn: shown.RADII,
   },
 } as const satisfies { readonly [P in NamedPath]: NumberWords };
-
-/** What a quantity is called of which little is known. */
-export interface QuantityWords {
-  /** What it belongs to. */
-  readonly thing: string;
-  /** What it is, after "the". */
-  readonly name: string;
-  /** The same as the end of a sentence. */
-  readonly yours: string;
-  /** Its figure, where a player can picture one: else it is not told. */
-  readonly pictured?: { readonly label: string; readonly unit: '' | '°' | 'slope' };
-}
-
-export const QUANTITY_WORDS: { readonly [Q in KitQuantity]: QuantityWords } = {
-  massRatio: {
-    thing: 'cue',
-    name: 'cue’s deflection',
-    yours: 'your cue’s deflection',
-    pictured: { label: 'Squirt at half a radius of side', unit: '°' },
-  },
-  slideFriction: {
-    thing: 'cloth',
-    name: 'cloth’s slide friction',
-    yours: 'the cloth’s slide friction',
-    pictured: { label: 'Slide friction', unit: '' },
-  },
-  ballFriction: {
-    thing: 'balls',
-    name: 'friction of the balls',
-    yours: 'the friction of the balls',
-    pictured: { label: 'Friction of the balls', unit: '' },
-  },
-  rollFriction: {
-    thing: 'cloth',
-    name: 'cloth’s roll friction',
-    yours: 'the cloth’s roll friction',
-    pictured: { label: 'Roll friction', unit: '' },
-  },
-  spinDecayRadS2: {
-    thing: 'cloth',
-    name: 'cloth’s loss of side',
-    yours: 'how the cloth takes side away',
-  },
-  ballRestitution: {
-    thing: 'balls',
-    name: 'bounce of the balls',
-    yours: 'the bounce of the balls',
-    pictured: { label: 'Bounce of the balls', unit: '' },
-  },
-  bedRestitution: {
-    thing: 'cloth',
-    name: 'bounce off the bed',
-    yours: 'the bounce off the bed',
-  },
-  cueBallMassRatio: {
-    thing: 'balls',
-    name: 'cue ball’s weight',
-    yours: 'the cue ball’s weight',
-  },
-  bedSlopeAlong: {
-    thing: 'bed',
-    name: 'bed’s tilt along',
-    yours: 'the table’s tilt along',
-    pictured: { label: 'Falls away from the break end', unit: 'slope' },
-  },
-  bedSlopeRight: {
-    thing: 'bed',
-    name: 'bed’s tilt across',
-    yours: 'the table’s tilt across',
-    pictured: { label: 'Falls to the right', unit: 'slope' },
-  },
-  cushionRestitution: {
-    thing: 'cushions',
-    name: 'bounce of the cushions',
-    yours: 'the bounce of the cushions',
-    pictured: { label: 'Bounce of the cushions', unit: '' },
-  },
-  cushionFriction: {
-    thing: 'cushions',
-    name: 'friction of the cushions',
-    yours: 'the friction of the cushions',
-    pictured: { label: 'Friction of the cushions', unit: '' },
-  },
-  cushionLoss: {
-    thing: 'cushions',
-    name: 'cushions’ loss at speed',
-    yours: 'what the cushions lose on hard shots',
-  },
-  cushionLossFrom: {
-    thing: 'cushions',
-    name: 'start of the cushions’ loss',
-    yours: 'from what speed the cushions lose',
-  },
-};

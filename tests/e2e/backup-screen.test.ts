@@ -9,9 +9,10 @@ import {
   setFile,
 } from '../harness/backup-at-hand';
 import { faultsAtAllSizes } from '../harness/layout-faults';
-import { type OpenApp, openApp } from '../harness/open-app';
+import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { settle } from '../harness/read-shot';
 import { THEMES } from '../harness/screens';
+import { tapButton } from '../harness/thumb';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -34,6 +35,12 @@ describe('without a finger', () => {
 
   it('saves, looks, chooses, brings in and undoes', async () => {
     const { page } = app;
+    // Something of one's own, to choose what becomes of it.
+    await page.goto(`${app.server.url}#kit/cues/demo-cue-house`);
+    await untilRendered(page);
+    await tapButton(page, 'Tip diameter: less');
+    await page.goto(`${app.server.url}#kit/backup`);
+    await untilRendered(page);
     const coming = page.waitForEvent('download');
     await tabTo(/^Save a backup$/);
     await page.keyboard.press('Enter');

@@ -1,9 +1,15 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { bringIn, inventedBackup, pickBackup, saveBackup } from '../harness/backup-at-hand';
+import {
+  bringIn,
+  inventedBackup,
+  pickBackup,
+  saveBackup,
+  untilShotNoted,
+} from '../harness/backup-at-hand';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readAnswer, readTiles, settle } from '../harness/read-shot';
-import { openTile, tapButton } from '../harness/thumb';
+import { openEngineNumbers, openTile, tapAction, tapButton } from '../harness/thumb';
 import { untilKept } from '../harness/until-kept';
 
 let app: OpenApp;
@@ -34,7 +40,8 @@ const answerNow = async () => {
 /** Copies a cue, gives it a name, and plays with it. */
 async function makeCue(page: Page, name: string, ratio: string): Promise<void> {
   await goTo('kit/cues');
-  await tapButton(page, 'Copy House cue');
+  await tapAction(page, 'Copy', 'House cue');
+  await openEngineNumbers(page);
   await page.getByRole('textbox', { name: /^Ball over end mass/ }).fill(ratio);
   await page.getByRole('textbox', { name: 'Name' }).fill(name);
   await page.getByRole('textbox', { name: 'Name' }).blur();
@@ -84,7 +91,8 @@ describe('a backup', () => {
     expect((await answerNow()).answer).not.toEqual(before.answer);
     await goTo('kit/backup');
     await pickBackup(page, file);
-    await tapButton(page, 'Replace it');
+    // Nothing is here to be added to, so nobody is asked.
+    expect(await page.getByRole('button', { name: 'Replace it' }).count()).toBe(0);
     await bringIn(page);
     expect(await answerNow()).toEqual(before);
     expect(await cueNames()).toContain('My cue');
@@ -170,7 +178,6 @@ describe('a backup', () => {
     await tapButton(page, /Back/);
     await tapButton(page, 'Backup');
     await pickBackup(page, await inventedBackup());
-    await tapButton(page, 'Replace it');
     await bringIn(page);
     await goTo('shot');
     expect(await text('.kit-strip')).toContain('My “good” cue – №1');
@@ -203,6 +210,7 @@ describe('a file that is no whole backup', () => {
   it('is told apart from one that holds nothing new', async () => {
     const { page } = app;
     await goTo('kit/backup');
+    await untilShotNoted(page);
     await pickBackup(page, await saveBackup(page));
     expect(await text('[aria-labelledby="backup-in"] output')).toContain('Nothing would change');
     expect(await page.getByRole('button', { name: 'Bring it in' }).count()).toBe(0);

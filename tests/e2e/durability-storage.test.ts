@@ -202,7 +202,6 @@ describe('another tab', () => {
     const other = await app.context.newPage();
     await goTo('kit/backup', other);
     await pickBackup(other, await inventedBackup());
-    await tapButton(other, 'Replace it');
     await bringIn(other);
     await page.bringToFront();
     await goTo('kit/preferences', other);

@@ -1,7 +1,7 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readAnswer, settle } from '../harness/read-shot';
-import { tap, tapButton } from '../harness/thumb';
+import { openEngineNumbers, tap, tapAction, tapButton } from '../harness/thumb';
 import { untilDeskKept } from '../harness/until-kept';
 
 let app: OpenApp;
@@ -53,8 +53,10 @@ describe('the kit', () => {
   it('takes a copy with one’s own numbers, and is then no default', async () => {
     const { page } = app;
     await toCues();
-    const squirt = await text('.place-note');
-    await tapButton(page, 'Copy House cue');
+    const squirt = () => text('.record-row.is-chosen .record-figure');
+    const before = await squirt();
+    await tapAction(page, 'Copy', 'House cue');
+    await openEngineNumbers(page);
     const ratio = page.getByRole('textbox', { name: /^Ball over end mass/ });
     await ratio.fill('40');
     await ratio.blur();
@@ -65,8 +67,8 @@ describe('the kit', () => {
     await tapButton(page, 'Play with this one');
     await expect.poll(() => text('.place-note')).toContain('yours');
     await tapButton(page, /Back/);
-    await expect.poll(() => text('.place-note')).toContain('Deflection');
-    expect(await text('.place-note')).not.toBe(squirt);
+    await expect.poll(squirt).toMatch(/^\d+ mm squirt$/);
+    expect(await squirt()).not.toBe(before);
     await tap(page, page.getByRole('link', { name: 'Shot' }));
     expect(await text('.kit-strip')).toContain('My cue');
     expect(await text('.kit-strip')).not.toContain('Defaults');
@@ -75,7 +77,7 @@ describe('the kit', () => {
   it('says what is wrong with a number and keeps the last good one', async () => {
     const { page } = app;
     await toCues();
-    await tapButton(page, 'Numbers of House cue');
+    await tapAction(page, 'Numbers of', 'House cue');
     const tip = page.getByRole('textbox', { name: 'Tip diameter, mm' });
     await tip.fill('60');
     await settle(page);
@@ -88,7 +90,7 @@ describe('the kit', () => {
   it('deletes, and puts back', async () => {
     const { page } = app;
     await toCues();
-    await tapButton(page, 'Delete House cue');
+    await tapAction(page, 'Delete', 'House cue');
     const names = page.locator('.record-choose b');
     expect(await names.allInnerTexts()).not.toContain('House cue');
     await tapButton(page, /Put it back/);
@@ -100,9 +102,9 @@ describe('the kit', () => {
     const { page } = app;
     await toCues();
     for (const name of ['Stiff', 'House', 'Low-deflection']) {
-      await tapButton(page, `Delete ${name} cue`);
+      await tapAction(page, 'Delete', `${name} cue`);
     }
-    await tapButton(page, 'Delete Very low-deflection cue');
+    await tapAction(page, 'Delete', 'Very low-deflection cue');
     expect(await page.locator('.record-choose').count()).toBe(1);
     await expect.poll(() => text('.place-problem')).not.toBe('');
   });
@@ -115,7 +117,7 @@ describe('the way between places', () => {
   it('is walked back by the back button, panel by panel', async () => {
     const { page } = app;
     await toCues();
-    await tapButton(page, 'Numbers of House cue');
+    await tapAction(page, 'Numbers of', 'House cue');
     await page.goBack();
     await expect.poll(() => text('h1')).toBe('Cue');
     await page.goBack();

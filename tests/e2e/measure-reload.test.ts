@@ -6,8 +6,8 @@ import { tap } from '../harness/thumb';
 
 declare global {
   interface Window {
-    /** Every answer that stood on Shot, and was not grey, since the page was loaded. */
-    firmAnswers: string[];
+    /** Every aim that stood on Shot, and was not grey, since the page was loaded. */
+    firmAims: string[];
   }
 }
 
@@ -15,10 +15,12 @@ let app: OpenApp;
 beforeEach(async () => {
   app = await openApp();
   await app.page.addInitScript(() => {
-    window.firmAnswers = [];
+    window.firmAims = [];
     const note = () => {
-      const text = document.querySelector('.answer-figures:not(.is-stale)')?.textContent;
-      if (text && text !== window.firmAnswers.at(-1)) window.firmAnswers.push(text);
+      const text = document.querySelector(
+        '.answer-figures:not(.is-stale) .answer-fold',
+      )?.textContent;
+      if (text && text !== window.firmAims.at(-1)) window.firmAims.push(text);
     };
     const all = { subtree: true, childList: true, attributes: true, characterData: true };
     new MutationObserver(note).observe(document, all);
@@ -29,14 +31,14 @@ afterEach(async () => {
   await app.close();
 });
 
-/** Takes a line down, read on another cue than the one assumed, and says what Shot then answers. */
+/** Takes a line down, read on another cue than the one assumed, and says where Shot then aims. */
 async function measureLine(page: Page): Promise<string> {
   await tap(page, page.getByRole('link', { name: /Measure it/ }));
   await playAttempt(page, await beginTrial(page, 'Line'));
   await page.getByText('It counts.').waitFor();
   await tap(page, page.getByRole('link', { name: 'Shot' }));
   await page.locator('.answer-figures:not(.is-stale)').waitFor();
-  return (await page.locator('.answer-figures').textContent()) ?? '';
+  return (await page.locator('.answer-fold').textContent()) ?? '';
 }
 
 /** Goes where it is said that the readings are worked out, and back. */
@@ -50,13 +52,13 @@ async function untilWorkedOut(page: Page): Promise<void> {
 
 it('opens with the answer that its readings give, and keeps it', async () => {
   const { page } = app;
-  const assumed = await page.locator('.answer-figures').textContent();
+  const assumed = await page.locator('.answer-fold').textContent();
   const measured = await measureLine(page);
   expect(measured).not.toBe(assumed);
   await page.reload();
   await untilRendered(page);
   await untilWorkedOut(page);
-  expect(await page.evaluate(() => window.firmAnswers)).toEqual([measured]);
+  expect(await page.evaluate(() => window.firmAims)).toEqual([measured]);
 });
 
 it('greys what may still change, and says why, where nothing is known from before', async () => {
@@ -66,5 +68,5 @@ it('greys what may still change, and says why, where nothing is known from befor
   await page.reload();
   await page.getByText('Working out what your readings tell. Before that:').waitFor();
   await page.locator('.answer-figures:not(.is-stale)').waitFor();
-  expect(await page.evaluate(() => window.firmAnswers)).toEqual([measured]);
+  expect(await page.evaluate(() => window.firmAims)).toEqual([measured]);
 });

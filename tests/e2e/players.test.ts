@@ -7,7 +7,7 @@ import { faultsAtAllSizes, outOfSight } from '../harness/layout-faults';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { textOf, untilAssessed } from '../harness/read-room';
 import { THEMES } from '../harness/screens';
-import { tap, tapButton } from '../harness/thumb';
+import { tap, tapAction, tapButton } from '../harness/thumb';
 import { untilKept } from '../harness/until-kept';
 
 let app: OpenApp;
@@ -65,7 +65,7 @@ describe('the question', () => {
   it('fits every screen in both themes, large enough for a thumb, and axe finds nothing', async () => {
     const { page } = app;
     await tapButton(page, /^Player/);
-    await tapButton(page, 'Look at You');
+    await tapAction(page, 'Look at', 'You');
     await page.getByText(/^That makes your line/).waitFor();
     const faults = await faultsAtAllSizes(page);
     for (const theme of THEMES) {

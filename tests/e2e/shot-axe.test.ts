@@ -6,7 +6,7 @@ import { untilTold } from '../harness/read-room';
 import { settle } from '../harness/read-shot';
 import { withLargeText } from '../harness/reader-styles';
 import { SCREENS, THEMES } from '../harness/screens';
-import { openTile, tapButton } from '../harness/thumb';
+import { openTile, tapAction, tapButton } from '../harness/thumb';
 
 /** All of it in one theme, and there what larger text may spoil; in the other its colours. */
 const LOOKS = {
@@ -64,7 +64,7 @@ describe.each(THEMES)('in the %s theme', (theme) => {
     await tapButton(page, '30°');
     await findNothing();
     await page.goto(`${app.server.url}#kit/cues`);
-    await tapButton(page, 'Delete Stiff cue');
+    await tapAction(page, 'Delete', 'Stiff cue');
     await findNothing();
   });
 });

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { SavedPosition } from '../../src/store/saved-position';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readRawDatabase } from '../harness/raw-database';
-import { tapButton } from '../harness/thumb';
+import { openEngineNumbers, tapAction, tapButton } from '../harness/thumb';
 
 let app: OpenApp;
 let one: Page;
@@ -50,6 +50,7 @@ describe('two tabs at one cue', () => {
 
   it('show and keep what either changes', async () => {
     await bothTo(HOUSE);
+    for (const page of [one, other]) await openEngineNumbers(page);
     await figure(one, RATIO).fill('31');
     await figure(other, TIP).fill('12.5');
     for (const page of [one, other]) {
@@ -63,6 +64,7 @@ describe('two tabs at one cue', () => {
 
   it('keep both of one number, though they hear of each other late', async () => {
     await bothTo(HOUSE);
+    for (const page of [one, other]) await openEngineNumbers(page);
     await one.evaluate(() => Reflect.set(window, 'areNewsLate', true));
     await figure(one, RATIO).fill('31');
     await expect.poll(() => kept('cues', 'demo-cue-house')).toMatchObject({ massRatio: 31 });
@@ -86,8 +88,9 @@ describe('two tabs at one cue', () => {
 
   it('ask where one changes what the other has deleted', async () => {
     await bothTo('#kit/cues');
-    await tapButton(other, 'Numbers of House cue');
-    await tapButton(one, 'Delete House cue');
+    await tapAction(other, 'Numbers of', 'House cue');
+    await openEngineNumbers(other);
+    await tapAction(one, 'Delete', 'House cue');
     await other.getByText('It was deleted in another tab.').waitFor();
     await figure(other, RATIO).fill('31');
     await expect.poll(() => news(other)).toContain('House cue was deleted in another tab.');
@@ -96,7 +99,7 @@ describe('two tabs at one cue', () => {
     await expect.poll(() => names(one)).toContain('House cue');
     await expect.poll(() => news(other)).toBe('');
     expect(await kept('cues', 'demo-cue-house')).toMatchObject({ massRatio: 31 });
-    await tapButton(one, 'Delete House cue');
+    await tapAction(one, 'Delete', 'House cue');
     await figure(other, RATIO).fill('29');
     await tapButton(other, 'Let it go');
     await expect.poll(() => news(other)).toBe('');

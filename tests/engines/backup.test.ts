@@ -71,7 +71,6 @@ describe.each(ENGINES)('a backup in %s', (engine) => {
     await eventually(() => textOf(page, '[aria-labelledby="backup-in"] output')).toMatch(
       /is whole/,
     );
-    await tapButton(page, 'Replace it');
     await tapButton(page, 'Bring it in');
     await waitFor(page, { css: '.undo-delete', name: /Brought in a backup/ });
     await app.goTo('#shot');

@@ -47,11 +47,18 @@ export const KEEP_COPYING_CUES: KeepSaving = {
   begin: (page) =>
     page.evaluate(() => {
       const press = (selector: string) => document.querySelector<HTMLElement>(selector)?.click();
+      // Behind the button of its row.
+      const pressCopy = () =>
+        press(
+          document.querySelector('[aria-label^="Copy "]')
+            ? '[aria-label^="Copy "]'
+            : '.record-more',
+        );
       let turn = 0;
       setInterval(() => {
         const isOpen = document.querySelector('.record-history') !== null;
         turn = isOpen ? turn + 1 : 0;
-        if (!isOpen) press('[aria-label^="Copy "]');
+        if (!isOpen) pressCopy();
         else
           press(turn === 1 ? '.record-history .record-actions .button' : '.panel-header .button');
       }, 15);
@@ -64,6 +71,9 @@ export const KEEP_COPYING_POSITIONS: KeepSaving = {
   shows: '.record-list',
   begin: (page) =>
     page.evaluate(() => {
-      setInterval(() => document.querySelector<HTMLElement>('[aria-label^="Copy "]')?.click(), 15);
+      setInterval(() => {
+        const copy = document.querySelector<HTMLElement>('[aria-label^="Copy "]');
+        (copy ?? document.querySelector<HTMLElement>('.record-more'))?.click();
+      }, 15);
     }),
 };

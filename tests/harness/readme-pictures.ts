@@ -14,7 +14,7 @@ const FOLDER = 'public/pictures';
 
 const server = await startStaticServer({ folder: 'dist' });
 const browser = await launchBrowser();
-const context = await browser.newContext({ ...PHONE, deviceScaleFactor: 2 });
+const context = await browser.newContext({ ...PHONE, deviceScaleFactor: 2, colorScheme: 'dark' });
 const page = await context.newPage();
 await page.goto(`${server.url}#kit/players`);
 await untilRendered(page);

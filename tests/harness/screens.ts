@@ -26,6 +26,7 @@ export const SCREENS = [
   'kit/backup',
   'kit/preferences',
   'kit/about',
+  'kit/words',
   'log',
   'log/test',
   'log/test/new',

@@ -9,7 +9,6 @@ import { untilRendered } from './open-app';
 import { untilTold } from './read-room';
 import { SCREENS, SIZES, THEMES } from './screens';
 import { startStaticServer } from './static-server';
-import { tapButton } from './thumb';
 import { untilCompared } from './touch-table';
 
 /** Writes a picture of every screen at every size and in both themes to a folder. */
@@ -88,7 +87,6 @@ for (const size of SIZES) {
     await unfold(page);
     await saveBackup(page);
     await pickBackup(page, await inventedBackup());
-    await tapButton(page, 'Replace it');
     await page.locator('.backup-changes summary').first().click();
     await picture(page, 'backup-planned', size);
     await bringIn(page);

@@ -67,3 +67,14 @@ export async function openTile(page: Page, input: string): Promise<void> {
   await tap(page, page.locator(`[data-opens="${input}"]`));
   await page.locator('#input-control').waitFor();
 }
+
+/** Does something to one of a list, which lies behind the button of its row. */
+export async function tapAction(page: Page, action: string, name: string): Promise<void> {
+  await tapButton(page, `More: ${name}`);
+  await tapButton(page, `${action} ${name}`);
+}
+
+/** Shows the engine's own numbers of the record that is open. */
+export async function openEngineNumbers(page: Page): Promise<void> {
+  await tap(page, page.locator('.engine-numbers > summary'));
+}

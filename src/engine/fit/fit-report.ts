@@ -1,12 +1,16 @@
 import type { Shot } from '../direct/shot';
+import type { Kit } from '../kit/kit';
 import { type Advice, adviceOf } from './advice';
 import { type AimSlopes, aimSlopes, aimVariance } from './aim-slopes';
 import { type Estimate, estimatesOf } from './estimates';
 import { type Fit, fitKit } from './fit-kit';
 import type { FitShot, KitPrior, StrokeScatter } from './fit-question';
+import { influenceAt } from './influence';
 import { type KitKnowledge, kitKnowledge } from './kit-knowledge';
 import { type Lesson, lessons } from './next-shot';
 import { type ShotReport, shotReport } from './shot-report';
+import { shotResiduals } from './shot-residuals';
+import { type AimGoal, shotsToGo } from './shots-to-go';
 import type { TrialShot } from './trials/trials';
 
 /** What there is to work out, as plain data. */
@@ -20,6 +24,8 @@ export interface FitJob {
   readonly aims: readonly Shot[];
   /** Trials that could be done next. */
   readonly candidates: readonly TrialShot[];
+  /** A shot whose aim is to be sure enough; left out where nobody asks how far that is. */
+  readonly goal?: AimGoal;
 }
 
 /** What was worked out, as plain data. */
@@ -34,6 +40,8 @@ export interface FitReport {
   readonly lessons: readonly Lesson[];
   /** Root mean square over the player's shots, rad, one standard deviation; null: none has an aim. */
   readonly aimSdRad: { readonly before: number; readonly after: number } | null;
+  /** How many more shots until the goal is reached; null: more than are told, or no goal. */
+  readonly toGo: number | null;
   readonly converged: boolean;
   /** How far shots stray compared with what was assumed of the player: 1 is as assumed. */
   readonly stretch: number;
@@ -50,13 +58,15 @@ export function fitReport(job: FitJob, onStep = () => {}): FitReport {
   const fit = fitKit(job.shots, [prior.parts], onStep);
   const knowledge = kitKnowledge(fit, prior);
   const aims = aimSlopes(job.aims, fit, prior, knowledge.kit);
+  const taught = lessons(job.candidates, { fit, prior, scatter, aims }, onStep);
   return {
     knowledge,
     estimates: estimatesOf(fit, [prior, ...job.shots.map((shot) => shot.prior)]),
     shots: fit.shots.map((shot) => shotReport(shot, fit)),
     advice: adviceOf(fit),
-    lessons: lessons(job.candidates, { fit, prior, scatter, aims }, onStep),
+    lessons: taught,
     aimSdRad: aimSds(aims, fit),
+    toGo: toGoOf(job, taught, fit, knowledge.kit),
     converged: fit.converged,
     stretch: fit.stretch,
   };
@@ -70,4 +80,22 @@ function aimSds(aims: readonly AimSlopes[], { covariance }: Fit): FitReport['aim
       aims.reduce((sum, slopes) => sum + Math.max(0, aimVariance(slopes, spread)), 0) / aims.length,
     );
   return { before: rms(unit), after: rms(covariance) };
+}
+
+/** Of the best lessons alone: others would not be proposed. */
+const CHOSEN_FROM = 8;
+
+function toGoOf(
+  { goal, prior, scatter }: FitJob,
+  taught: readonly Lesson[],
+  fit: Fit,
+  kit: Kit,
+): number | null {
+  const [slopes] = goal ? aimSlopes([goal.shot], fit, prior, kit) : [];
+  if (goal === undefined || slopes === undefined) return null;
+  const influences = taught.slice(0, CHOSEN_FROM).flatMap(({ shot, expected }) => {
+    const asked = { id: '', shot, readings: expected, prior, scatter };
+    return influenceAt(shotResiduals(asked, fit.layout), fit.unknowns) ?? [];
+  });
+  return shotsToGo(slopes, goal.enoughRad, influences, fit);
 }

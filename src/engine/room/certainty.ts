@@ -42,7 +42,7 @@ const NOTHING = 1e-6;
  * @param correlation left out: the quantities are independent
  */
 export function certaintyOf(
-  task: Task,
+  task: Pick<Task, 'aims' | 'quantities'>,
   kit: Kit,
   stroke: Stroke,
   spread: KitSpread,

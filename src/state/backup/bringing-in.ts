@@ -9,6 +9,7 @@ import { isSame } from '../../store/same-value';
 import type { Failed, ImportPlan, ReadFailure } from '../../store/store-port';
 import { type ExchangeFailure, type ExchangePorts, exchange } from './exchange';
 import { type MendedField, mendedFields } from './mended-field';
+import { isBlank } from './own-contents';
 import type { UndoneMark } from './undone-mark';
 
 export type ImportMode = ImportPlan['mode'];
@@ -37,6 +38,8 @@ export type Incoming =
       readonly plan: ImportPlan;
       /** Whether it can be added to what is here alone. */
       readonly isPart: boolean;
+      /** Whether nothing of the person's is here: then it takes the place of what is, unasked. */
+      readonly isBlankHere: boolean;
       readonly mended: readonly MendedField[];
       /** Why it cannot be done, or was not when it was asked for; null where nothing is known. */
       readonly problem: ExchangeFailure | 'too-many' | null;
@@ -136,7 +139,8 @@ function planOf({ current, backup }: Picked, mode: ImportMode): ImportPlan {
 function plannedOf(picked: Picked, asked: ImportMode): Incoming {
   const { fileName, backup, current } = picked;
   const { isPart } = backup;
-  const plan = planOf(picked, isPart ? 'merge' : asked);
+  const isBlankHere = !isPart && isBlank(current);
+  const plan = planOf(picked, isPart ? 'merge' : isBlankHere ? 'replace' : asked);
   const mended = mendedFields(plan.repairs, backup.contents, current.desk.preferences);
   const isMore = isTooMany(plan);
   return {
@@ -145,6 +149,7 @@ function plannedOf(picked: Picked, asked: ImportMode): Incoming {
     savedAtMs: backup.savedAtMs,
     plan,
     isPart,
+    isBlankHere,
     mended,
     problem: isMore ? 'too-many' : picked.problem,
     canBeDone: !isMore,

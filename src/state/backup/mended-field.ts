@@ -4,8 +4,8 @@ import { SHELF_NAMES } from '../../store/records';
 import { LIST_NAMES, LISTS } from '../../store/stores';
 import { formatQuantity } from '../../units/format-number';
 import type { KitUnits } from '../../units/kit-units';
-import { findField } from '../kit-edit';
-import { figureOf } from '../kit-figure';
+import { figureOf } from '../figure-field';
+import { shownFields } from '../shown-fields';
 
 /** A field that had to be mended, as a person knows it. */
 export interface MendedField {
@@ -49,7 +49,7 @@ function toldOf(
   units?: KitUnits,
 ): Omit<MendedField, 'store' | 'name'> {
   const shelf = SHELF_NAMES.find((name) => name === store);
-  const field = shelf ? findField(shelf, path, units) : null;
+  const field = shelf && shownFields(shelf, units).find((one) => one.path === path);
   const told = (value: unknown, group: string) => {
     const valueSi = numberAt({ value }, 'value');
     if (!field || valueSi === null) return foundIn(value, group);

@@ -2,12 +2,11 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import { type Backup, parseBackup } from '../../store/backup/parse-backup';
 import { planImport } from '../../store/backup/plan-import';
 import { writeBackup } from '../../store/backup/write-backup';
-import type { Contents } from '../../store/contents';
 import type { NotedText } from '../../store/noted-text';
-import { SHELF_NAMES } from '../../store/records';
 import type { Loaded, StorePort } from '../../store/store-port';
 import type { BringingIn } from './bringing-in';
 import type { CopyPlaces } from './copy-places';
+import { isOwn } from './own-contents';
 import type { SaveGate } from './save-gate';
 import { withinRoom } from './within-room';
 
@@ -153,11 +152,4 @@ async function findOwn(store: StorePort, copy: NotedText) {
   // Every start comes by here: invented examples alone are not worth reading all there is.
   const found = backup && isOwn(backup.contents) ? await compare(store, backup) : null;
   return found?.isMore ? found : null;
-}
-
-/** Whether anything in it is the person's own doing. */
-function isOwn(contents: Contents): boolean {
-  if (contents.attempts.length + contents.played.length > 0) return true;
-  if (contents.players.some(({ madeOf10 }) => madeOf10 !== null)) return true;
-  return SHELF_NAMES.some((shelf) => contents[shelf].some(({ origin }) => origin === 'by-hand'));
 }

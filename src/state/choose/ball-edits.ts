@@ -9,7 +9,7 @@ import { snapped } from '../../engine/lie/snap';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition } from '../../store/saved-position';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
-import { type EditResult, NOT_THERE } from '../kit-edits';
+import { type EditResult, NOT_THERE } from '../edit-result';
 import type { ChooseModel } from './choose-model';
 import type { LayoutEdits } from './layout-edits';
 

@@ -9,7 +9,7 @@ import { isSame } from '../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { noShotWords } from '../../words/refusal-words';
 import { crowded } from '../crowded';
-import type { EditResult } from '../kit-edits';
+import type { EditResult } from '../edit-result';
 import { askedByWay } from '../log/shot-to-log';
 import { knownAlongShot } from '../measure/known-along-shot';
 import { shapeOf } from '../table-in-play';

@@ -2,7 +2,7 @@ import type { SavedPosition } from '../../store/saved-position';
 import { copyName } from '../../store/shelf-changes';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { crowded } from '../crowded';
-import { type EditResult, NOT_THERE } from '../kit-edits';
+import { type EditResult, NOT_THERE } from '../edit-result';
 import { typedName } from '../typed-name';
 import type { ChooseModel } from './choose-model';
 import type { KeptPositions } from './kept-positions';

@@ -4,7 +4,7 @@ import type { KnownPlayer } from '../../engine/player/player-report';
 import type { TableShape } from '../../engine/table/table-shape';
 import { freshId } from '../../store/fresh-id';
 import { PLAYER_PROBLEMS } from '../../words/player-problems';
-import type { CopyResult } from '../kit-edits';
+import type { CopyResult } from '../edit-result';
 import type { WhatBecame } from '../player/played-edits';
 import type { PlayerModel } from '../player/player-model';
 import { type LevelTest, levelTests, notYetLaid } from './level-tests';

@@ -1,4 +1,4 @@
-import { computed, effect, type ReadonlySignal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, untracked } from '@preact/signals';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { Attempt } from '../../store/attempt';
@@ -18,14 +18,16 @@ import { isUnread, type MeasureQuestion, presentQuestion } from './measure-quest
 import type { NotedKnowledge } from './noted-knowledge';
 import { indexShelves, type Played, type ShelfIndex } from './parts-played';
 import { createReportAtRest, type ReportAtRest, type WorkReport } from './report-at-rest';
+import { servedAims } from './served-aims';
 import { measuredShelves } from './sureness';
+import type { ServedAims } from './work-report';
 
 export interface KnownKitPorts {
   readonly store: Pick<StorePort, 'put' | 'delete' | 'onElsewhere'>;
   /** As loaded. */
   readonly attempts: readonly Attempt[];
-  readonly kit: Pick<KitInPlay, 'shelves' | 'current'>;
-  readonly desk: Pick<DeskModel, 'shot' | 'recentShots'>;
+  readonly kit: Pick<KitInPlay, 'shelves' | 'inPlay'>;
+  readonly desk: Pick<DeskModel, 'shot' | 'recentShots' | 'pocket'>;
   /** How the strokes of whoever plays scatter, roughly. */
   readonly profile: ReadonlySignal<StrokeProfile>;
   /** Works out what readings tell; null where the browser cannot. */
@@ -65,6 +67,8 @@ export interface KnownKitParts {
   /** Whether that is worked out of the present question. */
   readonly isFresh: ReadonlySignal<boolean>;
   readonly known: ReadonlySignal<KnownOfKit>;
+  /** What readings are taken for, as it is now. */
+  served(): ServedAims;
   readonly index: ReadonlySignal<ShelfIndex>;
   /** Whoever looks at the report: without anybody it is not worked out for its own sake. */
   readonly audience: Audience;
@@ -77,10 +81,7 @@ export function createKnownKit(ports: KnownKitPorts): KnownKit & { readonly part
   const shelves = shelvesNow(kit);
   const inPlay = kitInPlay(kit);
   const question = presentQuestion({ inPlay, shelves, attempts: kept.all, profile: ports.profile });
-  const aims = () => {
-    const recent = desk.recentShots.peek();
-    return recent.length > 0 ? recent : [desk.shot.peek()];
-  };
+  const served = () => servedAims(desk, inPlay.peek().records.balls.ballRadiusM);
   const recalled = noted.recall(question.peek());
   const audience = createAudience();
   const isTold = (told: MeasureQuestion | null) =>
@@ -90,7 +91,7 @@ export function createKnownKit(ports: KnownKitPorts): KnownKit & { readonly part
     workOut: fit,
     workReport,
     later,
-    aims,
+    served: () => untracked(served),
     // What was noted of these very readings spares a start the work, and so does having none.
     isWanted: (worked) => audience.isThere.value || !isTold(worked ?? recalled?.question ?? null),
   });
@@ -119,6 +120,6 @@ export function createKnownKit(ports: KnownKitPorts): KnownKit & { readonly part
       stopNoting();
       reported.dispose();
     },
-    parts: { kept, inPlay, question, reported, isFresh, known, index, audience },
+    parts: { kept, inPlay, question, reported, isFresh, known, served, index, audience },
   };
 }

@@ -1,7 +1,11 @@
 import { computed } from '@preact/signals';
+import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { Attempt } from '../../store/attempt';
 import { freshId } from '../../store/fresh-id';
+import { isSame } from '../../store/same-value';
 import { crowded } from '../crowded';
+import type { DeskModel } from '../desk-model';
+import { aimGain } from './aim-gain';
 import { createAttemptChanges } from './attempt-changes';
 import { progressOf } from './attempt-progress';
 import { newestUnfinished } from './attempts-of-kit';
@@ -15,6 +19,7 @@ import type { KnownKit, KnownKitParts } from './create-known-kit';
 import type { WorkOut } from './find-priors';
 import { createForesight } from './foresight';
 import { choiceOf } from './kit-in-play';
+import { knownAlongShot } from './known-along-shot';
 import { isOfKit } from './known-of-kit';
 import type { MeasureModel } from './measure-model';
 import { playedAttempt, trialBedOf } from './parts-played';
@@ -22,6 +27,8 @@ import { trialOffers } from './trial-offers';
 import type { Foresee } from './work-report';
 
 export interface MeasurePorts {
+  /** The shot whose aim is to be sure enough. */
+  readonly desk: Pick<DeskModel, 'shot' | 'pocket' | 'preferences'>;
   /** Works out what readings tell; null where the browser cannot. */
   readonly fit: WorkOut | null;
   /** Works out what was to be expected of one; null where the browser cannot. */
@@ -34,9 +41,10 @@ export interface MeasurePorts {
 /** The trials, over what is known of the kit in play. */
 export function createMeasureModel(
   knownKit: KnownKit & { readonly parts: KnownKitParts },
-  { fit, foresee, now = Date.now, newId = freshId }: MeasurePorts,
+  { desk, fit, foresee, now = Date.now, newId = freshId }: MeasurePorts,
 ): MeasureModel {
-  const { kept, inPlay, question, reported, isFresh, index, audience } = knownKit.parts;
+  const { kept, inPlay, question, reported, isFresh, known, served, index, audience } =
+    knownKit.parts;
   const { attempts } = knownKit;
   const foresight = createForesight({ question, isFresh, workOut: fit, foresee });
   const lengths = createCueLengths(() => kept.all.value);
@@ -60,6 +68,18 @@ export function createMeasureModel(
     crowded: computed(() => crowded(kept.all.value)),
     lastDeleted: kept.removed,
     problem: computed(() => kept.problem.value ?? reported.problem.value),
+    toGo: audience.shown(() => {
+      const worked = reported.worked.value;
+      const isOfShot = worked !== null && isSame(worked.served, served());
+      return isOfShot ? worked.report.toGo : undefined;
+    }),
+    aimGain(earlier) {
+      const shot = desk.shot.value;
+      const along = (known: KitKnowledge) =>
+        knownAlongShot(known, inPlay.value.records.tables.bedSlope, shot.headingRad);
+      const asked = { shot, pocket: desk.pocket.value, lead: desk.preferences.value.lead };
+      return aimGain(asked, along(earlier), along(known.value.now));
+    },
     progress(id) {
       const attempt = kept.find(id);
       return attempt && progressOf(attempt);

@@ -1,31 +1,22 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { ShelfContents } from '../../store/contents';
-import type { Choice, ShelfName } from '../../store/records';
+import type { Choice } from '../../store/records';
 import type { KitInPlay } from '../kit-in-play';
 import { type Played, playedWith, type Records } from './parts-played';
 
-/** The records in play, as they are now. */
-export function kitInPlay({ current }: Pick<KitInPlay, 'current'>): ReadonlySignal<Played> {
-  return computed(() => playedWith(valuesNow<Records>(current)));
+/** What is in play, as it is now. */
+export function kitInPlay({ inPlay }: Pick<KitInPlay, 'inPlay'>): ReadonlySignal<Played> {
+  return computed(() => playedWith(inPlay.value));
 }
 
 /** All that stands on the shelves. */
 export function shelvesNow({ shelves }: Pick<KitInPlay, 'shelves'>): ReadonlySignal<ShelfContents> {
-  return computed(() => valuesNow<ShelfContents>(shelves));
-}
-
-/** What the signal of each shelf holds. */
-function valuesNow<T extends { readonly [S in ShelfName]: unknown }>(
-  signals: {
-    readonly [S in ShelfName]: ReadonlySignal<T[S]>;
-  },
-): { readonly [S in ShelfName]: T[S] } {
-  return {
-    cues: signals.cues.value,
-    cloths: signals.cloths.value,
-    balls: signals.balls.value,
-    tables: signals.tables.value,
-  };
+  return computed(() => ({
+    cues: shelves.cues.value,
+    cloths: shelves.cloths.value,
+    balls: shelves.balls.value,
+    tables: shelves.tables.value,
+  }));
 }
 
 /** The ids of records. */

@@ -1,8 +1,10 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { FitReport } from '../../engine/fit/fit-report';
+import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
 import type { Attempt } from '../../store/attempt';
-import type { EditResult } from '../kit-edits';
+import type { EditResult } from '../edit-result';
+import type { AimGain } from './aim-gain';
 import type { AttemptProgress } from './attempt-progress';
 import type { KnownKit } from './create-known-kit';
 import type { Foreseen } from './foresight';
@@ -26,6 +28,13 @@ export interface MeasureModel extends KnownKit {
   readonly foreseen: ReadonlySignal<Foreseen | null>;
   /** Asks what was expected of an attempt before it was read. */
   foresee(id: string): void;
+  /**
+   * How many more shots until the aim of the present shot is good enough; null: more than are told,
+   * undefined: not worked out of this shot.
+   */
+  readonly toGo: ReadonlySignal<number | null | undefined>;
+  /** What the readings since did to the aim of the present shot; null where it has none. */
+  aimGain(earlier: KitKnowledge): AimGain | null;
   /** Every trial, the one to do next first. */
   readonly offers: ReadonlySignal<readonly TrialOffer[]>;
   /** The last attempt removed, while {@link restore} can bring it back. */

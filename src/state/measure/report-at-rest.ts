@@ -1,16 +1,15 @@
 import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import type { Shot } from '../../engine/direct/shot';
 import type { FitJob } from '../../engine/fit/fit-report';
 import { isSame } from '../../store/same-value';
 import { MEASURE_PROBLEMS } from '../../words/measure-problems';
 import type { WorkOut } from './find-priors';
 import type { MeasureQuestion } from './measure-question';
-import type { WorkedReport } from './work-report';
+import type { ServedAims, WorkedReport } from './work-report';
 
-/** Works out the report of a question, from shots as the player plays them. */
+/** Works out the report of a question, for what readings are taken for. */
 export type WorkReport = (
   question: MeasureQuestion,
-  aims: readonly Shot[],
+  served: ServedAims,
   workOut: WorkOut,
 ) => Promise<WorkedReport>;
 
@@ -21,8 +20,8 @@ export interface ReportPorts {
   readonly workReport: WorkReport;
   /** Does work once the hand rests, unless called off by the function it returns. */
   readonly later: (work: () => void) => () => void;
-  /** Shots as the player plays them, asked for when the work begins. */
-  readonly aims: () => readonly Shot[];
+  /** What readings are taken for, asked when the work begins. */
+  readonly served: () => ServedAims;
   /** Whether a report of the present question is needed beside that of the one last worked out. */
   readonly isWanted: (worked: MeasureQuestion | null) => boolean;
 }
@@ -46,7 +45,7 @@ const NOT_WORKED_OUT = MEASURE_PROBLEMS.notWorkedOut;
  * is unused.
  */
 export function createReportAtRest(ports: ReportPorts): ReportAtRest {
-  const { question, workOut, workReport, later, aims, isWanted } = ports;
+  const { question, workOut, workReport, later, served, isWanted } = ports;
   const worked = signal<WorkedReport | null>(null);
   const problem = signal<string | null>(workOut === null ? NO_WORKERS : null);
   if (workOut === null) return { worked, isDone: signal(true), problem, dispose() {} };
@@ -66,7 +65,7 @@ export function createReportAtRest(ports: ReportPorts): ReportAtRest {
     const whileWanted: WorkOut = (job) =>
       isPresent() ? workOnce(job) : Promise.reject(new Error('Something newer was asked.'));
     try {
-      const done = await workReport(asked, aims(), whileWanted);
+      const done = await workReport(asked, served(), whileWanted);
       settle(done, null);
     } catch {
       settle(worked.peek(), NOT_WORKED_OUT);

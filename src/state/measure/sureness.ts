@@ -9,7 +9,7 @@ import {
 } from '../../engine/kit/kit-spread';
 import { PART_OF } from '../../store/kit-fields';
 import { SHELF_NAMES, type ShelfName } from '../../store/records';
-import { QUANTITY_WORDS } from '../../words/kit-words';
+import { QUANTITY_WORDS } from '../../words/quantity-words';
 
 /** A figure and one standard deviation, in one unit. */
 export interface SureFigure {

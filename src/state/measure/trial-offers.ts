@@ -1,4 +1,5 @@
 import type { FitReport } from '../../engine/fit/fit-report';
+import type { Lesson } from '../../engine/fit/next-shot';
 import type { TrialBed } from '../../engine/fit/trials/trial';
 import {
   shotsToDo,
@@ -13,7 +14,9 @@ import type { TrialOffer } from './measure-model';
 /**
  * Every trial by the shot of it that teaches most, the best first, as far as that suits a person:
  * the simple ones come before, until each has been done, and the raised cue last, until the same
- * shot has been done level. Those of which no shot is worth its stroke come after the others, in
+ * shot has been done level. A shot done on one side comes on the other before any raised cue, where it
+ * teaches at least {@link MIRROR_SHARE} as much: the two together take a steady error of the aim out.
+ * Those of which no shot is worth its stroke come after the others, in
  * their usual order.
  *
  * @param report null where nothing is known yet of what a shot teaches
@@ -23,10 +26,48 @@ export function trialOffers(
   report: FitReport | null,
   attempts: readonly AttemptProgress[],
 ): readonly TrialOffer[] {
-  const lessons = report?.lessons.map(({ shot }) => shot) ?? [];
+  const lessons = mirrorsFirst(report?.lessons ?? [], attempts).map(({ shot }) => shot);
   return firstOfEach([...lessons, ...shotsToDo(bed)])
     .map((shot) => ({ trial: shot.trial, shot, done: doneOf(shot.trial, attempts) }))
     .sort((a, b) => turnOf(a.trial, attempts) - turnOf(b.trial, attempts));
+}
+
+/** Our judgement: half the lesson, for no risk to the cloth and nothing to set up anew. */
+const MIRROR_SHARE = 0.5;
+
+function mirrorsFirst(
+  lessons: readonly Lesson[],
+  attempts: readonly AttemptProgress[],
+): readonly Lesson[] {
+  const done = attempts.filter(({ now, attempt }) => now === null && !attempt.isStruckOut);
+  const shots = done.map(({ attempt }) => attempt.shot);
+  const mirrors = lessons.filter(({ shot }) => isLevel(shot) && isMirrorDue(shot, shots));
+  return lessons.flatMap((lesson) => {
+    if (isLevel(lesson.shot)) return [lesson];
+    return [...mirrors.filter(({ worth }) => worth >= MIRROR_SHARE * lesson.worth), lesson];
+  });
+}
+
+const isLevel = ({ trial }: TrialShot) => TRIALS[trial].isRaised !== true;
+
+/** Whether a shot was done on the other side more often than on its own. */
+function isMirrorDue(shot: TrialShot, done: readonly TrialShot[]): boolean {
+  const times = (side: 1 | -1) =>
+    done.filter((other) => handOf(other, side) === handOf(shot, 1)).length;
+  return handOf(shot, 1) !== handOf(shot, -1) && times(-1) > times(1);
+}
+
+/** A shot without its sizes, as it is or as a mirror shows it. */
+function handOf({ trial, stroke, setup }: TrialShot, side: 1 | -1): string {
+  const { height, elevationRad, speedWord } = stroke;
+  return [
+    trial,
+    side * stroke.side + 0,
+    side * setup.cutRad + 0,
+    height,
+    elevationRad,
+    speedWord,
+  ].join();
 }
 
 function firstOfEach(shots: readonly TrialShot[]): readonly TrialShot[] {

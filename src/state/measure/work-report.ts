@@ -1,6 +1,5 @@
-import type { Shot } from '../../engine/direct/shot';
 import { type FitShot, type KitPrior, MOST_SHOTS } from '../../engine/fit/fit-question';
-import type { FitReport } from '../../engine/fit/fit-report';
+import type { FitJob, FitReport } from '../../engine/fit/fit-report';
 import type { ForesightJob } from '../../engine/fit/foresee';
 import type { ReadingReport } from '../../engine/fit/shot-report';
 import { shotsToDo } from '../../engine/fit/trials/trials';
@@ -13,20 +12,24 @@ import { type Played, type PlayedAttempt, sharePart, trialBedOf } from './parts-
 /** Works out what was to be expected of a shot. */
 export type Foresee = (job: ForesightJob) => Promise<readonly ReadingReport[]>;
 
+/** What readings are taken for. */
+export type ServedAims = Pick<FitJob, 'aims'> & Required<Pick<FitJob, 'goal'>>;
+
 /** A report, and what was known before of the kit that it tells of. */
 export interface WorkedReport {
   readonly question: MeasureQuestion;
+  readonly served: ServedAims;
   readonly prior: KitPrior;
   readonly report: FitReport;
 }
 
 /**
  * Works out the report of the kit in play, from the newest attempts that share a part with it.
- * @param aims shots as the player plays them
+ * @param served shots as the player plays them, and the one that is to be sure enough
  */
 export async function workReport(
   question: MeasureQuestion,
-  aims: readonly Shot[],
+  served: ServedAims,
   workOut: WorkOut,
 ): Promise<WorkedReport> {
   const { inPlay, shelves, attempts, profile } = question;
@@ -35,8 +38,8 @@ export async function workReport(
   const shots = await shotsWith(inPlay, sources);
   const prior = kitPriorOf(inPlay, await findPriors(inPlay, sources));
   const candidates = shotsToDo(trialBedOf(inPlay.records));
-  const report = await workOut({ shots, prior, scatter, aims, candidates });
-  return { question, prior, report };
+  const report = await workOut({ shots, prior, scatter, ...served, candidates });
+  return { question, served, prior, report };
 }
 
 /**

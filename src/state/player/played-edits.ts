@@ -4,8 +4,8 @@ import { firstPlayer } from '../../store/parse-player';
 import type { PlayedShot, Player } from '../../store/player';
 import { PLAYER_PROBLEMS } from '../../words/player-problems';
 import { crowded } from '../crowded';
+import { type CopyResult, type EditResult, NOT_THERE } from '../edit-result';
 import type { KeptRows } from '../kept-rows';
-import { type CopyResult, type EditResult, NOT_THERE } from '../kit-edits';
 
 /** What a person says became of a shot: all of it can be changed later. */
 export type WhatBecame = Pick<PlayedShot, 'result' | 'scratched' | 'cueBall' | 'asMeant'>;

@@ -6,8 +6,8 @@ import { MADE_RANGE } from '../../store/record-ranges';
 import { PLAYER_PROBLEMS } from '../../words/player-problems';
 import { crowded } from '../crowded';
 import type { DeskModel } from '../desk-model';
+import { type CopyResult, type EditResult, NOT_THERE } from '../edit-result';
 import type { KeptRows } from '../kept-rows';
-import { type CopyResult, type EditResult, NOT_THERE } from '../kit-edits';
 import { typedName } from '../typed-name';
 
 /** A player deleted with all of their shots, while that can be taken back. */

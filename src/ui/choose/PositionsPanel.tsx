@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { EditResult } from '../../state/kit-edits';
+import type { EditResult } from '../../state/edit-result';
 import type { SavedPosition } from '../../store/saved-position';
 import type { Models } from '../app-models';
 import { Paged } from '../controls/Paged';
@@ -78,7 +78,7 @@ function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
       actions={[
         { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
         { label: 'Copy', onTap: () => tell(choose.duplicate(id)) },
-        { label: 'Delete', onTap: () => tell(choose.remove(id)) },
+        { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
       ]}
     >
       {isNaming.value && (

@@ -21,18 +21,29 @@ const MODE_NOTES: Readonly<Record<ImportMode, string>> = {
 const PART_NOTE =
   'This is of one player alone, and is added to what is here. Nothing is removed; where both know the player, the later change stands.';
 
+const BLANK_NOTE =
+  'Nothing of yours is here yet, so all will be as the backup has it. It can be undone.';
+
+type Planned = Extract<Incoming, { kind: 'planned' }>;
+
+function noteOf({ plan, isPart, isBlankHere }: Planned): string {
+  if (isPart) return PART_NOTE;
+  return isBlankHere ? BLANK_NOTE : MODE_NOTES[plan.mode];
+}
+
 interface Props {
   readonly app: Models<'backup'>;
-  readonly planned: Extract<Incoming, { kind: 'planned' }>;
+  readonly planned: Planned;
   onLeave(): void;
 }
 
 /** What a file would do to each kind of thing, and the choice of doing it. */
-export function BackupPlan({ app, planned: { plan, isPart, mended, canBeDone }, onLeave }: Props) {
+export function BackupPlan({ app, planned, onLeave }: Props) {
+  const { plan, isPart, isBlankHere, mended, canBeDone } = planned;
   const { into } = app.backup;
   return (
     <div class="backup-plan">
-      {!isPart && (
+      {!isPart && !isBlankHere && (
         <Choices
           label="With what is here"
           isLabelShown
@@ -41,7 +52,7 @@ export function BackupPlan({ app, planned: { plan, isPart, mended, canBeDone }, 
           onChoose={into.setMode}
         />
       )}
-      <p class="place-note">{isPart ? PART_NOTE : MODE_NOTES[plan.mode]}</p>
+      <p class="place-note">{noteOf(planned)}</p>
       <ul class="backup-changes">
         {TOLD_STORES.map((kind) => (
           <KindRow key={kind} kind={kind} changes={plan.changes[kind]} />

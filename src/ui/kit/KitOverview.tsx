@@ -1,21 +1,34 @@
 import type { ShelfName } from '../../store/records';
 import type { LaterModels } from '../app-models';
+import { HelpLinks } from '../HelpLinks';
 import { MeasureRow } from '../measure/MeasureRow';
 import { PlayerRow } from '../player/PlayerRow';
-import { effectWords, originWords, SHELF_LABELS, SHELVES } from './shelf-words';
+import { KitPicture } from './KitPicture';
+import { SHELF_LABELS, SHELVES } from './shelf-labels';
+import { seenRecord } from './shelf-words';
+import './KitLists.css';
+
+const MORE = [
+  ['preferences', 'Units and layout'],
+  ['backup', 'Backup'],
+  ['about', 'About'],
+] as const;
 
 /** The cue, cloth, balls and table in play, and the ways to change them. */
 export function KitOverview({
   app,
 }: {
-  app: LaterModels<'player' | 'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
+  app: LaterModels<'player' | 'kit' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
 }) {
   const { kit, router, news } = app;
   return (
     <>
-      <h1 class="place-title" tabIndex={-1}>
-        Kit
-      </h1>
+      <header class="place-head">
+        <h1 class="place-title" tabIndex={-1}>
+          Kit
+        </h1>
+        <HelpLinks app={app} />
+      </header>
       {kit.isDefault.value && (
         <p class="place-note">
           All of this is a default: invented examples, not your cue yet. Measure it, or copy one and
@@ -34,30 +47,17 @@ export function KitOverview({
         </li>
       </ul>
       <div class="kit-more">
-        <button
-          type="button"
-          class="button"
-          data-opens="preferences"
-          onClick={() => router.open('preferences')}
-        >
-          Units and layout
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-opens="backup"
-          onClick={() => router.open('backup')}
-        >
-          Backup
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-opens="about"
-          onClick={() => router.open('about')}
-        >
-          About
-        </button>
+        {MORE.map(([panel, label]) => (
+          <button
+            key={panel}
+            type="button"
+            class="button"
+            data-opens={panel}
+            onClick={() => router.open(panel)}
+          >
+            {label}
+          </button>
+        ))}
       </div>
       {news.isReadyOffline.value && <p class="offline-note">Ready offline.</p>}
     </>
@@ -68,21 +68,29 @@ function ShelfRow({
   app,
   shelf,
 }: {
-  app: LaterModels<'kit' | 'effects' | 'desk' | 'router'>;
+  app: LaterModels<'kit' | 'measure' | 'desk' | 'router'>;
   shelf: ShelfName;
 }) {
   const record = app.kit.current[shelf].value;
+  const { sketch, figure, caption, source } = seenRecord(app, shelf, record);
   return (
     <li>
       <button
         type="button"
-        class="shelf-row"
+        class="shelf-row has-picture"
         data-opens={shelf}
         onClick={() => app.router.open(shelf)}
       >
-        <span class="shelf-label">{SHELF_LABELS[shelf]}</span> <b>{record.name}</b>{' '}
-        <span class="shelf-origin">{originWords(record)}</span>{' '}
-        <span class="shelf-effect">{effectWords(shelf, app)}</span>
+        <KitPicture sketch={sketch} />
+        <span class="shelf-words">
+          <span class="shelf-label">
+            {SHELF_LABELS[shelf]}, <span class="shelf-origin">{source}</span>
+          </span>{' '}
+          <b>{record.name}</b>{' '}
+          <span class="record-figure">
+            <strong>{figure}</strong> {caption}
+          </span>
+        </span>
         <span class="shelf-arrow" aria-hidden="true">
           ›
         </span>

@@ -11,7 +11,8 @@ import { KitOverview } from './KitOverview';
 import { PreferencesPanel } from './PreferencesPanel';
 import { RecordPanel } from './RecordPanel';
 import { ShelfPanel } from './ShelfPanel';
-import { SHELVES } from './shelf-words';
+import { SHELVES } from './shelf-labels';
+import { WordsPanel } from './WordsPanel';
 import './KitPlace.css';
 
 /** All but those of the other two places. */
@@ -49,6 +50,7 @@ function KitPage({ app, cameFrom }: { app: KitPlaceModels; cameFrom: string }) {
   }
   if (head === 'backup') return <BackupPanel app={app} />;
   if (head === 'about') return <AboutPanel app={app} />;
+  if (head === 'words') return <WordsPanel app={app} />;
   if (!shelf) return <KitOverview app={app} />;
   return id === '' ? (
     <ShelfPanel key={shelf} app={app} shelf={shelf} cameFrom={cameFrom} />

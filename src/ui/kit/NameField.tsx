@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import type { EditResult } from '../../state/kit-edits';
+import type { EditResult } from '../../state/edit-result';
 
 interface Props {
   readonly class?: string;

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useId, useRef } from 'preact/hooks';
-import type { EditResult } from '../../state/kit-edits';
+import type { EditResult } from '../../state/edit-result';
 import type { KitFigure } from '../../state/kit-figure';
 import type { ShelfName } from '../../store/records';
 import { formatNumber, formatQuantity } from '../../units/format-number';

@@ -1,10 +1,13 @@
+import type { FigureKind } from '../../state/figure-field';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { LaterModels } from '../app-models';
 import { RecordHistory } from '../measure/RecordHistory';
+import { KitPicture } from './KitPicture';
 import { PanelHeader } from './PanelHeader';
 import { RecordName } from './RecordName';
 import { RecordNumber } from './RecordNumber';
-import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
+import { SHELF_LABELS } from './shelf-labels';
+import { originWords, seenRecord } from './shelf-words';
 
 /** One record: its name, and each of its numbers to change by hand. */
 export function RecordPanel({
@@ -12,7 +15,7 @@ export function RecordPanel({
   shelf,
   id,
 }: {
-  app: LaterModels<'kit' | 'effects' | 'measure' | 'nowMs' | 'desk' | 'router'>;
+  app: LaterModels<'kit' | 'measure' | 'nowMs' | 'desk' | 'router'>;
   shelf: ShelfName;
   id: string;
 }) {
@@ -31,13 +34,16 @@ export function RecordPanel({
   return (
     <>
       <PanelHeader router={router} title={`${SHELF_LABELS[shelf]}: ${record.name}`} />
-      <RecordName app={app} shelf={shelf} record={record} />
+      <div class="record-top">
+        <RecordName app={app} shelf={shelf} record={record} />
+        <KitPicture sketch={seenRecord(app, shelf, record).sketch} />
+      </div>
       <p class="place-note">
         {record.origin === 'invented'
           ? 'An invented example. Change a number and it counts as yours.'
           : `Its numbers are ${originWords(record)}.`}
       </p>
-      <p class="place-note">{isInPlay ? effectWords(shelf, app) : 'Not in play.'}</p>
+      {!isInPlay && <p class="place-note">Not in play.</p>}
       {isGone && (
         <p class="place-note">
           It was deleted in another tab. Change it, and you can bring it back.
@@ -48,12 +54,30 @@ export function RecordPanel({
           Play with this one
         </button>
       )}
-      <ul class="number-list">
-        {kit.figures(shelf, id).map((figure) => (
-          <RecordNumber key={figure.path} app={app} shelf={shelf} id={id} figure={figure} />
-        ))}
-      </ul>
+      <Numbers app={app} shelf={shelf} id={id} kinds={['felt', 'size']} />
+      <details class="engine-numbers">
+        <summary>The engine’s numbers</summary>
+        <Numbers app={app} shelf={shelf} id={id} kinds={['engine']} />
+      </details>
       <RecordHistory app={app} shelf={shelf} record={record} />
     </>
+  );
+}
+
+interface NumbersProps {
+  readonly app: LaterModels<'kit'>;
+  readonly shelf: ShelfName;
+  readonly id: string;
+  readonly kinds: readonly FigureKind[];
+}
+
+function Numbers({ app, shelf, id, kinds }: NumbersProps) {
+  const figures = app.kit.figures(shelf, id).filter(({ kind }) => kinds.includes(kind));
+  return (
+    <ul class="number-list">
+      {figures.map((figure) => (
+        <RecordNumber key={figure.path} app={app} shelf={shelf} id={id} figure={figure} />
+      ))}
+    </ul>
   );
 }

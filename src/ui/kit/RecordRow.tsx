@@ -1,10 +1,15 @@
+import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import './KitLists.css';
 
 interface Props {
   readonly name: string;
   readonly note: string;
   /** Before the name. */
   readonly picture?: ComponentChildren;
+  /** The figure that tells it from the others, and what it is of. */
+  readonly figure?: readonly [string, string];
   readonly isChosen: boolean;
   readonly actions: readonly RecordActionSpec[];
   /** Between the name and what can be done. */
@@ -12,29 +17,55 @@ interface Props {
   onChoose(): void;
 }
 
-/** One of a list of what is kept: a tap chooses it, and beneath stands what else can be done. */
+/** One of a list of what is kept: a tap chooses it; what else can be done lies behind a button. */
 export function RecordRow(props: Props) {
-  const { name, note, picture, isChosen, actions, children, onChoose } = props;
+  const { name, note, picture, figure, isChosen, actions, children, onChoose } = props;
+  const isOpen = useSignal(false);
+  const actionsId = useId();
+  const opens = actions.find((action) => action.opens !== undefined)?.opens;
   return (
-    <li>
+    <li class={isChosen ? 'record-row is-chosen' : 'record-row'}>
       <button
         type="button"
-        class={picture ? 'button record-choose has-picture' : 'button record-choose'}
+        class={picture ? 'record-choose has-picture' : 'record-choose'}
         aria-pressed={isChosen}
         onClick={() => onChoose()}
       >
         {picture}
-        <span class="record-mark" aria-hidden="true">
-          {isChosen ? '●' : '○'}
+        <span class="record-words">
+          <b>{name}</b>{' '}
+          {figure && (
+            <span class="record-figure">
+              <strong>{figure[0]}</strong> {figure[1]}
+            </span>
+          )}{' '}
+          <span class="record-origin">
+            {isChosen && <span aria-hidden="true">● </span>}
+            {note}
+          </span>
         </span>
-        <b>{name}</b> <span class="record-origin">{note}</span>
       </button>
+      <button
+        type="button"
+        class="record-more"
+        aria-label={`More: ${name}`}
+        aria-expanded={isOpen.value}
+        aria-controls={isOpen.value ? actionsId : undefined}
+        data-opens={opens}
+        onClick={() => {
+          isOpen.value = !isOpen.peek();
+        }}
+      >
+        <span aria-hidden="true">{isOpen.value ? '×' : '⋯'}</span>
+      </button>
+      {isOpen.value && (
+        <div class="record-actions" id={actionsId}>
+          {actions.map((action) => (
+            <RecordAction key={action.label} name={name} {...action} />
+          ))}
+        </div>
+      )}
       {children}
-      <div class="record-actions">
-        {actions.map((action) => (
-          <RecordAction key={action.label} name={name} {...action} />
-        ))}
-      </div>
     </li>
   );
 }
@@ -47,6 +78,8 @@ interface RecordActionSpec {
   readonly opens?: string;
   /** Whether what it shows is shown, where it shows something. */
   readonly isExpanded?: boolean;
+  /** It takes something away, and keeps its distance from the others. */
+  readonly isGrave?: boolean;
   onTap(): void;
 }
 
@@ -55,17 +88,16 @@ function RecordAction({
   name,
   label,
   spoken = label,
-  opens,
   isExpanded,
+  isGrave = false,
   onTap,
 }: RecordActionSpec & { readonly name: string }) {
   return (
     <button
       type="button"
-      class="button"
+      class={isGrave ? 'button is-grave' : 'button'}
       aria-label={`${spoken} ${name}`}
       aria-expanded={isExpanded}
-      data-opens={opens}
       onClick={() => onTap()}
     >
       {label}

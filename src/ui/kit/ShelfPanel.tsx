@@ -4,12 +4,14 @@ import type { ShelfName, Shelves } from '../../store/records';
 import type { LaterModels } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from './DeletedNews';
+import { KitPicture } from './KitPicture';
 import { PanelHeader } from './PanelHeader';
 import { RecordRow } from './RecordRow';
-import { effectWords, originWords, SHELF_LABELS } from './shelf-words';
+import { SHELF_LABELS } from './shelf-labels';
+import { seenRecord } from './shelf-words';
 
 interface ShelfProps {
-  readonly app: LaterModels<'kit' | 'effects' | 'desk' | 'router'>;
+  readonly app: LaterModels<'kit' | 'measure' | 'desk' | 'router'>;
   readonly shelf: ShelfName;
   /** The panel that was closed, if any: the list begins where its record is, else the one in play. */
   readonly cameFrom: string;
@@ -27,7 +29,7 @@ export function ShelfPanel({ app, shelf, cameFrom }: ShelfProps) {
   return (
     <>
       <PanelHeader router={app.router} title={SHELF_LABELS[shelf]} />
-      <p class="place-note">{effectWords(shelf, app)}</p>
+      <p class="place-note">{kit.figures(shelf, inPlay)[0]?.hint}</p>
       <DeletedNews words={deletedWords(kit, shelf)} onPutBack={() => kit.restore()} />
       <output class="place-problem">{problem.value}</output>
       <Paged label={SHELF_LABELS[shelf]} items={records} startAt={startAt}>
@@ -60,13 +62,14 @@ function deletedWords({ lastDeleted, current }: KitModel, shelf: ShelfName): str
 }
 
 interface RowProps {
-  readonly app: LaterModels<'kit' | 'router'>;
+  readonly app: LaterModels<'kit' | 'measure' | 'desk' | 'router'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
   onProblem(line: string): void;
 }
 
-function ShelfRow({ app: { kit, router }, shelf, record, onProblem }: RowProps) {
+function ShelfRow({ app, shelf, record, onProblem }: RowProps) {
+  const { kit, router } = app;
   const { id, name } = record;
   const isInPlay = kit.current[shelf].value.id === id;
   const copy = () => {
@@ -79,10 +82,13 @@ function ShelfRow({ app: { kit, router }, shelf, record, onProblem }: RowProps) 
     onProblem(removed.ok ? '' : removed.problem);
   };
   const numbers = `${shelf}/${id}`;
+  const { sketch, figure, caption, also, source } = seenRecord(app, shelf, record);
   return (
     <RecordRow
       name={name}
-      note={`${originWords(record)}${isInPlay ? ', in play' : ''}`}
+      picture={<KitPicture sketch={sketch} />}
+      figure={[figure, caption]}
+      note={[...(isInPlay ? ['in play'] : []), ...(also ? [also] : []), source].join(', ')}
       isChosen={isInPlay}
       onChoose={() => kit.choose(shelf, id)}
       actions={[
@@ -93,7 +99,7 @@ function ShelfRow({ app: { kit, router }, shelf, record, onProblem }: RowProps) 
           onTap: () => router.open(numbers),
         },
         { label: 'Copy', onTap: copy },
-        { label: 'Delete', onTap: remove },
+        { label: 'Delete', isGrave: true, onTap: remove },
       ]}
     />
   );

@@ -1,50 +1,76 @@
-import { SWERVE_OVER_M } from '../../state/kit-effects';
-import type { Named, ShelfName } from '../../store/records';
-import { degreesOf } from '../../units/angle-degrees';
-import { roughDistance } from '../../units/rough-distance';
+import {
+  ballsSketch,
+  clothSketch,
+  cueSketch,
+  type Sketch,
+  tableSketch,
+} from '../../diagram/kit-sketch';
+import { isMeasured, tellingsOf } from '../../state/kit-telling';
+import type { Named, ShelfName, Shelves } from '../../store/records';
+import { formatQuantity } from '../../units/format-number';
+import { BED_SIZE, type KitUnits } from '../../units/kit-units';
 import type { LaterModels } from '../app-models';
-
-/** In the order they are shown. */
-export const SHELVES: readonly ShelfName[] = ['cues', 'cloths', 'balls', 'tables'];
-
-export const SHELF_LABELS: Readonly<Record<ShelfName, string>> = {
-  cues: 'Cue',
-  cloths: 'Cloth',
-  balls: 'Balls',
-  tables: 'Table',
-};
 
 /** Where a record's numbers come from. */
 export function originWords({ origin }: Pick<Named, 'origin'>): string {
   return origin === 'invented' ? 'an invented example' : 'yours, by hand';
 }
 
-/** What the kit in play does, told where the numbers that do it are kept. */
-export function effectWords(
-  shelf: ShelfName,
-  { effects: { value: effects }, desk, kit }: LaterModels<'kit' | 'effects' | 'desk'>,
-): string {
-  switch (shelf) {
-    case 'cues':
-      return `Deflection: the cue ball squirts about ${inDegrees(effects.squirtRad)} at half a radius of side.`;
-    case 'cloths':
-      return effects.swerveRad === null
-        ? ''
-        : `Swerve: about ${inDegrees(effects.swerveRad)} on a soft ${softShot({ desk, kit })} with side, the cue raised 5°.`;
-    case 'balls':
-      return effects.throwRad === null
-        ? ''
-        : `Throw: about ${inDegrees(effects.throwRad)} on a soft half-ball hit without side.`;
-    case 'tables':
-      return 'Its length gives diamonds and table lengths; its slope bends slow shots.';
-  }
+/** What a record is told by in a list. */
+export interface SeenRecord {
+  readonly sketch: Sketch;
+  /** "42 mm" and "squirt". */
+  readonly figure: string;
+  readonly caption: string;
+  /** Another, where one does not tell all. */
+  readonly also?: string;
+  /** Where the figure comes from. */
+  readonly source: string;
 }
 
-function softShot({ desk, kit }: LaterModels<'kit' | 'desk'>): string {
-  const { distanceUnit } = desk.preferences.value;
-  return roughDistance(SWERVE_OVER_M, distanceUnit, kit.current.tables.value.lengthM);
+type SeenModels = LaterModels<'kit' | 'measure' | 'desk'>;
+
+/** A record as a player can see it: a drawing and one telling figure. */
+export function seenRecord<S extends ShelfName>(
+  app: SeenModels,
+  shelf: S,
+  record: Shelves[S],
+): SeenRecord {
+  const told = tellingsOf(app, shelf, record);
+  const source = isMeasured(app, shelf, record.id) ? 'measured' : originWords(record);
+  return { ...SEEN[shelf](told, app, record as Shelves[S] & Shelves['tables']), source };
 }
 
-function inDegrees(angleRad: number): string {
-  return `${degreesOf(angleRad).toFixed(1)}°`;
+type Tellings = ReturnType<typeof tellingsOf>;
+type Seen = Omit<SeenRecord, 'source'>;
+
+const SEEN: Readonly<
+  Record<ShelfName, (told: Tellings, app: SeenModels, record: Shelves['tables']) => Seen>
+> = {
+  cues: ({ squirt }, { kit }) => ({
+    sketch: cueSketch((squirt?.value ?? 0) / kit.current.tables.value.lengthM),
+    figure: squirt?.figure ?? '',
+    caption: squirt?.short ?? '',
+  }),
+  cloths: ({ run }, { kit }) => ({
+    sketch: clothSketch((run?.value ?? 0) / kit.current.tables.value.lengthM),
+    figure: run?.figure ?? '',
+    caption: run?.short ?? '',
+  }),
+  balls: ({ throw: thrown }) => ({
+    sketch: ballsSketch(thrown?.value ?? 0),
+    figure: thrown?.figure ?? '',
+    caption: thrown?.short ?? '',
+  }),
+  tables: ({ rebound }, { desk }, { lengthM, widthM }) => ({
+    sketch: tableSketch(lengthM, widthM, rebound?.value ?? 0),
+    figure: bedLength(lengthM, desk.preferences.value),
+    caption: 'long',
+    also: `${Math.round(100 * (rebound?.value ?? 0))} % ${rebound?.short ?? ''}`,
+  }),
+};
+
+function bedLength(lengthM: number, units: KitUnits): string {
+  const { facts, shownPerSi } = BED_SIZE(units);
+  return formatQuantity(lengthM * shownPerSi, { ...facts, decimals: Math.min(2, facts.decimals) });
 }

@@ -13,6 +13,7 @@ import {
   wentWords,
 } from './log-words';
 import { ResultMark } from './ResultMark';
+import '../kit/KitLists.css';
 
 type App = Models<'player' | 'kit' | 'desk' | 'nowMs' | 'router'>;
 

@@ -1,9 +1,11 @@
 import type { Models } from '../app-models';
+import { HelpLinks } from '../HelpLinks';
 import { AskOnce } from '../player/AskOnce';
 import { knownWords } from '../player/player-words';
 import { LogList } from './LogList';
 import { testStanding } from './test-words';
 import { WhoseLog } from './WhoseLog';
+import '../kit/KitLists.css';
 
 /** Whose log it is, what is known of them, the level test, and all that they played. */
 export function LogOverview({
@@ -16,9 +18,12 @@ export function LogOverview({
   const isStale = !player.isFresh.value;
   return (
     <>
-      <h1 class="place-title" tabIndex={-1}>
-        Log
-      </h1>
+      <header class="place-head">
+        <h1 class="place-title" tabIndex={-1}>
+          Log
+        </h1>
+        <HelpLinks app={app} />
+      </header>
       <WhoseLog app={app} />
       {known && leans && (
         <p class={isStale ? 'player-known is-stale' : 'player-known'}>

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import type { EditResult } from '../../state/kit-edits';
+import type { EditResult } from '../../state/edit-result';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import { dayWords } from '../../units/ago-words';
 import type { LaterModels } from '../app-models';
@@ -108,7 +108,7 @@ function AttemptRow({ app, progress: { attempt, now }, onDelete }: RowProps) {
         )}
         <button
           type="button"
-          class="button"
+          class="button is-grave"
           aria-label={`Delete ${name}, ${day}`}
           onClick={() => onDelete()}
         >

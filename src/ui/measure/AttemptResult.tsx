@@ -4,13 +4,14 @@ import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { type Sureness, surenessOf } from '../../state/measure/sureness';
 import type { Attempt } from '../../store/attempt';
 import type { LaterModels, Models } from '../app-models';
+import { AimEffect } from './AimEffect';
 import type { MeasureSession } from './measure-session';
 import { ReadingRows } from './ReadingRows';
 import { SurenessList } from './SurenessList';
 import { shotName } from './trial-words';
 
 interface Props {
-  readonly app: LaterModels<'measure' | 'desk' | 'router'>;
+  readonly app: LaterModels<'kit' | 'measure' | 'desk' | 'router'>;
   readonly session: MeasureSession;
   readonly attempt: Attempt;
   /** Of the shot. */
@@ -34,6 +35,10 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
         </h1>
         <p class="attempt-place">{name}</p>
       </header>
+      <output class="attempt-verdict">
+        {measure.isFresh.value ? verdictWords(report, attempt) : 'Working out what it tells…'}
+      </output>
+      {measure.isFresh.value && report && <AimEffect app={app} earlier={earlier} />}
       <ReadingRows
         app={app}
         attempt={attempt}
@@ -41,9 +46,6 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
         isDoubtful={report?.isDoubtful ?? false}
         expectedWord="expected"
       />
-      <output class="attempt-verdict">
-        {measure.isFresh.value ? verdictWords(report, attempt) : 'Working out what it tells…'}
-      </output>
       {measure.isFresh.value && (
         <>
           <h2>What it taught</h2>

@@ -2,14 +2,19 @@ import type { ComponentChildren, RefObject } from 'preact';
 import { traitsOf } from '../../state/measure/trial-traits';
 import { ButtDrawing } from './ButtDrawing';
 import { buttTarget } from './butt-words';
+import { entryDraft, openingUnit } from './entry-specs';
+import { expectedOf } from './expected-reading';
 import { RaisedWarning } from './RaisedWarning';
+import { railTouch } from './rail-touch';
 import { StepControl } from './StepControl';
+import { entryNameOf, entryTable } from './step-back';
 import type { StepProps } from './step-props';
 import { stepWords } from './step-words';
 import { TipCard } from './TipCard';
 import { TrialDrawing } from './TrialDrawing';
 import { TrialLensDrawing } from './TrialLensDrawing';
 import { FACES } from './trials/faces';
+import { WayWord } from './WayWord';
 
 interface Props extends StepProps {
   readonly heading: RefObject<HTMLHeadingElement | null>;
@@ -44,12 +49,15 @@ export function AttemptStep(props: Props) {
           Step {place} <span aria-hidden="true">·</span> {name}
         </p>
       </header>
-      <p class="attempt-text">{words.text}</p>
+      <p class="attempt-text">
+        {words.text}
+        <Expected {...props} />
+      </p>
       <div class={showsTip || isLens ? 'attempt-picture has-tip' : 'attempt-picture'}>
         {step.name === 'butt' ? (
           <ButtDrawing app={app} attempt={attempt} />
         ) : (
-          <TrialDrawing app={app} shot={shot} step={step.name} />
+          <TrialDrawing app={app} shot={shot} step={step.name} rail={railTouch(props)} />
         )}
         {isLens && <TrialLensDrawing app={app} shot={shot} />}
         {showsTip && <TipCard app={app} shot={shot} />}
@@ -71,5 +79,20 @@ export function AttemptStep(props: Props) {
         {foot}
       </div>
     </section>
+  );
+}
+
+/** What all readings so far lead to expect here, said before anything is entered. */
+function Expected({ app, session, attempt, step }: Omit<StepProps, 'problem'>) {
+  const expected = expectedOf(app.measure.report.value, attempt.shot, step);
+  const name = entryNameOf(step.name);
+  if (expected === null || name === null) return null;
+  const unit = openingUnit(name, session.unit.value, app.desk.preferences.value);
+  const draft = entryDraft(name, expected, unit, entryTable(app, attempt));
+  return (
+    <span class="attempt-expected">
+      {' '}
+      Expected: {draft.figure} {draft.unit} <WayWord word={draft.word} />
+    </span>
   );
 }

@@ -1,5 +1,7 @@
+import { MEASURE_SKETCH } from '../../diagram/kit-sketch';
 import { agoWords } from '../../units/ago-words';
 import type { LaterModels } from '../app-models';
+import { KitPicture } from '../kit/KitPicture';
 import { shotName } from './trial-words';
 
 /** The way from Kit to measuring: what was left, or what would teach most. */
@@ -12,19 +14,22 @@ export function MeasureRow({ app }: { app: LaterModels<'measure' | 'nowMs' | 'de
   return (
     <button
       type="button"
-      class="shelf-row measure-row"
+      class="shelf-row has-picture measure-row"
       data-opens="measure"
       onClick={() => router.open('measure')}
     >
-      <b>Measure</b>{' '}
-      <span class="shelf-effect">
-        {done === 0
-          ? 'Learn your cue, cloth and balls from shots read off the table.'
-          : `${done} ${done === 1 ? 'attempt' : 'attempts'} taken down, the last ${lastWords(measure.lastReadAtMs.value, nowMs())}.`}
-      </span>{' '}
-      <span class="shelf-origin">
-        {unfinished && `Unfinished: ${shotName(unfinished.attempt.shot, unit)}.`}
-        {!unfinished && best && `Next: ${shotName(best.shot, unit)}.`}
+      <KitPicture sketch={MEASURE_SKETCH} />
+      <span class="shelf-words">
+        <b>Measure</b>{' '}
+        <span class="shelf-effect">
+          {done === 0
+            ? 'Learn your cue, cloth and balls from shots read off the table.'
+            : `${done} ${done === 1 ? 'attempt' : 'attempts'} taken down, the last ${lastWords(measure.lastReadAtMs.value, nowMs())}.`}
+        </span>{' '}
+        <span class="shelf-origin">
+          {unfinished && `Unfinished: ${shotName(unfinished.attempt.shot, unit)}.`}
+          {!unfinished && best && `Next: ${shotName(best.shot, unit)}.`}
+        </span>
       </span>
       <span class="shelf-arrow" aria-hidden="true">
         ›

@@ -1,5 +1,6 @@
 import { traitsOf } from '../../state/measure/trial-traits';
 import type { LaterModels } from '../app-models';
+import { toGoWords } from './gain-words';
 import { lessonOf } from './lesson-of';
 import { RaisedWarning } from './RaisedWarning';
 import { TrialDrawing } from './TrialDrawing';
@@ -12,6 +13,7 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
   const [best] = measure.offers.value;
   if (!best) return null;
   const { shot, trial } = best;
+  const toGo = measure.toGo.value;
   const lesson = lessonOf(measure.report.value, shot);
   const teaches = lesson ? quantityName(lesson.teaches) : FACES[trial].teaches;
   return (
@@ -22,6 +24,7 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
           <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
           {FACES[trial].takes}.
         </p>
+        {toGo !== undefined && <p class="place-note">{toGoWords(toGo)}</p>}
         {traitsOf(trial).isRaised && <RaisedWarning />}
         <button
           type="button"

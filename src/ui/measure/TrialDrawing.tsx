@@ -1,4 +1,5 @@
 import type { Segment } from '../../diagram/overhead-view';
+import { ballOnRail, landingAt } from '../../diagram/trial-rail';
 import type { SceneStep } from '../../diagram/trial-scene';
 import { layOutTrialView, type TrialView } from '../../diagram/trial-view';
 import type { TrialShot } from '../../engine/fit/trials/trials';
@@ -20,6 +21,17 @@ interface Props {
   readonly app: LaterModels<'kit' | 'measure' | 'desk'>;
   readonly shot: TrialShot;
   readonly step: TrialStep['name'];
+  /** Where a landing can be set by touching the rail. */
+  readonly rail?: RailTouch | null;
+}
+
+/** A landing on the far rail, right + of its middle diamond, m. */
+export interface RailTouch {
+  /** As it stands on the keypad; null where nothing does. */
+  readonly landingM: number | null;
+  /** As all readings so far lead to expect; null where they do not. */
+  readonly expectedM: number | null;
+  onLanding(landingM: number): void;
 }
 
 /** Steps before anything is read are drawn as the set-up. */
@@ -30,7 +42,7 @@ function sceneStep(step: TrialStep['name']): SceneStep {
 }
 
 /** The table from above, the break end below: where things lie, where to aim, what to read. */
-export function TrialDrawing({ app, shot, step }: Props) {
+export function TrialDrawing({ app, shot, step, rail = null }: Props) {
   const [holder, canvas] = useCanvas();
   const expectedM = lessonOf(app.measure.report.value, shot)?.expected.landingM ?? null;
   const expected =
@@ -41,9 +53,16 @@ export function TrialDrawing({ app, shot, step }: Props) {
   const scene = sceneOf(shot, ballRadiusM, sceneStep(step), expectedM);
   const view = layOutTrialView(scene, canvas.value);
   const { widthPx, heightPx } = canvas.value;
+  const { lengthM } = scene;
+  const touch = (event: PointerEvent) => {
+    const x = event.clientX - (holder.current?.getBoundingClientRect().left ?? 0);
+    rail?.onLanding(landingAt(view, lengthM, x));
+  };
   return (
-    <div class="trial-drawing" ref={holder}>
+    <div class={rail ? 'trial-drawing is-touched' : 'trial-drawing'} ref={holder}>
       <svg
+        onPointerDown={rail ? touch : undefined}
+        onPointerMove={rail ? (event) => event.buttons > 0 && touch(event) : undefined}
         role="img"
         aria-label={drawingWords(shot, sceneStep(step), expected)}
         width={widthPx}
@@ -51,8 +70,29 @@ export function TrialDrawing({ app, shot, step }: Props) {
         viewBox={`0 0 ${widthPx} ${heightPx}`}
       >
         <TableDrawing view={view} />
+        {rail && <Landings view={view} rail={rail} size={{ lengthM, ballRadiusM }} />}
       </svg>
     </div>
+  );
+}
+
+interface LandingsProps {
+  readonly view: TrialView;
+  readonly rail: RailTouch;
+  readonly size: { readonly lengthM: number; readonly ballRadiusM: number };
+}
+
+/** Where the ball is expected to touch, dashed, and where it was said to. */
+function Landings({ view, rail: { landingM, expectedM }, size }: LandingsProps) {
+  return (
+    <>
+      {expectedM !== null && (
+        <Ball ball={ballOnRail(view, size, expectedM)} class="trial-ball is-ghost" />
+      )}
+      {landingM !== null && (
+        <Ball ball={ballOnRail(view, size, landingM)} class="trial-ball is-cue" />
+      )}
+    </>
   );
 }
 

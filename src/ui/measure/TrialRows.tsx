@@ -4,6 +4,7 @@ import type { LaterModels } from '../app-models';
 import { RaisedWarning } from './RaisedWarning';
 import { shotName } from './trial-words';
 import { FACES } from './trials/faces';
+import '../kit/KitLists.css';
 
 /** Every other trial: what it teaches, how often it was done, how long it takes. */
 export function TrialRows({ app }: { app: LaterModels<'measure' | 'desk' | 'router'> }) {

@@ -7,7 +7,7 @@ import { dayWords } from '../../units/ago-words';
 import { plusMinus } from '../../units/plus-minus';
 import { SLOPE_UNITS } from '../../units/slope-unit';
 import type { LengthUnit } from '../../units/unit-names';
-import { QUANTITY_WORDS } from '../../words/kit-words';
+import { QUANTITY_WORDS } from '../../words/quantity-words';
 import { quantityName } from './trial-words';
 
 export function sureLabel(quantity: KitQuantity): string {

@@ -1,4 +1,4 @@
-import type { EditResult } from '../../state/kit-edits';
+import type { EditResult } from '../../state/edit-result';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import type { Attempt } from '../../store/attempt';
 import type { LaterModels } from '../app-models';

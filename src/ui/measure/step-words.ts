@@ -57,11 +57,11 @@ export function stepWords(shot: TrialShot, { name }: TrialStep, context: WordsCo
 const READ_WORDS: Readonly<Record<ReadingName, Pick<StepWords, 'title' | 'text'>>> = {
   landingM: {
     title: 'Where did it touch?',
-    text: 'How far from the middle diamond the ball’s centre was as it first touched the far cushion; left and right as seen from the break end.',
+    text: 'Tap the rail where the ball’s centre first touched it, or type how far from the middle diamond, seen from the break end.',
   },
   objectLandingM: {
     title: 'Where did it touch?',
-    text: 'How far from the middle diamond the object ball’s centre was as it first touched the far cushion; left and right as seen from the break end.',
+    text: 'Tap the rail where the object ball’s centre first touched it, or type how far from the middle diamond, seen from the break end.',
   },
   cueBallM: {
     title: 'Where is the cue ball?',

@@ -2,7 +2,7 @@ import type { FitQuantity, PlayerQuantity } from '../../engine/fit/fit-question'
 import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { KitQuantity } from '../../engine/kit/kit-spread';
 import type { LengthUnit } from '../../units/unit-names';
-import { QUANTITY_WORDS } from '../../words/kit-words';
+import { QUANTITY_WORDS } from '../../words/quantity-words';
 import { FACES } from './trials/faces';
 
 const PLAYER_NAMES: { readonly [Q in PlayerQuantity]: string } = {

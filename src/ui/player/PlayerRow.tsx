@@ -1,4 +1,6 @@
+import { PLAYER_SKETCH } from '../../diagram/kit-sketch';
 import type { Models } from '../app-models';
+import { KitPicture } from '../kit/KitPicture';
 import { knownWords } from './player-words';
 
 /** The way from Kit to the players: who plays, and what is known of them. */
@@ -8,15 +10,18 @@ export function PlayerRow({ app: { player, router } }: { app: Models<'player' | 
   return (
     <button
       type="button"
-      class="shelf-row"
+      class="shelf-row has-picture"
       data-opens="players"
       onClick={() => router.open('players')}
     >
-      <span class="shelf-label">Player</span> <b>{name}</b>{' '}
-      <span class="shelf-effect">
-        {known && leans
-          ? knownWords(known, leans, player.inPlay.value)
-          : 'Chances are for most players until one question is answered.'}
+      <KitPicture sketch={PLAYER_SKETCH} />
+      <span class="shelf-words">
+        <span class="shelf-label">Player</span> <b>{name}</b>{' '}
+        <span class="shelf-effect">
+          {known && leans
+            ? knownWords(known, leans, player.inPlay.value)
+            : 'Chances are for most players until one question is answered.'}
+        </span>
       </span>
       <span class="shelf-arrow" aria-hidden="true">
         ›

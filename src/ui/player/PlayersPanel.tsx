@@ -91,7 +91,7 @@ function Row({ app: { player, router }, one, onProblem }: RowProps) {
       onChoose={() => player.choose(id)}
       actions={[
         { label: 'Look', spoken: 'Look at', opens: panel, onTap: () => router.open(panel) },
-        { label: 'Delete', onTap: remove },
+        { label: 'Delete', isGrave: true, onTap: remove },
       ]}
     />
   );

@@ -2,7 +2,7 @@ import type { Certainty } from '../../engine/room/certainty';
 import { degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
-import { QUANTITY_WORDS } from '../../words/kit-words';
+import { QUANTITY_WORDS } from '../../words/quantity-words';
 import type { Models } from '../app-models';
 import { aimSdM } from './room-summary';
 import { WhyRow } from './WhyRow';

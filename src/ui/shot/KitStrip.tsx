@@ -1,6 +1,6 @@
 import type { ShelfName } from '../../store/records';
 import type { Models } from '../app-models';
-import { SHELF_LABELS } from '../kit/shelf-words';
+import { SHELF_LABELS } from '../kit/shelf-labels';
 import './KitStrip.css';
 
 /** What the shot is played with, in one line; a tap goes to Kit. Beside it, the way to measuring. */

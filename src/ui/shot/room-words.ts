@@ -8,7 +8,7 @@ import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import { quantityWithSide } from '../../units/side-words';
 import type { UnitFacts } from '../../units/unit-facts';
 import type { LengthUnit } from '../../units/unit-names';
-import { QUANTITY_WORDS } from '../../words/kit-words';
+import { QUANTITY_WORDS } from '../../words/quantity-words';
 
 /** How often, as people count: of ten tries, or of twenty towards the ends. */
 export function chanceWords(share: number): string {

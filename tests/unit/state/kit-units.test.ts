@@ -10,11 +10,11 @@ it('shows and takes the numbers of the kit in inches where those are set', async
   const shown = (shelf: 'balls' | 'tables', path: string) =>
     kit.figures(shelf, kit.current[shelf].value.id).find((figure) => figure.path === path);
   // A pool ball is 2¼ in across, a nine-foot bed 100 in long (WPA).
-  expect(shown('balls', 'ballRadiusM')?.figure).toBeCloseTo(1.125, 9);
+  expect(shown('balls', 'ballRadiusM')?.figure).toBeCloseTo(2.25, 9);
   expect(shown('balls', 'ballRadiusM')?.facts.symbol).toBe('in');
   expect(shown('tables', 'lengthM')?.figure).toBeCloseTo(100, 9);
   expect(shown('tables', 'bedSlope.alongM_per_M')?.facts.symbol).toBe('in per 100 in');
-  expect(kit.enter('balls', BALLS, 'ballRadiusM', '1.03')).toEqual({ ok: true });
+  expect(kit.enter('balls', BALLS, 'ballRadiusM', '2.06')).toEqual({ ok: true });
   expect(kit.current.balls.value.ballRadiusM).toBeCloseTo(0.026162, 12);
   expect(kit.enter('balls', BALLS, 'ballRadiusM', '28')).toMatchObject({
     ok: false,
@@ -25,8 +25,8 @@ it('shows and takes the numbers of the kit in inches where those are set', async
 it('goes on in millimetres and metres where diamonds are counted', async () => {
   const { kit, desk } = await openKit();
   desk.setPreference('distanceUnit', 'diamonds');
-  const [length] = kit.figures('tables', kit.current.tables.value.id);
-  expect(length).toMatchObject({ figure: 2.54, facts: { symbol: 'm' } });
-  const [radius] = kit.figures('balls', BALLS);
-  expect(radius).toMatchObject({ figure: 28.575, facts: { symbol: 'mm' } });
+  const shown = (shelf: 'balls' | 'tables', path: string) =>
+    kit.figures(shelf, kit.current[shelf].value.id).find((figure) => figure.path === path);
+  expect(shown('tables', 'lengthM')).toMatchObject({ figure: 2.54, facts: { symbol: 'm' } });
+  expect(shown('balls', 'ballRadiusM')).toMatchObject({ figure: 57.15, facts: { symbol: 'mm' } });
 });

@@ -1,4 +1,4 @@
-import { cleanup, render, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { createDeskModel } from '../../../src/state/desk-model';
 import { createKitInPlay } from '../../../src/state/kit-in-play';
@@ -117,9 +117,11 @@ describe('the players', () => {
     expect(screen.getByText('6 of 10, in play')).toBeTruthy();
     press(/^Newcomer/);
     await screen.findByText('nothing known yet, in play');
-    press('Delete Newcomer');
+    press('More: Newcomer');
+    fireEvent.click(await screen.findByRole('button', { name: 'Delete Newcomer' }));
     await screen.findByText('Newcomer is deleted.');
-    press('Delete Student “A”');
+    press('More: Student “A”');
+    fireEvent.click(await screen.findByRole('button', { name: 'Delete Student “A”' }));
     await screen.findByText(/This is the only player/);
     press(/Put it back/);
     await expect.poll(() => app.player.players.value).toHaveLength(2);

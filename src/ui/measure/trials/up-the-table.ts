@@ -2,8 +2,8 @@ import { middle, type ScenePart, spotOf } from '../../../diagram/trial-scene';
 import { diamondAt, ordinal } from '../../../units/diamond-count';
 import { AT_BREAK_END, PLACED, placedAt, type TrialFace } from './trial-face';
 
-/** The far share of the bed that is drawn while a landing is read. */
-export const FAR_SHARE = 0.66;
+/** From here on the bed is drawn while a landing is read: so near that a thumb can set it. */
+export const FAR_SHARE = 0.86;
 
 /** Turned instead of shifted, the cue would aim the squirt away. */
 export const STRAIGHT_WITH_SIDE =

@@ -38,6 +38,28 @@ describe('picking a file', () => {
     expect(opened.done).not.toContain('reload');
   });
 
+  it('takes the place of what is here, unasked, where nothing of the person’s is', async () => {
+    const nothing = { cues: DEMO_CATALOGUE.cues, positions: [], players: [], played: [] };
+    const { model } = await openBackup({ contents: { ...OTHER, ...nothing } });
+    await model.into.pick(picked(await backupText()));
+    expect(model.into.incoming.value).toMatchObject({
+      isBlankHere: true,
+      plan: { mode: 'replace', changes: { cues: { added: [MY_CUE.name] } } },
+    });
+  });
+
+  it('asks where no more than one position is the person’s own', async () => {
+    const [own] = CONTENTS.positions.filter(({ origin }) => origin !== 'invented');
+    if (!own) throw new Error('no position of one’s own');
+    const one = { cues: DEMO_CATALOGUE.cues, positions: [own], players: [], played: [] };
+    const { model } = await openBackup({ contents: { ...OTHER, ...one } });
+    await model.into.pick(picked(await backupText()));
+    expect(model.into.incoming.value).toMatchObject({
+      isBlankHere: false,
+      plan: { mode: 'merge' },
+    });
+  });
+
   it('says what a replacement would do as soon as that is chosen', async () => {
     const { model } = await openBackup({ contents: OTHER });
     await model.into.pick(picked(await backupText()));

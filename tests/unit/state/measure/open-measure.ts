@@ -55,6 +55,7 @@ export function inventedReport({ shots, prior }: FitJob): FitReport {
     advice: [],
     lessons: [],
     aimSdRad: null,
+    toGo: null,
     converged: true,
     stretch: 1,
   };
@@ -122,7 +123,7 @@ export async function openMeasure(options: OpenMeasureOptions = {}) {
     noted: createNotedKnowledge(noteIn(note), build),
     later,
   });
-  const measure = createMeasureModel(known, { fit, foresee, now, newId });
+  const measure = createMeasureModel(known, { desk, fit, foresee, now, newId });
   /** A line shot from its beginning to its reading. */
   const shootLine = (landingM = 0.08) => {
     const id = measure.begin(LINE);

@@ -4,6 +4,12 @@ import { openChoose, press } from './open-choose';
 
 afterEach(cleanup);
 
+/** What can be done to one of a list lies behind its button. */
+async function doTo(action: string, name: string) {
+  press(`More: ${name}`);
+  fireEvent.click(await screen.findByRole('button', { name: `${action} ${name}` }));
+}
+
 describe('positions', () => {
   it('are said to be invented where they are', () => {
     const { container } = openChoose('#choose/positions');
@@ -12,7 +18,7 @@ describe('positions', () => {
 
   it('are begun, copied and opened', async () => {
     const { choose } = openChoose('#choose/positions');
-    press('Copy Empty table');
+    await doTo('Copy', 'Empty table');
     await expect
       .poll(() => choose.saved.value.map(({ name }) => name))
       .toContain('Empty table (copy)');
@@ -22,7 +28,7 @@ describe('positions', () => {
 
   it('are deleted, and that is taken back', async () => {
     const { choose } = openChoose('#choose/positions');
-    press('Delete Empty table');
+    await doTo('Delete', 'Empty table');
     expect(choose.saved.value).toHaveLength(1);
     await expect.poll(() => screen.queryByText('Empty table is deleted.')).toBeTruthy();
     press(/Put it back/);
@@ -31,7 +37,7 @@ describe('positions', () => {
 
   it('are given another name', async () => {
     const { choose } = openChoose('#choose/positions');
-    press('Rename Cut into the corner');
+    await doTo('Rename', 'Cut into the corner');
     const field = await screen.findByRole('textbox', { name: 'Name' });
     fireEvent.input(field, { target: { value: 'Cut, once\nmore' } });
     fireEvent.blur(field);
@@ -41,7 +47,7 @@ describe('positions', () => {
 
   it('keep their name where a new one cannot be used, and say why', async () => {
     const { choose, container } = openChoose('#choose/positions');
-    press('Rename Cut into the corner');
+    await doTo('Rename', 'Cut into the corner');
     const field = await screen.findByRole('textbox', { name: 'Name' });
     fireEvent.input(field, { target: { value: ' ' } });
     fireEvent.blur(field);

@@ -72,7 +72,7 @@ describe('the words for a file', () => {
     const toPut = { ...NO_ROWS, setAside: [], desk: null };
     const plan = { mode: 'merge', changes, repairs: [], toPut } as const;
     const told = { kind: 'planned', fileName: 'a.json', savedAtMs: AT_MS } as const;
-    const planned = { ...told, plan, isPart: false };
+    const planned = { ...told, plan, isPart: false, isBlankHere: false };
     const words = (over: object) =>
       incomingWords({ ...planned, mended: [], problem: null, canBeDone: true, ...over }, AT_MS);
     expect(words({})).toBe('a.json, saved on 25 Nov, is whole. This is what it would do.');

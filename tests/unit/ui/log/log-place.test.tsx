@@ -74,6 +74,14 @@ describe('the log', () => {
     expect(screen.queryByRole('button', { name: 'Too thin' })).toBeNull();
   });
 
+  it('has the words explained one tap away, and is there again after', async () => {
+    const { router } = await openLog('#log');
+    press('Words explained');
+    expect(router.route.value).toEqual({ place: 'kit', panel: 'words' });
+    router.close();
+    await expect.poll(() => router.route.value).toEqual({ place: 'log', panel: '' });
+  });
+
   it('is another’s by one tap', async () => {
     const { player } = await openLog('#log', [LAID_SHOT]);
     expect(rows()).toHaveLength(1);

@@ -53,6 +53,37 @@ describe('an attempt', () => {
     );
   });
 
+  it('takes a landing from a touch of the drawn rail, on the keypad as if it were typed', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [
+      { ...begunAttempt('line'), stepsDone: ['place', 'play'] },
+    ]);
+    const rail = await screen.findByRole('img', { name: /^The table from above/ });
+    // A drawing that is not laid out is taken to be 360 px wide, its middle diamond at 180.
+    fireEvent.pointerDown(rail, { clientX: 150 });
+    expect(measure.progress('attempt-line')?.attempt.typed?.text).toMatch(/^[\d.]+ cm left$/);
+    fireEvent.pointerMove(rail, { clientX: 230, buttons: 1 });
+    await expect
+      .poll(() => screen.getByLabelText('Figure').textContent)
+      .toMatch(/^[\d.]+ .*→ right$/);
+    await press('Enter');
+    await heading('Taken down');
+    expect(measure.progress('attempt-line')?.attempt.readings.landingM).toBeGreaterThan(0.05);
+  });
+
+  it('says what is expected before the reading, and what it did to the aim after it', async () => {
+    const { container } = openMeasure('#kit/measure/attempt-line', [
+      { ...begunAttempt('line'), stepsDone: ['place', 'play'] },
+    ]);
+    const told = () => container.textContent ?? '';
+    await expect.poll(told, { timeout: 100_000 }).toMatch(/Expected: [\d.]+ cm [←→] (left|right)/);
+    await keys('8.5');
+    await press('left');
+    await press('Enter');
+    await expect
+      .poll(told, { timeout: 100_000 })
+      .toMatch(/now ±\d+ mm, was ±\d+; (not )?good enough for/);
+  }, 240_000);
+
   it('asks which way before it takes a figure, and says so in words', async () => {
     const { measure } = openMeasure('#kit/measure/attempt-line', [
       { ...begunAttempt('line'), stepsDone: ['place', 'play'] },

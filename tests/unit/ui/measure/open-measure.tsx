@@ -1,12 +1,10 @@
 import { computed, signal } from '@preact/signals';
 import { render } from '@testing-library/preact';
-import { solveAim } from '../../../../src/engine/direct/solve-aim';
 import { type FitJob, fitReport } from '../../../../src/engine/fit/fit-report';
 import { foresee } from '../../../../src/engine/fit/foresee';
 import { INVENTED_PROFILES } from '../../../../src/engine/room/stroke-profile';
 import { createDeskModel } from '../../../../src/state/desk-model';
 import { createInstallModel } from '../../../../src/state/install-model';
-import { kitEffects } from '../../../../src/state/kit-effects';
 import { createKitInPlay } from '../../../../src/state/kit-in-play';
 import { createKitModel } from '../../../../src/state/kit-model';
 import { createAwakeModel } from '../../../../src/state/measure/awake-model';
@@ -48,12 +46,12 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
     },
   });
   const measure = createMeasureModel(known, {
+    desk,
     fit,
     foresee: async (job) => foresee(job),
     now: () => NOW_MS,
   });
   const { page, lastLock } = fakeWakePage();
-  const effects = computed(() => kitEffects(kit.kit.value, solveAim));
   const router = createRouter(window);
   const install = createInstallModel({
     page: fakeInstallPage(),
@@ -64,7 +62,7 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
   const awake = createAwakeModel(page);
   const nowMs = () => NOW_MS;
   // The screens looked at here read no others.
-  const app = { kit, effects, desk, measure, awake, nowMs, router, install } as AppModels;
+  const app = { kit, desk, measure, awake, nowMs, router, install } as AppModels;
   const { container } = render(<KitPlace app={app} />);
   return { app, measure, lastLock, container };
 }

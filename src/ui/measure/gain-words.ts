@@ -1,0 +1,54 @@
+import type { AimGain } from '../../state/measure/aim-gain';
+import { directionWord } from '../../units/direction-word';
+import { DISTANCE_UNITS } from '../../units/distance-unit';
+import { formatNumber, formatQuantity } from '../../units/format-number';
+import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import type { LengthUnit } from '../../units/unit-names';
+
+/** What readings did to an aim, in the parts in which it is told. */
+export interface GainWords {
+  /** "3 mm left of before". */
+  readonly shift: string;
+  /** "now ±5 mm, was ±11". */
+  readonly sureness: string;
+  /** "good enough for 4 diamonds". */
+  readonly enough: string;
+}
+
+export function gainWords(gain: AimGain, unit: LengthUnit, tableLengthM: number): GainWords {
+  const facts = LENGTH_UNITS[unit];
+  const size = (metres: number) => formatNumber(lengthInUnit(Math.abs(metres), unit), facts);
+  const shift = size(gain.shiftM);
+  return {
+    shift:
+      Number(shift) === 0
+        ? 'Where it was'
+        : `${shift} ${facts.symbol} ${directionWord(gain.shiftM)} of before`,
+    sureness: `now ±${size(gain.nowSdM)} ${facts.symbol}, was ±${size(gain.beforeSdM)}`,
+    enough: enoughWords(gain.enoughM, tableLengthM),
+  };
+}
+
+/** Half diamonds: more is not known of it. */
+const STEPS = 2;
+
+function enoughWords(enoughM: number, tableLengthM: number): string {
+  if (enoughM >= tableLengthM) return 'good enough the length of the table';
+  const diamonds = Math.floor((enoughM / tableLengthM) * 8 * STEPS) / STEPS;
+  if (diamonds === 0) return 'not good enough for half a diamond yet';
+  return `good enough for ${formatQuantity(diamonds, DISTANCE_UNITS.diamonds)}`;
+}
+
+/**
+ * How many more shots until the aim of the shot on Shot is good enough.
+ * @param shots null: more than are told
+ */
+export function toGoWords(shots: number | null): string {
+  if (shots === 0) return 'Good enough for the shot on Shot.';
+  const count = shots === null ? 'more than a dozen' : `about ${shots}`;
+  return `${count.charAt(0).toUpperCase()}${count.slice(1)} more ${shots === 1 ? 'shot' : 'shots'} like these until it is good enough for the shot on Shot.`;
+}
+
+/** What good enough means, said once. */
+export const ENOUGH_NOTE =
+  'Good enough: two times in three the aim is within what the pocket on Shot forgives.';
