@@ -178,6 +178,7 @@ it('a version that does not start offers its own repair, and what is kept outliv
 
 it('a self-destroying build takes the stored app off, and leaves what is kept', async () => {
   const { page } = app;
+  await untilFetched(page);
   const destroying = await buildAnew({ LEEWAY_SELF_DESTROYING: '1' });
   folders.push(destroying);
   app.server.deploy(destroying);
@@ -195,6 +196,7 @@ it('a self-destroying build takes the stored app off, and leaves what is kept', 
     page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length);
   expect(await registrations()).toBe(0);
   await keepsReading(page);
+  await untilFetched(page);
 
   app.server.deploy('dist');
   await page.reload();

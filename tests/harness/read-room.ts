@@ -12,6 +12,7 @@ import type { Pocket } from '../../src/store/records';
 import { tipsPerRadius } from '../../src/units/tip-unit';
 import { settle } from './read-shot';
 import { openTile, tapButton } from './thumb';
+import { untilCompared } from './touch-table';
 
 /** The engine's own room for error of a shot, on the kit and for the player the app opens with. */
 export function engineRoom(
@@ -64,6 +65,7 @@ export async function untilAssessed(page: Page): Promise<void> {
 /** What a screen shows only once a worker has told it is there. */
 export async function untilTold(page: Page, screen: string): Promise<void> {
   if (screen.startsWith('shot')) await untilAssessed(page);
+  if (screen === 'choose/ways') await untilCompared(page);
   if (screen !== 'log/test/new') return;
   await page.locator('.test-shot:not(.is-stale)').waitFor();
   await settle(page);
