@@ -18,7 +18,6 @@ import { findDigest } from './store/backup/backup-format';
 import { type FindStorage, notedText } from './store/noted-text';
 import type { Loaded } from './store/store-port';
 import type { AppModels, FirstModels } from './ui/app-models';
-import { createLaterAtRest } from './ui/later-at-rest';
 import type { Work } from './worker/engine-pool';
 
 /** What the first screen does without, and the other places do not. */
@@ -36,6 +35,8 @@ export interface LaterPorts {
   /** Does what is worked out at rest. */
   readonly fitWork: Work | null;
   readonly fit: MeasurePorts['fit'];
+  /** Does work once the hand rests, unless called off by what it returns. */
+  readonly later: (work: () => void) => () => void;
   readonly flush: () => Promise<unknown>;
 }
 
@@ -55,7 +56,7 @@ export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
     player,
     work: ports.waysWork,
     shot,
-    later: createLaterAtRest(window),
+    later: ports.later,
   });
   return {
     ...first,

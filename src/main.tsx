@@ -174,7 +174,8 @@ async function start(holder: HTMLElement): Promise<void> {
   const models = createLate(async () => {
     const { completeApp } = await import('./later');
     const waysWork = poolOf(workerCount(navigator.hardwareConcurrency));
-    const what = { gate, loaded, places, storageRoom, findStorage, kit, known };
+    const later = createLaterAtRest(window);
+    const what = { gate, loaded, places, storageRoom, findStorage, kit, known, later };
     return completeApp(first, { ...what, waysWork, fitWork, fit, flush, measure });
   }, window);
   const late = createLateParts(models, window);

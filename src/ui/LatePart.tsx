@@ -1,6 +1,7 @@
 import type { ComponentChild, VNode } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { Late } from '../state/late';
+import { headingIn } from './use-kept-focus';
 import './LatePart.css';
 
 interface Props<T> {
@@ -16,6 +17,10 @@ interface Props<T> {
 export function LatePart<T>({ part, wrapper = 'div', reload, children }: Props<T>): ComponentChild {
   const { here, isAway, fetch } = part;
   useEffect(() => void fetch(), [fetch]);
+  const isHere = here.value !== null;
+  useEffect(() => {
+    if (isHere) focusHeading();
+  }, [isHere]);
   if (here.value !== null) return children(here.value);
   const Wrapper = wrapper;
   return (
@@ -23,6 +28,12 @@ export function LatePart<T>({ part, wrapper = 'div', reload, children }: Props<T
       <output>{isAway.value && <Away reload={reload} />}</output>
     </Wrapper>
   );
+}
+
+/** The keyboard waits on the place for the heading of a panel that is to fill it. */
+function focusHeading(): void {
+  const focused = document.activeElement;
+  if (focused?.matches('main')) headingIn(focused)?.focus({ preventScroll: true });
 }
 
 /** Some browsers ask for a script once and never again: loading the page anew is the way out. */

@@ -69,6 +69,7 @@ it(
       aside += rows.length;
       for (const place of PLACES) {
         await page.goto(`${app.server.url}#${place}`);
+        await untilRendered(page);
         const main = await page.locator('main').textContent();
         expect([seed, place, main]).toEqual([seed, place, expect.stringMatching(/\w{3}/)]);
         expect(main).not.toContain('This cannot be shown');

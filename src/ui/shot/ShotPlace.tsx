@@ -31,6 +31,7 @@ export function ShotPlace({ app, late }: Props) {
   return (
     <main
       ref={place}
+      tabIndex={-1}
       class={SHEETS.get(panel) ?? placeClass(open !== null, isWhyOpen)}
       onKeyDown={(event) => {
         if (event.key === 'Escape' && panel !== '') app.router.close();

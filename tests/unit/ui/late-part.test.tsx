@@ -41,6 +41,25 @@ it('says kindly that it could not be had, with a way out, and goes once it is he
   expect(screen.queryByRole('status')).toBeNull();
 });
 
+it('hands the keyboard, that waited on the place, to the heading of what came', async () => {
+  const part = {
+    here: signal<string | null>(null),
+    isAway: signal(false),
+    fetch: async () => null,
+  };
+  render(
+    <main tabIndex={-1}>
+      <LatePart part={part} reload={() => {}}>
+        {(words) => <h1 tabIndex={-1}>{words}</h1>}
+      </LatePart>
+    </main>,
+  );
+  screen.getByRole('main').focus();
+  part.here.value = 'How it went';
+  const heading = await screen.findByRole('heading', { name: 'How it went' });
+  await expect.poll(() => document.activeElement).toBe(heading);
+});
+
 it('is among what is fetched when idle, whichever part it is', () => {
   const models = createLate(async () => {
     throw new Error('none are needed here');
