@@ -6,7 +6,7 @@ import { RAD_PER_DEG } from '../engine/numerics/angle';
 import type { LoggedShot } from '../engine/player/learn';
 import { RESULTS } from '../engine/player/results';
 import { type AskedShot, type Result, type ShotLine, shotLine } from '../engine/player/shot-line';
-import { noShotWords } from '../words/refusal-words';
+import { noShotWords } from '../words/no-shot-words';
 import { checkKit } from './check-kit';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt, worded } from './door-refusal';
 import { type Fields, fieldsOf, isFields, numberOf } from './json-fields';

@@ -8,7 +8,7 @@ import { orderWays, rankWays } from '../engine/plan/rank-ways';
 import type { RankedWay } from '../engine/plan/ranked-way';
 import { questionOf } from '../engine/plan/solve-option';
 import { sweepOpen } from '../engine/plan/sweep-open';
-import { noShotWords } from '../words/refusal-words';
+import { noShotWords } from '../words/no-shot-words';
 import { answerFields } from './answer-fields';
 import { isRefusal } from './door-refusal';
 import type { Fields } from './json-fields';

@@ -8,7 +8,7 @@ import { isWithin } from '../engine/numerics/range';
 import type { Stroke } from '../engine/stroke/stroke';
 import { playTable } from '../engine/table/play-table';
 import type { BallRun, TableEvent, TablePlay, TableRefusal } from '../engine/table/table-play';
-import { tableRefusalWords } from '../words/refusal-words';
+import { tableRefusalWords } from '../words/no-shot-words';
 import { answerFields } from './answer-fields';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt } from './door-refusal';
 import { type Fields, isFields, numberOf } from './json-fields';

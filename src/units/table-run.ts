@@ -1,5 +1,5 @@
 import { STANDARD_GRAVITY } from '../engine/ball/gravity';
-import { restitutionAt } from '../engine/impacts/cushion';
+import { restitutionAt } from '../engine/impacts/restitution-at';
 import type { Kit } from '../engine/kit/kit';
 import { bracketedRoot } from '../engine/numerics/bracketed-root';
 import { squareRebound } from './square-rebound';

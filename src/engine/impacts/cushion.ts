@@ -1,15 +1,13 @@
 import { type BallState, slipX, slipY } from '../ball/ball-state';
 import { SPIN_SHARE } from '../ball/inertia';
-import type { Cushion, Kit } from '../kit/kit';
+import type { Kit } from '../kit/kit';
 import { afterBed } from './bed-impulse';
 import type { CushionContact, Push, Slips } from './cushion-contact';
 import { CushionImpact } from './cushion-impact';
+import { restitutionAt } from './restitution-at';
 
 /** A ball that closes in more slowly than this, m/s, stands still: squares of it would underflow. */
 const LEAST_CLOSING_MPS = 1e-100;
-
-/** What is left of a lively cushion's restitution however hard it is met: see `restitutionAt`. */
-const LEAST_RESTITUTION = 0.58;
 
 /**
  * The ball just after it met a straight cushion.
@@ -40,22 +38,6 @@ export function afterCushion(ball: BallState, nx: number, ny: number, kit: Kit):
   const impact = new CushionImpact(slips, contact);
   impact.run();
   return pushed(met, nx, ny, impact.push, impact.rising, contact, kit.ballRadiusM);
-}
-
-/**
- * Restitution of a cushion that is met at a speed: e(v) = e₀ − s·(v − v₀) above v₀, e₀ below.
- *
- * It stays above 0.58, and above where a harder ball would come back slower: (e₀ + s·v₀)/2, which on
- * an ordinary cushion is 0.575. A cushion deader than that is as dead at any speed. Source: matched to
- * Mathavan, Jackson and Parkin, Am. J. Phys. 77:788 (2009), as it is quoted by others (second-hand).
- *
- * @param squareMps level speed of the ball at first touch, square to the rail, m/s
- */
-export function restitutionAt(cushion: Cushion, squareMps: number): number {
-  const { restitution, lossPerMps, lossFromMps } = cushion;
-  const lost = restitution - lossPerMps * Math.max(0, squareMps - lossFromMps);
-  const turning = (restitution + lossPerMps * lossFromMps) / 2;
-  return Math.max(lost, Math.min(restitution, Math.max(LEAST_RESTITUTION, turning)));
 }
 
 /** Null where the ball passes over the nose. */

@@ -7,7 +7,7 @@ import type { PocketName } from '../../engine/table/pocket-shape';
 import { freshId } from '../../store/fresh-id';
 import { isSame } from '../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
-import { noShotWords } from '../../words/refusal-words';
+import { noShotWords } from '../../words/no-shot-words';
 import { crowded } from '../crowded';
 import type { EditResult } from '../edit-result';
 import { askedByWay } from '../log/shot-to-log';

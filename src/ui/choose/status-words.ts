@@ -1,6 +1,6 @@
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Preferences } from '../../store/records';
-import { noShotWords } from '../../words/refusal-words';
+import { noShotWords } from '../../words/no-shot-words';
 import { besideWords } from './beside-words';
 import type { ChooseMode } from './choose-mode';
 import { goalWords, hindranceLines, lieWords } from './shot-words';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BallState, restingAt } from '../../../../src/engine/ball/ball-state';
-import { afterCushion, restitutionAt } from '../../../../src/engine/impacts/cushion';
+import { afterCushion } from '../../../../src/engine/impacts/cushion';
+import { restitutionAt } from '../../../../src/engine/impacts/restitution-at';
 import {
   type Cushion,
   DEFAULT_CUSHION,
