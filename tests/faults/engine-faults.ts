@@ -25,7 +25,7 @@ export const ENGINE_FAULTS: readonly PlantedFault[] = [
   },
   {
     why: 'a cushion gives back as much however hard it is met',
-    file: 'src/engine/impacts/cushion.ts',
+    file: 'src/engine/impacts/restitution-at.ts',
     find: 'Math.max(0, squareMps - lossFromMps)',
     replace: '0 * Math.max(squareMps, lossFromMps)',
     catchers: ['tests/truth/published.test.ts', 'tests/property/table-beside-ode.test.ts'],
