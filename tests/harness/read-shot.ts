@@ -48,18 +48,15 @@ export async function readTiles(page: Page): Promise<Record<string, string>> {
   return Object.fromEntries(read) as Record<string, string>;
 }
 
-/** Changes reach the screen within two frames. */
+/** Changes reach the screen within two frames; what comes late, with the frame after it came. */
 export async function settle(page: Pick<Page, 'evaluate'>): Promise<void> {
-  await page.evaluate(
-    () =>
-      new Promise<void>((resolve) => {
-        const look = () => {
-          if (document.querySelector('.late-part') === null) resolve();
-          else requestAnimationFrame(look);
-        };
-        requestAnimationFrame(() => requestAnimationFrame(look));
-      }),
-  );
+  await page.evaluate(async () => {
+    do {
+      await new Promise((resolve) => {
+        requestAnimationFrame(() => requestAnimationFrame(resolve));
+      });
+    } while (document.querySelector('.late-part') !== null);
+  });
 }
 
 function tidy(text: string): string {

@@ -1,7 +1,9 @@
 import type { Models } from '../app-models';
+import { HelpLinks } from '../HelpLinks';
 
-/** Which position is open, the way to the others, and undoing. */
-export function ChooseStrip({ app: { choose, router } }: { app: Models<'choose' | 'router'> }) {
+/** Which position is open, the way to the others, undoing, and the ways to words and settings. */
+export function ChooseStrip({ app }: { app: Models<'choose' | 'router'> }) {
+  const { choose, router } = app;
   const { name, origin } = choose.open.value;
   return (
     <div class="choose-strip">
@@ -36,6 +38,7 @@ export function ChooseStrip({ app: { choose, router } }: { app: Models<'choose' 
       >
         <span aria-hidden="true">↷</span>
       </button>
+      <HelpLinks app={app} />
     </div>
   );
 }

@@ -1,9 +1,10 @@
 import type { ShelfName } from '../../store/records';
 import type { Models } from '../app-models';
+import { HelpLinks } from '../HelpLinks';
 import { SHELF_LABELS } from '../kit/shelf-labels';
 import './KitStrip.css';
 
-/** What the shot is played with, in one line; a tap goes to Kit. Beside it, the way to measuring. */
+/** What the shot is played with, in one line; a tap goes to Kit. Beside it the ways to measuring, words and settings. */
 export function KitStrip({ app }: { app: Models<'kit' | 'measure' | 'router'> }) {
   const { kit, router, measure } = app;
   const { cues, cloths, tables } = kit.current;
@@ -13,10 +14,15 @@ export function KitStrip({ app }: { app: Models<'kit' | 'measure' | 'router'> })
     <div class="kit-strip">
       <button type="button" class="kit-strip-names" onClick={() => router.goTo('kit')}>
         <span>
-          <b>{cues.value.name}</b> · {cloths.value.name} · {tables.value.name}
+          <b>{cues.value.name}</b>
+          <span class="kit-strip-others">
+            {' '}
+            · {cloths.value.name} · {tables.value.name}
+          </span>
         </span>
       </button>
       {measure.isSettled.value && <DefaultsFlag defaults={defaults} />}
+      <HelpLinks app={app} />
     </div>
   );
 }
