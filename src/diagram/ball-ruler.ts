@@ -22,8 +22,8 @@ export interface Ruler {
 
 /** A ball drawn at least this wide carries quarter marks, px. */
 const QUARTERS_FROM_PX = 84;
-/** Figures at half balls need this much, px. */
-const HALF_FIGURES_FROM_PX = 70;
+/** Letters between the middles of "edge" and "1 ball", half a ball apart, and a space. */
+const EDGE_LETTERS = 6;
 /** Letters of the words at the two ends, with their arrows. */
 const END_WORD_LETTERS = 7;
 
@@ -63,7 +63,8 @@ function figureOf(balls: number, ballPx: number, textPx: number): string {
   if (size === 'quarter') return '';
   const whole = Math.floor(Math.abs(balls));
   // Half a ball from the centre is the ball's own edge, which is how a player finds it.
-  if (size === 'half') return whole === 0 && ballPx >= HALF_FIGURES_FROM_PX ? 'edge' : '';
+  const hasEdges = ballPx / 2 >= textWidthPx(EDGE_LETTERS, textPx);
+  if (size === 'half') return whole === 0 && hasEdges ? 'edge' : '';
   if (whole % figureEvery(ballPx, textPx) !== 0) return '';
   const crowded = ballPx < textWidthPx(7, textPx);
   return whole === 1 && !crowded ? '1 ball' : `${whole}`;

@@ -54,7 +54,7 @@ const MIN_BALL_PX = 5;
 /** Clear on either side, so that a finger has room where the cue ball is held, px. */
 const SIDE_PX = 20;
 /** The height of the run's scale, in heights of text, and what the trace needs beside it, px. */
-const RUN = 2.6;
+const RUN = 2.8;
 const LEAST_TRACE_PX = 26;
 
 /**

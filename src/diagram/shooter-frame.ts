@@ -44,9 +44,9 @@ const GAP = 0.35;
 const LEAST_NEAR_PX = 22;
 /** Kept clear under it, px. */
 const FOOT_PX = 3;
-/** Where it would come out smaller than this, px, its foot is left out: no tip reaches so low. */
+/** Where it would come out smaller than this, px, its foot is left out, which no tip reaches. */
 const WHOLE_FROM_PX = 40;
-const CUT_OFF = 0.2;
+const CUT_OFF = 0.08;
 
 /** Finds the scale at which balls and marks fit, and where they stand. */
 export function frameOf(scene: ShooterScene, canvas: Canvas): Frame {

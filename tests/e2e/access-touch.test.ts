@@ -34,7 +34,7 @@ describe('by taps alone', () => {
     ['cut', ['½', 'Thinner', /goes left/], '31° left'],
     ['speed', ['firm', 'Softer'], '2.4m/s'],
     ['raised', ['8°', 'Raise the butt'], '8.5°'],
-    ['tip', ['Tip to the centre', 'Tip left', 'Tip left', 'Tip up'], /¼tip left⅛ tip ↑ high/],
+    ['tip', ['Tip to the centre', 'Tip left', 'Tip left', 'Tip up'], /¼tip left⅛ ↑ high/],
   ] as const)('the slider or face of %s comes to a given value', async (input, taps, value) => {
     await show('shot');
     await openTile(app.page, input);

@@ -13,19 +13,21 @@ export interface ReadAnswer {
 export async function readAnswer(page: Page): Promise<ReadAnswer> {
   await page.locator('.answer-lead').waitFor();
   await settle(page);
-  const rows = await page.locator('.answer-others li').allTextContents();
+  const rows = await page.locator('.answer-others li').all();
   const figures = new Map(
-    rows.map((row) => {
-      const [label = '', ...rest] = tidy(row).split(' ');
-      return [label, rest.join(' ')];
-    }),
+    await Promise.all(
+      rows.map(async (row) => {
+        const label = (await row.locator('.answer-label').textContent()) ?? '';
+        return [label, tidy(((await row.textContent()) ?? '').replace(label, ''))] as const;
+      }),
+    ),
   );
   const figure = (label: string) => figures.get(label) ?? `no figure for ${label}`;
   return {
     lead: tidy((await page.locator('.answer-lead').textContent()) ?? ''),
     centre: figure('centre'),
     ghost: figure('ghost'),
-    angle: figure('angle'),
+    angle: figure('cue turns'),
     stick: figure('stick'),
   };
 }

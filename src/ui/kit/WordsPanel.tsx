@@ -4,12 +4,17 @@ import { PanelHeader } from './PanelHeader';
 /** What a newcomer to the pictures and the words needs, and no more. */
 const WORDS = [
   [
-    'Aim here, the amber line',
+    'Aim line, amber',
     'The way the cue points, drawn through the cue ball’s centre. Lay the cue parallel to it.',
   ],
   [
-    'Stick, the dotted line',
-    'Where the cue itself points: beside the amber line, for its tip is off the ball’s centre.',
+    'Cue, “cue lies here”, dotted',
+    'The line the cue itself lies on: beside the aim line where its tip is off the ball’s centre.',
+  ],
+  ['Goes, the band with edges', 'Aims in it still pot the ball.'],
+  [
+    'How sure, the haze',
+    'The right aim is in it two times in three. It narrows as you measure your kit.',
   ],
   ['Ghost ball', 'Where the cue ball must be when it meets the object ball.'],
   ['Inside, outside', 'Side towards the way the object ball is cut, or away from it.'],

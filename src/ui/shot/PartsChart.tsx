@@ -9,9 +9,9 @@ export function PartsChart({ answer }: { answer: AimAnswer }) {
   const { squirtRad, swerveRad, throwRad } = answer.parts;
   const bars = layOutParts([squirtRad, swerveRad, throwRad]);
   const rows = [
-    ['for squirt', squirtRad],
-    ['for swerve', swerveRad],
-    ['for throw', throwRad],
+    ['squirt', squirtRad],
+    ['swerve', swerveRad],
+    ['throw', throwRad],
   ] as const;
   const sum = bars.at(-1);
   return (
@@ -32,17 +32,20 @@ interface RowProps {
 }
 
 function PartRow({ term, partRad, bar, isSum = false }: RowProps) {
+  const reading = angleReading(partRad);
+  // A bar of nothing would look like a little of something.
+  const shown = reading.side === 'none' ? undefined : bar;
   return (
     <div class={isSum ? 'is-sum' : undefined}>
       <dt>{term}</dt>
       <dd>
-        <ReadingLine reading={angleReading(partRad)} />
+        <ReadingLine reading={reading} />
         <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
           <path class="parts-zero" d="M50 0V10" />
-          {bar && (
+          {shown && (
             <rect
-              x={Math.min(bar.from, bar.to) * 100}
-              width={Math.abs(bar.to - bar.from) * 100}
+              x={Math.min(shown.from, shown.to) * 100}
+              width={Math.abs(shown.to - shown.from) * 100}
               y="2.5"
               height="5"
             />

@@ -8,7 +8,6 @@ import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
 import { HowOften } from './HowOften';
 import { HowSure } from './HowSure';
-import { uncorrectedWords } from './meaning-words';
 import { PartsChart } from './PartsChart';
 import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
@@ -55,7 +54,7 @@ function Explanation({
   const tableLengthM = app.kit.current.tables.value.lengthM;
   return (
     <>
-      <Pointed app={app} last={last} />
+      <p class="why-allows">The aim allows for</p>
       <PartsChart answer={answer} />
       <RoomProblem room={app.room} />
       {assessed && (
@@ -115,18 +114,6 @@ function RoomProblem({ room }: Models<'room'>) {
         Try again
       </button>
     </div>
-  );
-}
-
-/** What would come of it when nothing is allowed for. */
-function Pointed({ app, last }: { app: Models<'shot' | 'room'>; last: Answered }) {
-  const result = app.shot.uncorrected.value;
-  if (!result) return null;
-  return (
-    <p class="why-pointed">
-      Pointed at the ghost ball it{' '}
-      {uncorrectedWords(result, last.shot.cutRad, app.room.allowedRad.value)}. The aim allows for:
-    </p>
   );
 }
 

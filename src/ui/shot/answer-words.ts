@@ -100,7 +100,7 @@ export function answerReadings(
 ): AnswerReadings {
   const face = faceReading(answer.aimOnObjectBallM, ballRadiusM);
   const exact = lengthReading(answer.aimOnObjectBallM, lengthUnit, '');
-  const angle = { label: 'angle', reading: angleReading(answer.aimRad) };
+  const angle = { label: 'cue turns', reading: angleReading(answer.aimRad) };
   const leadsWithFace = lead === 'object-ball';
   const stickM = leadsWithFace ? answer.stickOnObjectBallM : answer.stickOffsetM;
   const stick = { label: 'stick', reading: lengthReading(stickM, lengthUnit, '') };

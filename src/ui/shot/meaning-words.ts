@@ -6,7 +6,7 @@ const NOTHING_RAD = 0.05 * (Math.PI / 180);
 
 /**
  * What would come of the shot with the cue pointed at the ghost ball, as the end of a sentence that
- * begins with "it": "would miss by 2.1° to the left".
+ * begins with "it": "sends the object ball 2.1° too far left".
  * @param result of that stroke
  * @param allowedRad how far off the target line the object ball may leave and still go; null where not known
  */
@@ -20,7 +20,8 @@ export function uncorrectedWords(
   if (directionRad === null) return 'would leave the object ball where it is';
   const offRad = directionRad - cutRad;
   if (Math.abs(offRad) < NOTHING_RAD) return 'would go the same way';
-  const off = inWords(angleReading(offRad)).replace(/ (left|right)$/, ' to the $1');
+  const off = inWords(angleReading(offRad));
   const isOpen = allowedRad !== null && Math.abs(offRad) <= allowedRad;
-  return isOpen ? `would still go, ${off} of the middle` : `would miss by ${off}`;
+  if (isOpen) return `would still go, the object ball ${off} of the middle`;
+  return `sends the object ball ${off.replace('° ', '° too far ')}`;
 }

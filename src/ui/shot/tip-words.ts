@@ -22,7 +22,7 @@ export function tipWords(
   if (across === null) return { figure: up ?? '', symbol: sized(up, scale), word: upWord(height) };
   const spin = sideName(side, cutRad);
   const name = spin === 'inside' || spin === 'outside' ? spin : '';
-  const also = up === null ? name : `${up} ${sized(up, scale)} ${upWord(height)}`;
+  const also = up === null ? name : `${up} ${upWord(height)}`;
   return {
     figure: across,
     symbol: `${sized(across, scale)} ${arrowed(directionWord(side), '')}`,

@@ -31,6 +31,19 @@ describe('the ball-width ruler', () => {
     expect(edges).toEqual([-0.5, 0.5]);
   });
 
+  it('names no edge where that would run into the ball’s figure', () => {
+    for (let r = 20; r < 80; r += 1) {
+      const { ticks } = layOutRuler({ cx: 200, cy: 80, r }, null, 130, CANVAS);
+      const named = ticks.filter(({ text }) => text !== '');
+      named.slice(1).forEach(({ x, text }, before) => {
+        const other = named[before];
+        // A letter of such text is about 7 px wide.
+        const halves = ((text.length + (other?.text.length ?? 0)) * 7) / 2;
+        expect(x - (other?.x ?? 0)).toBeGreaterThan(halves);
+      });
+    }
+  });
+
   it('keeps its figures apart however many balls it spans', () => {
     for (const r of [2, 4, 8, 16, 32]) {
       const { ticks } = layOutRuler({ cx: 200, cy: 80, r }, null, 130, CANVAS);

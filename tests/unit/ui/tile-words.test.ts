@@ -28,7 +28,7 @@ describe('a tile', () => {
   it.each<[Partial<Shot>, string[]]>([
     [{ side: 0.5, height: 0, cutRad: radOf(20) }, ['½', 'R → right', 'inside']],
     [{ side: -0.25, height: 0, cutRad: radOf(20) }, ['¼', 'R ← left', 'outside']],
-    [{ side: 0.3, height: -0.2, cutRad: 0 }, ['0.3', 'R → right', '0.2 R ↓ low']],
+    [{ side: 0.3, height: -0.2, cutRad: 0 }, ['0.3', 'R → right', '0.2 ↓ low']],
     [{ side: 0, height: 0.4 }, ['0.4', 'R', '↑ high']],
   ])('tells the tip at %o in radii to who likes them: %o', (shot, told) => {
     expect(words('tip', shot, { tipUnit: 'radii' })).toEqual(told);
@@ -38,7 +38,7 @@ describe('a tile', () => {
   it.each<[Partial<Shot>, string[]]>([
     [{ side: 0.5, height: 0, cutRad: radOf(20) }, ['1½', 'tips → right', 'inside']],
     [{ side: -0.34, height: 0, cutRad: radOf(20) }, ['1', 'tip ← left', 'outside']],
-    [{ side: 0.17, height: -0.17, cutRad: 0 }, ['½', 'tip → right', '½ tip ↓ low']],
+    [{ side: 0.17, height: -0.17, cutRad: 0 }, ['½', 'tip → right', '½ ↓ low']],
     [{ side: 0.01, height: 0, cutRad: 0 }, ['⅛', 'tip → right', '']],
   ])('tells the tip at %o in tips of 13 mm: %o', (shot, told) => {
     expect(words('tip', shot)).toEqual(told);
