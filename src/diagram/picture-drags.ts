@@ -1,5 +1,5 @@
 import { heldWithin } from '../engine/numerics/range';
-import { snappedContact, type TipContact } from './tip-face';
+import { type FaceMarks, snappedContact, type TipContact } from './tip-face';
 
 /** The thinnest cut that a drag makes, rad: at a quarter turn the balls only graze. */
 const THINNEST_RAD = (89 * Math.PI) / 180;
@@ -23,10 +23,10 @@ export function draggedContact(
   rightPx: number,
   downPx: number,
   radiusPx: number,
-  limit: number,
+  marks: FaceMarks,
 ): TipContact {
   const free = { side: from.side + rightPx / radiusPx, height: from.height - downPx / radiusPx };
   const out = Math.hypot(free.side, free.height);
-  const shrink = out > limit ? limit / out : 1;
-  return snappedContact({ side: free.side * shrink, height: free.height * shrink }, limit);
+  const shrink = Math.min(1, marks.limit / Math.max(out, 1e-9));
+  return snappedContact({ side: free.side * shrink, height: free.height * shrink }, marks);
 }

@@ -6,20 +6,27 @@ export interface TipContact {
   readonly height: number;
 }
 
-/** Contacts that are marked on the face, a quarter radius apart, none beyond the limit. */
-export function snapContacts(limit: number): readonly TipContact[] {
+/** Which contacts the face marks, fractions of the radius. */
+export interface FaceMarks {
+  /** None are beyond it. */
+  readonly limit: number;
+  /** How far apart they are, both ways. */
+  readonly step: number;
+}
+
+/** Contacts that are marked on the face. */
+export function snapContacts({ limit, step }: FaceMarks): readonly TipContact[] {
   const contacts: TipContact[] = [];
-  const steps = Math.floor(limit / SNAP_STEP + 1e-9);
+  const steps = Math.floor(limit / step + 1e-9);
   for (let up = steps; up >= -steps; up--) {
     for (let across = -steps; across <= steps; across++) {
-      const contact = { side: across * SNAP_STEP, height: up * SNAP_STEP };
+      const contact = { side: across * step, height: up * step };
       if (Math.hypot(contact.side, contact.height) <= limit) contacts.push(contact);
     }
   }
   return contacts;
 }
 
-const SNAP_STEP = 0.25;
 /** A contact this near a marked one is meant to be on it, radii. */
 const SNAP_REACH = 0.07;
 
@@ -33,19 +40,19 @@ export function contactAt(
   point: Point,
   sizePx: number,
   marginShare: number,
-  limit: number,
+  marks: FaceMarks,
 ): TipContact {
   const radiusPx = sizePx * (0.5 - marginShare);
   const free = {
     side: (point.x - sizePx / 2) / radiusPx,
     height: (sizePx / 2 - point.y) / radiusPx,
   };
-  return snappedContact(free, limit);
+  return snappedContact(free, marks);
 }
 
 /** The nearest marked contact when close to one, else the contact in plain figures. */
-export function snappedContact(free: TipContact, limit: number): TipContact {
-  const near = snapContacts(limit).find(
+export function snappedContact(free: TipContact, marks: FaceMarks): TipContact {
+  const near = snapContacts(marks).find(
     ({ side, height }) => Math.hypot(side - free.side, height - free.height) <= SNAP_REACH,
   );
   return near ?? { side: rounded(free.side), height: rounded(free.height) };

@@ -32,10 +32,18 @@ const TIPS: UnitFacts = {
   eighths: true,
 };
 
-/** A unit of tip contact: its facts, and how many of it are a radius. O'clock counts its figures in tips. */
-export function tipScale(unit: TipUnit, on: TipOn): { facts: UnitFacts; perRadius: number } {
-  if (unit === 'radii') return { facts: TIP_CONTACT, perRadius: 1 };
-  return { facts: TIPS, perRadius: tipsPerRadius(on) };
+/** Between contacts that are marked on the face, in the unit. */
+const MARKED_TIPS = 0.5;
+const MARKED_RADII = 0.25;
+
+/**
+ * A unit of tip contact: its facts, how many of it are a radius, and how far apart contacts are
+ * marked, in radii. O'clock counts its figures in tips.
+ */
+export function tipScale(unit: TipUnit, on: TipOn) {
+  if (unit === 'radii') return { facts: TIP_CONTACT, perRadius: 1, markedRadii: MARKED_RADII };
+  const perRadius = tipsPerRadius(on);
+  return { facts: TIPS, perRadius, markedRadii: MARKED_TIPS / perRadius };
 }
 
 /** Half hours on a clock's face. */

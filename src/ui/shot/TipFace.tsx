@@ -1,5 +1,6 @@
 import { contactAt, snapContacts } from '../../diagram/tip-face';
 import type { Models } from '../app-models';
+import { faceMarks } from './face-marks';
 import { faceWords } from './picture-words';
 import { TIP_NUDGES } from './tip-nudges';
 import { useDrag } from './use-drag';
@@ -15,7 +16,8 @@ const HALF_VIEW = 0.5 / (0.5 - MARGIN_SHARE);
  */
 export function TipFace({ app }: { app: Models<'shot' | 'kit' | 'desk'> }) {
   const { shot, kit } = app;
-  const limit = shot.tipLimit;
+  const marks = faceMarks(shot);
+  const { limit } = marks;
   const { side, height } = shot.shot.value;
   const { ballRadiusM, tipRadiusM } = kit.kit.value;
   const tipRadius = kit.current.cues.value.tipDiameterM / 2 / ballRadiusM;
@@ -24,7 +26,7 @@ export function TipFace({ app }: { app: Models<'shot' | 'kit' | 'desk'> }) {
     model: shot,
     isAtOnce: true,
     grab: (_, widthPx) => (at) => {
-      const { side, height } = contactAt(at, widthPx, MARGIN_SHARE, limit);
+      const { side, height } = contactAt(at, widthPx, MARGIN_SHARE, marks);
       shot.setTip(side, height);
     },
   });
@@ -58,7 +60,7 @@ export function TipFace({ app }: { app: Models<'shot' | 'kit' | 'desk'> }) {
         <circle class="tip-face-ball" r={1} />
         <path class="tip-face-cross" d="M-1 0H1M0 -1V1" />
         <circle class="tip-face-limit" r={limit} />
-        {snapContacts(limit).map((contact) => (
+        {snapContacts(marks).map((contact) => (
           <circle
             key={`${contact.side} ${contact.height}`}
             class="tip-face-snap"
@@ -67,12 +69,34 @@ export function TipFace({ app }: { app: Models<'shot' | 'kit' | 'desk'> }) {
             r={0.022}
           />
         ))}
-        <text class="tip-face-note" y={limit + 0.17} text-anchor="middle">
+        {/* On the half of the face where the tip is not. */}
+        <text
+          class="tip-face-note"
+          y={height < 0 ? -limit - 0.07 : limit + 0.17}
+          text-anchor="middle"
+        >
           miscue limit
         </text>
         <circle class="tip-face-tip" cx={side * dome} cy={-height * dome} r={tipRadius} />
         <circle class="tip-face-contact" cx={side} cy={-height} r={0.07} />
+        <FaceKey />
       </svg>
     </div>
+  );
+}
+
+/** Which of the two marks is which, in the corners that the ball leaves free. */
+function FaceKey() {
+  return (
+    <g class="tip-face-key">
+      <circle class="tip-face-contact" cx={-0.96} cy={0.95} r={0.07} />
+      <text class="tip-face-note" x={-0.86} y={1}>
+        touch
+      </text>
+      <circle class="tip-face-tip" cx={0.63} cy={0.94} r={0.08} />
+      <text class="tip-face-note" x={0.75} y={1}>
+        tip
+      </text>
+    </g>
   );
 }

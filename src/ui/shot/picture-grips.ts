@@ -7,6 +7,7 @@ import { CUT_UNITS, cutSizeInRad, cutSizeInUnit } from '../../units/cut-unit';
 import { distanceInUnit } from '../../units/distance-unit';
 import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
+import { faceMarks } from './face-marks';
 import type { Move } from './use-drag';
 
 /** Half of the room in which a finger takes hold of something small, px. */
@@ -35,12 +36,13 @@ function tipMove({ shot }: Models<'shot'>, { near }: ShooterView, from: Point): 
   if (!near) return null;
   const { ball, tip } = near;
   const start = shot.shot.peek();
+  const marks = faceMarks(shot);
   const out = start.side === 0 ? 0 : (tip.cx - ball.cx) / start.side;
   const up = start.height === 0 ? 0 : (ball.cy - tip.cy) / start.height;
   const radiusPx = Math.max(out, up, ball.r);
   return (at) => {
     const { x, y } = { x: at.x - from.x, y: at.y - from.y };
-    const { side, height } = draggedContact(start, x, y, radiusPx, shot.tipLimit);
+    const { side, height } = draggedContact(start, x, y, radiusPx, marks);
     shot.setTip(side, height);
   };
 }

@@ -3,6 +3,7 @@ import { cutOfGhost, draggedContact } from '../../../src/diagram/picture-drags';
 
 const RADIUS_M = 0.028575;
 const DEG = Math.PI / 180;
+const MARKS = { limit: 0.5, step: 0.25 };
 
 describe('a ghost ball dragged across', () => {
   it.each([
@@ -29,17 +30,17 @@ describe('a tip dragged over the ball', () => {
 
   it('moves by what the finger moves, right to the right and up upwards', () => {
     // A tenth of a circle of 100 px.
-    expect(draggedContact(from, 20, -10, 100, 0.5)).toEqual({ side: 0.1, height: 0.1 });
+    expect(draggedContact(from, 20, -10, 100, MARKS)).toEqual({ side: 0.1, height: 0.1 });
   });
 
   it('is held to the miscue limit in the direction it is dragged', () => {
-    const { side, height } = draggedContact({ side: 0, height: 0 }, 300, 400, 100, 0.5);
+    const { side, height } = draggedContact({ side: 0, height: 0 }, 300, 400, 100, MARKS);
     expect(Math.hypot(side, height)).toBeLessThanOrEqual(0.5 + 1e-9);
     expect(side).toBeCloseTo(0.3, 9);
     expect(height).toBeCloseTo(-0.4, 9);
   });
 
   it('settles on a marked contact close by', () => {
-    expect(draggedContact(from, 33, 2, 100, 0.5)).toEqual({ side: 0.25, height: 0 });
+    expect(draggedContact(from, 33, 2, 100, MARKS)).toEqual({ side: 0.25, height: 0 });
   });
 });

@@ -10,6 +10,11 @@ describe('a unit of tip contact', () => {
     expect(tipScale('radii', ON).perRadius).toBe(1);
   });
 
+  it('marks contacts half a tip apart, or a quarter of a radius', () => {
+    expect(tipScale('tips', ON).markedRadii).toBeCloseTo(6.5 / 38.075, 9);
+    expect(tipScale('radii', ON).markedRadii).toBe(0.25);
+  });
+
   it.each([
     [0, 0.3, '12'],
     [0.3, 0, '3'],
