@@ -1,4 +1,5 @@
 import type { Circle, Point } from './canvas';
+import { boxPx } from './name-boxes';
 import type { Segment } from './overhead-view';
 import type { Band, ShooterView } from './shooter-view';
 
@@ -17,6 +18,8 @@ export type ShooterPart =
 
 /** Half of what a fingertip covers, px. */
 const FINGER_PX = 22;
+/** A name is meant more than a line that crosses it, by so many px. */
+const NAME_PX = 1;
 /** What has an area is meant less than a line that lies on it, by so many px. */
 const BAND_PX = 5;
 const BALL_PX = 14;
@@ -40,16 +43,15 @@ export function partsOf(view: ShooterView): readonly ShooterPart[] {
 }
 
 /**
- * What lies under a finger, what it is likeliest to mean first. Lines go before what they cross.
+ * What lies under a finger, what it is likeliest to mean first. A name goes before what it is
+ * written over, lines before what they cross.
  * @param at px
  */
 export function partsAt(view: ShooterView, at: Point): readonly ShooterPart[] {
   const isNear = at.y > view.ruler.y;
   const found = isNear ? nearParts(view, at) : farParts(view, at);
-  return found
-    .filter(({ px }) => px <= FINGER_PX)
-    .sort((a, b) => a.px - b.px)
-    .map(({ part }) => part);
+  const meant = found.filter(({ px }) => px <= FINGER_PX).sort((a, b) => a.px - b.px);
+  return [...new Set(meant.map(({ part }) => part))];
 }
 
 interface Found {
@@ -66,6 +68,7 @@ function farParts(view: ShooterView, at: Point): Found[] {
     ...(held ? [{ part: 'held', px: heldPx(held, at.x) } as const] : []),
     ...(band ? [{ part: 'band', px: bandPx(band, at.x) } as const] : []),
     ...(haze ? [{ part: 'haze', px: bandPx(haze, at.x) + 1 } as const] : []),
+    ...view.names.map(({ part, box }) => ({ part, px: boxPx(box, at.x, at.y) - NAME_PX })),
     { part: 'ghost-ball', px: rimPx(view.ghostBall, at) },
     { part: 'object-ball', px: rimPx(view.objectBall, at) + 1 },
   ];

@@ -1,13 +1,15 @@
 import { aimOffsetM } from './aim-offset';
 import { layOutRuler, type Ruler } from './ball-ruler';
 import type { Canvas, Circle, Label, Point } from './canvas';
+import { BAND_LETTERS, boxOf, placeBandNames } from './name-boxes';
 import { layOutNearBall, type NearBall, type TipOnBall } from './near-ball';
 import { type Frame, frameOf } from './shooter-frame';
 import type { ShooterScene } from './shooter-scene';
 import {
   type Mark,
+  namesOf,
+  type PlacedName,
   placeBallNames,
-  placeBandNames,
   placeMarks,
   placeScaleNote,
 } from './view-labels';
@@ -38,7 +40,9 @@ export interface ShooterView {
   readonly haze: Band | null;
   /** Where the two bands are named, the crisp one first; empty where there is no room. */
   readonly bandLabels: readonly Label[];
-  /** Null where the stick's axis passes as good as on the aim line. */
+  /** What names are written, and where: a finger on one means the part. */
+  readonly names: readonly PlacedName[];
+  /** Where the stick's axis passes; null while there is no answer. */
   readonly stick: Mark | null;
   readonly ruler: Ruler;
   /** Where the marks begin, at the top. */
@@ -77,27 +81,80 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
   const stickX = frame.marksM && toX(frame.marksM.stickM);
   const { floorY } = frame;
   const marks = placeMarks(aimX, stickX, cy - ghostBall.r, canvas);
-  const away = cutRad >= 0 ? -1 : 1;
+  const ballNames = placeBallNames(objectBall, ghostBall, cutRad, [aimX, stickX], canvas);
+  const names = namesOf(marks, ballNames, canvas.textPx);
+  const scaleNote = frame.isWidened ? placeScaleNote(aimX, canvas) : null;
+  const ghostGrip = gripOf(ghostBall, cutRad);
+  const bandLabels = bandLabelsOf(marks.aim, {
+    names,
+    scaleNote,
+    balls: [objectBall, ghostBall],
+    handle: ghostGrip,
+    canvas,
+  });
   return {
     objectBall,
     ghostBall,
-    ...placeBallNames(objectBall, ghostBall, cutRad, [aimX, stickX], canvas),
+    ...ballNames,
     band: bandOf(scene.bandRad, scene, frame, canvas),
     haze: bandOf(scene.sureRad, scene, frame, canvas),
     ...marks,
-    bandLabels: placeBandNames(marks, radiusPx, canvas),
+    bandLabels,
+    names: [...names, ...bandNames(scene, bandLabels, canvas)],
     ruler: layOutRuler(leadBall, aimX, floorY, canvas),
     topY: frame.topY,
     near: nearOf(scene.tip, aimX, stickX, ghostBall.cx, floorY, frame, canvas),
     held: heldOf(scene, frame, ghostBall.cx, floorY, canvas),
-    ghostGrip: {
-      x: ghostBall.cx + (away * ghostBall.r) / 2 ** 0.5,
-      y: cy - ghostBall.r / 2 ** 0.5,
-    },
+    ghostGrip,
     pxPerM: radiusPx / scene.ballRadiusM,
     ballsAcross: canvas.widthPx / (2 * radiusPx),
-    scaleNote: frame.isWidened ? placeScaleNote(aimX, canvas) : null,
+    scaleNote,
   };
+}
+
+/** On the ghost ball's rim, above, away from the object ball. */
+function gripOf({ cx, cy, r }: Circle, cutRad: number): Point {
+  const out = r / 2 ** 0.5;
+  return { x: cutRad >= 0 ? cx - out : cx + out, y: cy - out };
+}
+
+/** Half the width of the ghost ball's handle, px. */
+const HANDLE_PX = 12;
+/** Of "view 5.1 balls wide". */
+const NOTE_LETTERS = 19;
+
+function bandLabelsOf(
+  aim: Mark | null,
+  around: {
+    readonly names: readonly PlacedName[];
+    readonly scaleNote: Label | null;
+    readonly balls: readonly Circle[];
+    readonly handle: Point;
+    readonly canvas: Canvas;
+  },
+): readonly Label[] {
+  const { scaleNote, balls, handle, canvas } = around;
+  if (aim === null) return [];
+  const note = scaleNote ? [boxOf(scaleNote, NOTE_LETTERS, canvas.textPx)] : [];
+  return placeBandNames(
+    aim.label,
+    {
+      names: [...around.names.map(({ box }) => box), ...note],
+      balls,
+      handle: { cx: handle.x, cy: handle.y, r: HANDLE_PX },
+    },
+    canvas,
+  );
+}
+
+function bandNames(
+  { bandRad, sureRad }: ShooterScene,
+  [goes, sure]: readonly Label[],
+  { textPx }: Canvas,
+): readonly PlacedName[] {
+  const named = (part: 'band' | 'haze', label: Label | undefined, isThere: boolean) =>
+    label && isThere ? [{ part, box: boxOf(label, BAND_LETTERS, textPx) }] : [];
+  return [...named('band', goes, bandRad !== null), ...named('haze', sure, sureRad !== null)];
 }
 
 function bandOf(

@@ -1,4 +1,5 @@
 import { type Canvas, type Circle, type Label, textWidthPx } from './canvas';
+import { type Box, boxOf } from './name-boxes';
 
 /** A vertical line through the view, and where its name stands. */
 export interface Mark {
@@ -6,12 +7,14 @@ export interface Mark {
   readonly label: Label;
   /** Whether only a short name has room. */
   readonly isShort?: boolean;
+  /** Whether its line runs into the aim's. */
+  readonly isClose?: boolean;
 }
 
 type X = number | null;
 
-/** The stick's mark closer to the aim's than this is not told apart, px. */
-const SAME_MARK_PX = 3;
+/** Closer than this the two marks' lines run into each other, px. */
+const CLOSE_PX = 5;
 
 /** In the top corner away from the marks. */
 export function placeScaleNote(aimX: X, { widthPx, textPx }: Canvas): Label {
@@ -73,45 +76,24 @@ function beside(
 export function placeMarks(aimX: X, stickX: X, ballTopY: number, canvas: Canvas) {
   if (aimX === null || stickX === null) return { aim: null, stick: null };
   const y = Math.max(canvas.textPx, ballTopY - canvas.textPx * 0.8);
-  const same = Math.abs(stickX - aimX) < SAME_MARK_PX;
+  const isClose = Math.abs(stickX - aimX) < CLOSE_PX;
   const wanted = stickX > aimX ? -1 : 1;
-  const aimLetters = same ? BOTH_LETTERS : AIM_LETTERS;
-  const aimSide = sideWithRoom(aimX, wanted, aimLetters, canvas);
+  const aimSide = sideWithRoom(aimX, wanted, AIM_LETTERS, canvas);
   const isShort = sideWithRoom(stickX, -wanted, STICK_LETTERS, canvas) === wanted;
   const stickLetters = isShort ? SHORT_LETTERS : STICK_LETTERS;
   const stickSide = sideWithRoom(stickX, -wanted, stickLetters, canvas);
   const lower = aimSide === stickSide ? canvas.textPx * 1.4 : 0;
   const stick = nextTo(stickX, stickSide, stickLetters, y + lower, canvas);
   return {
-    aim: { x: aimX, label: nextTo(aimX, aimSide, aimLetters, y, canvas) },
-    stick: same ? null : { x: stickX, label: stick, isShort },
+    aim: { x: aimX, label: nextTo(aimX, aimSide, AIM_LETTERS, y, canvas) },
+    stick: { x: stickX, label: stick, isShort, isClose },
   };
 }
 
-/** Bands are named beside their marks where the balls are drawn at least so large, px. */
-const NAMED_FROM_PX = 44;
-
-/** The bands' names stand in lines under the aim's, where there is room: see {@link placeMarks}. */
-export function placeBandNames(
-  { aim, stick }: { readonly aim: Mark | null; readonly stick: Mark | null },
-  ballPx: number,
-  { textPx, widthPx }: Canvas,
-): readonly Label[] {
-  if (aim === null || ballPx < NAMED_FROM_PX) return [];
-  const { x, y, anchor } = aim.label;
-  const width = textWidthPx(BAND_LETTERS, textPx);
-  if (anchor === 'start' ? x + width > widthPx : x - width < 0) return [];
-  const first = stick?.label.anchor === anchor ? 2 : 1;
-  return [first, first + 1].map((line) => ({ x, y: y + line * textPx * 1.4, anchor }));
-}
-
-/** Of "how sure", with a small picture of the band before it. */
-const BAND_LETTERS = 11;
-/** Of "cue lies here" or "cue", of "aim line", and of both in one. */
+/** Of "cue lies here" or "cue", and of "aim line". */
 const STICK_LETTERS = 13;
 const SHORT_LETTERS = 3;
 const AIM_LETTERS = 9;
-const BOTH_LETTERS = 17;
 /** Clear space between a mark and its name, in heights of text. */
 const NAME_GAP = 0.65;
 
@@ -128,4 +110,30 @@ function nextTo(x: number, side: number, letters: number, y: number, canvas: Can
   return side > 0
     ? { x: Math.min(at, widthPx - width), y, anchor: 'start' }
     : { x: Math.max(at, width), y, anchor: 'end' };
+}
+
+/** A part that has a name written in the view, and the room of that name. */
+export interface PlacedName {
+  readonly part: 'aim' | 'cue' | 'object-ball' | 'ghost-ball' | 'band' | 'haze';
+  readonly box: Box;
+}
+
+/** The rooms of the names of marks and balls. */
+export function namesOf(
+  { aim, stick }: { readonly aim: Mark | null; readonly stick: Mark | null },
+  balls: { readonly objectLabel: Label | null; readonly ghostLabel: Label | null },
+  textPx: number,
+): readonly PlacedName[] {
+  const named = (
+    part: PlacedName['part'],
+    label: Label | null | undefined,
+    letters: number,
+    lines = 1,
+  ) => (label ? [{ part, box: boxOf(label, letters, textPx, lines) }] : []);
+  return [
+    ...named('aim', aim?.label, AIM_LETTERS),
+    ...named('cue', stick?.label, stick?.isShort ? SHORT_LETTERS : STICK_LETTERS),
+    ...named('object-ball', balls.objectLabel, 6, NAME_LINES),
+    ...named('ghost-ball', balls.ghostLabel, 5, NAME_LINES),
+  ];
 }

@@ -1,7 +1,7 @@
 import { type Signal, useComputed, useSignal } from '@preact/signals';
 import type { NearBall } from '../../diagram/near-ball';
 import { partsAt, partsOf, type ShooterPart } from '../../diagram/shooter-parts';
-import { layOutShooterView } from '../../diagram/shooter-view';
+import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
 import type { Models } from '../app-models';
 import { useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
@@ -66,7 +66,7 @@ export function ShooterDiagram({
           <span aria-hidden="true">?</span>
         </button>
       )}
-      <PartLine named={named} />
+      <PartLine named={named} view={view.value} />
     </div>
   );
 }
@@ -79,9 +79,19 @@ function NearGrip({ near: { ball } }: { near: NearBall }) {
   return <div class="near-grip" style={{ left, top, width, height: width }} />;
 }
 
-/** What the part last tapped is, over the marks' names until the next tap. */
-function PartLine({ named }: { named: Signal<ShooterPart | null> }) {
-  return <output class="part-line">{named.value && PART_WORDS[named.value]}</output>;
+/** What the part last tapped is, over the ruler's figures until the next tap. */
+function PartLine({
+  named,
+  view: { near, ruler },
+}: {
+  named: Signal<ShooterPart | null>;
+  view: ShooterView;
+}) {
+  return (
+    <output class="part-line" style={near ? { top: `${ruler.y + 3}px` } : { bottom: '0' }}>
+      {named.value && PART_WORDS[named.value]}
+    </output>
+  );
 }
 
 /** The part after the one named before, so that taps on one place go through all that lies there. */

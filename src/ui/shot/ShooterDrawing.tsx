@@ -27,19 +27,11 @@ export function ShooterDrawing({ view, isBandStale }: { view: ShooterView; isBan
           mark={stick}
           topY={topY}
           toY={ruler.y}
-          class="stick-mark"
+          class={stick.isClose ? 'stick-mark stick-close' : 'stick-mark'}
           name={stick.isShort ? 'cue' : 'cue lies here'}
         />
       )}
-      {aim && (
-        <UprightMark
-          mark={aim}
-          topY={topY}
-          toY={ruler.y}
-          class="aim-mark"
-          name={stick ? 'aim line' : 'aim and cue line'}
-        />
-      )}
+      {aim && <UprightMark mark={aim} topY={topY} toY={ruler.y} class="aim-mark" name="aim line" />}
       {near && <CueInFront near={near} />}
       {view.scaleNote && (
         <Name

@@ -53,6 +53,14 @@ describe('a tap on the drawing from behind the cue', () => {
     expect(parts).toEqual(expect.arrayContaining<ShooterPart>(['aim', 'band', 'haze']));
   });
 
+  it('means the part whose name it touches', () => {
+    const parts = view.names.map(({ part }) => part);
+    expect(parts).toEqual(['aim', 'cue', 'object-ball', 'ghost-ball', 'band', 'haze']);
+    for (const { part, box } of view.names) {
+      expect(firstAt((box.fromX + box.toX) / 2, (box.fromY + box.toY) / 2)).toBe(part);
+    }
+  });
+
   it('means nothing far from everything', () => {
     expect(partsAt(view, { x: 4, y: CANVAS.heightPx - 4 })).toEqual([]);
   });

@@ -126,7 +126,7 @@ describe('the shooter’s view', () => {
     const straight = sceneOf(1.5, 0, 0, 'object-ball');
     const marks = straight.marks && { ...straight.marks, stickOffsetM: 0, stickOnObjectBallM: 0 };
     const { aim } = layOutShooterView({ ...straight, marks }, large);
-    const width = textWidthPx('aim and cue line'.length, large.textPx);
+    const width = textWidthPx('aim line'.length, large.textPx);
     const { x = Number.NaN, anchor } = aim?.label ?? {};
     expect(anchor === 'end' ? x - width : x).toBeGreaterThanOrEqual(0);
     expect(anchor === 'end' ? x : x + width).toBeLessThanOrEqual(large.widthPx);
@@ -163,11 +163,48 @@ describe('the shooter’s view', () => {
     expect(aim?.label.x).toBeGreaterThan(aim?.x ?? 0);
   });
 
-  it('tells aim and stick apart only where they can be seen apart', () => {
+  it('names aim and cue on either side of a line they share, and draws them to be told apart', () => {
     const scene = sceneOf(1, 0, 0, 'object-ball');
     const marks = scene.marks && { ...scene.marks, stickOffsetM: 0, stickOnObjectBallM: 0 };
-    expect(layOutShooterView(scene, CANVAS).stick).not.toBeNull();
-    expect(layOutShooterView({ ...scene, marks }, CANVAS).stick).toBeNull();
+    const { aim, stick } = layOutShooterView({ ...scene, marks }, CANVAS);
+    expect(stick?.x).toBe(aim?.x);
+    expect(stick?.isClose).toBe(true);
+    expect([aim?.label.anchor, stick?.label.anchor].sort()).toEqual(['end', 'start']);
+    expect(layOutShooterView(scene, CANVAS).stick?.isClose).toBe(false);
+  });
+
+  it('writes the bands’ names on no other name, on the canvas, and clear of the handle', () => {
+    const bands = { bandRad: { low: -0.01, high: 0.01 }, sureRad: { low: -0.01, high: 0.01 } };
+    let written = 0;
+    fc.assert(
+      fc.property(scenes, fc.integer({ min: 90, max: 320 }), (scene, heightPx) => {
+        const canvas = { ...CANVAS, heightPx };
+        const { names, ghostGrip } = layOutShooterView({ ...scene, ...bands }, canvas);
+        const isBand = (part: string) => part === 'band' || part === 'haze';
+        for (const { part, box } of names.filter((name) => isBand(name.part))) {
+          written += 1;
+          expect(box.fromX).toBeGreaterThanOrEqual(0);
+          expect(box.toX).toBeLessThanOrEqual(canvas.widthPx);
+          const { x, y } = ghostGrip;
+          const isOnGrip = x > box.fromX && x < box.toX && y > box.fromY && y < box.toY;
+          expect(isOnGrip).toBe(false);
+          for (const { box: other } of names.filter((name) => name.part !== part)) {
+            const across = Math.min(box.toX, other.toX) - Math.max(box.fromX, other.fromX);
+            const down = Math.min(box.toY, other.toY) - Math.max(box.fromY, other.fromY);
+            // Lines of one block of text may touch.
+            expect(Math.min(across, down)).toBeLessThanOrEqual(1e-6);
+          }
+        }
+      }),
+    );
+    expect(written).toBeGreaterThan(0);
+  });
+
+  it('names the bands in a picture 132 px high', () => {
+    const bands = { bandRad: { low: -0.01, high: 0.01 }, sureRad: { low: -0.01, high: 0.01 } };
+    const scene = { ...sceneOf(1, 24 * DEG, -1 * DEG, 'object-ball'), ...bands };
+    const { bandLabels } = layOutShooterView(scene, { ...CANVAS, heightPx: 132 });
+    expect(bandLabels).toHaveLength(2);
   });
 
   it('leaves the object ball in the middle while the ghost ball is dragged', () => {
