@@ -116,7 +116,7 @@ describe('a shot given by thumb alone', () => {
     );
     const side = page.getByRole('textbox', { name: /^Side/ });
     // Half a tip is 6.5 of the axis's 38.075 mm in a radius: 0.171 of it.
-    await expect.poll(() => side.inputValue()).toMatch(/^0\.50? right$/);
+    await expect.poll(() => side.inputValue()).toBe('½ right');
   });
 
   it('leaves nothing wrong behind', () => {

@@ -54,10 +54,10 @@ export function ShooterDiagram({
         </svg>
         {view.value.near && <NearGrip near={view.value.near} />}
       </div>
-      {view.value.near && (
+      {(view.value.near || view.value.bandLabels.length === 0) && (
         <button
           type="button"
-          class="button what-is-what"
+          class={view.value.near ? 'button what-is-what' : 'button what-is-what is-above'}
           aria-label="What is what in the picture"
           onClick={() => {
             named.value = nextOf(partsOf(view.peek()), named.peek());

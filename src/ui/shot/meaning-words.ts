@@ -22,6 +22,6 @@ export function uncorrectedWords(
   if (Math.abs(offRad) < NOTHING_RAD) return 'would go the same way';
   const off = inWords(angleReading(offRad));
   const isOpen = allowedRad !== null && Math.abs(offRad) <= allowedRad;
-  if (isOpen) return `would still go, the object ball ${off} of the middle`;
+  if (isOpen) return `still goes, the object ball ${off}`;
   return `sends the object ball ${off.replace('° ', '° too far ')}`;
 }

@@ -7,7 +7,7 @@ export const PART_WORDS: Readonly<Record<ShooterPart, string>> = {
   aim: 'Aim line: the way the cue points.',
   cue: 'Cue: it lies on this line, its tip off centre.',
   band: 'Band with edges: aims in it still go.',
-  haze: 'Haze: the right aim is in it two times in three.',
+  haze: 'Haze: the right aim is in it 2 times in 3.',
   'cue-ball': 'Cue ball, in line with the ghost ball.',
   tip: 'Tip: drag it over the ball for side and height.',
   limit: 'Dashed ring: outside it the tip slips off.',

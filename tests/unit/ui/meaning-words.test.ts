@@ -15,7 +15,7 @@ function sent(offDeg: number | null) {
 it.each([
   [-24, 'sends the object ball 24.0° too far left'],
   [2.1, 'sends the object ball 2.1° too far right'],
-  [0.8, 'would still go, the object ball 0.8° right of the middle'],
+  [0.8, 'still goes, the object ball 0.8° right'],
   [0.02, 'would go the same way'],
   [null, 'would leave the object ball where it is'],
 ])('a ball sent %s° beside the target %s', (offDeg, words) => {
