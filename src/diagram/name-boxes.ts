@@ -9,7 +9,7 @@ export interface Box {
 }
 
 /** From one line of words to the next, in heights of text. */
-export const NAME_LINE = 1.4;
+const NAME_LINE = 1.4;
 /** What hangs below a line of words, in heights of text. */
 const BELOW = 0.3;
 
@@ -27,7 +27,7 @@ export function boxPx({ fromX, toX, fromY, toY }: Box, x: number, y: number): nu
 }
 
 /** Whether two words run into each other. */
-export function meets(one: Box, other: Box): boolean {
+function meets(one: Box, other: Box): boolean {
   return (
     one.fromX < other.toX && other.fromX < one.toX && one.fromY < other.toY && other.fromY < one.toY
   );

@@ -1,4 +1,4 @@
-import { type Signal, useComputed, useSignal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
 import type { NearBall } from '../../diagram/near-ball';
 import { partsAt, partsOf, type ShooterPart } from '../../diagram/shooter-parts';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
@@ -66,7 +66,7 @@ export function ShooterDiagram({
           <span aria-hidden="true">?</span>
         </button>
       )}
-      <PartLine named={named} view={view.value} />
+      <PartLine named={named} view={view} />
     </div>
   );
 }
@@ -82,14 +82,17 @@ function NearGrip({ near: { ball } }: { near: NearBall }) {
 /** What the part last tapped is, over the ruler's figures until the next tap. */
 function PartLine({
   named,
-  view: { near, ruler },
+  view,
 }: {
   named: Signal<ShooterPart | null>;
-  view: ShooterView;
+  view: ReadonlySignal<ShooterView>;
 }) {
+  const part = named.value;
+  if (part === null) return <output class="part-line" />;
+  const { near, ruler } = view.value;
   return (
     <output class="part-line" style={near ? { top: `${ruler.y + 3}px` } : { bottom: '0' }}>
-      {named.value && PART_WORDS[named.value]}
+      {PART_WORDS[part]}
     </output>
   );
 }
