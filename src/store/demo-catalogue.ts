@@ -41,7 +41,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     },
     {
       id: 'demo-cue-low',
-      name: 'Low-deflection cue',
+      name: 'Low-squirt cue',
       ...INVENTED,
       ...USUAL.cues,
       massRatio: 38,
@@ -49,7 +49,7 @@ export const DEMO_CATALOGUE: ShelfContents = {
     },
     {
       id: 'demo-cue-very-low',
-      name: 'Very low-deflection cue',
+      name: 'Very low-squirt cue',
       ...INVENTED,
       ...USUAL.cues,
       massRatio: 50,

@@ -16,7 +16,7 @@ export const FELT_WORDS: { readonly [N in FeltName]: FeltWords } = {
     label: 'Squirt over a table length',
     short: 'squirt',
     hint: () =>
-      'How far off the cue’s line the ball is after a table length, the cue shifted half its tip’s width from the centre. Less is a lower-deflection cue.',
+      'How far off the cue’s line the ball is after a table length, the cue shifted half its tip’s width from the centre. Less is a lower-squirt cue.',
     shownIn: shown.ASIDE,
   },
   pivot: {

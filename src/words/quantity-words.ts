@@ -15,8 +15,8 @@ export interface QuantityWords {
 export const QUANTITY_WORDS: { readonly [Q in KitQuantity]: QuantityWords } = {
   massRatio: {
     thing: 'cue',
-    name: 'cue’s deflection',
-    yours: 'your cue’s deflection',
+    name: 'cue’s squirt',
+    yours: 'your cue’s squirt',
     pictured: { label: 'Squirt at half a radius of side', unit: '°' },
   },
   slideFriction: {

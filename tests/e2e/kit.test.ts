@@ -39,9 +39,9 @@ describe('the kit', () => {
     const { page } = app;
     const before = await readAnswer(page);
     await toCues();
-    await tapButton(page, /^Very low-deflection/);
+    await tapButton(page, /^Very low-squirt/);
     await tap(page, page.getByRole('link', { name: 'Shot' }));
-    expect(await text('.kit-strip')).toContain('Very low-deflection cue');
+    expect(await text('.kit-strip')).toContain('Very low-squirt cue');
     const after = await readAnswer(page);
     expect(after).not.toEqual(before);
     await untilDeskKept(page, { choice: { cues: 'demo-cue-very-low' } });
@@ -101,10 +101,10 @@ describe('the kit', () => {
   it('keeps one of each kind', async () => {
     const { page } = app;
     await toCues();
-    for (const name of ['Stiff', 'House', 'Low-deflection']) {
+    for (const name of ['Stiff', 'House', 'Low-squirt']) {
       await tapAction(page, 'Delete', `${name} cue`);
     }
-    await tapAction(page, 'Delete', 'Very low-deflection cue');
+    await tapAction(page, 'Delete', 'Very low-squirt cue');
     expect(await page.locator('.record-choose').count()).toBe(1);
     await expect.poll(() => text('.place-problem')).not.toBe('');
   });

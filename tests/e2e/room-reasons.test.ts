@@ -71,7 +71,7 @@ describe('the reasons', () => {
     const reasons = await textOf(app.page, '.why-room');
     const [most] = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET).certainty.contributions;
     const sdDeg = degreesOf(most?.aimSdRad ?? Number.NaN);
-    expect(reasons).toContain(`cue’s deflection±${sdDeg.toFixed(2)}°`);
+    expect(reasons).toContain(`cue’s squirt±${sdDeg.toFixed(2)}°`);
     expect(reasons).toContain('not measured');
     expect(reasons).toContain('One standard deviation');
     expect(reasons).toContain('If your kit were known');

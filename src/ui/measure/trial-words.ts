@@ -12,7 +12,7 @@ const PLAYER_NAMES: { readonly [Q in PlayerQuantity]: string } = {
   firm: 'how hard your firm is',
 };
 
-/** A quantity as the end of a sentence: "your cue’s deflection". */
+/** A quantity as the end of a sentence: "your cue’s squirt". */
 export function quantityName(quantity: FitQuantity): string {
   return isOfKit(quantity) ? QUANTITY_WORDS[quantity].yours : PLAYER_NAMES[quantity];
 }

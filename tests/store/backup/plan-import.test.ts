@@ -28,7 +28,7 @@ const withCues = (...cues: Contents['cues']): Contents => ({
   cues,
 });
 
-const demoCueNames = ['Stiff cue', 'House cue', 'Low-deflection cue', 'Very low-deflection cue'];
+const demoCueNames = ['Stiff cue', 'House cue', 'Low-squirt cue', 'Very low-squirt cue'];
 const [STIFF] = DEMO_CATALOGUE.cues;
 if (!STIFF) throw new Error('no demo cue');
 

@@ -7,7 +7,7 @@ const GATE_RADII = 2.25;
 
 export const PIVOT: TrialFace = {
   label: 'Pivot',
-  teaches: 'your cue’s deflection, by feel alone',
+  teaches: 'your cue’s squirt, by feel alone',
   takes: '5 minutes',
   details: sided,
   placeTitle: 'Build a gate and try it',

@@ -18,7 +18,7 @@ function playedWith(parts: Partial<Parts>, speedWord: 'soft' | null = null): Fit
 }
 
 describe('layOut', () => {
-  it('gives two cues on one cloth two deflections and one slide friction', () => {
+  it('gives two cues on one cloth two squirts and one slide friction', () => {
     const { unknowns } = layOut([playedWith({ cue: 'a' }), playedWith({ cue: 'b' })]);
     const of = (quantity: string) => unknowns.filter((unknown) => unknown.quantity === quantity);
     expect(of('massRatio').map(({ owner }) => owner)).toEqual(['a', 'b']);
