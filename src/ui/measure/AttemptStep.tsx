@@ -64,9 +64,6 @@ export function AttemptStep(props: Props) {
       </div>
       <div class="attempt-control">
         {isRaisedNow && <RaisedWarning />}
-        {app.awake.mayGoDark.value && isSetUp && (
-          <p class="attempt-note">Your screen may go dark: tap it now and then.</p>
-        )}
         <output class="attempt-problem">
           {problem.value !== '' && (
             <>
@@ -76,6 +73,9 @@ export function AttemptStep(props: Props) {
           {app.measure.problem.value}
         </output>
         <StepControl {...props} done={words.done} />
+        {app.awake.mayGoDark.value && isSetUp && (
+          <p class="attempt-note">Your screen may go dark: tap it now and then.</p>
+        )}
         {foot}
       </div>
     </section>

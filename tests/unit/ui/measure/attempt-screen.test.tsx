@@ -173,7 +173,9 @@ describe('an attempt', () => {
     await expect.poll(() => lastLock().isHeld).toBe(true);
     // As a browser does while the battery is low.
     lastLock().takeBack();
-    await screen.findByText('Your screen may go dark: tap it now and then.');
+    const note = await screen.findByText('Your screen may go dark: tap it now and then.');
+    const main = screen.getByRole('button', { name: 'It is placed' });
+    expect(main.compareDocumentPosition(note)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
     app.awake.hold();
     await expect.poll(() => lastLock().isHeld).toBe(true);
     app.router.close();
