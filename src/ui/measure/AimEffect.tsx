@@ -1,6 +1,7 @@
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { LaterModels } from '../app-models';
 import { ENOUGH_NOTE, gainWords, toGoWords } from './gain-words';
+import { firstForWords } from './lesson-of';
 
 /** What an attempt did to the aim of the shot on Shot, and how much is left to do. */
 export function AimEffect({
@@ -22,7 +23,9 @@ export function AimEffect({
       <p>
         {words.sureness}; {words.enough}.
       </p>
-      {!gain.isEnough && toGo !== undefined && <p>{toGoWords(toGo)}</p>}
+      {!gain.isEnough && toGo !== undefined && (
+        <p>{toGoWords(toGo, firstForWords(measure.report.value))}</p>
+      )}
       <p class="place-note">{ENOUGH_NOTE}</p>
     </section>
   );

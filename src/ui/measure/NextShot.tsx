@@ -1,7 +1,7 @@
 import { traitsOf } from '../../state/measure/trial-traits';
 import type { LaterModels } from '../app-models';
 import { toGoWords } from './gain-words';
-import { lessonOf } from './lesson-of';
+import { firstForWords, lessonOf } from './lesson-of';
 import { RaisedWarning } from './RaisedWarning';
 import { TrialDrawing } from './TrialDrawing';
 import { quantityName, shotName } from './trial-words';
@@ -24,7 +24,9 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
           <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
           {FACES[trial].takes}.
         </p>
-        {toGo !== undefined && <p class="place-note">{toGoWords(toGo)}</p>}
+        {toGo !== undefined && (
+          <p class="place-note">{toGoWords(toGo, firstForWords(measure.report.value))}</p>
+        )}
         {traitsOf(trial).isRaised && <RaisedWarning />}
         <button
           type="button"

@@ -42,11 +42,14 @@ function enoughWords(enoughM: number, tableLengthM: number): string {
 /**
  * How many more shots until the aim of the shot on Shot is good enough.
  * @param shots null: more than are told
+ * @param first what the best of them teaches, which the shot under Next need not; null: not known
  */
-export function toGoWords(shots: number | null): string {
+export function toGoWords(shots: number | null, first: string | null): string {
   if (shots === 0) return 'Good enough for the shot on Shot.';
-  const count = shots === null ? 'more than a dozen' : `about ${shots}`;
-  return `${count.charAt(0).toUpperCase()}${count.slice(1)} more ${shots === 1 ? 'shot' : 'shots'} like these until it is good enough for the shot on Shot.`;
+  const count = shots === null ? 'More than a dozen' : `About ${shots}`;
+  const until = 'until it is good enough for the shot on Shot.';
+  if (shots === 1) return `${count} more shot${first === null ? '' : ` for ${first}`} ${until}`;
+  return `${count} more shots${first === null ? '' : `, first for ${first},`} ${until}`;
 }
 
 /** What good enough means, said once. */

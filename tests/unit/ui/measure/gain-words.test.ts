@@ -27,9 +27,14 @@ describe('what a trial did to the aim', () => {
   });
 
   it('says how many more shots it takes, one, some or too many to tell', () => {
-    expect(toGoWords(1)).toMatch(/^About 1 more shot like/);
-    expect(toGoWords(4)).toMatch(/^About 4 more shots like/);
-    expect(toGoWords(null)).toMatch(/^More than a dozen more shots like/);
-    expect(toGoWords(0)).toBe('Good enough for the shot on Shot.');
+    expect(toGoWords(1, null)).toMatch(/^About 1 more shot until/);
+    expect(toGoWords(4, null)).toMatch(/^About 4 more shots until/);
+    expect(toGoWords(null, null)).toMatch(/^More than a dozen more shots until/);
+    expect(toGoWords(0, 'your cue’s squirt')).toBe('Good enough for the shot on Shot.');
+  });
+
+  it('says what they are for, which need not be what comes next', () => {
+    expect(toGoWords(1, 'your cue’s squirt')).toMatch(/^About 1 more shot for your cue’s squirt/);
+    expect(toGoWords(3, 'your cue’s squirt')).toMatch(/^About 3 more shots, first for your cue’s/);
   });
 });
