@@ -1,7 +1,17 @@
 import type { Attempt } from '../../store/attempt';
+import { PART_OF } from '../../store/kit-fields';
+import type { Named, ShelfName } from '../../store/records';
 import type { AttemptProgress } from './attempt-progress';
 import { progressOf } from './attempt-progress';
-import { type Played, playedAttempt, type ShelfIndex, sharePart } from './parts-played';
+import {
+  type Played,
+  type PlayedAttempt,
+  partName,
+  playedAttempt,
+  type ShelfIndex,
+  sharePart,
+} from './parts-played';
+import { traitsOf } from './trial-traits';
 
 /**
  * The attempts that share a part with a kit, the newest first. One with a record that is gone from
@@ -35,4 +45,18 @@ export function lastReadAt(attempts: readonly AttemptProgress[]): number | null 
     ({ attempt }) => !attempt.isStruckOut && Object.keys(attempt.readings).length > 0,
   );
   return read?.attempt.startedAtMs ?? null;
+}
+
+/** How many shots tell of a record in its present era. */
+export function shotsReadOn(
+  attempts: readonly PlayedAttempt[],
+  shelf: ShelfName,
+  { id, changes }: Named,
+): number {
+  const part = PART_OF[shelf];
+  const name = partName(id, changes.length);
+  return attempts.filter(
+    ({ attempt, parts }) =>
+      parts[part] === name && traitsOf(attempt.shot.trial).tells.includes(part),
+  ).length;
 }

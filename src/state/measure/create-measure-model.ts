@@ -8,7 +8,7 @@ import type { DeskModel } from '../desk-model';
 import { aimGain } from './aim-gain';
 import { createAttemptChanges } from './attempt-changes';
 import { progressOf } from './attempt-progress';
-import { newestUnfinished } from './attempts-of-kit';
+import { newestUnfinished, shotsReadOn } from './attempts-of-kit';
 import {
   buttHeightToRaise,
   createCueLengths,
@@ -58,6 +58,7 @@ export function createMeasureModel(
     unfinished: computed(() => newestUnfinished(kept.all.value)),
     report: audience.shown(() => reported.worked.value?.report ?? null),
     isFresh: audience.shown(() => isFresh.value),
+    shotsReadOn: (shelf, record) => shotsReadOn(question.value.attempts, shelf, record),
     foreseen: foresight.foreseen,
     foresee: foresight.foresee,
     offers: audience.shown(() => {

@@ -3,6 +3,7 @@ import type { FitReport } from '../../engine/fit/fit-report';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
 import type { Attempt } from '../../store/attempt';
+import type { Named, ShelfName } from '../../store/records';
 import type { EditResult } from '../edit-result';
 import type { AimGain } from './aim-gain';
 import type { AttemptProgress } from './attempt-progress';
@@ -26,6 +27,8 @@ export interface MeasureModel extends KnownKit {
   readonly isFresh: ReadonlySignal<boolean>;
   /** The readings of the attempt asked about beside what was expected before them; null as yet. */
   readonly foreseen: ReadonlySignal<Foreseen | null>;
+  /** How many shots that count tell of a record as it is now, in play or not. */
+  shotsReadOn(shelf: ShelfName, record: Named): number;
   /** Asks what was expected of an attempt before it was read. */
   foresee(id: string): void;
   /**

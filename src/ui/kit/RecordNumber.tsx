@@ -12,10 +12,12 @@ interface Props {
   readonly shelf: ShelfName;
   readonly id: string;
   readonly figure: KitFigure;
+  /** As the app plays with it: something else where readings overrule it. */
+  readonly told?: string | undefined;
 }
 
 /** One number of a record: what it does, its sane range, and the ways to change it. */
-export function RecordNumber({ app: { kit }, shelf, id, figure }: Props) {
+export function RecordNumber({ app: { kit }, shelf, id, figure, told }: Props) {
   const draft = useSignal<string | null>(null);
   const problem = useSignal('');
   const inputId = useId();
@@ -79,6 +81,9 @@ export function RecordNumber({ app: { kit }, shelf, id, figure }: Props) {
           <span class="field-problem">
             <span aria-hidden="true">⚠</span> {problem.value}{' '}
           </span>
+        )}
+        {told && told !== formatQuantity(figure.figure, facts) && (
+          <b>Readings overrule it: {told}. </b>
         )}
         {hint} {formatNumber(range.min, facts)} to {formatQuantity(range.max, facts)}.
       </p>

@@ -1,13 +1,16 @@
 import type { FigureKind } from '../../state/figure-field';
+import { tellingsOf } from '../../state/kit-telling';
 import type { ShelfName, Shelves } from '../../store/records';
+import type { FeltName } from '../../units/felt-figures';
 import type { LaterModels } from '../app-models';
 import { RecordHistory } from '../measure/RecordHistory';
 import { KitPicture } from './KitPicture';
 import { PanelHeader } from './PanelHeader';
+import { PlayedFigure } from './PlayedFigure';
 import { RecordName } from './RecordName';
 import { RecordNumber } from './RecordNumber';
 import { SHELF_LABELS } from './shelf-labels';
-import { originWords, seenRecord } from './shelf-words';
+import { seenRecord } from './shelf-words';
 
 /** One record: its name, and each of its numbers to change by hand. */
 export function RecordPanel({
@@ -38,11 +41,7 @@ export function RecordPanel({
         <RecordName app={app} shelf={shelf} record={record} />
         <KitPicture sketch={seenRecord(app, shelf, record).sketch} />
       </div>
-      <p class="place-note">
-        {record.origin === 'invented'
-          ? 'An invented example. Change a number and it counts as yours.'
-          : `Its numbers are ${originWords(record)}.`}
-      </p>
+      <PlayedFigure app={app} shelf={shelf} record={record} />
       {!isInPlay && <p class="place-note">Not in play.</p>}
       {isGone && (
         <p class="place-note">
@@ -54,10 +53,10 @@ export function RecordPanel({
           Play with this one
         </button>
       )}
-      <Numbers app={app} shelf={shelf} id={id} kinds={['felt', 'size']} />
+      <Numbers app={app} shelf={shelf} record={record} kinds={['felt', 'size']} />
       <details class="engine-numbers">
         <summary>The engine’s numbers</summary>
-        <Numbers app={app} shelf={shelf} id={id} kinds={['engine']} />
+        <Numbers app={app} shelf={shelf} record={record} kinds={['engine']} />
       </details>
       <RecordHistory app={app} shelf={shelf} record={record} />
     </>
@@ -65,18 +64,27 @@ export function RecordPanel({
 }
 
 interface NumbersProps {
-  readonly app: LaterModels<'kit'>;
+  readonly app: LaterModels<'kit' | 'measure' | 'desk'>;
   readonly shelf: ShelfName;
-  readonly id: string;
+  readonly record: Shelves[ShelfName];
   readonly kinds: readonly FigureKind[];
 }
 
-function Numbers({ app, shelf, id, kinds }: NumbersProps) {
+function Numbers({ app, shelf, record, kinds }: NumbersProps) {
+  const { id } = record;
   const figures = app.kit.figures(shelf, id).filter(({ kind }) => kinds.includes(kind));
+  const told = tellingsOf(app, shelf, record);
   return (
     <ul class="number-list">
       {figures.map((figure) => (
-        <RecordNumber key={figure.path} app={app} shelf={shelf} id={id} figure={figure} />
+        <RecordNumber
+          key={figure.path}
+          app={app}
+          shelf={shelf}
+          id={id}
+          figure={figure}
+          told={told[figure.path.replace('felt.', '') as FeltName]?.figure}
+        />
       ))}
     </ul>
   );

@@ -5,7 +5,7 @@ import {
   type Sketch,
   tableSketch,
 } from '../../diagram/kit-sketch';
-import { isMeasured, tellingsOf } from '../../state/kit-telling';
+import { type ToldBy, tellingsOf, toldBy } from '../../state/kit-telling';
 import type { Named, ShelfName, Shelves } from '../../store/records';
 import { formatQuantity } from '../../units/format-number';
 import { BED_SIZE, type KitUnits } from '../../units/kit-units';
@@ -37,9 +37,15 @@ export function seenRecord<S extends ShelfName>(
   record: Shelves[S],
 ): SeenRecord {
   const told = tellingsOf(app, shelf, record);
-  const source = isMeasured(app, shelf, record.id) ? 'measured' : originWords(record);
+  const source = SOURCES[toldBy(app, shelf, record)] ?? originWords(record);
   return { ...SEEN[shelf](told, app, record as Shelves[S] & Shelves['tables']), source };
 }
+
+/** The invented figure does not stand as if nothing had been measured. */
+const SOURCES: { readonly [B in ToldBy]?: string } = {
+  readings: 'measured',
+  unread: 'before its readings: they count when in play',
+};
 
 type Tellings = ReturnType<typeof tellingsOf>;
 type Seen = Omit<SeenRecord, 'source'>;

@@ -7,6 +7,8 @@ import type { LaterModels, Models } from '../app-models';
 import { AimEffect } from './AimEffect';
 import type { MeasureSession } from './measure-session';
 import { ReadingRows } from './ReadingRows';
+import { doubtOf, SECOND_LOOK, verdictWords } from './reading-doubt';
+import { SecondLook } from './SecondLook';
 import { SurenessList } from './SurenessList';
 import { shotName } from './trial-words';
 
@@ -27,6 +29,8 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
   useEffect(() => measure.foresee(attempt.id), [measure, attempt.id]);
   const opened = session.opened.value;
   const earlier = opened?.id === attempt.id ? opened.knowledge : measure.before.value;
+  const beside = report && foreseen?.id === attempt.id ? foreseen.readings : [];
+  const doubt = doubtOf(report, beside, attempt);
   return (
     <section class="attempt-result" aria-label={name}>
       <header class="attempt-head">
@@ -36,13 +40,14 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
         <p class="attempt-place">{name}</p>
       </header>
       <output class="attempt-verdict">
-        {measure.isFresh.value ? verdictWords(report, attempt) : 'Working out what it tells…'}
+        {measure.isFresh.value ? verdictWords(doubt) : 'Working out what it tells…'}
       </output>
+      {SECOND_LOOK.includes(doubt) && <SecondLook app={app} attempt={attempt} />}
       {measure.isFresh.value && report && <AimEffect app={app} earlier={earlier} />}
       <ReadingRows
         app={app}
         attempt={attempt}
-        beside={report && foreseen?.id === attempt.id ? foreseen.readings : []}
+        beside={beside}
         isDoubtful={report?.isDoubtful ?? false}
         expectedWord="expected"
       />
@@ -60,17 +65,6 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
       </div>
     </section>
   );
-}
-
-function verdictWords(
-  report: { readonly isDoubtful: boolean } | null,
-  { isStruckOut }: Attempt,
-): string {
-  if (isStruckOut) return 'Struck out: it does not count.';
-  if (!report) return 'It is not of the kit in play, and does not count for it.';
-  return report.isDoubtful
-    ? '◌ Doubtful: it looks like a slip, and hardly counts. Play it again, or strike it out in the list.'
-    : 'It counts.';
 }
 
 /** Surer by less than this share is not worth a line. */

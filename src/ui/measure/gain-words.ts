@@ -47,9 +47,8 @@ function enoughWords(enoughM: number, tableLengthM: number): string {
 export function toGoWords(shots: number | null, first: string | null): string {
   if (shots === 0) return 'Good enough for the shot on Shot.';
   const count = shots === null ? 'More than a dozen' : `About ${shots}`;
-  const until = 'until it is good enough for the shot on Shot.';
-  if (shots === 1) return `${count} more shot${first === null ? '' : ` for ${first}`} ${until}`;
-  return `${count} more shots${first === null ? '' : `, first for ${first},`} ${until}`;
+  const lesson = first === null ? '' : `, ${shots === 1 ? '' : 'first '}for ${first},`;
+  return `${count} more ${shots === 1 ? 'shot' : 'shots'}${lesson} until it is good enough for the shot on Shot.`;
 }
 
 /** What good enough means, said once. */

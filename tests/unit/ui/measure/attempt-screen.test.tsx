@@ -194,6 +194,21 @@ describe('an attempt', () => {
     await screen.findByText('This one is no longer here.');
   });
 
+  it('has at hand what can be done about a reading that looks like a slip', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [
+      { ...FINISHED_LINE, readings: { landingM: 0.04 } },
+    ]);
+    await screen.findByText(/Doubtful: it looks like a slip/, {}, { timeout: 60_000 });
+    await press('Strike out');
+    expect(measure.progress('attempt-line')?.attempt.isStruckOut).toBe(true);
+    await screen.findByText(/Struck out: it does not count/);
+    await press('Take back in');
+    expect(measure.progress('attempt-line')?.attempt.isStruckOut).toBe(false);
+    await press('Play it again');
+    await heading('Place the cue ball');
+    expect(measure.unfinished.value?.attempt.shot).toEqual(FINISHED_LINE.shot);
+  }, 120_000);
+
   it('tells what was expected before the reading, whatever was read then', async () => {
     const expected = async (landingM: number) => {
       const attempt = { ...FINISHED_LINE, readings: { landingM } };

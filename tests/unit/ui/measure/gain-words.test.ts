@@ -34,7 +34,7 @@ describe('what a trial did to the aim', () => {
   });
 
   it('says what they are for, which need not be what comes next', () => {
-    expect(toGoWords(1, 'your cue’s squirt')).toMatch(/^About 1 more shot for your cue’s squirt/);
+    expect(toGoWords(1, 'your cue’s squirt')).toMatch(/^About 1 more shot, for your cue’s squirt/);
     expect(toGoWords(3, 'your cue’s squirt')).toMatch(/^About 3 more shots, first for your cue’s/);
   });
 });
