@@ -27,10 +27,10 @@ export function PlayedFigure({ app, shelf, record }: Props) {
           <strong>{told?.figure}</strong> {told?.short}, {measuredFrom(shots)}
         </p>
       ) : (
-        <p>{isInPlay ? 'Working out the readings…' : 'Its readings count when in play.'}</p>
+        <p>Its readings count once worked out in play.</p>
       )}
       <p class="place-note">
-        Below: its numbers before readings ({originWords(record)}).{' '}
+        Below: numbers before readings ({originWords(record)}).{' '}
         {isInPlay &&
           by === 'readings' &&
           handShareWords(shelf, measure.before.value, measure.knowledge.value)}{' '}

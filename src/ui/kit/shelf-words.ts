@@ -44,7 +44,7 @@ export function seenRecord<S extends ShelfName>(
 /** The invented figure does not stand as if nothing had been measured. */
 const SOURCES: { readonly [B in ToldBy]?: string } = {
   readings: 'measured',
-  unread: 'before its readings: they count when in play',
+  unread: 'before readings, which count in play',
 };
 
 type Tellings = ReturnType<typeof tellingsOf>;

@@ -8,7 +8,7 @@ export type Doubt = 'struck-out' | 'other-kit' | 'doubtful' | 'far' | 'none';
 export const SECOND_LOOK: readonly Doubt[] = ['struck-out', 'doubtful', 'far'];
 
 const VERDICTS: Readonly<Record<Doubt, string>> = {
-  'struck-out': '✕ Struck out: it does not count.',
+  'struck-out': 'Struck out: it does not count.',
   'other-kit': 'It is not of the kit in play, and does not count for it.',
   doubtful: '◌ Doubtful: it looks like a slip, and hardly counts.',
   far: '⚠ Far from what was expected: look at it again. It counts.',

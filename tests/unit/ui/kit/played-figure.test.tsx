@@ -14,7 +14,7 @@ describe('the numbers of a record', () => {
     const { container, app } = openMeasure('#kit/cues/demo-cue-house', [FINISHED_LINE]);
     await screen.findByText(/measured from 1 shot$/, {}, PATIENCE);
     expect(container.querySelector('.played-figure')?.textContent).toMatch(
-      /^\d+ mm squirt, measured from 1 shotBelow: its numbers before readings \(an invented/,
+      /^\d+ mm squirt, measured from 1 shotBelow: numbers before readings \(an invented/,
     );
     const squirt = screen.getByRole<HTMLInputElement>('textbox', { name: /^Squirt over/ });
     fireEvent.input(squirt, { target: { value: '46' } });
