@@ -24,6 +24,16 @@ interface BedSize {
   readonly widthM: number;
 }
 
+/** Which end is which, and which side is the left one seen from the break end. */
+export function endWords(isTurned: boolean): {
+  readonly breakEnd: string;
+  readonly farEnd: string;
+} {
+  return isTurned
+    ? { breakEnd: 'break end · left is above', farEnd: 'far end' }
+    : { breakEnd: 'break end', farEnd: '' };
+}
+
 /** Clear height for the line of text under the frame. */
 const TEXT_LINE = 1.35;
 const LEAST_PX = 24;

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Point } from '../diagram/canvas';
-import type { TableMap } from '../diagram/table-map';
+import { endWords, type TableMap } from '../diagram/table-map';
 import { layOutRails } from '../diagram/table-rails';
 import type { TableShape } from '../engine/table/table-shape';
 import { TableRails } from './TableRails';
@@ -40,6 +40,7 @@ interface Props {
 /** An empty table from above, with what lies on it, within an svg. */
 export function PlainTable({ shape, map, hasEndNote = false, children }: Props) {
   const { bedPath, diamonds, pockets } = layOutRails(shape, map);
+  const { breakEnd, farEnd } = endWords(map.isTurned);
   return (
     <>
       <TableRails frame={map.frame} diamonds={diamonds} />
@@ -49,9 +50,14 @@ export function PlainTable({ shape, map, hasEndNote = false, children }: Props) 
       ))}
       {children}
       {hasEndNote && (
-        <text class="plain-note" x={map.endLabel.x} y={map.endLabel.y}>
-          break end
-        </text>
+        <>
+          <text class="plain-note" x={map.endLabel.x} y={map.endLabel.y}>
+            {breakEnd}
+          </text>
+          <text class="plain-note" x={map.scaleLabel.x} y={map.scaleLabel.y} text-anchor="end">
+            {farEnd}
+          </text>
+        </>
       )}
     </>
   );

@@ -56,7 +56,7 @@ describe('by taps alone', () => {
       await tapTimes('Move ball down', 10);
       await expect
         .poll(status)
-        .toMatch(new RegExp(`: ${(up * 8).toFixed(1)} diamonds up, 2.2 from`));
+        .toMatch(new RegExp(`: ${(up * 8).toFixed(1)} diamonds along, 2.2 from`));
     }
   });
 
@@ -67,7 +67,7 @@ describe('by taps alone', () => {
     await tapButton(app.page, 'Put a zone in the middle');
     await tapTimes('Move zone right', 10);
     await tapTimes('Larger', 2);
-    await expect.poll(status).toBe('Zone: 4.2 diamonds up, 2.0 from the left, 0.70 m across.');
+    await expect.poll(status).toBe('Zone: 4.2 diamonds along, 2.0 from the left, 0.70 m across.');
   });
 });
 

@@ -39,7 +39,7 @@ it('lays, moves and plays balls without a finger', async () => {
   await enter(/^Put down$/);
   for (let i = 0; i < 20; i++) await page.keyboard.press('ArrowRight');
   // Twenty centimetres of a nine-foot table's diamonds, 31.75 cm each, above its middle.
-  await expect.poll(status).toBe('8 ball: 4.6 diamonds up, 2.0 from the left.');
+  await expect.poll(status).toBe('8 ball: 4.6 diamonds along, 2.0 from the left.');
   await enter(/^Play$/);
   await enter(/^8 ball$/);
   await enter(/^Into the far left pocket/);

@@ -33,7 +33,7 @@ it('goes from an empty table to a filled-in Shot by a thumb', async () => {
   const { page } = app;
   await layTwoBalls();
   expect(await page.locator('.board-ball').count()).toBe(2);
-  expect(await status()).toMatch(/^1 ball: 5\.[567] diamonds up, 2\.[789] from the left\.$/);
+  expect(await status()).toMatch(/^1 ball: 5\.[567] diamonds along, 2\.[789] from the left\.$/);
   await tapButton(page, 'Play');
   await tapButton(page, '1 ball');
   await tapButton(page, /^Into the far right pocket/);
@@ -102,7 +102,7 @@ it('chooses ball and pocket on the drawing, and marks a zone there', async () =>
   expect(await status()).toContain('The 1 into the far left pocket');
   await tapButton(page, 'Zone');
   await tapTable(page, { up: 0.5, across: 0.25 });
-  await expect.poll(status).toMatch(/^Zone: 4\.0 diamonds up, 1\.0 from the left/);
+  await expect.poll(status).toMatch(/^Zone: 4\.0 diamonds along, 1\.0 from the left/);
 });
 
 it('puts its sheet on the left for a left hand, and never turns the table over', async () => {

@@ -64,6 +64,8 @@ export interface ChooseModel extends Gestures {
   readonly range: ReadonlySignal<ChanceRange | null>;
   /** The way looked at, as it is logged; null where there is none, or the balls or the kit changed since. */
   readonly toLog: ReadonlySignal<ShotToLog | null>;
+  /** Whether more is known of who plays than the chance of the way looked at counts: it is on its way. */
+  readonly isChanceStale: ReadonlySignal<boolean>;
   /** One line on what could not be done or saved, or null. */
   readonly problem: ReadonlySignal<string | null>;
   select(name: BallName | null): void;

@@ -10,10 +10,14 @@ import type { Comparing } from './comparing';
 /** The way looked at, and how it plays out. */
 export interface Choosing {
   readonly chosen: ReadonlySignal<RankedWay | null>;
+  /** What it was worked out for; null while there is none. */
+  readonly chosenFor: ReadonlySignal<RankQuestion | null>;
   readonly fan: ReadonlySignal<readonly FanPlay[]>;
   readonly range: ReadonlySignal<ChanceRange | null>;
   readonly problem: ReadonlySignal<string | null>;
   choose(way: RankedWay | null): void;
+  /** Works its chance out anew for somebody of whom more is known: way, paths and aim stay. */
+  renew(question: RankQuestion): void;
   /** The best way of a cell of the map: by the values beside it, not by their places. */
   chooseCell(side: number, speedMps: number): void;
 }
@@ -30,6 +34,7 @@ export function createChoosing(
   rangeOf: (asked: RankQuestion, way: RankedWay) => RangeJob | null,
 ): Choosing {
   const chosen = signal<RankedWay | null>(null);
+  const chosenFor = signal<RankQuestion | null>(null);
   const fan = signal<readonly FanPlay[]>([]);
   const range = signal<ChanceRange | null>(null);
   const problem = signal<string | null>(null);
@@ -39,6 +44,7 @@ export function createChoosing(
     abort.abort();
     abort = new AbortController();
     chosen.value = way;
+    chosenFor.value = way && asked.peek();
     fan.value = [];
     range.value = null;
     problem.value = null;
@@ -54,6 +60,9 @@ export function createChoosing(
   const playOut = async (way: RankedWay, question: RankQuestion, isUnwanted: AbortSignal) => {
     const plays = await work?.('fan', { asked: question, option: way.option }, isUnwanted);
     if (plays && !isUnwanted.aborted) fan.value = plays;
+    await tellRange(way, question, isUnwanted);
+  };
+  const tellRange = async (way: RankedWay, question: RankQuestion, isUnwanted: AbortSignal) => {
     const job = rangeOf(question, way);
     // The way stands without it.
     const ends = job && (await work?.('range', job, isUnwanted).catch(() => null));
@@ -73,9 +82,26 @@ export function createChoosing(
       await playOut(way, question, isUnwanted);
     });
   };
+  const renew = (question: RankQuestion) => {
+    const former = chosen.peek();
+    if (former === null) return;
+    abort.abort();
+    abort = new AbortController();
+    const isUnwanted = abort.signal;
+    void attempt(isUnwanted, async () => {
+      const { option } = former;
+      const worked = await work?.('refine', { asked: question, option }, isUnwanted);
+      if (!worked || isUnwanted.aborted) return;
+      chosen.value = worked;
+      chosenFor.value = question;
+      await (fan.peek().length === 0 ? playOut : tellRange)(worked, question, isUnwanted);
+    });
+  };
 
   return {
     chosen,
+    chosenFor,
+    renew,
     fan,
     range,
     problem,

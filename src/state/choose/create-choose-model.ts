@@ -74,15 +74,25 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   });
   /** Whoever plays is learnt from what they log: that leaves the same shot to be logged again. */
   const toLog = computed(() => {
-    const [way, asked] = [choosing.chosen.value, comparing.asked.value];
-    if (way === null || asked === null || !isSame(present.value?.scene, asked.scene)) return null;
+    const [way, asked] = [choosing.chosen.value, choosing.chosenFor.value];
+    if (way === null || asked === null || !isSameShot(present.value, asked)) return null;
     return askedByWay(asked, way.option, spreadAlong(asked));
   });
   const compare = () => {
     choosing.choose(null);
     comparing.compare();
   };
-  const ways = { isDue: () => toLog.value === null && comparing.isDue(), begin: compare };
+  const isChanceStale = computed(
+    () => toLog.value !== null && !isSame(present.value, choosing.chosenFor.value),
+  );
+  const compareAtRest = () => {
+    const question = present.peek();
+    if (toLog.peek() === null || question === null) return compare();
+    // Before all else: whoever looks at it waits for its chance alone.
+    choosing.renew(question);
+    comparing.compare();
+  };
+  const ways = { isDue: comparing.isDue, begin: compareAtRest };
   const selected = signal<BallName | null>(null);
   const neighbours = computed(() => {
     const name = selected.value;
@@ -144,6 +154,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     fan: choosing.fan,
     range: choosing.range,
     toLog,
+    isChanceStale,
     problem,
     select(name) {
       selected.value = name;
@@ -173,9 +184,9 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     chooseCell: choosing.chooseCell,
     sendToShot() {
       const way = choosing.chosen.peek();
-      const question = comparing.asked.peek();
+      const question = choosing.chosenFor.peek();
       if (way === null || question === null) return false;
-      if (comparing.comparison.peek().isStale) {
+      if (toLog.peek() === null) {
         refusal.value = OUT_OF_DATE;
         return false;
       }
@@ -187,4 +198,11 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
       await kept.flush();
     },
   };
+}
+
+/** Whether a stroke does the same in both, whoever plays it. */
+function isSameShot(one: RankQuestion | null, other: RankQuestion): boolean {
+  return (
+    one !== null && isSame(one.scene, other.scene) && isSame(one.question.kit, other.question.kit)
+  );
 }

@@ -7,6 +7,7 @@ import {
 } from '../../diagram/table-chances';
 import type { Models } from '../app-models';
 import { easeWords, type Telling, tellingOf } from '../chance-telling';
+import { tipOf } from '../shot/tip-told';
 import { cellWords, mapWords, shortSpeed } from './chance-words';
 import './ChanceMap.css';
 
@@ -17,7 +18,7 @@ const HIGH = 26;
 export type PickedCell = Pick<ChanceCell, 'column' | 'row'>;
 
 interface Props {
-  readonly app: Models<'shot' | 'choose' | 'player'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'desk'>;
   readonly grid: ChanceGrid;
   /** Kept by the caller, so that it is still there when the map comes back. */
   readonly picked: Signal<PickedCell | null>;
@@ -31,6 +32,7 @@ const MAP_KEY = 'map';
 /** Chance over side and speed: each cell says its per cent, or in a word how easy it is; a tap or the buttons pick one. */
 export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
   const scale = app.shot.speedScale.value;
+  const tip = tipOf(app);
   const telling = tellingOf(app);
   const best = bestCell(grid);
   const at = picked.value ?? best ?? { column: Math.floor(grid.sides.length / 2), row: 0 };
@@ -54,7 +56,7 @@ export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
         </span>
         <svg
           role="img"
-          aria-label={mapWords(grid, scale, telling)}
+          aria-label={mapWords(grid, scale, telling, tip)}
           viewBox={`0 0 ${WIDE * grid.sides.length} ${HIGH * grid.rows.length}`}
           onPointerUp={(event) => pick(cellUnder(event, grid))}
         >
@@ -71,7 +73,7 @@ export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
           app={app}
           grid={grid}
           cell={cell}
-          words={cellWords(cell, grid, scale, telling)}
+          words={cellWords(cell, grid, scale, telling, tip)}
           pick={pick}
           onLook={onLook}
         />

@@ -3,12 +3,13 @@ import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
+import { tipOf } from '../shot/tip-told';
 import { rangeLine, shareWords } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
 
 interface Props {
-  readonly app: Models<'shot' | 'choose' | 'player' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
   readonly way: RankedWay;
 }
 
@@ -19,22 +20,27 @@ export function WayHead({ app, way }: Props) {
   useEffect(() => {
     if (name !== '') heading.current?.focus({ preventScroll: true });
   }, [name]);
-  const { isStale } = app.choose.comparison.value;
+  const { isChanceStale, toLog } = app.choose;
+  const isStale = toLog.value === null;
+  const isOld = isStale || isChanceStale.value;
   const telling = tellingOf(app);
   return (
     <div class={isStale ? 'way-head is-stale' : 'way-head'}>
       <h2 id="chosen-way" tabIndex={-1} ref={heading}>
         <span class="way-label">{leadLabel(way, telling)}</span>{' '}
-        <b class="way-figure">{shareWords(leadShare(way), telling)}</b> <span>{name}</span>
+        <b class={isOld ? 'way-figure is-old' : 'way-figure'}>
+          {shareWords(leadShare(way), telling)}
+        </b>{' '}
+        <span>{name}</span>
       </h2>
-      <p class="way-stroke">{strokeWords(way, app.shot.speedScale.value)}</p>
+      <p class="way-stroke">{strokeWords(way, app.shot.speedScale.value, tipOf(app))}</p>
       <p class="way-reason">{wayLine(way, telling)}.</p>
       <RangeLine app={app} />
-      {isStale && (
+      {isOld && (
         <p class="way-reason">
-          {app.choose.toLog.value === null
+          {isStale
             ? 'The position has changed since.'
-            : `More is known of ${forWords(app.player.inPlay.value)} since.`}
+            : `More is known of ${forWords(app.player.inPlay.value)}: chance worked out anew…`}
         </p>
       )}
     </div>
@@ -51,7 +57,7 @@ function RangeLine({ app }: { app: Models<'choose' | 'player'> }) {
 /** Under the table: where the cue ball ends, and the way to the aim. */
 export function WayFan({ app: { choose, router }, way }: Props) {
   const plays = choose.fan.value;
-  const { isStale } = choose.comparison.value;
+  const isStale = choose.toLog.value === null;
   return (
     <section class="way-fan" aria-labelledby="chosen-way">
       {way.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
@@ -83,7 +89,7 @@ export function WayFan({ app: { choose, router }, way }: Props) {
           class="button"
           aria-label="Log how it went"
           data-opens="ways/after"
-          disabled={choose.toLog.value === null}
+          disabled={isStale}
           onClick={() => router.open('ways/after')}
         >
           Log

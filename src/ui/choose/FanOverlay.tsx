@@ -25,7 +25,7 @@ export function FanOverlay({ choose, board, keepOff, children }: Props) {
   const map = board.map.value;
   const taken = [...keepOff, ...ballsOn(choose, board).map(boxAround)];
   const paths = layOutFan(choose.fan.value, map, board.canvas.value, taken);
-  const name = choose.comparison.value.isStale ? 'fan is-old' : 'fan';
+  const name = choose.toLog.value === null ? 'fan is-old' : 'fan';
   return (
     <>
       <g class={name}>

@@ -47,7 +47,7 @@ function linesOf(choose: ChooseModel, board: Board): ShotLines | null {
   const { ball, pocket } = goal;
   if (!shot || now === null || ball === null || pocket === null) return null;
   const way = choose.chosen.value;
-  const aimRad = way && !choose.comparison.value.isStale ? way.option.stroke.aimRad : null;
+  const aimRad = way && choose.toLog.value !== null ? way.option.stroke.aimRad : null;
   return layOutShot({ shot, balls, ball, pocket, aimRad }, choose.shape.value, board.map.value);
 }
 

@@ -3,6 +3,7 @@ import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { textWidthPx } from '../../diagram/canvas';
 import { spreadBalls } from '../../diagram/spread-balls';
+import { endWords } from '../../diagram/table-map';
 import type { BallName as Name } from '../../engine/lie/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
@@ -131,7 +132,7 @@ interface BedProps {
 }
 
 function Bed({ choose, board, mode }: BedProps) {
-  const { frame, endLabel, scaleLabel } = board.map.value;
+  const { isTurned, frame, endLabel, scaleLabel } = board.map.value;
   const { bedPath, noses, diamonds, pockets } = board.rails.value;
   const into = useComputed(() => choose.open.value.goal.pocket).value;
   const holeClass = (name: PocketName) => {
@@ -153,23 +154,27 @@ function Bed({ choose, board, mode }: BedProps) {
         <path key={nose} class="board-nose" d={nose} />
       ))}
       <text class="board-note" x={endLabel.x} y={endLabel.y}>
-        break end
+        {endWords(isTurned).breakEnd}
       </text>
       <ScaleNote board={board} at={scaleLabel} />
     </>
   );
 }
 
-/** Letters of "break end" and a gap. */
-const END_LETTERS = 11;
+/** Letters of a gap between two words under the table. */
+const GAP_LETTERS = 2;
 
-/** Says that balls are drawn larger than true, where there is room to say so. */
+/** Names the far end; says that balls are drawn larger than true, where there is room to say so. */
 function ScaleNote({ board, at }: { board: Board; at: { x: number; y: number } }) {
   const { enlarged } = board.size.value;
-  const text = `balls drawn ${enlarged.toFixed(1)} ×`;
+  const { isTurned, frame } = board.map.value;
+  const { breakEnd, farEnd } = endWords(isTurned);
+  const drawn = `balls drawn ${enlarged.toFixed(1)} ×`;
+  const both = farEnd === '' ? drawn : `${drawn} · ${farEnd}`;
   const { textPx } = board.canvas.value;
-  const isRoomy = textWidthPx(text.length + END_LETTERS, textPx) < board.map.value.frame.width;
-  if (enlarged < 1.05 || !isRoomy) return null;
+  const letters = breakEnd.length + GAP_LETTERS + both.length;
+  const isRoomy = textWidthPx(letters, textPx) < frame.width;
+  const text = enlarged < 1.05 || !isRoomy ? farEnd : both;
   return (
     <text class="board-note" x={at.x} y={at.y} text-anchor="end">
       {text}

@@ -42,8 +42,6 @@ interface Press {
 
 /** A finger that moves less than this has tapped, px. */
 const TAP_PX = 8;
-/** A dragged ball shows this far above the finger, px. */
-const LIFT_PX = 56;
 /** How far from a ball's or a pocket's middle a finger still means it, px. */
 const BALL_REACH_PX = 26;
 const POCKET_REACH_PX = 34;
@@ -84,7 +82,7 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
       const corner = { x: left, y: top };
       const start = within(corner, event);
       const ball = mode() === 'balls' ? ballAt(start) : null;
-      const grip = gripOf(ball, start, event.pointerType, choose, board);
+      const grip = gripOf(ball, start, choose, board);
       const selected = choose.selected.peek();
       press = {
         pointerId: event.pointerId,
@@ -145,15 +143,13 @@ function isTapOnCloth({ ball, isInHand, now, start }: Press): boolean {
   return (ball === null || isInHand) && apart(now, start) <= TAP_PX;
 }
 
-/** A finger hides what it holds, a mouse does not. */
+/** A ball moves as far as the finger does, from where it lies: it never jumps to it. */
 function gripOf(
   ball: BallName | null,
   finger: Point,
-  pointerType: string,
   { open }: ChooseModel,
   { map }: Board,
 ): Point {
-  if (pointerType === 'touch') return { x: 0, y: -LIFT_PX };
   const held = open.peek().balls.find(({ name }) => name === ball);
   if (!held) return { x: 0, y: 0 };
   const { x, y } = map.peek().toPoint(held);

@@ -4,10 +4,11 @@ import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { ChanceRange } from '../../engine/player/some-players';
 import type { Difference } from '../../state/choose/for-most';
 import { ordinal } from '../../units/diamond-count';
-import { formatNumber, formatQuantity } from '../../units/format-number';
+import { formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
-import { TIP_CONTACT } from '../../units/tip-contact';
 import { easeWords, type Telling } from '../chance-telling';
+import type { TipTold } from '../shot/tip-told';
+import { tipInWords } from '../shot/tip-words';
 import { percentWords } from './table-words';
 
 /** One decimal is enough on an axis and in a list. */
@@ -71,34 +72,34 @@ function apartWords({ option: { stroke: one } }: RankedWay, { option }: RankedWa
 /** Speeds this many times apart are two to a player. */
 const TELLS_APART = 1.15;
 
-/** A cell in words, by straight lines: "0.2 R → right, 1.6 m/s: goes about 41 %". */
+/** A cell in words, by straight lines: "⅜ tip right, 1.6 m/s: goes about 41 %". */
 export function cellWords(
   { column, row, best }: ChanceCell,
   { sides, speedsMps }: ChanceGrid,
   scale: SpeedScale,
   telling: Telling,
+  tip: TipTold,
 ): string {
   const speed = shortSpeed(speedsMps[row] ?? 0, scale);
   const about = telling === 'figures' ? 'goes about ' : '';
   const goes = best ? `${about}${shareWords(best.chance.share, telling)}` : 'does not go';
-  return `${sideWords(sides[column] ?? 0)}, ${speed}: ${goes}`;
+  return `${sideWords(sides[column] ?? 0, tip)}, ${speed}: ${goes}`;
 }
 
-/** "¼ R → right"; none is "no side". */
-export function sideWords(side: number): string {
-  return radiiWords(side, '→ right', '← left') ?? 'no side';
-}
-
-/** A tip contact off the middle; null where it is not. */
-export function radiiWords(fraction: number, plus: string, minus: string): string | null {
-  const size = formatNumber(Math.abs(fraction), TIP_CONTACT);
-  return size === '0' ? null : `${size} R ${fraction > 0 ? plus : minus}`;
+/** "⅜ tip right"; none is "no side". */
+function sideWords(side: number, { unit, scale }: TipTold): string {
+  return side === 0 ? 'no side' : tipInWords({ side, height: 0 }, unit, scale);
 }
 
 /** What the whole map says: how often the best of each speed goes, and with what side. */
-export function mapWords(grid: ChanceGrid, scale: SpeedScale, telling: Telling): string {
+export function mapWords(
+  grid: ChanceGrid,
+  scale: SpeedScale,
+  telling: Telling,
+  tip: TipTold,
+): string {
   const rows = grid.rows.map((row) => bestCell({ ...grid, rows: [row] }));
-  const told = rows.flatMap((cell) => (cell ? [cellWords(cell, grid, scale, telling)] : []));
+  const told = rows.flatMap((cell) => (cell ? [cellWords(cell, grid, scale, telling, tip)] : []));
   const list = told.length === 0 ? 'nothing goes' : told.join('; ');
   const what = telling === 'figures' ? 'Chance' : 'How easy it is for most';
   return `${what} over side and speed. The best at each speed: ${list}`;

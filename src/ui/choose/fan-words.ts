@@ -27,7 +27,7 @@ export const SPREAD_LINE =
 /** What the lines of a fan are about. */
 export const FAN_LEAD = 'Where the cue ball rests, in diamonds';
 
-/** One line of the fan in words: "thin: 2.0 up, 1.5 from the left". */
+/** One line of the fan in words: "thin: 2.0 along, 1.5 from the left". */
 export function fanLine({ hit, play }: FanPlay, shape: TableShape): string {
   const outcome = play.balls[0]?.outcome;
   return `${HITS[hit]}: ${outcome ? outcomeWords(outcome, shape) : 'nothing to tell'}`;

@@ -51,15 +51,15 @@ interface Spot {
   readonly yM: number;
 }
 
-/** Diamonds from the break end and from the left: "2.0 diamonds up, 1.5 from the left". */
+/** Diamonds along from the break end, however the table lies, and from the left: "2.0 diamonds along, 1.5 from the left". */
 export function spotWords(spot: Spot, bed: BedSize): string {
-  return diamondWords(spot, bed).replace(' up', ' diamonds up');
+  return diamondWords(spot, bed).replace(' along', ' diamonds along');
 }
 
-/** The same where it is clear what is counted: "2.0 up, 1.5 from the left". */
+/** The same where it is clear what is counted: "2.0 along, 1.5 from the left". */
 export function diamondWords({ xM, yM }: Spot, { lengthM, widthM }: BedSize): string {
   const diamonds = (metres: number) => ((metres * ALONG) / lengthM).toFixed(1);
-  return `${diamonds(yM + lengthM / 2)} up, ${diamonds(xM + widthM / 2)} from the left`;
+  return `${diamonds(yM + lengthM / 2)} along, ${diamonds(xM + widthM / 2)} from the left`;
 }
 
 /** How large a round patch is: "0.50 m across". */

@@ -6,7 +6,9 @@ import type { SpeedScale } from '../../units/speed-unit';
 import { speedWord } from '../../units/speed-word';
 import type { Telling } from '../chance-telling';
 import { MISS_WORDS } from '../shot/room-words';
-import { radiiWords, shareWords, shortSpeed, sideWords } from './chance-words';
+import type { TipTold } from '../shot/tip-told';
+import { tipInWords } from '../shot/tip-words';
+import { shareWords, shortSpeed } from './chance-words';
 import { capitalised, percentWords } from './table-words';
 
 /** Said of every raised cue. */
@@ -125,14 +127,14 @@ function missWords(ends: readonly Stray[]): string {
   return `; ${told.map(([how, endedBy]) => `${MISS_WORDS[endedBy]} ${how}`).join(', ')}`;
 }
 
-/** The stroke in figures: "¼ R → right, ⅛ R ↓ low, 3° up, 1.6 m/s". */
+/** The stroke in figures: "⅜ tip right, ¼ tip low, cue 3° up, 1.6 m/s". */
 export function strokeWords(
   { option: { stroke } }: Pick<RankedWay, 'option'>,
   scale: SpeedScale,
+  tip: TipTold,
 ): string {
   return [
-    sideWords(stroke.side),
-    radiiWords(stroke.height, '↑ high', '↓ low') ?? 'middle height',
+    tipInWords(stroke, tip.unit, tip.scale),
     `cue ${formatQuantity(degreesOf(stroke.elevationRad), DEGREES)} up`,
     shortSpeed(stroke.speedMps, scale),
   ].join(', ');

@@ -15,9 +15,12 @@ interface Props {
 /** Right after a shot: what became of it, in one tap. */
 export function AfterShot({ app, asked }: Props) {
   const { player, router } = app;
-  const id = useSignal<string | null>(null);
+  const ids = useSignal<readonly string[]>([]);
+  const isNext = useSignal(false);
   const problem = useSignal('');
-  const logged = loggedShot(player, id.value);
+  const here = ids.value.flatMap((id) => loggedShot(player, id) ?? []);
+  const last = here.at(-1) ?? null;
+  const logged = isNext.value ? null : last;
   const shown = logged ?? asked;
   return (
     <>
@@ -32,12 +35,30 @@ export function AfterShot({ app, asked }: Props) {
           onLog={(became) => {
             if (asked === null) return;
             const made = player.log({ ...asked, ...became, testId: null });
-            id.value = made.ok ? made.id : null;
+            if (made.ok) ids.value = [...ids.value, made.id];
+            isNext.value = !made.ok && isNext.value;
             problem.value = made.ok ? '' : made.problem;
           }}
+          more={
+            asked && (
+              <button type="button" class="button" onClick={() => (isNext.value = true)}>
+                Same again
+              </button>
+            )
+          }
         >
-          <LoggedNews app={app} logged={logged} problem={problem.value} />
-          {logged && <p class="place-note">Another result corrects it; Back for the next.</p>}
+          <LoggedNews
+            app={app}
+            logged={last}
+            problem={problem.value}
+            onUndone={() => (isNext.value = here.length > 1)}
+          />
+          {last && (
+            <p class="place-note">
+              {here.length} logged.{' '}
+              {logged ? 'Another result corrects the last.' : 'Now the next of the same.'}
+            </p>
+          )}
         </ShotEntry>
       )}
     </>

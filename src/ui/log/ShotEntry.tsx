@@ -78,11 +78,14 @@ export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) 
           onResult={(result) => {
             if (logged) return correct({ result });
             const scratched = isScratched.value;
+            // The next shot of the same begins with nothing said.
+            isScratched.value = false;
+            isMarking.value = false;
             onLog({ result, scratched, cueBall: null, asMeant: true });
           }}
           onScratched={(scratched) => {
-            isScratched.value = scratched;
-            correct({ scratched });
+            if (logged) correct({ scratched });
+            else isScratched.value = scratched;
           }}
         />
       )}

@@ -1,6 +1,8 @@
 import { useComputed } from '@preact/signals';
 import { heldOnBed } from '../../diagram/held-on-bed';
+import { ballSize } from '../../diagram/table-balls';
 import { layOutTable, stepOnTable } from '../../diagram/table-map';
+import type { BallName } from '../../engine/lie/position';
 import type { Point } from '../../engine/table/point';
 import { shapeOf } from '../../state/table-in-play';
 import type { PlayedShot } from '../../store/player';
@@ -26,8 +28,38 @@ const KEYS: Readonly<Record<string, readonly [right: number, up: number]>> = {
 /** Of the table's length: a quarter of a diamond, and with Shift half of one. */
 const STEP_SHARE = 1 / 32;
 const LONG_STEP_SHARE = 1 / 16;
-/** So small a drawing shows balls larger than they are, px. */
-const LEAST_BALL_PX = 6;
+/** Of a ball's radius: how high its number is, and the cue ball's dot. */
+const NUMBER = 1.2;
+const DOT = 0.3;
+
+interface BallBeforeProps {
+  readonly name: BallName;
+  readonly at: Point;
+  readonly radiusPx: number;
+}
+
+/** Where a ball lay before the shot: by its number, the cue ball by its dot. */
+function BallBefore({ name, at: { x, y }, radiusPx }: BallBeforeProps) {
+  const highPx = NUMBER * radiusPx;
+  return (
+    <>
+      <circle class="stopped-before" cx={x} cy={y} r={radiusPx} />
+      {name === 'cue' ? (
+        <circle class="plain-dot" cx={x} cy={y} r={DOT * radiusPx} />
+      ) : (
+        <text
+          class="stopped-number"
+          text-anchor="middle"
+          x={x}
+          y={y + 0.35 * highPx}
+          font-size={highPx}
+        >
+          {name}
+        </text>
+      )}
+    </>
+  );
+}
 
 /** Where the cue ball stopped: a tap on the table, or the arrow keys. */
 export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
@@ -37,7 +69,7 @@ export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
   const shape = shapeOf(position ?? inPlay);
   const map = useComputed(() => layOutTable(shape, canvas.value)).value;
   const { ballRadiusM } = shot.kit;
-  const radiusPx = Math.max(LEAST_BALL_PX, ballRadiusM * map.pxPerM);
+  const { radiusPx } = ballSize(ballRadiusM, map);
   const put = (xM: number, yM: number) => {
     const held = heldOnBed({ xM, yM }, shape, ballRadiusM);
     onStopped({ x: held.xM, y: held.yM });
@@ -79,10 +111,9 @@ export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
           }}
         >
           <PlainTable shape={shape} map={map} hasEndNote>
-            {position?.balls.map(({ name, ...spot }) => {
-              const { x, y } = map.toPoint(spot);
-              return <circle key={name} class="stopped-before" cx={x} cy={y} r={radiusPx} />;
-            })}
+            {position?.balls.map(({ name, ...spot }) => (
+              <BallBefore key={name} name={name} at={map.toPoint(spot)} radiusPx={radiusPx} />
+            ))}
             {stopped && (
               <>
                 <circle class="stopped-ring" cx={stopped.x} cy={stopped.y} r={radiusPx + 5} />
@@ -93,7 +124,11 @@ export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
         </svg>
       </div>
       <div class="stopped-foot">
-        <p role="status">{cueBall ? `It stopped ${words}.` : 'Tap where the cue ball stopped.'}</p>
+        <p role="status">
+          {cueBall
+            ? `It stopped ${words}.`
+            : 'Tap where the cue ball stopped. Dashed: where the balls lay, the dot the cue ball.'}
+        </p>
         {cueBall && (
           <button type="button" class="button" onClick={() => onStopped(null)}>
             Take it off

@@ -98,10 +98,15 @@ describe('what Choose works out by itself', () => {
     knowledge.value = { ...known, spread: { ...known.spread, massRatio: 0.01 } };
     rest();
     expect(model.chosen.value).not.toBeNull();
-    expect(model.comparison.value).toMatchObject({ state: 'done', isStale: true });
-    model.choose(null);
-    rest();
-    expect(model.comparison.value).toMatchObject({ state: 'running', isStale: false });
+    // The chance alone waits, and what is looked at is aimed and logged all the while.
+    expect(model.isChanceStale.value).toBe(true);
+    expect(model.toLog.value).not.toBeNull();
+    expect(model.sendToShot()).toBe(true);
+    const place = model.chosen.value?.option.place;
+    await answerAll(hired);
+    expect(model.comparison.value).toMatchObject({ state: 'done', isStale: false });
+    expect(model.isChanceStale.value).toBe(false);
+    expect(model.chosen.value?.option.place).toBe(place);
   });
 });
 

@@ -25,8 +25,8 @@ describe('laying balls by buttons', () => {
     press('5 ball');
     await expect.poll(line).toBe('Tap the table to put the 5 ball down.');
     press('Put down');
-    // The middle of the table: four diamonds up and two across.
-    await expect.poll(line).toBe('5 ball: 4.0 diamonds up, 2.0 from the left.');
+    // The middle of the table: four diamonds along and two across.
+    await expect.poll(line).toBe('5 ball: 4.0 diamonds along, 2.0 from the left.');
   });
 
   it('says first what the selected ball touches', async () => {

@@ -29,9 +29,9 @@ const SHOT: PositionShot = {
 describe('words for a table', () => {
   it('tell a spot in diamonds from the break end and from the left', () => {
     // Eight diamonds along, four across; the origin is the middle.
-    expect(spotWords({ xM: 0, yM: 0 }, NINE_FOOT)).toBe('4.0 diamonds up, 2.0 from the left');
+    expect(spotWords({ xM: 0, yM: 0 }, NINE_FOOT)).toBe('4.0 diamonds along, 2.0 from the left');
     expect(spotWords({ xM: 0.3175, yM: -1.27 }, NINE_FOOT)).toBe(
-      '0.0 diamonds up, 3.0 from the left',
+      '0.0 diamonds along, 3.0 from the left',
     );
   });
 
@@ -136,12 +136,12 @@ describe('the drawing in words', () => {
   it('tells balls, what is played and the zone', () => {
     const { choose } = inventedChoose();
     const words = boardWords(choose, 'm', NONE_TOLD);
-    expect(words).toContain('Cue ball 2.4 diamonds up, 1.1 from the left');
+    expect(words).toContain('Cue ball 2.4 diamonds along, 1.1 from the left');
     expect(words).toContain('12 ball');
     expect(words).toContain('The 11 is frozen to the 12');
     expect(words).toContain('The 3 into the far right pocket');
     expect(words).toContain(
-      'Zone for the cue ball 3.4 diamonds up, 1.4 from the left, 0.50 m across',
+      'Zone for the cue ball 3.4 diamonds along, 1.4 from the left, 0.50 m across',
     );
     expect(boardWords(choose, 'in', NONE_TOLD)).toContain(', 20 in across');
   });

@@ -15,9 +15,15 @@ import {
 } from '../../../../src/ui/choose/way-words';
 import { tileWords } from '../../../../src/ui/shot/tile-words';
 import { speedScale } from '../../../../src/units/speed-unit';
+import { tipScale } from '../../../../src/units/tip-unit';
 import { openShot } from '../../state/open-shot';
 import { SHAPE } from './invented-choose';
 
+/** Tip contacts told in radii. */
+const RADII = {
+  unit: 'radii',
+  scale: tipScale('radii', { ballRadiusM: 1, tipRadiusM: 1 }),
+} as const;
 const BED = { tableLengthM: 2.54, kit: DEFAULT_KIT };
 
 const window = (low: RoomWindow['low']['endedBy'], high: RoomWindow['high']['endedBy']) => ({
@@ -80,8 +86,8 @@ describe('words for a way', () => {
   it('call a little side so, and not none', () => {
     const way = { ...WAY.way, side: 'none' } as const;
     expect(wayName({ way, option: struck(-0.056) })).toBe('a touch of side, soft, roll');
-    expect(strokeWords({ option: struck(-0.056) }, speedScale('mps', BED))).toContain(
-      '0.06 R ← left',
+    expect(strokeWords({ option: struck(-0.056) }, speedScale('mps', BED), RADII)).toContain(
+      '0.06 R left',
     );
   });
 
@@ -124,8 +130,14 @@ describe('words for a way', () => {
   });
 
   it('tell the stroke in figures', () => {
-    expect(strokeWords(WAY, speedScale('mps', BED))).toBe(
-      '¼ R ← left, ⅛ R ↑ high, cue 3° up, 0.9 m/s',
+    expect(strokeWords(WAY, speedScale('mps', BED), RADII)).toBe(
+      '¼ R left, ⅛ R high, cue 3° up, 0.9 m/s',
+    );
+    // A ball of 28.6 mm and a dome of 10 mm: a quarter of the radius is three quarters of a tip.
+    const on = { ballRadiusM: 0.0286, tipRadiusM: 0.01 };
+    const tips = { unit: 'tips', scale: tipScale('tips', on) } as const;
+    expect(strokeWords(WAY, speedScale('mps', BED), tips)).toBe(
+      '¾ tip left, ⅜ tip high, cue 3° up, 0.9 m/s',
     );
   });
 });
@@ -146,7 +158,7 @@ describe('words for a fan', () => {
 
   it('say where the cue ball rests, and a scratch by name', () => {
     const rests = ending('true', { kind: 'rests', xM: 0, yM: 0 });
-    expect(fanLine(rests, SHAPE)).toBe('true: 4.0 up, 2.0 from the left');
+    expect(fanLine(rests, SHAPE)).toBe('true: 4.0 along, 2.0 from the left');
     const scratch = ending('thin', { kind: 'pocketed', pocket: 'far-left', timeS: 1 });
     expect(fanLine(scratch, SHAPE)).toBe('thin: scratch in the far left pocket');
   });

@@ -36,6 +36,28 @@ describe('after a shot on Shot', () => {
     expect(player.played.value).toEqual([]);
   });
 
+  it('is logged again by Same again, the first kept as it was, and undone one by one', async () => {
+    const { player } = await openLog('#shot/after');
+    switchNow().click();
+    press('Went');
+    await expect.poll(() => screen.queryByRole('button', { name: 'Same again' })).toBeTruthy();
+    press('Same again');
+    await expect.poll(pressed).toEqual([]);
+    press('Too full');
+    await screen.findByText(/^2 logged/);
+    const told = () => player.played.value.map(({ result, scratched }) => [result, scratched]);
+    expect(told()).toEqual([
+      ['went', true],
+      ['full', false],
+    ]);
+    press(/Undo/);
+    await screen.findByText(/^1 logged/);
+    expect(told()).toEqual([['went', true]]);
+    press('Too thin');
+    await screen.findByText(/^2 logged/);
+    expect(told().map(([result]) => result)).toEqual(['went', 'thin']);
+  });
+
   it('asks for left and right where it is straight', async () => {
     const { player, desk } = await openLog('#shot/after');
     desk.setShot({ ...desk.shot.value, cutRad: 0.03 });
@@ -82,7 +104,14 @@ describe('after a shot on Shot', () => {
     const { ballRadiusM } = laid.kit;
     // The table lies on its side here: up is left, seen from the break end.
     expect(stopped()).toEqual({ x: -lengthM / 32, y: 0 });
-    await expect.poll(() => table.getAttribute('aria-valuetext')).toMatch(/4\.0 diamonds up, 1\.8/);
+    await expect
+      .poll(() => table.getAttribute('aria-valuetext'))
+      .toMatch(/4\.0 diamonds along, 1\.8/);
+    const numbers = [...table.querySelectorAll('.stopped-number')].map((one) => one.textContent);
+    const objects = laid.position?.balls.filter(({ name }) => name !== 'cue') ?? [];
+    expect(numbers).toEqual(objects.map(({ name }) => `${name}`));
+    const cue = laid.position?.balls.filter(({ name }) => name === 'cue') ?? [];
+    expect(table.querySelectorAll('.plain-dot')).toHaveLength(cue.length);
     const drawing = table.querySelector('svg');
     if (drawing === null) throw new Error('there is a drawing');
     fireEvent.pointerUp(drawing, { clientX: 5000, clientY: 0 });
