@@ -3,6 +3,7 @@ import type { RankedWay } from './ranked-way';
 import { type RankQuestion, refineWay } from './refine-way';
 import type { Option } from './solve-option';
 import { waysToZone } from './ways-to-zone';
+import { worthOf } from './worth-of';
 
 /** More than a player would read. */
 const MOST_WAYS = 12;
@@ -36,19 +37,15 @@ export function* rankWays(
 }
 
 /**
- * The easiest first, or where there is a zone the likeliest both to go and to leave the cue ball
+ * The likeliest to go without a scratch first, or where there is a zone to go and leave the cue ball
  * there; of those that go equally often, to a whole per cent, the plainest first. Left out is what
- * another way betters: same side and arrival, the cue ball in the same place, and goes more often.
+ * another way betters: same side and arrival, the cue ball in the same place, and is worth more.
  */
 export function orderWays(ways: readonly RankedWay[]): readonly RankedWay[] {
   const ordered = [...ways].sort(
     (a, b) => percentOf(b) - percentOf(a) || frillsOf(a) - frillsOf(b) || worthOf(b) - worthOf(a),
   );
   return ordered.filter((way) => !ordered.some((other) => betters(other, way))).slice(0, MOST_WAYS);
-}
-
-function worthOf({ chance, goodPosition }: RankedWay): number {
-  return chance * (goodPosition ?? 1);
 }
 
 /** With a zone all are seldom enough for parts of a per cent to count. */
@@ -66,7 +63,7 @@ function betters(one: RankedWay, other: RankedWay): boolean {
   return (
     one.way.side === other.way.side &&
     one.way.arrival === other.way.arrival &&
-    one.chance > other.chance &&
+    worthOf(one) > worthOf(other) &&
     Math.hypot(one.rest.xM - other.rest.xM, one.rest.yM - other.rest.yM) < SAME_PLACE_M
   );
 }

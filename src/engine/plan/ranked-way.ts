@@ -19,6 +19,8 @@ export interface RankedWay {
   readonly rest: RestSpread;
   /** Of the strokes that go, how many leave the cue ball in the zone; null without a zone. */
   readonly goodPosition: number | null;
+  /** Of the strokes that go, how many neither pocket the cue ball nor lose it; 1 where none is known. */
+  readonly clean: number;
   /** How often the cue ball is pocketed or leaves the table, whether the ball goes or not. */
   readonly scratch: number;
 }

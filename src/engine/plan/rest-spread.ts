@@ -9,6 +9,7 @@ import type { RestSpread } from './ranked-way';
 export interface CueBallFate {
   readonly rest: RestSpread;
   readonly goodPosition: number | null;
+  readonly clean: number;
   readonly scratch: number;
 }
 
@@ -28,10 +29,12 @@ export function cueBallFate(
   const rests = going
     .filter(({ play }) => !didScratch(play))
     .map(({ play, weight }) => ({ at: cueBallEnd(play, scene), weight }));
+  const all = weightOf(going);
   const scratches = plays.filter(didScratch).length;
   return {
     rest: spreadOf(rests, meant && cueBallEnd(meant, scene)),
     goodPosition: scene.zone === null ? null : shareIn(scene.zone, rests, going),
+    clean: all === 0 ? 1 : weightOf(rests) / all,
     scratch: plays.length === 0 ? 0 : scratches / plays.length,
   };
 }

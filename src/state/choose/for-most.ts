@@ -1,6 +1,7 @@
 import type { KitSpread } from '../../engine/kit/kit-spread';
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { RankQuestion } from '../../engine/plan/refine-way';
+import { worthOf } from '../../engine/plan/worth-of';
 import type { Work } from '../../worker/engine-pool';
 import { ANYBODY } from '../player/rough-stroke';
 
@@ -36,7 +37,7 @@ export async function differenceFor(
   const most = await Promise.all(
     first.map(({ option }) => work('refine', { asked: forMost, option }, signal)),
   );
-  const shares = first.map((way, at) => ({ way, mine: worthOf(way), most: worthOf(most[at]) }));
+  const shares = first.map((way, at) => ({ way, mine: worthOf(way), most: shareOf(most[at]) }));
   const pairs = shares.flatMap((one, at) =>
     shares.slice(at + 1).map((two): Difference => {
       const [better, other] = one.mine >= two.mine ? [one, two] : [two, one];
@@ -51,6 +52,6 @@ export async function differenceFor(
   return widest ?? null;
 }
 
-function worthOf(way: RankedWay | undefined): number {
-  return way === undefined ? 0 : way.chance * (way.goodPosition ?? 1);
+function shareOf(way: RankedWay | undefined): number {
+  return way === undefined ? 0 : worthOf(way);
 }

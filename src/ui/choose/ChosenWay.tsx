@@ -1,12 +1,13 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { RankedWay } from '../../engine/plan/ranked-way';
+import { keptShare, worthOf } from '../../engine/plan/worth-of';
 import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
 import { tipOf } from '../shot/tip-told';
 import { rangeLine, shareWords } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
-import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
+import { leadLabel, RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
 
 interface Props {
   readonly app: Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
@@ -29,13 +30,13 @@ export function WayHead({ app, way }: Props) {
       <h2 id="chosen-way" tabIndex={-1} ref={heading}>
         <span class="way-label">{leadLabel(way, telling)}</span>{' '}
         <b class={isOld ? 'way-figure is-old' : 'way-figure'}>
-          {shareWords(leadShare(way), telling)}
+          {shareWords(worthOf(way), telling)}
         </b>{' '}
         <span>{name}</span>
       </h2>
       <p class="way-stroke">{strokeWords(way, app.shot.speedScale.value, tipOf(app))}</p>
       <p class="way-reason">{wayLine(way, telling)}.</p>
-      <RangeLine app={app} />
+      <RangeLine app={app} kept={keptShare(way)} />
       {isOld && (
         <p class="way-reason">
           {isStale
@@ -48,10 +49,11 @@ export function WayHead({ app, way }: Props) {
 }
 
 /** For whom the chance is told, and how far it may be off for what is not known of them. */
-function RangeLine({ app }: { app: Models<'choose' | 'player'> }) {
+function RangeLine({ app, kept }: { app: Models<'choose' | 'player'>; kept: number }) {
   const range = app.choose.range.value;
   if (range === null || tellingOf(app) === 'ease') return null;
-  return <p class="way-reason">{rangeLine(range, forWords(app.player.inPlay.value))}</p>;
+  const lead = { low: kept * range.low, high: kept * range.high };
+  return <p class="way-reason">{rangeLine(lead, forWords(app.player.inPlay.value))}</p>;
 }
 
 /** Under the table: where the cue ball ends, and the way to the aim. */

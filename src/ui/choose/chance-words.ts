@@ -44,13 +44,19 @@ export function differenceLine(
 ): string {
   const place = ({ option: { place } }: RankedWay) =>
     ordinal(1 + ways.findIndex(({ option }) => option.place === place));
-  const does = better.goodPosition === null ? 'goes' : 'goes and stops in the zone';
+  const does =
+    better.goodPosition === null ? goesWords(better, other) : 'goes and stops in the zone';
   const more = Math.round(forPlayer * 100);
   const most = Math.round(forMost * 100);
   const forAll =
     most === 0 ? 'for most no more' : `for most ${Math.abs(most)} ${most > 0 ? 'more' : 'fewer'}`;
   const which = `${apartWords(better, other)} (${place(better)})`;
   return `For ${whom} ${which} ${does} ${more} in 100 more than the ${place(other)}; ${forAll}.`;
+}
+
+/** Scratches are named where they count. */
+function goesWords(...ways: readonly RankedWay[]): string {
+  return ways.some(({ clean }) => clean < 1) ? 'goes without a scratch' : 'goes';
 }
 
 /** What sets the one of two ways apart from the other. */

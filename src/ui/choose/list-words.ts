@@ -10,7 +10,7 @@ export function orderWords(hasZone: boolean, telling: Telling, whom: string): st
   }
   return hasZone
     ? `By how often the ball goes for ${whom} and the cue ball ends in the zone`
-    : `By how often the ball goes for ${whom}`;
+    : `By how often the ball goes for ${whom} without a scratch`;
 }
 
 /** Why most of the ways are no easier; null where each has a reason of its own. */

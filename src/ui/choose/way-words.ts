@@ -29,28 +29,27 @@ export function wayName({ way, option }: Pick<RankedWay, 'way' | 'option'>): str
   return parts.join(', ');
 }
 
-/** The figure that ways are ordered by: of all strokes those that go, and into the zone if any. */
-export function leadShare({ chance, goodPosition }: RankedWay): number {
-  return chance * (goodPosition ?? 1);
-}
-
 /** What that counts. */
 export function leadLabel(
-  { goodPosition }: Pick<RankedWay, 'goodPosition'>,
+  way: Pick<RankedWay, 'goodPosition' | 'clean'>,
   telling: Telling,
 ): string {
   const goes = telling === 'figures' ? 'goes' : 'for most';
-  return goodPosition === null ? goes : `${goes} and in the zone`;
+  if (way.goodPosition !== null) return `${goes} and in the zone`;
+  return isAtRisk(way) ? `${goes}, no scratch` : goes;
+}
+
+/** Whether strokes that go scratch often enough to count in per cent. */
+function isAtRisk({ clean }: Pick<RankedWay, 'clean'>): boolean {
+  return clean < 0.995;
 }
 
 /** What comes of it beside the lead: "goes at all 31 %", "scratch 8 %"; may be empty. */
-export function outcomeWords(
-  { chance, scratch, goodPosition }: RankedWay,
-  telling: Telling,
-): readonly string[] {
+export function outcomeWords(way: RankedWay, telling: Telling): readonly string[] {
+  const { chance, scratch, goodPosition } = way;
   const goes = telling === 'figures' ? 'goes at all' : 'to make at all';
   return [
-    ...(goodPosition === null ? [] : [`${goes} ${shareWords(chance, telling)}`]),
+    ...(goodPosition === null && !isAtRisk(way) ? [] : [`${goes} ${shareWords(chance, telling)}`]),
     ...scratchWords(scratch, telling),
   ];
 }

@@ -44,7 +44,7 @@ describe('the ways to play a long thin cut', () => {
   // Common practice, no source: the shot without side, rolled, is the easiest.
   it('begin with the cue ball rolling in, struck without side', () => {
     expect(ways[0]?.way).toMatchObject({ side: 'none', arrival: 'roll' });
-    const percents = ways.map(({ chance }) => Math.round(100 * chance));
+    const percents = ways.map(({ chance, clean }) => Math.round(100 * chance * clean));
     expect([...percents].sort((a, b) => b - a)).toEqual(percents);
   });
 
@@ -81,7 +81,7 @@ describe('the ways to play a long thin cut', () => {
   it('tell what makes them hard, where the cue ball rests and what the stroke forgives', () => {
     expect(ways.length).toBeGreaterThan(3);
     expect(ways.length).toBeLessThanOrEqual(12);
-    for (const { rest, windows, scratch, goodPosition, option, hardest } of ways) {
+    for (const { rest, windows, scratch, clean, goodPosition, option, hardest } of ways) {
       expect(rest.places.length).toBeGreaterThan(0);
       for (const { xM, yM } of rest.places) {
         expect(Math.abs(xM)).toBeLessThan(0.7);
@@ -94,6 +94,8 @@ describe('the ways to play a long thin cut', () => {
       expect(windows?.aimRad.high.value).toBeGreaterThan(option.stroke.aimRad);
       expect(scratch).toBeGreaterThanOrEqual(0);
       expect(scratch).toBeLessThanOrEqual(1);
+      expect(clean).toBeGreaterThan(0);
+      expect(clean).toBeLessThanOrEqual(1);
       expect(goodPosition).toBeNull();
       expect(option.chance.sds[hardest]).toBe(Math.max(...Object.values(option.chance.sds)));
     }
@@ -156,6 +158,16 @@ describe('ordering', () => {
     expect(orderWays([elsewhere, one])).toEqual([one, elsewhere]);
     const drawn = like(worse, { way: { ...one.way, side: 'inside' } });
     expect(orderWays([drawn, one])).toEqual([one, drawn]);
+  });
+
+  it('puts what goes more often behind what goes more often without a scratch', () => {
+    const scratching = like(one, { chance: 0.6, clean: 0.5 });
+    const safe = like(other, {
+      chance: 0.4,
+      clean: 1,
+      way: { ...other.way, side: 'inside' },
+    });
+    expect(orderWays([scratching, safe])).toEqual([safe, scratching]);
   });
 
   it('counts position where there is a zone', () => {

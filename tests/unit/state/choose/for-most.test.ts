@@ -15,7 +15,8 @@ const forMost = askedForMost(asked, UNMEASURED);
 /** Ways that go so often for whoever plays. */
 const ways = (...chances: readonly number[]) =>
   chances.map(
-    (chance, place) => ({ option: { place }, chance, goodPosition: null }) as unknown as RankedWay,
+    (chance, place) =>
+      ({ option: { place }, chance, goodPosition: null, clean: 1 }) as unknown as RankedWay,
   );
 
 /** How often they go for most, by place. */

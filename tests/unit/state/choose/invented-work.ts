@@ -48,6 +48,7 @@ function refine({ asked, option }: OptionJob): RankedWay {
     windows: null,
     rest: { xM: place, yM: 0, sdM: 0.1, places: [{ xM: 0.2, yM: 0.3 }] },
     goodPosition: asked.scene.zone === null ? null : 0.25,
+    clean: 1,
     scratch: 0,
   };
 }

@@ -39,6 +39,7 @@ const WAY: RankedWay = {
   },
   rest: { xM: 0, yM: 0, sdM: 0.14, places: [{ xM: 0, yM: 0 }] },
   goodPosition: null,
+  clean: 1,
   scratch: 0,
 };
 const BY_SPEED: RankedWay = { ...WAY, hardest: 'speed', scratch: 0.08 };
@@ -47,7 +48,9 @@ const AIM = 'little room for the line of the cue; thin aimed left, full aimed ri
 
 describe('words for a list of ways', () => {
   it('say what it is ordered by, with a zone and without', () => {
-    expect(orderWords(false, 'figures', 'you')).toBe('By how often the ball goes for you');
+    expect(orderWords(false, 'figures', 'you')).toBe(
+      'By how often the ball goes for you without a scratch',
+    );
     expect(orderWords(true, 'figures', 'Ann')).toMatch(/goes for Ann and .* in the zone$/);
   });
 

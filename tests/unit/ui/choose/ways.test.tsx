@@ -64,7 +64,7 @@ describe('comparing the ways', () => {
 
   it('leads with how often the ball goes where there is no zone', async () => {
     await openCompared({ ...CUT, zone: null });
-    await expect.poll(heading).toBe('By how often the ball goes for Student “A”');
+    await expect.poll(heading).toBe('By how often the ball goes for Student “A” without a scratch');
   });
 
   it('leads with going and ending in the zone where there is one, and says so above', async () => {
