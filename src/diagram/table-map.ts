@@ -1,4 +1,4 @@
-import type { Canvas, Label, Point } from './canvas';
+import { type Canvas, type Label, type Point, textWidthPx } from './canvas';
 import { type BedSpot, RAIL_SHARE } from './table-diamonds';
 import type { Rect } from './trial-view';
 
@@ -24,15 +24,38 @@ interface BedSize {
   readonly widthM: number;
 }
 
-/** Which end is which, and which side is the left one seen from the break end. */
-export function endWords(isTurned: boolean): {
-  readonly breakEnd: string;
-  readonly farEnd: string;
-} {
-  return isTurned
-    ? { breakEnd: 'break end · left is above', farEnd: 'far end' }
-    : { breakEnd: 'break end', farEnd: '' };
+/** What stands under a table, at its left and its right end; empty where nothing does. */
+export type EndWords = readonly [left: string, right: string];
+
+/** Letters of a gap between the two. */
+const GAP_LETTERS = 2;
+
+/**
+ * Which end is which, and which side is the left one seen from the break end: as much as there is
+ * room for.
+ *
+ * @param also what else is to be said where there is room, as on how large balls are drawn
+ */
+export function endWords(
+  { isTurned, frame }: Pick<TableMap, 'isTurned' | 'frame'>,
+  textPx: number,
+  also = '',
+): EndWords {
+  const told: readonly EndWords[] = isTurned
+    ? [
+        [SIDED, also === '' ? FAR_END : `${also} · ${FAR_END}`],
+        [SIDED, FAR_END],
+        [BREAK_END, FAR_END],
+      ]
+    : [[BREAK_END, also]];
+  const isRoomy = ([left, right]: EndWords) =>
+    textWidthPx(left.length + GAP_LETTERS + right.length, textPx) < frame.width;
+  return told.find(isRoomy) ?? [BREAK_END, ''];
 }
+
+const BREAK_END = 'break end';
+const SIDED = `${BREAK_END} · left is above`;
+const FAR_END = 'far end';
 
 /** Clear height for the line of text under the frame. */
 const TEXT_LINE = 1.35;

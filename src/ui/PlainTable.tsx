@@ -32,15 +32,15 @@ export function TwoBalls({ cueBall, ball, radiusPx, way }: TwoBallsProps) {
 interface Props {
   readonly shape: TableShape;
   readonly map: TableMap;
-  /** Whether to say which end is the break end. */
-  readonly hasEndNote?: boolean;
+  /** The height of the words that say which end is which; left out: nothing is said. */
+  readonly endTextPx?: number;
   readonly children: ComponentChildren;
 }
 
 /** An empty table from above, with what lies on it, within an svg. */
-export function PlainTable({ shape, map, hasEndNote = false, children }: Props) {
+export function PlainTable({ shape, map, endTextPx, children }: Props) {
   const { bedPath, diamonds, pockets } = layOutRails(shape, map);
-  const { breakEnd, farEnd } = endWords(map.isTurned);
+  const [left, right] = endTextPx === undefined ? ['', ''] : endWords(map, endTextPx);
   return (
     <>
       <TableRails frame={map.frame} diamonds={diamonds} />
@@ -49,13 +49,13 @@ export function PlainTable({ shape, map, hasEndNote = false, children }: Props) 
         <circle key={name} class="plain-pocket" {...hole} />
       ))}
       {children}
-      {hasEndNote && (
+      {endTextPx !== undefined && (
         <>
           <text class="plain-note" x={map.endLabel.x} y={map.endLabel.y}>
-            {breakEnd}
+            {left}
           </text>
           <text class="plain-note" x={map.scaleLabel.x} y={map.scaleLabel.y} text-anchor="end">
-            {farEnd}
+            {right}
           </text>
         </>
       )}

@@ -1,7 +1,6 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { textWidthPx } from '../../diagram/canvas';
 import { spreadBalls } from '../../diagram/spread-balls';
 import { endWords } from '../../diagram/table-map';
 import type { BallName as Name } from '../../engine/lie/position';
@@ -132,7 +131,7 @@ interface BedProps {
 }
 
 function Bed({ choose, board, mode }: BedProps) {
-  const { isTurned, frame, endLabel, scaleLabel } = board.map.value;
+  const { frame } = board.map.value;
   const { bedPath, noses, diamonds, pockets } = board.rails.value;
   const into = useComputed(() => choose.open.value.goal.pocket).value;
   const holeClass = (name: PocketName) => {
@@ -153,31 +152,28 @@ function Bed({ choose, board, mode }: BedProps) {
       {noses.map((nose) => (
         <path key={nose} class="board-nose" d={nose} />
       ))}
-      <text class="board-note" x={endLabel.x} y={endLabel.y}>
-        {endWords(isTurned).breakEnd}
-      </text>
-      <ScaleNote board={board} at={scaleLabel} />
+      <EndNotes board={board} />
     </>
   );
 }
 
-/** Letters of a gap between two words under the table. */
-const GAP_LETTERS = 2;
-
-/** Names the far end; says that balls are drawn larger than true, where there is room to say so. */
-function ScaleNote({ board, at }: { board: Board; at: { x: number; y: number } }) {
+/** Names the ends; says that balls are drawn larger than true, where there is room to say so. */
+function EndNotes({ board }: { board: Board }) {
   const { enlarged } = board.size.value;
-  const { isTurned, frame } = board.map.value;
-  const { breakEnd, farEnd } = endWords(isTurned);
-  const drawn = `balls drawn ${enlarged.toFixed(1)} ×`;
-  const both = farEnd === '' ? drawn : `${drawn} · ${farEnd}`;
-  const { textPx } = board.canvas.value;
-  const letters = breakEnd.length + GAP_LETTERS + both.length;
-  const isRoomy = textWidthPx(letters, textPx) < frame.width;
-  const text = enlarged < 1.05 || !isRoomy ? farEnd : both;
+  const map = board.map.value;
+  const drawn = enlarged < 1.05 ? '' : `balls drawn ${enlarged.toFixed(1)} ×`;
+  const [left, right] = endWords(map, board.canvas.value.textPx, drawn);
+  const { endLabel, scaleLabel } = map;
   return (
-    <text class="board-note" x={at.x} y={at.y} text-anchor="end">
-      {text}
-    </text>
+    <>
+      <text class="board-note" x={endLabel.x} y={endLabel.y}>
+        {left}
+      </text>
+      {right !== '' && (
+        <text class="board-note" x={scaleLabel.x} y={scaleLabel.y} text-anchor="end">
+          {right}
+        </text>
+      )}
+    </>
   );
 }

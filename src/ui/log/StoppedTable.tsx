@@ -110,7 +110,7 @@ export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
             put(xM, yM);
           }}
         >
-          <PlainTable shape={shape} map={map} hasEndNote>
+          <PlainTable shape={shape} map={map} endTextPx={canvas.value.textPx}>
             {position?.balls.map(({ name, ...spot }) => (
               <BallBefore key={name} name={name} at={map.toPoint(spot)} radiusPx={radiusPx} />
             ))}

@@ -22,7 +22,7 @@ export function TestTable({ app: { log }, shot }: { app: Models<'log'>; shot: Le
         height={heightPx}
         viewBox={`0 0 ${widthPx} ${heightPx}`}
       >
-        <PlainTable shape={shape} map={map} hasEndNote>
+        <PlainTable shape={shape} map={map} endTextPx={canvas.value.textPx}>
           {view && (
             <>
               {view.guides.map(({ path, counts }) => (

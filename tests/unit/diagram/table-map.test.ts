@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { layOutTable, stepOnTable } from '../../../src/diagram/table-map';
+import { endWords, layOutTable, stepOnTable } from '../../../src/diagram/table-map';
 
 const NINE_FOOT = { lengthM: 2.54, widthM: 1.27 };
 const UPRIGHT = { widthPx: 300, heightPx: 560, textPx: 13 };
@@ -54,5 +54,26 @@ describe('the map of a table', () => {
     const to = toPoint({ xM: rightM, yM: upM });
     expect(to.x - from.x).toBeCloseTo(0.01 * rightwards * pxPerM, 9);
     expect(from.y - to.y).toBeCloseTo(0.01 * upwards * pxPerM, 9);
+  });
+});
+
+describe('the words under a table', () => {
+  const lying = layOutTable(
+    { lengthM: 2.54, widthM: 1.27 },
+    { widthPx: 360, heightPx: 215, textPx: 13 },
+  );
+
+  it('say which side is left where it lies, and less of it where letters are large', () => {
+    expect(endWords(lying, 13)).toEqual(['break end · left is above', 'far end']);
+    expect(endWords(lying, 26)).toEqual(['break end', 'far end']);
+    expect(endWords(lying, 60)).toEqual(['break end', '']);
+  });
+
+  it('name the break end alone where it stands, its left on the left', () => {
+    const upright = layOutTable(
+      { lengthM: 2.54, widthM: 1.27 },
+      { widthPx: 300, heightPx: 560, textPx: 13 },
+    );
+    expect(endWords(upright, 13)).toEqual(['break end', '']);
   });
 });

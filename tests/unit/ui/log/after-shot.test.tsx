@@ -158,6 +158,11 @@ describe('after a way of Choose', () => {
     // Whoever plays is learnt from that, which puts the ways in the past, and not the shot.
     expect(choose.comparison.value.isStale).toBe(true);
     expect(choose.toLog.value).not.toBeNull();
+    router.open('ways');
+    const aim = await screen.findByRole<HTMLButtonElement>('button', { name: 'Aim it' });
+    expect(aim.disabled).toBe(false);
+    expect(document.querySelector('.way-figure')?.classList.contains('is-old')).toBe(true);
+    expect(document.querySelector('.way-head.is-stale')).toBeNull();
     choose.nudge('cue', 0.02, 0);
     expect(choose.toLog.value).toBeNull();
   });
