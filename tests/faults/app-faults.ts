@@ -151,10 +151,10 @@ export const APP_FAULTS: readonly PlantedFault[] = [
     catchers: ['tests/unit/state/choose/choose-history.test.ts', 'tests/e2e/access-touch.test.ts'],
   },
   {
-    why: 'a dragged ball is under the finger, where nobody sees it',
+    why: 'a dragged ball jumps from where it lies',
     file: 'src/ui/choose/board-touch.ts',
-    find: 'const LIFT_PX = 56;',
-    replace: 'const LIFT_PX = 0;',
+    find: 'return { x: x - finger.x, y: y - finger.y };',
+    replace: 'return { x: x - finger.x, y: y - finger.y - 56 };',
     catchers: ['tests/e2e/choose.test.ts', 'tests/unit/ui/choose/board-touch.test.tsx'],
   },
   {

@@ -1,14 +1,10 @@
 import type { RankedWay } from './ranked-way';
 
-/** What a way gains, of whatever goes: the cue ball kept, and in the zone where there is one, 0 to 1. */
-export function keptShare({
+/** What ways are ordered by, of all strokes: those that go and keep the cue ball, in the zone if any. */
+export function worthOf({
+  chance,
   goodPosition,
   clean,
-}: Pick<RankedWay, 'goodPosition' | 'clean'>): number {
-  return goodPosition ?? clean;
-}
-
-/** What ways are ordered by, of all strokes: those that go and keep the cue ball so, 0 to 1. */
-export function worthOf(way: Pick<RankedWay, 'chance' | 'goodPosition' | 'clean'>): number {
-  return way.chance * keptShare(way);
+}: Pick<RankedWay, 'chance' | 'goodPosition' | 'clean'>): number {
+  return chance * (goodPosition ?? clean);
 }

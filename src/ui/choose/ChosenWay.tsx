@@ -1,13 +1,20 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { RankedWay } from '../../engine/plan/ranked-way';
-import { keptShare, worthOf } from '../../engine/plan/worth-of';
 import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
 import { tipOf } from '../shot/tip-told';
 import { rangeLine, shareWords } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
-import { leadLabel, RAISED_LINE, strokeWords, wayLine, wayName } from './way-words';
+import {
+  keptShare,
+  leadLabel,
+  leadShare,
+  RAISED_LINE,
+  strokeWords,
+  wayLine,
+  wayName,
+} from './way-words';
 
 interface Props {
   readonly app: Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
@@ -30,7 +37,7 @@ export function WayHead({ app, way }: Props) {
       <h2 id="chosen-way" tabIndex={-1} ref={heading}>
         <span class="way-label">{leadLabel(way, telling)}</span>{' '}
         <b class={isOld ? 'way-figure is-old' : 'way-figure'}>
-          {shareWords(worthOf(way), telling)}
+          {shareWords(leadShare(way), telling)}
         </b>{' '}
         <span>{name}</span>
       </h2>

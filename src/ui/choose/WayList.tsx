@@ -1,12 +1,11 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
-import { worthOf } from '../../engine/plan/worth-of';
 import { roughDistance } from '../../units/rough-distance';
 import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
 import { differenceLine, shareWords } from './chance-words';
 import { rowLine, sharedLine, sharedReason } from './list-words';
-import { leadLabel, wayName } from './way-words';
+import { leadLabel, leadShare, wayName } from './way-words';
 
 interface Props {
   readonly app: Models<'choose' | 'player' | 'desk'>;
@@ -42,7 +41,7 @@ export function WayList({ app, ways, onLook }: Props) {
               }}
             >
               <span class="way-lead">
-                <b class="way-chance">{shareWords(worthOf(ranked), telling)}</b>
+                <b class="way-chance">{shareWords(leadShare(ranked), telling)}</b>
                 <span class="way-label">{leadLabel(ranked, telling)}</span>
               </span>
               <span class="way-name">{wayName(ranked)}</span>

@@ -39,6 +39,16 @@ export function leadLabel(
   return isAtRisk(way) ? `${goes}, no scratch` : goes;
 }
 
+/** Of the strokes that go, those that keep the cue ball, and in the zone if there is one. */
+export function keptShare({ goodPosition, clean }: RankedWay): number {
+  return goodPosition ?? clean;
+}
+
+/** The figure that ways are ordered by: of all strokes those that go and keep the cue ball so. */
+export function leadShare(way: RankedWay): number {
+  return way.chance * keptShare(way);
+}
+
 /** Whether strokes that go scratch often enough to count in per cent. */
 function isAtRisk({ clean }: Pick<RankedWay, 'clean'>): boolean {
   return clean < 0.995;

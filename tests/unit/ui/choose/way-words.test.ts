@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
-import { worthOf } from '../../../../src/engine/plan/worth-of';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
 import { DEFAULT_PREFERENCES } from '../../../../src/store/default-desk';
 import { fanLine } from '../../../../src/ui/choose/fan-words';
 import { percentWords } from '../../../../src/ui/choose/table-words';
 import {
   leadLabel,
+  leadShare,
   outcomeWords,
   reasonWords,
   strokeWords,
@@ -118,14 +118,14 @@ describe('words for a way', () => {
     const zoned = { ...WAY, scratch: 0, goodPosition: 0.5 };
     expect(outcomeWords(zoned, 'figures')).toEqual(['goes at all 41 %']);
     expect(
-      `${leadLabel(zoned, 'figures')} ${percentWords(worthOf({ ...zoned, chance: 0.4 }))}`,
+      `${leadLabel(zoned, 'figures')} ${percentWords(leadShare({ ...zoned, chance: 0.4 }))}`,
     ).toBe('goes and in the zone 20 %');
-    expect(`${leadLabel(WAY, 'figures')} ${percentWords(worthOf(WAY))}`).toBe('goes 41 %');
+    expect(`${leadLabel(WAY, 'figures')} ${percentWords(leadShare(WAY))}`).toBe('goes 41 %');
   });
 
   it('leave scratches out of the figure where they count, and say what goes at all', () => {
     const risky = { ...WAY, chance: 0.5, clean: 0.6 };
-    expect(`${leadLabel(risky, 'figures')} ${percentWords(worthOf(risky))}`).toBe(
+    expect(`${leadLabel(risky, 'figures')} ${percentWords(leadShare(risky))}`).toBe(
       'goes, no scratch 30 %',
     );
     expect(outcomeWords(risky, 'figures')).toEqual(['goes at all 50 %', 'scratch 8 %']);
