@@ -12,7 +12,10 @@ export function useKeptFocus(panel: string): RefObject<HTMLElement | null> {
   useEffect(() => {
     const closed = before.current;
     before.current = panel;
-    if (closed === panel || document.activeElement !== document.body) return;
+    const isNowhere = [document.body, place.current].includes(
+      document.activeElement as HTMLElement,
+    );
+    if (closed === panel || !isNowhere) return;
     const opener = place.current?.querySelector<HTMLElement>(
       `[data-opens="${CSS.escape(closed)}"]`,
     );

@@ -225,7 +225,7 @@ describe('the left-handed mirror', () => {
     await openTile(app.page, 'tip');
     const left = await leftOf('.tip-pad-left');
     expect(left).toBeLessThan(await leftOf('.tip-pad-right'));
-    const contact = await app.page.locator('.tip-face-contact').boundingBox();
+    const contact = await app.page.locator('.tip-face-contact').first().boundingBox();
     const face = await app.page.locator('.tip-face').boundingBox();
     const middle = (face?.x ?? 0) + (face?.width ?? 0) / 2;
     expect(contact?.x).toBeLessThan(middle);
