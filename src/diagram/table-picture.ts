@@ -1,6 +1,7 @@
 import type { BallName, NamedBall } from '../engine/lie/position';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { Circle, Point } from './canvas';
+import { POCKETS_UPRIGHT } from './pockets-upright';
 import { layOutTable } from './table-map';
 import { pathThrough } from './table-rails';
 import type { Rect } from './trial-view';
@@ -27,15 +28,6 @@ export interface TablePicture {
 const BALL_PX = 2.6;
 const HOLE_PX = 2.4;
 
-const NAMES: readonly PocketName[] = [
-  'far-left',
-  'far-right',
-  'middle-left',
-  'middle-right',
-  'near-left',
-  'near-right',
-];
-
 /** The table on its side, the break end on the left, on a canvas without text. */
 export function layOutPicture(
   { lengthM, widthM, balls, goal }: Pictured,
@@ -49,7 +41,7 @@ export function layOutPicture(
   return {
     frame: map.frame,
     bed: map.bed,
-    holes: NAMES.map((name) => circleAt(pocketAt(name), HOLE_PX)),
+    holes: POCKETS_UPRIGHT.map((name) => circleAt(pocketAt(name), HOLE_PX)),
     balls: balls.map((ball) => ({
       ...circleAt(map.toPoint(ball), BALL_PX),
       isCue: ball.name === 'cue',

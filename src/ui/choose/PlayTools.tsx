@@ -1,3 +1,4 @@
+import { POCKETS_UPRIGHT } from '../../diagram/pockets-upright';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
@@ -5,7 +6,7 @@ import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
 import { pocketsTold } from './pockets-told';
 import { hindranceLines } from './shot-words';
-import { ballLabel, POCKETS_TURNED, POCKETS_UPRIGHT, pocketWords } from './table-words';
+import { ballLabel, POCKETS_TURNED, pocketWords } from './table-words';
 import type { Board } from './use-board';
 import './PlayTools.css';
 

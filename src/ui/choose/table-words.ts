@@ -6,17 +6,7 @@ import type { DistanceUnit } from '../../units/unit-names';
 /** Diamonds along a table. */
 const ALONG = 8;
 
-/** Row by row as they lie on the drawing, its break end below. */
-export const POCKETS_UPRIGHT: readonly PocketName[] = [
-  'far-left',
-  'far-right',
-  'middle-left',
-  'middle-right',
-  'near-left',
-  'near-right',
-];
-
-/** The same with the break end on the left. */
+/** Row by row as they lie on the drawing with the break end on the left. */
 export const POCKETS_TURNED: readonly PocketName[] = [
   'near-left',
   'middle-left',
