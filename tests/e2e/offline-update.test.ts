@@ -4,9 +4,20 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { deriveVersion } from '../harness/derive-version';
-import { type OpenApp, openApp, untilOfflineReady, untilRendered } from '../harness/open-app';
+import {
+  type OpenApp,
+  openApp,
+  untilFetched,
+  untilOfflineReady,
+  untilRendered,
+} from '../harness/open-app';
 import { PATIENCE_MS } from '../harness/patience';
-import { lookForUpdate, untilNoWorkerComes, updateButton } from '../harness/update-at-hand';
+import {
+  lookForUpdate,
+  takeUpdate,
+  untilNoWorkerComes,
+  updateButton,
+} from '../harness/update-at-hand';
 
 let next: string;
 beforeAll(async () => {
@@ -54,13 +65,14 @@ describe('an update of the app', () => {
       expect(await versionOf(page)).toBe('this');
     }
 
+    await untilFetched(app.page);
     await app.page.reload();
     await updateButton(app.page).waitFor();
     expect(await versionOf(app.page)).toBe('this');
     expect(loads.get(second)).toBe(0);
     loads.set(app.page, 0);
 
-    await updateButton(app.page).click();
+    await takeUpdate(app.page);
     for (const page of [app.page, second]) {
       await untilVersion(page, 'next');
       await untilRendered(page);
@@ -77,7 +89,7 @@ describe('an update of the app', () => {
   it('once taken, works without the server', async () => {
     app.server.deploy(next);
     await lookForUpdate(app.page);
-    await updateButton(app.page).click();
+    await takeUpdate(app.page);
     await untilVersion(app.page, 'next');
     await untilOfflineReady(app.page);
     await app.server.stop();
@@ -110,7 +122,7 @@ describe('an update whose download breaks off', () => {
 
       app.server.deploy(next);
       await lookForUpdate(app.page);
-      await updateButton(app.page).click();
+      await takeUpdate(app.page);
       await untilVersion(app.page, 'next');
     } finally {
       await app.close();

@@ -4,7 +4,13 @@ import { deriveVersion } from '../harness/derive-version';
 import { type OpenApp, openApp, untilOfflineReady } from '../harness/open-app';
 import { PATIENCE_MS } from '../harness/patience';
 import { openTile } from '../harness/thumb';
-import { countLoads, lookForUpdate, updateButton, versionOf } from '../harness/update-at-hand';
+import {
+  countLoads,
+  lookForUpdate,
+  takeUpdate,
+  updateButton,
+  versionOf,
+} from '../harness/update-at-hand';
 
 let next: string;
 let app: OpenApp;
@@ -45,7 +51,7 @@ it('that is left alone while the server goes can be taken when the app is opened
 
   await page.reload();
   const before = await versionOf(page);
-  await updateButton(page).click();
+  await takeUpdate(page);
   await expect
     .poll(() => versionOf(page).catch(() => before), { timeout: PATIENCE_MS })
     .not.toBe(before);

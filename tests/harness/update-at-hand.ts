@@ -1,11 +1,20 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { untilRendered } from './open-app';
+import { untilFetched, untilRendered } from './open-app';
 import { PATIENCE_MS } from './patience';
 import { settle } from './read-shot';
 
 /** What a newer version is taken with. */
 export const updateButton = (page: Page) => page.getByRole('button', { name: 'Update now' });
+
+/**
+ * Takes it, once all of the page has come: Chromium lets a worker go only when it has nothing left to
+ * answer, which a page that is left while it asks can put off for minutes.
+ */
+export async function takeUpdate(page: Page): Promise<void> {
+  await untilFetched(page);
+  await updateButton(page).click();
+}
 
 /** What the app itself does when it comes back into view. */
 export const lookForUpdate = (page: Page) =>
