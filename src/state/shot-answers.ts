@@ -2,6 +2,7 @@ import { computed, type ReadonlySignal } from '@preact/signals';
 import type { AimAnswer, AimResult } from '../engine/direct/shot';
 import type { Kit } from '../engine/kit/kit';
 import type { LaidShot } from '../store/records';
+import { atRest } from './at-rest';
 import { type Comparison, compareShots } from './shot-comparison';
 import type { PathPoint, ShotPorts } from './shot-ports';
 import { type ShotWarning, shotWarnings } from './shot-warnings';
@@ -34,8 +35,14 @@ export interface ShotAnswers {
 /** Enough for a smooth curve on a phone. */
 const PATH_SAMPLES = 40;
 
-/** Works out each of them when it is first read after a change. */
-export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
+/**
+ * Works out each of them when it is first read after a change. What the moving picture does not need
+ * waits until the hand rests: while a finger is down it stands as it was.
+ */
+export function createShotAnswers(
+  ports: ShotPorts & ShownSpeed,
+  isHeld: ReadonlySignal<boolean>,
+): ShotAnswers {
   const { desk, kit, solve, play, trace, speedScale } = ports;
   const result = computed(() => solve(desk.shot.value, kit.value));
   const heldAnswer = computed(() => {
@@ -50,12 +57,15 @@ export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
       const last = lastAnswer.value;
       return last ? trace(last.shot, last.kit, last.answer.aimRad, PATH_SAMPLES) : [];
     }),
-    warnings: steady(
-      computed(() => {
-        const answer = result.value;
-        if (!ports.isKitSettled.value) return [];
-        return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
-      }),
+    warnings: atRest(
+      steady(
+        computed(() => {
+          const answer = result.value;
+          if (!ports.isKitSettled.value) return [];
+          return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
+        }),
+      ),
+      isHeld,
     ),
     remedySpeed: computed(() => {
       if (result.value.ok || result.value.reason === 'beyond-miscue-limit') return null;
@@ -63,10 +73,13 @@ export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
       const { nearestSpeed, goes } = ports;
       return speedRemedy(desk.shot.value, kit.value, target, speedScale.value, nearestSpeed, goes);
     }),
-    uncorrected: computed(() => {
-      const last = lastAnswer.value;
-      return last ? play(last.shot, last.kit, 0) : null;
-    }),
+    uncorrected: atRest(
+      computed(() => {
+        const last = lastAnswer.value;
+        return last ? play(last.shot, last.kit, 0) : null;
+      }),
+      isHeld,
+    ),
     comparison: computed(() => {
       const held = heldAnswer.value;
       return held && compareShots(held.shot, held.result, result.value);

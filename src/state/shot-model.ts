@@ -75,7 +75,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     asked,
     change,
   );
-  const answers = createShotAnswers({ ...ports, speedScale });
+  const answers = createShotAnswers({ ...ports, speedScale }, isHeld);
   return {
     // A field that keeps the keyboard is under way until it is left, by a tap on Undo too.
     canUndo: computed(() => history.canUndo.value || history.isUnderWay.value),
@@ -83,13 +83,15 @@ export function createShotModel(ports: ShotPorts): ShotModel {
       isHeld.value = isFinger;
       history.beginGesture();
     },
-    endGesture(isTakenAway = false) {
-      isHeld.value = false;
-      gate.flush();
-      if (!isTakenAway) return history.endGesture();
-      const before = history.revertGesture(asked.peek());
-      if (before) set(before);
-    },
+    // In one go: what waited for the hand is worked out once, for what stands in the end.
+    endGesture: (isTakenAway = false) =>
+      batch(() => {
+        isHeld.value = false;
+        gate.flush();
+        if (!isTakenAway) return history.endGesture();
+        const before = history.revertGesture(asked.peek());
+        if (before) set(before);
+      }),
     ...inputs,
     // What a finger says more often than it is shown is worked out once a frame.
     setFigure: (...to) => gate.take(() => inputs.setFigure(...to)),

@@ -1,9 +1,9 @@
-import { useComputed } from '@preact/signals';
-import type { Refusal } from '../../engine/direct/shot';
+import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import { formatQuantity } from '../../units/format-number';
 import { refusalWords, remedyWords } from '../../words/refusal-words';
 import type { Models } from '../app-models';
 import { useSettled } from '../use-settled';
+import { useSteady } from '../use-steady';
 import { AnswerLead } from './AnswerLead';
 import { AnswerMeaning } from './AnswerMeaning';
 import { type AnswerReadings, answerInWords, answerReadings } from './answer-words';
@@ -11,41 +11,26 @@ import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
 import { isRoomStale } from './room-of-field';
 import { roomSummary } from './room-summary';
+import { useRested } from './use-rested';
 import './AnswerBlock.css';
 
+type AnswerModels = Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk'>;
+
 /** Where to point the cue; or why nowhere will do, over the last answer there was. */
-export function AnswerBlock({
-  app,
-}: {
-  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk'>;
-}) {
+export function AnswerBlock({ app }: { app: AnswerModels }) {
   const model = app.shot;
-  const last = model.lastAnswer.value;
-  const result = model.result.value;
-  const preferences = app.desk.preferences.value;
+  const isAnswered = useComputed(() => model.result.value.ok).value;
+  const isThere = useComputed(() => model.lastAnswer.value !== null).value;
   const isSettled = app.measure.isSettled.value;
-  const readings = last && answerReadings(last.answer, last.kit.ballRadiusM, preferences);
   return (
     <section class="answer" aria-label="Where to aim">
-      {!result.ok && isSettled && <RefusalLines app={app} refusal={result} />}
-      {!readings && !isSettled && <p class="stale-note">{staleNote(app)}</p>}
-      {readings && (
+      {!isAnswered && isSettled && <RefusalLines app={app} />}
+      {!isThere && !isSettled && <p class="stale-note">{staleNote(app)}</p>}
+      {isThere && (
         <div class={model.stale.value ? 'answer-figures is-stale' : 'answer-figures'}>
           {model.stale.value && <p class="stale-note">{staleNote(app)}</p>}
-          {result.ok ? (
-            <details class="answer-fold">
-              <summary>
-                <AnswerLead reading={readings.lead} />
-                <span class="answer-more">
-                  <span>figures</span>
-                </span>
-              </summary>
-              <Figures readings={readings} />
-            </details>
-          ) : (
-            <AnswerLead reading={readings.lead} />
-          )}
-          {result.ok && <AnswerMeaning app={app} />}
+          {isAnswered ? <Fold app={app} /> : <Lead app={app} />}
+          {isAnswered && <AnswerMeaning app={app} />}
         </div>
       )}
       <SpokenAnswer app={app} />
@@ -53,9 +38,43 @@ export function AnswerBlock({
   );
 }
 
+function readingsOf({ shot, desk }: Models<'shot' | 'desk'>): AnswerReadings | null {
+  const last = shot.lastAnswer.value;
+  return last && answerReadings(last.answer, last.kit.ballRadiusM, desk.preferences.value);
+}
+
+function Lead({ app }: { app: AnswerModels }) {
+  const lead = useSteady(() => readingsOf(app)?.lead).value;
+  return lead ? <AnswerLead reading={lead} /> : null;
+}
+
+/** The answer, and under it the figures, which wait for the hand while nobody sees them. */
+function Fold({ app }: { app: AnswerModels }) {
+  const isOpen = useSignal(false);
+  const rested = useRested(app.shot, () => readingsOf(app));
+  const readings = useComputed(() => (isOpen.value ? readingsOf(app) : rested.value));
+  return (
+    <details
+      class="answer-fold"
+      onToggle={(event) => {
+        isOpen.value = event.currentTarget.open;
+      }}
+    >
+      <summary>
+        <Lead app={app} />
+        <span class="answer-more">
+          <span>figures</span>
+        </span>
+      </summary>
+      <Figures readings={readings} />
+    </details>
+  );
+}
+
 /** The same line told the other ways, its angle, and where the stick passes. */
-function Figures({ readings }: { readings: AnswerReadings }) {
-  const { aims, angle, stick } = readings;
+function Figures({ readings }: { readings: ReadonlySignal<AnswerReadings | null> }) {
+  if (!readings.value) return null;
+  const { aims, angle, stick } = readings.value;
   return (
     <ul class="answer-others">
       {[...aims, angle, stick].map(({ label, reading }) => (
@@ -67,13 +86,15 @@ function Figures({ readings }: { readings: AnswerReadings }) {
   );
 }
 
-function RefusalLines({ app, refusal }: { app: Models<'shot'>; refusal: Refusal }) {
+function RefusalLines({ app }: { app: AnswerModels }) {
+  const result = app.shot.result.value;
+  if (result.ok) return null;
   return (
     <div class="refusal">
       <p class="refusal-message">
-        <span aria-hidden="true">⊘</span> {refusalWords(refusal).message}
+        <span aria-hidden="true">⊘</span> {refusalWords(result).message}
       </p>
-      <p class="refusal-remedy">{remedyWords(refusal, app.shot.remedySpeed.value)}</p>
+      <p class="refusal-remedy">{remedyWords(result, app.shot.remedySpeed.value)}</p>
       <SpeedRemedy app={app} />
     </div>
   );
@@ -95,13 +116,9 @@ function SpeedRemedy({ app: { shot } }: { app: Models<'shot'> }) {
 }
 
 /** Says the answer once it has stood still, so that holding a button does not flood the ear. */
-function SpokenAnswer({
-  app,
-}: {
-  app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk'>;
-}) {
+function SpokenAnswer({ app }: { app: AnswerModels }) {
   const { shot, kit, desk, measure } = app;
-  const words = useComputed(() => {
+  const words = useRested(app.shot, () => {
     const result = shot.result.value;
     if (!measure.isSettled.value) return '';
     if (!result.ok)

@@ -3,12 +3,13 @@ import type { Models } from '../app-models';
 import { uncorrectedWords } from './meaning-words';
 import { isRoomStale } from './room-of-field';
 import { roomSummary } from './room-summary';
+import { useRested } from './use-rested';
 
 type MeaningModels = Models<'shot' | 'room' | 'player' | 'desk'>;
 
 /** What the answer means: how often it goes, what allowing for nothing would do, how sure it is. */
 export function AnswerMeaning({ app }: { app: MeaningModels }) {
-  const summary = roomSummary(app);
+  const summary = useRested(app.shot, () => roomSummary(app)).value;
   const isWaiting = app.room.problem.value === null && (summary === null || isRoomStale(app));
   const pointed = usePointedWords(app, isWaiting);
   return (
@@ -29,7 +30,8 @@ export function AnswerMeaning({ app }: { app: MeaningModels }) {
 /** Worked out once the hand rests, like the chance beside it, and left standing until then. */
 function usePointedWords(app: MeaningModels, isWaiting: boolean): string {
   const words = useRef('');
-  if (!isWaiting) words.current = pointedWords(app);
+  const now = useRested(app.shot, () => pointedWords(app));
+  if (!isWaiting) words.current = now.value;
   return words.current;
 }
 

@@ -1,7 +1,9 @@
+import { useComputed } from '@preact/signals';
 import type { Point } from '../../diagram/canvas';
+import type { Live } from '../live-parts';
 
 interface Props {
-  readonly at: Point;
+  readonly at: Live<Point>;
   /** Whether a ball lies in it, beside which the arrows stand. */
   readonly isAboutBall?: boolean;
 }
@@ -11,8 +13,12 @@ const ABOUT_BALL = 'M-6.5 -3L-9.5 0L-6.5 3M6.5 -3L9.5 0L6.5 3';
 
 /** A small ring with two arrows: here a finger takes hold, to drag across. */
 export function DragHandle({ at, isAboutBall = false }: Props) {
+  const place = useComputed(() => {
+    const { x, y } = at();
+    return `translate(${x.toFixed(1)} ${y.toFixed(1)})`;
+  });
   return (
-    <g class="drag-handle" transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}>
+    <g class="drag-handle" transform={place}>
       <circle r={isAboutBall ? 12 : 9.5} />
       <path d={isAboutBall ? ABOUT_BALL : ARROWS} />
     </g>

@@ -1,7 +1,10 @@
+import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { Shot } from '../../engine/direct/shot';
 import type { FieldName } from '../../state/shot-fields';
 import { degreesOf } from '../../units/angle-degrees';
 import type { Models } from '../app-models';
+import { useAttributes } from '../live-parts';
+import { useSteady } from '../use-steady';
 import { fieldWindowWords, isRoomStale } from './room-of-field';
 import { INPUT_LABELS, type InputName, tileWords } from './tile-words';
 import { WindowBar } from './WindowBar';
@@ -56,17 +59,17 @@ export function InputTiles({ app, open }: Props) {
   );
 }
 
-function Tile({
-  app,
-  name,
-  isOpen,
-}: {
-  app: Models<'shot' | 'room' | 'desk' | 'router'>;
-  name: InputName;
-  isOpen: boolean;
-}) {
+interface TileProps {
+  readonly app: Models<'shot' | 'room' | 'desk' | 'router'>;
+  readonly name: InputName;
+  readonly isOpen: boolean;
+}
+
+function Tile({ app, name, isOpen }: TileProps) {
   const { shot, desk, router } = app;
-  const { figure, symbol, word } = tileWords(name, shot, desk.preferences.value);
+  const { figure, symbol, word } = useSteady(() =>
+    tileWords(name, shot, desk.preferences.value),
+  ).value;
   const field = STROKE_FIELDS[name];
   const room = field && !isRoomStale(app) ? fieldWindowWords(app, field) : '';
   const spoken = `${INPUT_LABELS[name]} ${figure} ${symbol} ${word} ${room && `goes ${room}`}`;
@@ -86,39 +89,47 @@ function Tile({
       <span class="tile-label">{INPUT_LABELS[name]}</span>
       <span class="tile-value">
         <b>{figure}</b>
-        {symbol && (
+        {symbol !== '' && (
           <span class={symbol === '°' ? 'tile-degree' : 'tile-symbol'}>
             {SIGNS[symbol] ?? symbol}
           </span>
         )}
       </span>
       <span class="tile-word">{word}</span>
-      {name === 'tip' && <TipGlyph side={shot.shot.value.side} height={shot.shot.value.height} />}
-      {name === 'raised' && <ElevationGlyph elevationRad={shot.shot.value.elevationRad} />}
+      {name === 'tip' && <TipGlyph shot={shot.shot} />}
+      {name === 'raised' && <ElevationGlyph shot={shot.shot} />}
       {field && <WindowBar app={app} name={field} />}
     </button>
   );
 }
 
+interface GlyphProps {
+  readonly shot: ReadonlySignal<Shot>;
+}
+
 /** A small picture of where the tip touches the cue ball. */
-function TipGlyph({ side, height }: Pick<Shot, 'side' | 'height'>) {
+function TipGlyph({ shot }: GlyphProps) {
+  const dot = useAttributes(() => ({ cx: shot.value.side, cy: -shot.value.height }));
   return (
     <svg class="tile-glyph" viewBox="-1.12 -1.12 2.24 2.24" aria-hidden="true">
       <circle r="1" />
       <path d="M-1 0H1M0 -1V1" class="glyph-cross" />
-      <circle r="0.2" cx={side} cy={-height} class="glyph-dot" />
+      <circle r="0.2" {...dot} class="glyph-dot" />
     </svg>
   );
 }
 
 /** A small picture of the cue's slope; drawn a little steeper than true, to be seen at 3°. */
-function ElevationGlyph({ elevationRad }: Pick<Shot, 'elevationRad'>) {
-  const shown = Math.min(75, degreesOf(elevationRad) * 1.2);
+function ElevationGlyph({ shot }: GlyphProps) {
+  const slope = useComputed(() => {
+    const shown = Math.min(75, degreesOf(shot.value.elevationRad) * 1.2);
+    return `rotate(${shown} 0.2 -0.35)`;
+  });
   return (
     <svg class="tile-glyph is-wide" viewBox="-2.4 -2.2 3.6 2.4" aria-hidden="true">
       <path d="M-2.4 0.1H1.2" class="glyph-cross" />
       <circle r="0.45" cx="0.7" cy="-0.35" />
-      <path d="M0.2 -0.35H-2.4" class="glyph-cue" transform={`rotate(${shown} 0.2 -0.35)`} />
+      <path d="M0.2 -0.35H-2.4" class="glyph-cue" transform={slope} />
     </svg>
   );
 }

@@ -1,9 +1,8 @@
-import { useComputed } from '@preact/signals';
-import type { Point } from '../../diagram/canvas';
-import { layOutOverheadView, SIDEWAYS } from '../../diagram/overhead-view';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { layOutOverheadView, type OverheadView, SIDEWAYS } from '../../diagram/overhead-view';
 import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
-import { Ball, Line } from '../drawing-parts';
+import { LiveBall, LiveLine, pointsOf, Shown } from '../live-parts';
 import { useCanvas } from '../use-canvas';
 import { DragHandle } from './DragHandle';
 import { stripGrip } from './picture-grips';
@@ -11,6 +10,7 @@ import { staleWords, stripWords } from './picture-words';
 import { RunRow } from './RunRow';
 import { reachSpeedMps } from './reach-speed';
 import { useDrag } from './use-drag';
+import { useRested } from './use-rested';
 import './OverheadStrip.css';
 
 /**
@@ -28,40 +28,21 @@ export function OverheadStrip({
   const view = useComputed(() =>
     layOutOverheadView({ ...stripScene(app), ...runs.value }, canvas.value),
   );
-  const words = useComputed(
-    () =>
-      staleWords(app) +
-      stripWords(
-        model.lastAnswer.value,
-        model.path.value,
-        app.desk.preferences.value,
-        app.kit.current.tables.value.lengthM,
-      ),
-  );
   const handlers = useDrag({ model, grab: (at) => stripGrip(app, view.peek(), at) });
   const { widthPx, heightPx } = canvas.value;
-  const { aim, target, run, cueBall } = view.value;
   return (
     <div class="overhead-strip">
       <div class="overhead-drawing" ref={holder}>
         <svg
           role="img"
-          aria-label={`From above, sideways ×${SIDEWAYS}. ${words}`}
+          aria-label={useRested(model, () => labelOf(app))}
           width={widthPx}
           height={heightPx}
           viewBox={`0 0 ${widthPx} ${heightPx}`}
           class={model.stale.value ? 'is-stale' : undefined}
           {...handlers}
         >
-          <Line segment={view.value.straight} class="straight-line" />
-          <Line segment={aim} class="aim-line" />
-          <polyline class="ball-path" points={view.value.path.map(pair).join(' ')} />
-          <DragHandle at={{ x: cueBall.cx, y: cueBall.cy }} isAboutBall />
-          <Ball ball={{ ...cueBall, r: Math.min(4.5, cueBall.r) }} class="cue-ball" />
-          <Ball ball={view.value.ghostBall} class="ghost-ball" />
-          <Ball ball={view.value.objectBall} class="object-ball" />
-          <Line segment={target} class="target-line" />
-          {run && <RunRow run={run} />}
+          <StripDrawing view={view} />
         </svg>
       </div>
       <p class="overhead-caption">
@@ -77,6 +58,32 @@ export function OverheadStrip({
         </span>
       </p>
     </div>
+  );
+}
+
+function labelOf(app: Models<'shot' | 'kit' | 'measure' | 'desk'>): string {
+  const { lastAnswer, path } = app.shot;
+  const preferences = app.desk.preferences.value;
+  const { lengthM } = app.kit.current.tables.value;
+  const words = stripWords(lastAnswer.value, path.value, preferences, lengthM);
+  return `From above, sideways ×${SIDEWAYS}. ${staleWords(app)}${words}`;
+}
+
+function StripDrawing({ view }: { view: ReadonlySignal<OverheadView> }) {
+  const cueBall = () => view.value.cueBall;
+  const path = useComputed(() => pointsOf(view.value.path));
+  return (
+    <>
+      <LiveLine at={() => view.value.straight} class="straight-line" />
+      <Shown what={() => view.value.aim}>{(aim) => <LiveLine at={aim} class="aim-line" />}</Shown>
+      <polyline class="ball-path" points={path} />
+      <DragHandle at={() => ({ x: cueBall().cx, y: cueBall().cy })} isAboutBall />
+      <LiveBall at={() => ({ ...cueBall(), r: Math.min(4.5, cueBall().r) })} class="cue-ball" />
+      <LiveBall at={() => view.value.ghostBall} class="ghost-ball" />
+      <LiveBall at={() => view.value.objectBall} class="object-ball" />
+      <LiveLine at={() => view.value.target} class="target-line" />
+      <Shown what={() => view.value.run}>{(run) => <RunRow run={run} />}</Shown>
+    </>
   );
 }
 
@@ -117,8 +124,4 @@ function Sample({ class: className }: { class: string }) {
       <line class={className} x1="0" x2="20" y1="3" y2="3" />
     </svg>
   );
-}
-
-function pair({ x, y }: Point): string {
-  return `${x.toFixed(1)},${y.toFixed(1)}`;
 }

@@ -1,5 +1,5 @@
 import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
-import type { NearBall } from '../../diagram/near-ball';
+import type { Circle } from '../../diagram/canvas';
 import { partsAt, partsOf, type ShooterPart } from '../../diagram/shooter-parts';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
 import type { Models } from '../app-models';
@@ -12,6 +12,7 @@ import { isRoomStale } from './room-of-field';
 import { ShooterDrawing } from './ShooterDrawing';
 import { shooterScene } from './shooter-scene';
 import { useDrag } from './use-drag';
+import { useRested } from './use-rested';
 import './ShooterDiagram.css';
 
 /**
@@ -36,28 +37,28 @@ export function ShooterDiagram({
   });
   const { widthPx, heightPx } = canvas.value;
   const isBandStale = isRoomStale(app);
-  const words = staleWords(app) + shooterWords(model.lastAnswer.value, app.desk.preferences.value);
-  const bandWords = isBandStale ? '' : aimWindowWords(app);
+  const hasNear = useComputed(() => view.value.near !== null).value;
+  const hasBandNames = useComputed(() => view.value.bandLabels.length > 0).value;
   return (
     <div class="shooter-diagram" ref={holder}>
       <div class="picture-touch" {...handlers}>
         <svg
           role="img"
-          aria-label={words + bandWords}
+          aria-label={useRested(model, () => labelOf(app))}
           width={widthPx}
           height={heightPx}
           viewBox={`0 0 ${widthPx} ${heightPx}`}
           class={model.stale.value ? 'is-stale' : undefined}
           data-named={named.value ?? undefined}
         >
-          <ShooterDrawing view={view.value} isBandStale={isBandStale} />
+          <ShooterDrawing view={view} isBandStale={isBandStale} />
         </svg>
-        {view.value.near && <NearGrip near={view.value.near} />}
+        <NearGrip ball={useRested(model, () => view.value.near?.ball ?? null)} />
       </div>
-      {(view.value.near || view.value.bandLabels.length === 0) && (
+      {(hasNear || !hasBandNames) && (
         <button
           type="button"
-          class={view.value.near ? 'button what-is-what' : 'button what-is-what is-above'}
+          class={hasNear ? 'button what-is-what' : 'button what-is-what is-above'}
           aria-label="What is what in the picture"
           onClick={() => {
             named.value = nextOf(partsOf(view.peek()), named.peek());
@@ -71,10 +72,20 @@ export function ShooterDiagram({
   );
 }
 
-/** Where a finger drags the tip all ways. A part of a drawing cannot say so to a browser: a box can. */
-function NearGrip({ near: { ball } }: { near: NearBall }) {
-  const reachPx = Math.max(24, ball.r);
-  const [left, top] = [`${ball.cx - reachPx}px`, `${ball.cy - reachPx}px`];
+function labelOf(app: Models<'shot' | 'room' | 'measure' | 'desk'>): string {
+  const words = shooterWords(app.shot.lastAnswer.value, app.desk.preferences.value);
+  return staleWords(app) + words + (isRoomStale(app) ? '' : aimWindowWords(app));
+}
+
+/**
+ * Where a finger drags the tip all ways, which a browser looks up as it comes down. A part of a
+ * drawing cannot say so: a box can.
+ */
+function NearGrip({ ball }: { ball: ReadonlySignal<Circle | null> }) {
+  if (ball.value === null) return null;
+  const { cx, cy, r } = ball.value;
+  const reachPx = Math.max(24, r);
+  const [left, top] = [`${cx - reachPx}px`, `${cy - reachPx}px`];
   const width = `${2 * reachPx}px`;
   return <div class="near-grip" style={{ left, top, width, height: width }} />;
 }

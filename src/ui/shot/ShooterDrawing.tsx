@@ -1,92 +1,146 @@
+import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { Label } from '../../diagram/canvas';
 import type { HeldLines, ShooterView } from '../../diagram/shooter-view';
 import type { Mark } from '../../diagram/view-labels';
-import { Ball, Line } from '../drawing-parts';
+import { type Live, LiveBall, LiveLine, LiveText, Shown, useAttributes } from '../live-parts';
 import { AimBands } from './AimBands';
 import { BallRuler } from './BallRuler';
 import { CueInFront } from './CueInFront';
 import { DragHandle } from './DragHandle';
 
+interface DrawingProps {
+  readonly view: ReadonlySignal<ShooterView>;
+  readonly isBandStale: boolean;
+}
+
 /** The balls, the marks and the cue of the drawing from behind the cue. */
-export function ShooterDrawing({ view, isBandStale }: { view: ShooterView; isBandStale: boolean }) {
-  const { aim, stick, ruler, near, ghostBall, ghostGrip, held } = view;
-  const topY = Math.max(0, (aim?.label.y ?? 0) - 10);
+export function ShooterDrawing({ view, isBandStale }: DrawingProps) {
+  const topY = () => Math.max(0, (view.value.aim?.label.y ?? 0) - 10);
+  const toY = () => view.value.ruler.y;
   return (
     <>
-      {near?.lines && <Line segment={near.lines.aim} class="aim-way" />}
-      {near?.lines && <Line segment={near.lines.cue} class="cue-way" />}
-      <Ball ball={view.objectBall} class="object-ball" />
-      <Ball ball={ghostBall} class="ghost-ball" />
-      {held && <Held held={held} topY={topY} toY={ruler.y} />}
+      <Shown what={() => view.value.near?.lines ?? null}>
+        {(lines) => (
+          <>
+            <LiveLine at={() => lines().aim} class="aim-way" />
+            <LiveLine at={() => lines().cue} class="cue-way" />
+          </>
+        )}
+      </Shown>
+      <LiveBall at={() => view.value.objectBall} class="object-ball" />
+      <LiveBall at={() => view.value.ghostBall} class="ghost-ball" />
+      <Shown what={() => view.value.held}>
+        {(held) => <Held held={held} topY={topY} toY={toY} />}
+      </Shown>
       <AimBands view={view} topY={topY} isOld={isBandStale} />
-      {view.objectLabel && <Name label={view.objectLabel} text="object ball" />}
-      {view.ghostLabel && <Name label={view.ghostLabel} text="ghost ball" />}
-      <BallRuler ruler={ruler} />
-      {stick && (
-        <UprightMark
-          mark={stick}
-          topY={topY}
-          toY={ruler.y}
-          class={stick.isClose ? 'stick-mark stick-close' : 'stick-mark'}
-          name={stick.isShort ? 'cue' : 'cue lies here'}
-        />
-      )}
-      {aim && <UprightMark mark={aim} topY={topY} toY={ruler.y} class="aim-mark" name="aim line" />}
-      {near && <CueInFront near={near} />}
-      {view.scaleNote && (
-        <Name
-          label={view.scaleNote}
-          text={`view ${view.ballsAcross.toFixed(1)} balls wide`}
-          class="scale-note"
-        />
-      )}
-      <DragHandle at={ghostGrip} />
+      <Name label={() => view.value.objectLabel} text="object ball" />
+      <Name label={() => view.value.ghostLabel} text="ghost ball" />
+      <BallRuler view={view} />
+      <UprightMark
+        mark={() => view.value.stick}
+        topY={topY}
+        toY={toY}
+        class={() => (view.value.stick?.isClose ? 'stick-mark stick-close' : 'stick-mark')}
+        name={() => (view.value.stick?.isShort ? 'cue' : 'cue lies here')}
+      />
+      <UprightMark
+        mark={() => view.value.aim}
+        topY={topY}
+        toY={toY}
+        class={() => 'aim-mark'}
+        name={() => 'aim line'}
+      />
+      <Shown what={() => view.value.near}>{(near) => <CueInFront near={near} />}</Shown>
+      <ScaleNote view={view} />
+      <DragHandle at={() => view.value.ghostGrip} />
     </>
   );
 }
 
-function Held({ held, topY, toY }: { held: HeldLines; topY: number; toY: number }) {
-  const { aimX, stickX, near } = held;
+interface Reach {
+  readonly topY: Live<number>;
+  readonly toY: Live<number>;
+}
+
+/** An upright line, from the top of the marks to the ruler. */
+function UprightLine({
+  x,
+  topY,
+  toY,
+  class: className,
+}: Reach & { x: Live<number>; class?: string }) {
+  const ends = useAttributes(() => ({ x1: x(), x2: x(), y1: topY(), y2: toY() }));
+  return <line class={className} {...ends} />;
+}
+
+function Held({ held, topY, toY }: Reach & { held: Live<HeldLines> }) {
+  const name = useAttributes(() => ({ x: held().aimX, y: toY() }));
   return (
     <g class="held-lines">
-      <line class="held-aim" x1={aimX} x2={aimX} y1={topY} y2={toY} />
-      <line class="held-cue" x1={stickX} x2={stickX} y1={topY} y2={toY} />
-      {near?.lines && <Line segment={near.lines.aim} class="held-aim" />}
-      {near?.lines && <Line segment={near.lines.cue} class="held-cue" />}
-      <text x={aimX} y={toY} dy="-0.35em" text-anchor="middle">
+      <UprightLine class="held-aim" x={() => held().aimX} topY={topY} toY={toY} />
+      <UprightLine class="held-cue" x={() => held().stickX} topY={topY} toY={toY} />
+      <Shown what={() => held().near?.lines ?? null}>
+        {(lines) => (
+          <>
+            <LiveLine at={() => lines().aim} class="held-aim" />
+            <LiveLine at={() => lines().cue} class="held-cue" />
+          </>
+        )}
+      </Shown>
+      <text {...name} dy="-0.35em" text-anchor="middle">
         held
       </text>
     </g>
   );
 }
 
-function Name({ label, text, class: className }: { label: Label; text: string; class?: string }) {
-  const [first, second] = className ? [text] : text.split(' ');
+/** The name of a ball, in two lines, where it has room. */
+function Name({ label, text }: { label: Live<Label | null>; text: string }) {
+  const [first, second] = text.split(' ');
   return (
-    <text class={className ?? 'ball-name'} x={label.x} y={label.y} text-anchor={label.anchor}>
-      {first}
-      {second && (
-        <tspan x={label.x} dy="1.05em">
-          {second}
-        </tspan>
+    <Shown what={label}>
+      {(at) => (
+        <LiveText at={at} class="ball-name" second={second}>
+          {first}
+        </LiveText>
       )}
-    </text>
+    </Shown>
   );
 }
 
-interface UprightProps {
-  readonly mark: Mark;
-  readonly topY: number;
-  readonly toY: number;
-  readonly class: string;
-  readonly name: string;
+interface MarkProps extends Reach {
+  readonly mark: Live<Mark | null>;
+  readonly class: Live<string>;
+  readonly name: Live<string>;
 }
 
-function UprightMark({ mark, topY, toY, class: className, name }: UprightProps) {
+/** A line through all balls, and what it is called. */
+function UprightMark({ mark, topY, toY, class: className, name }: MarkProps) {
+  const [look, words] = [useComputed(className), useComputed(name)];
   return (
-    <g class={className}>
-      <line x1={mark.x} x2={mark.x} y1={topY} y2={toY} />
-      <Name label={mark.label} text={name} class="mark-name" />
-    </g>
+    <Shown what={mark}>
+      {(at) => (
+        <g class={look}>
+          <UprightLine x={() => at().x} topY={topY} toY={toY} />
+          <LiveText at={() => at().label} class="mark-name">
+            {words}
+          </LiveText>
+        </g>
+      )}
+    </Shown>
+  );
+}
+
+/** How much the view spans, where that is more than it mostly is. */
+function ScaleNote({ view }: Pick<DrawingProps, 'view'>) {
+  const words = useComputed(() => `view ${view.value.ballsAcross.toFixed(1)} balls wide`);
+  return (
+    <Shown what={() => view.value.scaleNote}>
+      {(at) => (
+        <LiveText at={at} class="scale-note">
+          {words}
+        </LiveText>
+      )}
+    </Shown>
   );
 }

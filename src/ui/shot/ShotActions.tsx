@@ -1,10 +1,12 @@
+import { useComputed } from '@preact/signals';
 import type { Models } from '../app-models';
 import './ShotActions.css';
 
 /** Undo and redo, set aside to compare, log, and why the answer is as it is. */
 export function ShotActions({ app }: { app: Models<'shot' | 'router'> }) {
   const { shot, router } = app;
-  const isHolding = shot.comparison.value !== null;
+  const isHolding = useComputed(() => shot.comparison.value !== null).value;
+  const isAnswered = useComputed(() => shot.result.value.ok).value;
   const isWhyOpen = router.route.value.panel === 'why';
   return (
     <div class="shot-actions">
@@ -22,7 +24,7 @@ export function ShotActions({ app }: { app: Models<'shot' | 'router'> }) {
         class="button log-button"
         aria-label="Log how it went"
         data-opens="after"
-        disabled={!shot.result.value.ok}
+        disabled={!isAnswered}
         onClick={() => router.open('after')}
       >
         Log

@@ -1,6 +1,7 @@
 import type { FieldName } from '../../state/shot-fields';
 import { formatNumber } from '../../units/format-number';
 import type { Models } from '../app-models';
+import { sliderTrack } from './slider-track';
 import { WindowBar } from './WindowBar';
 import './ValueSlider.css';
 
@@ -15,10 +16,9 @@ interface Props {
 /** A slider over the usual part of a number's range: a shortcut beside the buttons. */
 export function ValueSlider({ app, name, label, hasWindow = false }: Props) {
   const model = app.shot;
-  const { figure, facts, usual } = model.fields[name].value;
-  const { fineStep } = facts;
-  const min = Math.ceil(usual.min / fineStep) * fineStep;
-  const max = Math.floor(usual.max / fineStep) * fineStep;
+  const field = model.fields[name].value;
+  const { figure, facts } = field;
+  const { min, max } = sliderTrack(field);
   return (
     <div class="value-slider">
       <input
@@ -27,14 +27,14 @@ export function ValueSlider({ app, name, label, hasWindow = false }: Props) {
         aria-valuetext={`${formatNumber(figure, facts)} ${facts.name}`}
         min={min}
         max={max}
-        step={fineStep}
+        step={facts.fineStep}
         value={figure}
         onPointerDown={() => model.beginGesture(true)}
         onPointerUp={() => model.endGesture()}
         onPointerCancel={() => model.endGesture(true)}
         onInput={(event) => model.setFigure(name, tidy(event.currentTarget.valueAsNumber))}
       />
-      {hasWindow && <WindowBar app={app} name={name} track={{ min, max }} isUnmarked />}
+      {hasWindow && <WindowBar app={app} name={name} isUnderSlider />}
     </div>
   );
 }

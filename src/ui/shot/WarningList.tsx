@@ -1,4 +1,3 @@
-import { useRef } from 'preact/hooks';
 import type { Models } from '../app-models';
 import { warningWords } from './warning-words';
 import './WarningList.css';
@@ -8,11 +7,7 @@ const SHOWN = 2;
 
 /** What to know before playing this, the most pressing first. */
 export function WarningList({ app, all = false }: { app: Models<'shot' | 'desk'>; all?: boolean }) {
-  const { isHeld } = app.shot;
-  const last = useRef(app.shot.warnings.value);
-  // What comes and goes under a finger would move the picture that it drags.
-  if (!isHeld.value) last.current = app.shot.warnings.value;
-  const warnings = last.current;
+  const warnings = app.shot.warnings.value;
   if (warnings.length === 0) return null;
   const { lengthUnit } = app.desk.preferences.value;
   const shown = all ? warnings : warnings.slice(0, SHOWN);

@@ -1,26 +1,26 @@
+import { useComputed } from '@preact/signals';
 import { type BarEnd, layOutWindowBar, shareAlongTrack } from '../../diagram/window-bar';
-import type { Range } from '../../engine/numerics/range';
 import type { FieldName } from '../../state/shot-fields';
 import type { Models } from '../app-models';
+import { useSteady } from '../use-steady';
 import { fieldWindow, isRoomStale } from './room-of-field';
+import { sliderTrack } from './slider-track';
 import './WindowBar.css';
 
 interface Props {
   readonly app: Models<'shot' | 'room'>;
   readonly name: FieldName;
-  /** What the bar spans, in the field's unit; left out, its usual range. */
-  readonly track?: Range;
-  /** Whether something else marks the present value. */
-  readonly isUnmarked?: boolean;
+  /** Whether it lies under a slider, which marks the present value and has whole steps. */
+  readonly isUnderSlider?: boolean;
 }
 
 /** How far an input may be off, as a bright piece of its usual range. */
-export function WindowBar({ app, name, track, isUnmarked = false }: Props) {
-  const { figure, usual } = app.shot.fields[name].value;
-  const span = track ?? usual;
-  const window = fieldWindow(app, name);
-  const bar = window && layOutWindowBar(window, span);
-  const now = percent(shareAlongTrack(figure, span));
+export function WindowBar({ app, name, isUnderSlider = false }: Props) {
+  const bar = useSteady(() => {
+    const window = fieldWindow(app, name);
+    const field = app.shot.fields[name].value;
+    return window && layOutWindowBar(window, isUnderSlider ? sliderTrack(field) : field.usual);
+  }).value;
   return (
     <svg class={isRoomStale(app) ? 'window-bar is-stale' : 'window-bar'} aria-hidden="true">
       <line class="bar-track" x2="100%" y1="9" y2="9" />
@@ -31,11 +31,20 @@ export function WindowBar({ app, name, track, isUnmarked = false }: Props) {
           <EndMark end={bar.high} />
         </>
       )}
-      {!isUnmarked && (
-        <svg x={now} overflow="visible" aria-hidden="true">
-          <path d="M-4 -1h8l-4 5z" />
-        </svg>
-      )}
+      {!isUnderSlider && <Present app={app} name={name} />}
+    </svg>
+  );
+}
+
+/** Where the input now stands. */
+function Present({ app, name }: Omit<Props, 'isUnderSlider'>) {
+  const now = useComputed(() => {
+    const { figure, usual } = app.shot.fields[name].value;
+    return percent(shareAlongTrack(figure, usual));
+  });
+  return (
+    <svg x={now} overflow="visible" aria-hidden="true">
+      <path d="M-4 -1h8l-4 5z" />
     </svg>
   );
 }

@@ -1,0 +1,14 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { steady } from '../state/steady';
+
+/**
+ * What is read off signals, which changes only with what it says: whoever shows it is drawn anew for
+ * nothing less.
+ *
+ * @param read of plain data, off nothing but signals
+ */
+export function useSteady<T>(read: () => T): ReadonlySignal<T> {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what it reads are signals
+  return useMemo(() => steady(computed(read)), []);
+}
