@@ -101,6 +101,7 @@ async function start(holder: HTMLElement): Promise<void> {
     trace: traceCueBall,
     nearestSpeed,
     nextFrame: requestAnimationFrame.bind(window),
+    frameTime: () => document.timeline.currentTime,
     goes: goesAsMeant,
     kit: knownKit,
     isKitSettled: measure.isSettled,

@@ -6,9 +6,18 @@ export interface FrameGate {
   flush(): void;
 }
 
-/** @param nextFrame calls back as the next frame begins */
-export function createFrameGate(nextFrame: (work: () => void) => void): FrameGate {
-  let isTaken = false;
+/**
+ * A frame is asked for only where something waits for it: most browsers tell of a finger once a frame,
+ * and one more frame a move would cost as much as what it draws.
+ *
+ * @param nextFrame calls back as the next frame begins
+ * @param frameTime the same all through a frame, and never again
+ */
+export function createFrameGate(
+  nextFrame: (work: () => void) => void,
+  frameTime: () => unknown,
+): FrameGate {
+  let taken: unknown;
   let waiting: (() => void) | null = null;
 
   function flush(): void {
@@ -16,18 +25,22 @@ export function createFrameGate(nextFrame: (work: () => void) => void): FrameGat
     waiting = null;
     work?.();
   }
-  function run(work: () => void): void {
-    isTaken = true;
+  function wait(work: () => void): void {
+    waiting = work;
     nextFrame(() => {
-      isTaken = false;
-      if (waiting) run(flush);
+      taken = frameTime();
+      flush();
     });
-    work();
   }
   return {
     take(work) {
-      if (isTaken) waiting = work;
-      else run(work);
+      const now = frameTime();
+      if (waiting) waiting = work;
+      else if (now === taken) wait(work);
+      else {
+        taken = now;
+        work();
+      }
     },
     flush,
   };

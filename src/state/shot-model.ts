@@ -46,7 +46,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
   const history = createHistory<Asked>();
   const isHeld = signal(false);
-  const gate = createFrameGate(ports.nextFrame ?? ((work) => work()));
+  const gate = createFrameGate(ports.nextFrame, ports.frameTime);
   const set = ({ shot, pocket }: Asked) =>
     batch(() => {
       desk.setShot(shot);

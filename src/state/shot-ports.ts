@@ -26,8 +26,9 @@ export interface ShotPorts {
   readonly trace: TraceCueBall;
   readonly nearestSpeed: NearestSpeed;
   readonly goes: GoesAsMeant;
-  /** Calls back as the next frame begins; left out, at once. */
-  readonly nextFrame?: (work: () => void) => void;
+  /** See {@link createFrameGate}. */
+  readonly nextFrame: (work: () => void) => void;
+  readonly frameTime: () => unknown;
   /** As the present shot sees it. */
   readonly kit: ReadonlySignal<Kit>;
   /** Whether that stands, with nothing under way that would change it. */

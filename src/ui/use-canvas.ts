@@ -2,6 +2,7 @@ import { type ReadonlySignal, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Canvas } from '../diagram/canvas';
+import { useAttributes } from './live-parts';
 
 /** Share of the page's text size that drawings use. */
 const SMALL_TEXT = 0.8125;
@@ -28,4 +29,12 @@ export function useCanvas(): [RefObject<HTMLDivElement | null>, ReadonlySignal<C
     return () => observer.disconnect();
   }, [canvas]);
   return [holder, canvas];
+}
+
+/** The attributes of a drawing that fills its canvas. */
+export function useCanvasAttributes(canvas: ReadonlySignal<Canvas>) {
+  return useAttributes(() => {
+    const { widthPx, heightPx } = canvas.value;
+    return { width: widthPx, height: heightPx, viewBox: `0 0 ${widthPx} ${heightPx}` };
+  });
 }

@@ -1,4 +1,4 @@
-import type { ReadonlySignal } from '@preact/signals';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { Label } from '../../diagram/canvas';
 import type { Band, ShooterView } from '../../diagram/shooter-view';
 import { type Live, LiveText, Shown, useAttributes } from '../live-parts';
@@ -6,7 +6,7 @@ import { type Live, LiveText, Shown, useAttributes } from '../live-parts';
 interface Props {
   readonly view: ReadonlySignal<ShooterView>;
   readonly topY: Live<number>;
-  readonly isOld: boolean;
+  readonly isOld: ReadonlySignal<boolean>;
 }
 
 /** Two bands about the aim: with edges the aims that go, without them how sure the aim is. */
@@ -15,7 +15,7 @@ export function AimBands({ view, topY, isOld }: Props) {
   const named = (band: 'band' | 'haze', at: 0 | 1) => () =>
     view.value[band] && (view.value.bandLabels[at] ?? null);
   return (
-    <g class={isOld ? 'aim-bands is-old' : 'aim-bands'}>
+    <g class={useComputed(() => (isOld.value ? 'aim-bands is-old' : 'aim-bands'))}>
       <defs>
         <linearGradient id="aim-haze">
           <stop offset="0" class="haze-edge" />

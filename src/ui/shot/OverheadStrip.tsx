@@ -3,7 +3,7 @@ import { layOutOverheadView, type OverheadView, SIDEWAYS } from '../../diagram/o
 import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
 import { LiveBall, LiveLine, pointsOf, Shown } from '../live-parts';
-import { useCanvas } from '../use-canvas';
+import { useCanvas, useCanvasAttributes } from '../use-canvas';
 import { DragHandle } from './DragHandle';
 import { stripGrip } from './picture-grips';
 import { staleWords, stripWords } from './picture-words';
@@ -29,16 +29,14 @@ export function OverheadStrip({
     layOutOverheadView({ ...stripScene(app), ...runs.value }, canvas.value),
   );
   const handlers = useDrag({ model, grab: (at) => stripGrip(app, view.peek(), at) });
-  const { widthPx, heightPx } = canvas.value;
+  const size = useCanvasAttributes(canvas);
   return (
     <div class="overhead-strip">
       <div class="overhead-drawing" ref={holder}>
         <svg
           role="img"
           aria-label={useRested(model, () => labelOf(app))}
-          width={widthPx}
-          height={heightPx}
-          viewBox={`0 0 ${widthPx} ${heightPx}`}
+          {...size}
           class={model.stale.value ? 'is-stale' : undefined}
           {...handlers}
         >

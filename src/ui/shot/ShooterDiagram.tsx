@@ -3,7 +3,7 @@ import type { Circle } from '../../diagram/canvas';
 import { partsAt, partsOf, type ShooterPart } from '../../diagram/shooter-parts';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
 import type { Models } from '../app-models';
-import { useCanvas } from '../use-canvas';
+import { useCanvas, useCanvasAttributes } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
 import { PART_WORDS } from './part-words';
 import { shooterGrip } from './picture-grips';
@@ -35,8 +35,8 @@ export function ShooterDiagram({
       named.value = nextOf(partsAt(view.peek(), at), named.peek());
     },
   });
-  const { widthPx, heightPx } = canvas.value;
-  const isBandStale = isRoomStale(app);
+  const size = useCanvasAttributes(canvas);
+  const isBandStale = useComputed(() => isRoomStale(app));
   const hasNear = useComputed(() => view.value.near !== null).value;
   const hasBandNames = useComputed(() => view.value.bandLabels.length > 0).value;
   return (
@@ -45,9 +45,7 @@ export function ShooterDiagram({
         <svg
           role="img"
           aria-label={useRested(model, () => labelOf(app))}
-          width={widthPx}
-          height={heightPx}
-          viewBox={`0 0 ${widthPx} ${heightPx}`}
+          {...size}
           class={model.stale.value ? 'is-stale' : undefined}
           data-named={named.value ?? undefined}
         >

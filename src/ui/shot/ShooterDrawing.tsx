@@ -10,7 +10,7 @@ import { DragHandle } from './DragHandle';
 
 interface DrawingProps {
   readonly view: ReadonlySignal<ShooterView>;
-  readonly isBandStale: boolean;
+  readonly isBandStale: ReadonlySignal<boolean>;
 }
 
 /** The balls, the marks and the cue of the drawing from behind the cue. */

@@ -66,6 +66,9 @@ export function openShot(
       { xM: 0, yM: 0 },
       { xM: 0, yM: asked.distanceM },
     ],
+    nextFrame: (work) => work(),
+    // Each change in a frame of its own.
+    frameTime: () => Symbol('frame'),
     kit,
     isKitSettled: signal(true),
     kitAlong: () => kit.value,
