@@ -1,76 +1,70 @@
-import { computed, type ReadonlySignal, useComputed } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import type { Circle, Label, Point } from '../diagram/canvas';
 import type { Segment } from '../diagram/overhead-view';
+import { type Drawing, type Part, useAttributes, useNow } from './live-drawing';
 
-/** Reads off signals where something now is. */
-export type Live<T> = () => T;
-
-type Signals<T> = { readonly [K in keyof T]: ReadonlySignal<T[K]> };
-
-/** Attributes that follow signals: each is written as it changes, and nothing is drawn anew. */
-export function useAttributes<T extends object>(read: Live<T>): Signals<T> {
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what it reads are signals
-  return useMemo(() => {
-    const all = computed(read);
-    const names = Object.keys(all.peek()) as (keyof T)[];
-    return Object.fromEntries(
-      names.map((name) => [name, computed(() => all.value[name])]),
-    ) as Signals<T>;
-  }, []);
-}
-
-interface LiveProps<T> {
-  readonly at: Live<T>;
+interface LiveProps<V, T> {
+  readonly of: Drawing<V>;
+  readonly at: Part<V, T>;
   readonly class?: string;
 }
 
 /** A straight stretch of a drawing that something moves. */
-export function LiveLine({ at, class: className }: LiveProps<Segment>) {
-  const ends = useAttributes(() => {
-    const { from, to } = at();
+export function LiveLine<V>({ of, at, class: className }: LiveProps<V, Segment>) {
+  const ends = useAttributes(of, (now) => {
+    const { from, to } = at(now);
     return { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
   });
   return <line class={className} {...ends} />;
 }
 
 /** A ball of a drawing that something moves. */
-export function LiveBall({ at, class: className }: LiveProps<Circle>) {
-  const circle = useAttributes(() => {
-    const { cx, cy, r } = at();
+export function LiveBall<V>({ of, at, class: className }: LiveProps<V, Circle>) {
+  const circle = useAttributes(of, (now) => {
+    const { cx, cy, r } = at(now);
     return { cx, cy, r };
   });
   return <circle class={className} {...circle} />;
 }
 
 /** A path of a drawing that something moves. */
-export function LivePath({ at, class: className }: LiveProps<string>) {
-  return <path class={className} d={useComputed(at)} />;
+export function LivePath<V>({ of, at, class: className }: LiveProps<V, string>) {
+  const path = useAttributes(of, (now) => ({ d: at(now) }));
+  return <path class={className} {...path} />;
 }
 
-interface TextProps extends LiveProps<Label> {
+interface TextProps<V> extends LiveProps<V, Label> {
   readonly children: ComponentChildren;
   /** A second line, under the first. */
   readonly second?: string | undefined;
 }
 
 /** A name in a drawing that goes with what it names. */
-export function LiveText({ at, class: className, children, second }: TextProps) {
-  const place = useAttributes(() => {
-    const { x, y, anchor } = at();
+export function LiveText<V>({ of, at, class: className, children, second }: TextProps<V>) {
+  const place = useAttributes(of, (now) => {
+    const { x, y, anchor } = at(now);
     return { x, y, 'text-anchor': anchor };
   });
   return (
     <text class={className} {...place}>
       {children}
-      {second && (
-        <tspan x={place.x} dy="1.05em">
-          {second}
-        </tspan>
-      )}
+      {second && <SecondLine of={of} at={at} words={second} />}
     </text>
   );
+}
+
+function SecondLine<V>({ of, at, words }: LiveProps<V, Label> & { words: string }) {
+  return (
+    <tspan {...useAttributes(of, (now) => ({ x: at(now).x }))} dy="1.05em">
+      {words}
+    </tspan>
+  );
+}
+
+/** A word in a drawing that changes with what it names. */
+export function LiveWord<V>({ of, word }: { of: Drawing<V>; word: Part<V, string> }) {
+  return <>{useNow(of, word)}</>;
 }
 
 /** Points as polygons and polylines take them. */
@@ -78,18 +72,19 @@ export function pointsOf(points: readonly Point[]): string {
   return points.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
 }
 
-interface ShownProps<T> {
-  readonly what: Live<T | null>;
-  readonly children: (last: Live<T>) => ComponentChildren;
+interface ShownProps<V, T> {
+  readonly of: Drawing<V>;
+  readonly what: Part<V, T | null>;
+  readonly children: (last: Part<V, T>) => ComponentChildren;
 }
 
 /** What is there at times: drawn as it comes, and told where it last was until it has gone. */
-export function Shown<T extends object | string>({ what, children }: ShownProps<T>) {
-  const isThere = useComputed(() => what() !== null).value;
+export function Shown<V, T>({ of, what, children }: ShownProps<V, T>) {
+  const isThere = useNow(of, (now) => what(now) !== null);
   const last = useRef<T | null>(null);
   if (!isThere) return null;
-  return children(() => {
-    last.current = what() ?? last.current;
+  return children((now) => {
+    last.current = what(now) ?? last.current;
     return last.current as T;
   });
 }

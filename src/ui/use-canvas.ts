@@ -1,8 +1,7 @@
-import { type ReadonlySignal, useSignal } from '@preact/signals';
+import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Canvas } from '../diagram/canvas';
-import { useAttributes } from './live-parts';
 
 /** Share of the page's text size that drawings use. */
 const SMALL_TEXT = 0.8125;
@@ -33,8 +32,9 @@ export function useCanvas(): [RefObject<HTMLDivElement | null>, ReadonlySignal<C
 
 /** The attributes of a drawing that fills its canvas. */
 export function useCanvasAttributes(canvas: ReadonlySignal<Canvas>) {
-  return useAttributes(() => {
-    const { widthPx, heightPx } = canvas.value;
-    return { width: widthPx, height: heightPx, viewBox: `0 0 ${widthPx} ${heightPx}` };
-  });
+  return {
+    width: useComputed(() => canvas.value.widthPx),
+    height: useComputed(() => canvas.value.heightPx),
+    viewBox: useComputed(() => `0 0 ${canvas.value.widthPx} ${canvas.value.heightPx}`),
+  };
 }

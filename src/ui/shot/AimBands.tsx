@@ -1,19 +1,17 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { Label } from '../../diagram/canvas';
 import type { Band, ShooterView } from '../../diagram/shooter-view';
-import { type Live, LiveText, Shown, useAttributes } from '../live-parts';
+import { type Drawing, type Part, useAttributes } from '../live-drawing';
+import { LiveText, Shown } from '../live-parts';
+import { topOf } from './upright-top';
 
 interface Props {
-  readonly view: ReadonlySignal<ShooterView>;
-  readonly topY: Live<number>;
+  readonly of: Drawing<ShooterView>;
   readonly isOld: ReadonlySignal<boolean>;
 }
 
 /** Two bands about the aim: with edges the aims that go, without them how sure the aim is. */
-export function AimBands({ view, topY, isOld }: Props) {
-  const height = () => view.value.ruler.y - topY();
-  const named = (band: 'band' | 'haze', at: 0 | 1) => () =>
-    view.value[band] && (view.value.bandLabels[at] ?? null);
+export function AimBands({ of, isOld }: Props) {
   return (
     <g class={useComputed(() => (isOld.value ? 'aim-bands is-old' : 'aim-bands'))}>
       <defs>
@@ -24,34 +22,31 @@ export function AimBands({ view, topY, isOld }: Props) {
           <stop offset="1" class="haze-edge" />
         </linearGradient>
       </defs>
-      <Upright band={() => view.value.haze} class="aim-haze" y={topY} height={height} />
-      <Upright band={() => view.value.band} class="aim-band" y={topY} height={height} />
-      <BandName label={named('band', 0)} text="goes" class="band-sample" />
-      <BandName label={named('haze', 1)} text="how sure" class="haze-sample" />
+      <Shown of={of} what={({ haze }) => haze}>
+        {(haze) => <Upright of={of} band={haze} class="aim-haze" />}
+      </Shown>
+      <Shown of={of} what={({ band }) => band}>
+        {(band) => <Upright of={of} band={band} class="aim-band" />}
+      </Shown>
+      <Shown of={of} what={({ band, bandLabels: [goes = null] }) => band && goes}>
+        {(label) => <BandName of={of} label={label} text="goes" class="band-sample" />}
+      </Shown>
+      <Shown of={of} what={({ haze, bandLabels: [, sure = null] }) => haze && sure}>
+        {(label) => <BandName of={of} label={label} text="how sure" class="haze-sample" />}
+      </Shown>
     </g>
   );
 }
 
-interface UprightProps {
-  readonly band: Live<Band | null>;
+interface UprightProps extends Pick<Props, 'of'> {
+  readonly band: Part<ShooterView, Band>;
   readonly class: string;
-  readonly y: Live<number>;
-  readonly height: Live<number>;
 }
 
-function Upright({ band, ...rest }: UprightProps) {
-  return <Shown what={band}>{(at) => <Rect at={at} {...rest} />}</Shown>;
-}
-
-function Rect({
-  at,
-  class: className,
-  y,
-  height,
-}: Omit<UprightProps, 'band'> & { at: Live<Band> }) {
-  const box = useAttributes(() => {
-    const { fromX, toX } = at();
-    return { x: fromX, width: Math.max(1, toX - fromX), y: y(), height: height() };
+function Upright({ of, band, class: className }: UprightProps) {
+  const box = useAttributes(of, (now) => {
+    const [{ fromX, toX }, y] = [band(now), topOf(now)];
+    return { x: fromX, width: Math.max(1, toX - fromX), y, height: now.ruler.y - y };
   });
   return <rect class={className} {...box} />;
 }
@@ -60,27 +55,27 @@ function Rect({
 const SWATCH_PX = 10;
 const GAP_PX = 5;
 
-interface NameProps {
-  readonly label: Live<Label | null>;
+interface NameProps extends Pick<Props, 'of'> {
+  readonly label: Part<ShooterView, Label>;
   readonly text: string;
   readonly class: string;
 }
 
-function BandName({ label, ...rest }: NameProps) {
-  return <Shown what={label}>{(at) => <Sampled at={at} {...rest} />}</Shown>;
-}
-
-function Sampled({ at, text, class: className }: Omit<NameProps, 'label'> & { at: Live<Label> }) {
-  const along = SWATCH_PX + GAP_PX;
-  const isStart = () => at().anchor === 'start';
-  const place = useAttributes(() => {
-    const { x, y } = at();
-    return { x: isStart() ? x : x - SWATCH_PX, y: y - SWATCH_PX };
+function BandName({ of, label, text, class: className }: NameProps) {
+  const place = useAttributes(of, (now) => {
+    const { x, y, anchor } = label(now);
+    return { x: anchor === 'start' ? x : x - SWATCH_PX, y: y - SWATCH_PX };
   });
+  const beside: typeof label = (now) => {
+    const { x, y, anchor } = label(now);
+    return { x: x + (anchor === 'start' ? 1 : -1) * (SWATCH_PX + GAP_PX), y, anchor };
+  };
   return (
     <>
       <rect class={className} {...place} width={SWATCH_PX} height={SWATCH_PX + 2} />
-      <LiveText at={() => ({ ...at(), x: at().x + (isStart() ? along : -along) })}>{text}</LiveText>
+      <LiveText of={of} at={beside}>
+        {text}
+      </LiveText>
     </>
   );
 }

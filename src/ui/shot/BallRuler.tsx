@@ -1,28 +1,22 @@
-import type { ReadonlySignal } from '@preact/signals';
 import type { Tick } from '../../diagram/ball-ruler';
 import type { ShooterView } from '../../diagram/shooter-view';
+import { type Drawing, useSteadyPart } from '../live-drawing';
 import { LivePath, Shown } from '../live-parts';
-import { useSteady } from '../use-steady';
 
 const TICK_PX = { whole: 11, half: 7, quarter: 4 } as const;
 
 /** A rule in ball widths; the way from its zero to the aim line is drawn on it. */
-export function BallRuler({ view }: { view: ReadonlySignal<ShooterView> }) {
-  const reach = () => {
-    const { aimX, zeroX, y } = view.value.ruler;
-    return aimX === null ? null : `M${zeroX} ${y - 5}V${y + 5}M${zeroX} ${y}H${aimX}`;
-  };
-  const { ticks, y, fromX, toX } = useSteady(() => {
-    const { aimX: _, ...rule } = view.value.ruler;
-    return rule;
-  }).value;
+export function BallRuler({ of }: { of: Drawing<ShooterView> }) {
+  const { ticks, y, fromX, toX } = useSteadyPart(of, ({ ruler: { aimX: _, ...rule } }) => rule);
   return (
     <g class="ball-ruler">
       <line x1={fromX} x2={toX} y1={y} y2={y} />
       {ticks.map((tick) => (
         <RulerTick key={tick.balls} tick={tick} y={y} />
       ))}
-      <Shown what={reach}>{(way) => <LivePath at={way} class="aim-reach" />}</Shown>
+      <Shown of={of} what={reachOf}>
+        {(way) => <LivePath of={of} at={way} class="aim-reach" />}
+      </Shown>
       <text class="end-word" x={fromX + 1} y={y} dy="1.75em">
         ← left
       </text>
@@ -31,6 +25,10 @@ export function BallRuler({ view }: { view: ReadonlySignal<ShooterView> }) {
       </text>
     </g>
   );
+}
+
+function reachOf({ ruler: { aimX, zeroX, y } }: ShooterView): string | null {
+  return aimX === null ? null : `M${zeroX} ${y - 5}V${y + 5}M${zeroX} ${y}H${aimX}`;
 }
 
 function RulerTick({ tick, y }: { tick: Tick; y: number }) {

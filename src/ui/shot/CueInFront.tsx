@@ -1,27 +1,35 @@
-import { useComputed } from '@preact/signals';
-import type { NearBall } from '../../diagram/near-ball';
-import { type Live, LiveBall, LiveLine, LivePath, pointsOf, Shown } from '../live-parts';
+import type { NearBall, NearLines } from '../../diagram/near-ball';
+import type { ShooterView } from '../../diagram/shooter-view';
+import { type Drawing, type Part, useAttributes } from '../live-drawing';
+import { LiveBall, LiveLine, LivePath, pointsOf, Shown } from '../live-parts';
+
+interface Props {
+  readonly of: Drawing<ShooterView>;
+  readonly near: Part<ShooterView, NearBall>;
+}
 
 /** The cue ball in front of the shooter, and the cue on the line it lies on, tip on the ball. */
-export function CueInFront({ near }: { near: Live<NearBall> }) {
-  const lines = () => near().lines;
+export function CueInFront({ of, near }: Props) {
   return (
     <g class="cue-in-front">
-      <LiveBall at={() => near().ball} class="near-ball" />
-      <LiveBall at={() => near().limit} class="near-limit" />
-      <Shown what={lines}>
-        {(drawn) => <LiveLine at={() => drawn().aimOnBall} class="aim-on-ball" />}
+      <LiveBall of={of} at={(now) => near(now).ball} class="near-ball" />
+      <LiveBall of={of} at={(now) => near(now).limit} class="near-limit" />
+      <Shown of={of} what={(now) => near(now).lines}>
+        {(lines) => <LiveLine of={of} at={(now) => lines(now).aimOnBall} class="aim-on-ball" />}
       </Shown>
-      <LiveBall at={() => ({ ...near().ball, r: 2.5 })} class="near-centre" />
-      <Shown what={lines}>{(drawn) => <Shaft shaft={() => drawn().shaft} />}</Shown>
-      <LiveBall at={() => near().tip} class="near-tip" />
-      <LivePath at={() => waysAbout(near().tip)} class="tip-ways" />
+      <LiveBall of={of} at={(now) => ({ ...near(now).ball, r: 2.5 })} class="near-centre" />
+      <Shown of={of} what={(now) => near(now).lines}>
+        {(lines) => <Shaft of={of} lines={lines} />}
+      </Shown>
+      <LiveBall of={of} at={(now) => near(now).tip} class="near-tip" />
+      <LivePath of={of} at={(now) => waysAbout(near(now).tip)} class="tip-ways" />
     </g>
   );
 }
 
-function Shaft({ shaft }: { shaft: Live<Parameters<typeof pointsOf>[0]> }) {
-  return <polygon class="cue-shaft" points={useComputed(() => pointsOf(shaft()))} />;
+function Shaft({ of, lines }: Pick<Props, 'of'> & { lines: Part<ShooterView, NearLines> }) {
+  const outline = useAttributes(of, (now) => ({ points: pointsOf(lines(now).shaft) }));
+  return <polygon class="cue-shaft" {...outline} />;
 }
 
 /** Four small arrowheads about the tip: it can be dragged all ways. */

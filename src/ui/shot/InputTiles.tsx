@@ -3,7 +3,6 @@ import type { Shot } from '../../engine/direct/shot';
 import type { FieldName } from '../../state/shot-fields';
 import { degreesOf } from '../../units/angle-degrees';
 import type { Models } from '../app-models';
-import { useAttributes } from '../live-parts';
 import { useSteady } from '../use-steady';
 import { fieldWindowWords, isRoomStale } from './room-of-field';
 import { INPUT_LABELS, type InputName, tileWords } from './tile-words';
@@ -109,12 +108,12 @@ interface GlyphProps {
 
 /** A small picture of where the tip touches the cue ball. */
 function TipGlyph({ shot }: GlyphProps) {
-  const dot = useAttributes(() => ({ cx: shot.value.side, cy: -shot.value.height }));
+  const [cx, cy] = [useComputed(() => shot.value.side), useComputed(() => -shot.value.height)];
   return (
     <svg class="tile-glyph" viewBox="-1.12 -1.12 2.24 2.24" aria-hidden="true">
       <circle r="1" />
       <path d="M-1 0H1M0 -1V1" class="glyph-cross" />
-      <circle r="0.2" {...dot} class="glyph-dot" />
+      <circle r="0.2" cx={cx} cy={cy} class="glyph-dot" />
     </svg>
   );
 }

@@ -2,6 +2,7 @@ import { type ReadonlySignal, useComputed } from '@preact/signals';
 import { layOutOverheadView, type OverheadView, SIDEWAYS } from '../../diagram/overhead-view';
 import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
+import { useAttributes, useDrawing } from '../live-drawing';
 import { LiveBall, LiveLine, pointsOf, Shown } from '../live-parts';
 import { useCanvas, useCanvasAttributes } from '../use-canvas';
 import { DragHandle } from './DragHandle';
@@ -68,19 +69,29 @@ function labelOf(app: Models<'shot' | 'kit' | 'measure' | 'desk'>): string {
 }
 
 function StripDrawing({ view }: { view: ReadonlySignal<OverheadView> }) {
-  const cueBall = () => view.value.cueBall;
-  const path = useComputed(() => pointsOf(view.value.path));
+  const of = useDrawing(view);
   return (
     <>
-      <LiveLine at={() => view.value.straight} class="straight-line" />
-      <Shown what={() => view.value.aim}>{(aim) => <LiveLine at={aim} class="aim-line" />}</Shown>
-      <polyline class="ball-path" points={path} />
-      <DragHandle at={() => ({ x: cueBall().cx, y: cueBall().cy })} isAboutBall />
-      <LiveBall at={() => ({ ...cueBall(), r: Math.min(4.5, cueBall().r) })} class="cue-ball" />
-      <LiveBall at={() => view.value.ghostBall} class="ghost-ball" />
-      <LiveBall at={() => view.value.objectBall} class="object-ball" />
-      <LiveLine at={() => view.value.target} class="target-line" />
-      <Shown what={() => view.value.run}>{(run) => <RunRow run={run} />}</Shown>
+      <LiveLine of={of} at={({ straight }) => straight} class="straight-line" />
+      <Shown of={of} what={({ aim }) => aim}>
+        {(aim) => <LiveLine of={of} at={aim} class="aim-line" />}
+      </Shown>
+      <polyline
+        class="ball-path"
+        {...useAttributes(of, ({ path }) => ({ points: pointsOf(path) }))}
+      />
+      <DragHandle of={of} at={({ cueBall: { cx, cy } }) => ({ x: cx, y: cy })} isAboutBall />
+      <LiveBall
+        of={of}
+        at={({ cueBall }) => ({ ...cueBall, r: Math.min(4.5, cueBall.r) })}
+        class="cue-ball"
+      />
+      <LiveBall of={of} at={({ ghostBall }) => ghostBall} class="ghost-ball" />
+      <LiveBall of={of} at={({ objectBall }) => objectBall} class="object-ball" />
+      <LiveLine of={of} at={({ target }) => target} class="target-line" />
+      <Shown of={of} what={({ run }) => run}>
+        {(run) => <RunRow of={of} run={run} />}
+      </Shown>
     </>
   );
 }

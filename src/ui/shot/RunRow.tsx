@@ -1,30 +1,47 @@
-import { useComputed } from '@preact/signals';
+import type { OverheadView } from '../../diagram/overhead-view';
 import type { RunScale } from '../../diagram/run-scale';
-import { type Live, LiveLine, LivePath, LiveText, Shown } from '../live-parts';
-import { useSteady } from '../use-steady';
+import { type Drawing, type Part, useSteadyPart } from '../live-drawing';
+import { LiveLine, LivePath, LiveText, LiveWord, Shown } from '../live-parts';
 import { DragHandle } from './DragHandle';
 
+interface Props {
+  readonly of: Drawing<OverheadView>;
+  readonly run: Part<OverheadView, RunScale>;
+}
+
 /** How far the cue ball would roll, on a scale of table lengths; its handle is the speed. */
-export function RunRow({ run }: { run: Live<RunScale> }) {
-  const way = () => {
-    const { fromX, atX, y } = run();
-    return { from: { x: fromX, y }, to: { x: atX, y } };
-  };
+export function RunRow({ of, run }: Props) {
+  const handle = (now: OverheadView) => ({ x: run(now).atX, y: run(now).y });
+  const start = (now: OverheadView) => ({ x: run(now).fromX, y: run(now).y });
   return (
     <g class="run-row">
-      <Scale run={run} />
-      <LiveLine at={way} class="run-way" />
-      <Reach run={run} />
-      <DragHandle at={() => way().to} />
+      <Scale of={of} run={run} />
+      <LiveLine of={of} at={(now) => ({ from: start(now), to: handle(now) })} class="run-way" />
+      <Shown of={of} what={(now) => reachOf(run(now))}>
+        {(mark) => <LivePath of={of} at={mark} class="run-reach" />}
+      </Shown>
+      <Shown of={of} what={(now) => run(now).reachLabel}>
+        {(label) => (
+          <LiveText of={of} at={label}>
+            <LiveWord of={of} word={(now) => label(now).text} />
+          </LiveText>
+        )}
+      </Shown>
+      <DragHandle of={of} at={handle} />
     </g>
   );
 }
 
-function Scale({ run }: { run: Live<RunScale> }) {
-  const { y, fromX, toX, ticks } = useSteady(() => {
-    const { y, fromX, toX, ticks } = run();
+/** Where the softest stands that brings the object ball to the pocket. */
+function reachOf({ reachX, y }: RunScale): string | null {
+  return reachX === null ? null : `M${reachX} ${y - 8}V${y + 8}`;
+}
+
+function Scale({ of, run }: Props) {
+  const { y, fromX, toX, ticks } = useSteadyPart(of, (now) => {
+    const { y, fromX, toX, ticks } = run(now);
     return { y, fromX, toX, ticks };
-  }).value;
+  });
   return (
     <>
       <line class="run-scale" x1={fromX} x2={toX} y1={y} y2={y} />
@@ -41,23 +58,6 @@ function Scale({ run }: { run: Live<RunScale> }) {
       <text x={0} y={y} dy="1.45em">
         lengths rolled
       </text>
-    </>
-  );
-}
-
-/** Where the softest stands that brings the object ball to the pocket, and what that is. */
-function Reach({ run }: { run: Live<RunScale> }) {
-  const mark = () => {
-    const { reachX, y } = run();
-    return reachX === null ? null : `M${reachX} ${y - 8}V${y + 8}`;
-  };
-  const words = useComputed(() => run().reachLabel?.text);
-  return (
-    <>
-      <Shown what={mark}>{(at) => <LivePath at={at} class="run-reach" />}</Shown>
-      <Shown what={() => run().reachLabel}>
-        {(label) => <LiveText at={label}>{words}</LiveText>}
-      </Shown>
     </>
   );
 }

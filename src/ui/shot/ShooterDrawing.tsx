@@ -1,89 +1,101 @@
-import { type ReadonlySignal, useComputed } from '@preact/signals';
+import type { ReadonlySignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import type { Label } from '../../diagram/canvas';
 import type { HeldLines, ShooterView } from '../../diagram/shooter-view';
 import type { Mark } from '../../diagram/view-labels';
-import { type Live, LiveBall, LiveLine, LiveText, Shown, useAttributes } from '../live-parts';
+import { type Drawing, type Part, useAttributes, useDrawing, useNow } from '../live-drawing';
+import { LiveBall, LiveLine, LiveText, LiveWord, Shown } from '../live-parts';
 import { AimBands } from './AimBands';
 import { BallRuler } from './BallRuler';
 import { CueInFront } from './CueInFront';
 import { DragHandle } from './DragHandle';
+import { topOf } from './upright-top';
 
 interface DrawingProps {
   readonly view: ReadonlySignal<ShooterView>;
   readonly isBandStale: ReadonlySignal<boolean>;
 }
 
+/** A drawing that the parts below stand in. */
+interface Within {
+  readonly of: Drawing<ShooterView>;
+}
+
 /** The balls, the marks and the cue of the drawing from behind the cue. */
 export function ShooterDrawing({ view, isBandStale }: DrawingProps) {
-  const topY = () => Math.max(0, (view.value.aim?.label.y ?? 0) - 10);
-  const toY = () => view.value.ruler.y;
+  const of = useDrawing(view);
   return (
     <>
-      <Shown what={() => view.value.near?.lines ?? null}>
+      <Shown of={of} what={({ near }) => near?.lines ?? null}>
         {(lines) => (
           <>
-            <LiveLine at={() => lines().aim} class="aim-way" />
-            <LiveLine at={() => lines().cue} class="cue-way" />
+            <LiveLine of={of} at={(now) => lines(now).aim} class="aim-way" />
+            <LiveLine of={of} at={(now) => lines(now).cue} class="cue-way" />
           </>
         )}
       </Shown>
-      <LiveBall at={() => view.value.objectBall} class="object-ball" />
-      <LiveBall at={() => view.value.ghostBall} class="ghost-ball" />
-      <Shown what={() => view.value.held}>
-        {(held) => <Held held={held} topY={topY} toY={toY} />}
+      <LiveBall of={of} at={({ objectBall }) => objectBall} class="object-ball" />
+      <LiveBall of={of} at={({ ghostBall }) => ghostBall} class="ghost-ball" />
+      <Shown of={of} what={({ held }) => held}>
+        {(held) => <Held of={of} held={held} />}
       </Shown>
-      <AimBands view={view} topY={topY} isOld={isBandStale} />
-      <Name label={() => view.value.objectLabel} text="object ball" />
-      <Name label={() => view.value.ghostLabel} text="ghost ball" />
-      <BallRuler view={view} />
-      <UprightMark
-        mark={() => view.value.stick}
-        topY={topY}
-        toY={toY}
-        class={() => (view.value.stick?.isClose ? 'stick-mark stick-close' : 'stick-mark')}
-        name={() => (view.value.stick?.isShort ? 'cue' : 'cue lies here')}
-      />
-      <UprightMark
-        mark={() => view.value.aim}
-        topY={topY}
-        toY={toY}
-        class={() => 'aim-mark'}
-        name={() => 'aim line'}
-      />
-      <Shown what={() => view.value.near}>{(near) => <CueInFront near={near} />}</Shown>
-      <ScaleNote view={view} />
-      <DragHandle at={() => view.value.ghostGrip} />
+      <AimBands of={of} isOld={isBandStale} />
+      <Name of={of} label={({ objectLabel }) => objectLabel} text="object ball" />
+      <Name of={of} label={({ ghostLabel }) => ghostLabel} text="ghost ball" />
+      <BallRuler of={of} />
+      <Stick of={of} />
+      <Shown of={of} what={({ aim }) => aim}>
+        {(aim) => (
+          <g class="aim-mark">
+            <UprightLine of={of} x={(now) => aim(now).x} />
+            <MarkName of={of} mark={aim}>
+              aim line
+            </MarkName>
+          </g>
+        )}
+      </Shown>
+      <Shown of={of} what={({ near }) => near}>
+        {(near) => <CueInFront of={of} near={near} />}
+      </Shown>
+      <Shown of={of} what={({ scaleNote }) => scaleNote}>
+        {(at) => (
+          <LiveText of={of} at={at} class="scale-note">
+            <LiveWord
+              of={of}
+              word={({ ballsAcross }) => `view ${ballsAcross.toFixed(1)} balls wide`}
+            />
+          </LiveText>
+        )}
+      </Shown>
+      <DragHandle of={of} at={({ ghostGrip }) => ghostGrip} />
     </>
   );
 }
 
-interface Reach {
-  readonly topY: Live<number>;
-  readonly toY: Live<number>;
+interface UprightProps extends Within {
+  readonly x: Part<ShooterView, number>;
+  readonly class?: string;
 }
 
 /** An upright line, from the top of the marks to the ruler. */
-function UprightLine({
-  x,
-  topY,
-  toY,
-  class: className,
-}: Reach & { x: Live<number>; class?: string }) {
-  const ends = useAttributes(() => ({ x1: x(), x2: x(), y1: topY(), y2: toY() }));
+function UprightLine({ of, x, class: className }: UprightProps) {
+  const ends = useAttributes(of, (now) => {
+    return { x1: x(now), x2: x(now), y1: topOf(now), y2: now.ruler.y };
+  });
   return <line class={className} {...ends} />;
 }
 
-function Held({ held, topY, toY }: Reach & { held: Live<HeldLines> }) {
-  const name = useAttributes(() => ({ x: held().aimX, y: toY() }));
+function Held({ of, held }: Within & { held: Part<ShooterView, HeldLines> }) {
+  const name = useAttributes(of, (now) => ({ x: held(now).aimX, y: now.ruler.y }));
   return (
     <g class="held-lines">
-      <UprightLine class="held-aim" x={() => held().aimX} topY={topY} toY={toY} />
-      <UprightLine class="held-cue" x={() => held().stickX} topY={topY} toY={toY} />
-      <Shown what={() => held().near?.lines ?? null}>
+      <UprightLine of={of} class="held-aim" x={(now) => held(now).aimX} />
+      <UprightLine of={of} class="held-cue" x={(now) => held(now).stickX} />
+      <Shown of={of} what={(now) => held(now).near?.lines ?? null}>
         {(lines) => (
           <>
-            <LiveLine at={() => lines().aim} class="held-aim" />
-            <LiveLine at={() => lines().cue} class="held-cue" />
+            <LiveLine of={of} at={(now) => lines(now).aim} class="held-aim" />
+            <LiveLine of={of} at={(now) => lines(now).cue} class="held-cue" />
           </>
         )}
       </Shown>
@@ -94,13 +106,18 @@ function Held({ held, topY, toY }: Reach & { held: Live<HeldLines> }) {
   );
 }
 
+interface NameProps extends Within {
+  readonly label: Part<ShooterView, Label | null>;
+  readonly text: string;
+}
+
 /** The name of a ball, in two lines, where it has room. */
-function Name({ label, text }: { label: Live<Label | null>; text: string }) {
+function Name({ of, label, text }: NameProps) {
   const [first, second] = text.split(' ');
   return (
-    <Shown what={label}>
+    <Shown of={of} what={label}>
       {(at) => (
-        <LiveText at={at} class="ball-name" second={second}>
+        <LiveText of={of} at={at} class="ball-name" second={second}>
           {first}
         </LiveText>
       )}
@@ -108,39 +125,31 @@ function Name({ label, text }: { label: Live<Label | null>; text: string }) {
   );
 }
 
-interface MarkProps extends Reach {
-  readonly mark: Live<Mark | null>;
-  readonly class: Live<string>;
-  readonly name: Live<string>;
-}
-
-/** A line through all balls, and what it is called. */
-function UprightMark({ mark, topY, toY, class: className, name }: MarkProps) {
-  const [look, words] = [useComputed(className), useComputed(name)];
+/** Where the stick's axis passes. */
+function Stick({ of }: Within) {
+  const isClose = useNow(of, ({ stick }) => stick?.isClose ?? false);
   return (
-    <Shown what={mark}>
-      {(at) => (
-        <g class={look}>
-          <UprightLine x={() => at().x} topY={topY} toY={toY} />
-          <LiveText at={() => at().label} class="mark-name">
-            {words}
-          </LiveText>
+    <Shown of={of} what={({ stick }) => stick}>
+      {(stick) => (
+        <g class={isClose ? 'stick-mark stick-close' : 'stick-mark'}>
+          <UprightLine of={of} x={(now) => stick(now).x} />
+          <MarkName of={of} mark={stick}>
+            <LiveWord of={of} word={(now) => (stick(now).isShort ? 'cue' : 'cue lies here')} />
+          </MarkName>
         </g>
       )}
     </Shown>
   );
 }
 
-/** How much the view spans, where that is more than it mostly is. */
-function ScaleNote({ view }: Pick<DrawingProps, 'view'>) {
-  const words = useComputed(() => `view ${view.value.ballsAcross.toFixed(1)} balls wide`);
+function MarkName({
+  of,
+  mark,
+  children,
+}: Within & { mark: Part<ShooterView, Mark>; children: ComponentChildren }) {
   return (
-    <Shown what={() => view.value.scaleNote}>
-      {(at) => (
-        <LiveText at={at} class="scale-note">
-          {words}
-        </LiveText>
-      )}
-    </Shown>
+    <LiveText of={of} at={(now) => mark(now).label} class="mark-name">
+      {children}
+    </LiveText>
   );
 }

@@ -1,0 +1,80 @@
+import { effect, type ReadonlySignal } from '@preact/signals';
+import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
+
+/** Reads a part off what is drawn. */
+export type Part<V, T> = (now: V) => T;
+
+/** A drawing whose parts follow what it shows, without anything of it being drawn anew. */
+export interface Drawing<V> {
+  now(): V;
+  /** @returns ends it */
+  follow(write: (now: V) => void): () => void;
+}
+
+/** All parts of a drawing are written in one go as what it shows changes. */
+export function useDrawing<V>(view: ReadonlySignal<V>): Drawing<V> {
+  const writers = useMemo(() => new Set<(now: V) => void>(), []);
+  useLayoutEffect(
+    () =>
+      effect(() => {
+        const now = view.value;
+        for (const write of writers) write(now);
+      }),
+    [view, writers],
+  );
+  return useMemo(
+    () => ({
+      now: () => view.peek(),
+      follow(write) {
+        writers.add(write);
+        return () => writers.delete(write);
+      },
+    }),
+    [view, writers],
+  );
+}
+
+type Attributes = Readonly<Record<string, string | number>>;
+
+/** Attributes of an element that follow what is drawn: those are written which have changed. */
+export function useAttributes<V, A extends Attributes>(drawing: Drawing<V>, part: Part<V, A>) {
+  const [held] = useState(() => new Held(part(drawing.now())));
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a part is the same part in each drawing
+  useLayoutEffect(() => drawing.follow((now) => held.write(part(now))), [drawing]);
+  return held.first;
+}
+
+/** An element, and what its attributes say. */
+class Held<A extends Attributes> {
+  /** What it is first drawn with, and drawn anew with, which writes nothing. */
+  readonly first: A & { readonly ref: (element: Element | null) => void };
+  private element: Element | null = null;
+
+  constructor(private written: A) {
+    const ref = (element: Element | null) => {
+      this.element = element;
+    };
+    this.first = { ...written, ref };
+  }
+
+  write(next: A): void {
+    for (const name in next) {
+      if (next[name] !== this.written[name]) this.element?.setAttribute(name, `${next[name]}`);
+    }
+    this.written = next;
+  }
+}
+
+/** What is drawn anew as it changes, and with nothing else. */
+export function useNow<V, T extends string | boolean>(drawing: Drawing<V>, part: Part<V, T>): T {
+  const [value, setValue] = useState(() => part(drawing.now()));
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a part is the same part in each drawing
+  useLayoutEffect(() => drawing.follow((now) => setValue(part(now))), [drawing]);
+  return value;
+}
+
+/** The same for plain data. */
+export function useSteadyPart<V, T>(drawing: Drawing<V>, part: Part<V, T>): T {
+  useNow(drawing, (now) => JSON.stringify(part(now)));
+  return part(drawing.now());
+}
