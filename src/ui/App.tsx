@@ -1,4 +1,3 @@
-import { useSignalEffect } from '@preact/signals';
 import type { FirstModels, LateParts } from './app-models';
 import { FreshStart } from './install/FreshStart';
 import { LatePart } from './LatePart';
@@ -6,6 +5,7 @@ import { NavBar } from './NavBar';
 import { NewsBar } from './NewsBar';
 import { placeTitle } from './place-title';
 import { ShotPlace } from './shot/ShotPlace';
+import { useFollowed } from './use-followed';
 import { WhenBroken } from './WhenBroken';
 import './App.css';
 
@@ -16,7 +16,7 @@ interface Props {
 
 /** The whole app: news, the place one is in, and the way to the others. */
 export function App({ app, late }: Props) {
-  useSignalEffect(() => {
+  useFollowed(() => {
     const { theme, hand } = app.desk.preferences.value;
     document.documentElement.dataset.theme = theme;
     document.documentElement.dataset.hand = hand;
@@ -25,7 +25,7 @@ export function App({ app, late }: Props) {
       bar.setAttribute('content', slate);
     }
   });
-  useSignalEffect(() => {
+  useFollowed(() => {
     document.title = placeTitle(app.router.route.value);
   });
   const { place } = app.router.route.value;
