@@ -5,6 +5,7 @@ import { degreesOf } from '../../units/angle-degrees';
 import type { Models } from '../app-models';
 import { useSteady } from '../use-steady';
 import { fieldWindowWords, isRoomStale } from './room-of-field';
+import type { TileWords } from './tile-text';
 import { INPUT_LABELS, type InputName, tileWords } from './tile-words';
 import { WindowBar } from './WindowBar';
 import './InputTiles.css';
@@ -66,20 +67,17 @@ interface TileProps {
 
 function Tile({ app, name, isOpen }: TileProps) {
   const { shot, desk, router } = app;
-  const { figure, symbol, word } = useSteady(() =>
-    tileWords(name, shot, desk.preferences.value),
-  ).value;
+  const words = useSteady(() => tileWords(name, shot, desk.preferences.value));
   const field = STROKE_FIELDS[name];
-  const room = field && !isRoomStale(app) ? fieldWindowWords(app, field) : '';
-  const spoken = `${INPUT_LABELS[name]} ${figure} ${symbol} ${word} ${room && `goes ${room}`}`;
+  const spoken = useComputed(() => {
+    const room = field && !isRoomStale(app) ? fieldWindowWords(app, field) : '';
+    return spokenTile(INPUT_LABELS[name], words.value, room);
+  });
   return (
     <button
       type="button"
       class={`input-tile is-${name}`}
-      aria-label={spoken
-        .replace(/[←→↑↓]/g, '')
-        .replace(/ +/g, ' ')
-        .trim()}
+      aria-label={spoken}
       data-opens={name}
       aria-expanded={isOpen}
       aria-controls={isOpen ? 'input-control' : undefined}
@@ -87,18 +85,29 @@ function Tile({ app, name, isOpen }: TileProps) {
     >
       <span class="tile-label">{INPUT_LABELS[name]}</span>
       <span class="tile-value">
-        <b>{figure}</b>
-        {symbol !== '' && (
-          <span class={symbol === '°' ? 'tile-degree' : 'tile-symbol'}>
-            {SIGNS[symbol] ?? symbol}
-          </span>
-        )}
+        <b>{useComputed(() => words.value.figure)}</b>
+        <TileSymbol words={words} />
       </span>
-      <span class="tile-word">{word}</span>
+      <span class="tile-word">{useComputed(() => words.value.word)}</span>
       {name === 'tip' && <TipGlyph shot={shot.shot} />}
       {name === 'raised' && <ElevationGlyph shot={shot.shot} />}
       {field && <WindowBar app={app} name={field} />}
     </button>
+  );
+}
+
+function spokenTile(label: string, { figure, symbol, word }: TileWords, room: string): string {
+  return `${label} ${figure} ${symbol} ${word} ${room && `goes ${room}`}`
+    .replace(/[←→↑↓]/g, '')
+    .replace(/ +/g, ' ')
+    .trim();
+}
+
+function TileSymbol({ words }: { words: ReadonlySignal<TileWords> }) {
+  const symbol = useComputed(() => words.value.symbol).value;
+  if (symbol === '') return null;
+  return (
+    <span class={symbol === '°' ? 'tile-degree' : 'tile-symbol'}>{SIGNS[symbol] ?? symbol}</span>
   );
 }
 
