@@ -11,17 +11,21 @@ export interface Drawing<V> {
   follow(write: (now: V) => void): () => void;
 }
 
-/** All parts of a drawing are written in one go as what it shows changes. */
+/**
+ * All parts of a drawing are written in one go as what it shows has changed, with whatever else is drawn
+ * then: written earlier, who measures something in between would have the browser lay out once more.
+ */
 export function useDrawing<V>(view: ReadonlySignal<V>): Drawing<V> {
   const writers = useMemo(() => new Set<(now: V) => void>(), []);
-  useLayoutEffect(
-    () =>
-      effect(() => {
-        const now = view.value;
-        for (const write of writers) write(now);
-      }),
-    [view, writers],
-  );
+  useLayoutEffect(() => {
+    const writeAll = () => {
+      for (const write of writers) write(view.peek());
+    };
+    return effect(() => {
+      view.value;
+      queueMicrotask(writeAll);
+    });
+  }, [view, writers]);
   return useMemo(
     () => ({
       now: () => view.peek(),

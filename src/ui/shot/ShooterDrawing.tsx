@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { Label } from '../../diagram/canvas';
 import type { HeldLines, ShooterView } from '../../diagram/shooter-view';
 import type { Mark } from '../../diagram/view-labels';
-import { type Drawing, type Part, useAttributes, useDrawing, useNow } from '../live-drawing';
+import { type Drawing, type Part, useAttributes, useDrawing } from '../live-drawing';
 import { LiveBall, LiveLine, LiveText, LiveWord, Shown } from '../live-parts';
 import { AimBands } from './AimBands';
 import { BallRuler } from './BallRuler';
@@ -43,7 +43,9 @@ export function ShooterDrawing({ view, isBandStale }: DrawingProps) {
       <Name of={of} label={({ objectLabel }) => objectLabel} text="object ball" />
       <Name of={of} label={({ ghostLabel }) => ghostLabel} text="ghost ball" />
       <BallRuler of={of} />
-      <Stick of={of} />
+      <Shown of={of} what={({ stick }) => stick}>
+        {(stick) => <Stick of={of} mark={stick} />}
+      </Shown>
       <Shown of={of} what={({ aim }) => aim}>
         {(aim) => (
           <g class="aim-mark">
@@ -126,19 +128,17 @@ function Name({ of, label, text }: NameProps) {
 }
 
 /** Where the stick's axis passes. */
-function Stick({ of }: Within) {
-  const isClose = useNow(of, ({ stick }) => stick?.isClose ?? false);
+function Stick({ of, mark }: Within & { mark: Part<ShooterView, Mark> }) {
+  const look = useAttributes(of, (now) => ({
+    class: mark(now).isClose ? 'stick-mark stick-close' : 'stick-mark',
+  }));
   return (
-    <Shown of={of} what={({ stick }) => stick}>
-      {(stick) => (
-        <g class={isClose ? 'stick-mark stick-close' : 'stick-mark'}>
-          <UprightLine of={of} x={(now) => stick(now).x} />
-          <MarkName of={of} mark={stick}>
-            <LiveWord of={of} word={(now) => (stick(now).isShort ? 'cue' : 'cue lies here')} />
-          </MarkName>
-        </g>
-      )}
-    </Shown>
+    <g {...look}>
+      <UprightLine of={of} x={(now) => mark(now).x} />
+      <MarkName of={of} mark={mark}>
+        <LiveWord of={of} word={(now) => (mark(now).isShort ? 'cue' : 'cue lies here')} />
+      </MarkName>
+    </g>
   );
 }
 
