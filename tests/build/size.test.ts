@@ -14,14 +14,15 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
  * the question asked on Shot, and sides of the pocket in the log, 0.8; the cue drawn on its line, dragged
  * and named, how sure the aim is, and the tip told in tips, 8; every pocket's chance told at the pocket,
  * comparisons that begin by themselves, words that keep off one another and pictures of positions 2.8;
- * a kit by what a player can see, its drawings, and what a trial did to the aim 6.5.
+ * a kit by what a player can see, its drawings, and what a trial did to the aim 6.5; drawings whose parts
+ * follow a finger without being drawn anew 1.4.
  */
-const BUDGET_BYTES = 222_500;
+const BUDGET_BYTES = 223_200;
 
 /** What must have come, and been read, before the first answer; the way to repair the app with it. */
 const FIRST_BUDGET_BYTES = 87_000;
 
-it('sends at most 222.5 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 223.2 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);

@@ -165,6 +165,20 @@ export const APP_FAULTS: readonly PlantedFault[] = [
     catchers: ['tests/unit/ui/choose/board-touch.test.tsx'],
   },
   {
+    why: 'what waits for the hand to rest is worked out at each move of a finger',
+    file: 'src/state/at-rest.ts',
+    find: 'if (!isHeld.value || last === null) last',
+    replace: 'if (isHeld.value || !isHeld.value || last === null) last',
+    catchers: ['tests/unit/state/shot-work.test.ts'],
+  },
+  {
+    why: 'a drawing is drawn anew at each move of a finger',
+    file: 'src/ui/shot/ShooterDiagram.tsx',
+    find: 'const size = useCanvasAttributes(canvas);',
+    replace: 'const size = useCanvasAttributes(canvas);\n  view.value;',
+    catchers: ['tests/unit/ui/held-control.test.tsx'],
+  },
+  {
     why: 'each answer is solved twice, so that a drag stutters',
     file: 'src/state/shot-answers.ts',
     find: 'rememberAnswer(desk.shot, kit, result)',
