@@ -1,5 +1,5 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
-import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 /** Reads a part off what is drawn. */
 export type Part<V, T> = (now: V) => T;
@@ -42,26 +42,31 @@ type Attributes = Readonly<Record<string, string | number>>;
 
 /** Attributes of an element that follow what is drawn: those are written which have changed. */
 export function useAttributes<V, A extends Attributes>(drawing: Drawing<V>, part: Part<V, A>) {
-  const [held] = useState(() => new Held(part(drawing.now())));
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a part is the same part in each drawing
-  useLayoutEffect(() => drawing.follow((now) => held.write(part(now))), [drawing]);
+  const [held] = useState(() => new Held(part, drawing.now()));
+  useLayoutEffect(() => drawing.follow((now) => held.write(now)), [drawing, held]);
   return held.first;
 }
 
 /** An element, and what its attributes say. */
-class Held<A extends Attributes> {
+class Held<V, A extends Attributes> {
   /** What it is first drawn with, and drawn anew with, which writes nothing. */
   readonly first: A & { readonly ref: (element: Element | null) => void };
   private element: Element | null = null;
+  private written: A;
 
-  constructor(private written: A) {
+  constructor(
+    private readonly part: Part<V, A>,
+    now: V,
+  ) {
+    this.written = part(now);
     const ref = (element: Element | null) => {
       this.element = element;
     };
-    this.first = { ...written, ref };
+    this.first = { ...this.written, ref };
   }
 
-  write(next: A): void {
+  write(now: V): void {
+    const next = this.part(now);
     for (const name in next) {
       if (next[name] !== this.written[name]) this.element?.setAttribute(name, `${next[name]}`);
     }
@@ -72,8 +77,8 @@ class Held<A extends Attributes> {
 /** What is drawn anew as it changes, and with nothing else. */
 export function useNow<V, T extends string | boolean>(drawing: Drawing<V>, part: Part<V, T>): T {
   const [value, setValue] = useState(() => part(drawing.now()));
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a part is the same part in each drawing
-  useLayoutEffect(() => drawing.follow((now) => setValue(part(now))), [drawing]);
+  const first = useRef(part);
+  useLayoutEffect(() => drawing.follow((now) => setValue(first.current(now))), [drawing]);
   return value;
 }
 

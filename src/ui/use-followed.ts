@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 
 /**
  * Does something whenever what it reads changes, and looks at once whether that is so.
@@ -8,6 +8,6 @@ import { useEffect } from 'preact/hooks';
  * @param follow reads nothing but signals
  */
 export function useFollowed(follow: () => void): void {
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what it reads are signals
-  useEffect(() => effect(follow), []);
+  const first = useRef(follow);
+  useEffect(() => effect(() => first.current()), []);
 }

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { useMemo } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { steady } from '../state/steady';
 
 /**
@@ -9,6 +9,5 @@ import { steady } from '../state/steady';
  * @param read of plain data, off nothing but signals
  */
 export function useSteady<T>(read: () => T): ReadonlySignal<T> {
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what it reads are signals
-  return useMemo(() => steady(computed(read)), []);
+  return useState(() => steady(computed(read)))[0];
 }

@@ -58,6 +58,21 @@ describe('dragged on the picture', () => {
     await expect.poll(() => tile('cut')).toMatch(/30°/);
   });
 
+  it('keeps its height under the finger, in however many lines the answer is told', async () => {
+    await downAt(picture(), await number('.ghost-ball', 'cx'), await number('.ghost-ball', 'cy'));
+    const [heights, leads] = [new Set<number>(), new Set<string>()];
+    await finger.move(20, 0);
+    for (let step = 0; step < 24; step++) {
+      await finger.move(-2, 0);
+      await settle(app.page);
+      heights.add(await number('.shooter-diagram svg', 'height'));
+      leads.add((await app.page.locator('.answer-lead').textContent()) ?? '');
+    }
+    await finger.up();
+    expect([...leads].join()).toMatch(/just (in|out)side[^,]*of the object ball/);
+    expect(heights.size).toBe(1);
+  });
+
   it('the tip changes side and height, held to the miscue limit', async () => {
     const tip = { x: await number('.near-tip', 'cx'), y: await number('.near-tip', 'cy') };
     const ball = await number('.near-ball', 'r');

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { useMemo } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { atRest } from '../../state/at-rest';
 import type { ShotModel } from '../../state/shot-model';
 
@@ -9,6 +9,5 @@ import type { ShotModel } from '../../state/shot-model';
  * @param read off nothing but signals
  */
 export function useRested<T>({ isHeld }: ShotModel, read: () => T): ReadonlySignal<T> {
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what it reads are signals
-  return useMemo(() => atRest(computed(read), isHeld), []);
+  return useState(() => atRest(computed(read), isHeld))[0];
 }
