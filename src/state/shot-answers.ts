@@ -54,7 +54,9 @@ export function createShotAnswers(ports: ShotPorts & ShownSpeed): ShotAnswers {
       computed(() => {
         const answer = result.value;
         if (!ports.isKitSettled.value) return [];
-        return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
+        if (!answer.ok) return [];
+        const tableLengthM = ports.tableLengthM.value;
+        return shotWarnings(desk.shot.value, kit.value, answer, solve, tableLengthM);
       }),
     ),
     remedySpeed: computed(() => {
