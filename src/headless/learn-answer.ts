@@ -71,7 +71,7 @@ function answerOf(fields: Fields): object {
     ok: true,
     ...told(knowledge, question.line),
     ...(side ? { kit: { massRatio: knownMassRatio(knowledge, side) } } : {}),
-    chances: asked.map((line) => knownChance(knowledge, line)),
+    chances: asked.map((line) => knownChance(knowledge, line, question.line)),
     next: toldNext(mostTelling(knowledge, testShots(kit, spread))),
   };
 }

@@ -189,7 +189,7 @@ describe.each([
 
   it('makes the question’s shot as often as is told, about', () => {
     const errors = all.map(({ player, [how]: known }) =>
-      Math.abs(knownChance(known, QUESTION).value - player.chanceOf(QUESTION)),
+      Math.abs(knownChance(known, QUESTION, QUESTION).value - player.chanceOf(QUESTION)),
     );
     const guesses = all.map(({ player, bestGuess }) =>
       Math.abs(bestGuess[how] - player.chanceOf(QUESTION)),
