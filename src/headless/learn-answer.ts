@@ -72,7 +72,7 @@ function answerOf(fields: Fields): object {
     ...told(knowledge, question.line),
     ...(side ? { kit: { massRatio: knownMassRatio(knowledge, side) } } : {}),
     chances: asked.map((line) => knownChance(knowledge, line, question.line)),
-    next: toldNext(mostTelling(knowledge, testShots(kit, spread))),
+    next: toldNext(mostTelling(knowledge, testShots(kit, spread), question.line)),
   };
 }
 

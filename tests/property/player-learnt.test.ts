@@ -88,7 +88,7 @@ function testedOn(player: HiddenStroke) {
   let known = learn({ made: null, shots });
   let left = LEVEL_TEST;
   for (let shot = 0; shot < TEST_SHOTS; shot++) {
-    const next = mostTelling(known, left);
+    const next = mostTelling(known, left, QUESTION);
     if (next === null) throw new Error('no shot tells anything');
     // No lie comes twice.
     left = left.filter(({ lie }) => lie !== next.lie);

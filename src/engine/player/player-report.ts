@@ -100,7 +100,7 @@ export function playerReport(job: PlayerJob): PlayerReport {
   const knowledge = learn({ made, shots });
   const known = knownPlayer(knowledge, own, job.spread, cueSd, shots.length);
   const candidates = job.candidates ?? [];
-  const best = mostTelling(knowledge, candidates);
+  const best = mostTelling(knowledge, candidates, own.line);
   return { known, notLearnt, lines, question, next: best && candidates.indexOf(best) };
 }
 
