@@ -5,7 +5,8 @@ type Graph = Parameters<Rolldown.CodeSplittingNameFunction>[1];
 const MAIN = 'src/main.tsx';
 const WORKER = 'src/worker/engine-worker.ts';
 const RESCUE = 'src/rescue.ts';
-const ENTRIES = [MAIN, WORKER, RESCUE];
+/** Each is started by its own address. */
+const APART = [WORKER, RESCUE];
 
 /** The modules that a set of them imports, and so on, but for what they import late. */
 function closure(roots: readonly string[], graph: Graph): ReadonlySet<string> {
@@ -37,8 +38,9 @@ function reachOf(root: string, graph: Graph): Reached {
 }
 
 /**
- * Which script a module goes into; null leaves it with the one entry that needs it. What the first
- * screen needs of the engine lies in a script that the page and its workers load alike, what only
+ * Which script a module goes into; null leaves it with the one entry that needs it. The page starts
+ * the first screen's script itself, so that nothing is asked for only once another has come. What it
+ * needs of the engine lies in a script that the page and its workers load alike, what only
  * later places and workers need in another.
  *
  * @param root the project's folder, with slashes
@@ -47,7 +49,7 @@ export function chunkByReach(root: string): Rolldown.CodeSplittingNameFunction {
   let reached: Reached | undefined;
   return (id, graph) => {
     reached ??= reachOf(root, graph);
-    return ENTRIES.some((entry) => id.endsWith(entry)) ? null : chunkOf(id, reached);
+    return APART.some((entry) => id.endsWith(entry)) ? null : chunkOf(id, reached);
   };
 }
 

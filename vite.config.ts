@@ -132,6 +132,20 @@ function engineWorker(): Plugin {
 }
 
 /**
+ * Imports what comes late without more ado: Vite's own way would first preload styles, and there is
+ * one style sheet.
+ */
+function plainLateImports(): Plugin {
+  return {
+    name: 'plain-late-imports',
+    apply: 'build',
+    enforce: 'pre',
+    load: (id) =>
+      id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : null,
+  };
+}
+
+/**
  * Makes the worker's list one of addresses and digests: what it stores is checked against the bytes
  * that were built, the last thing that the build does.
  */
@@ -180,6 +194,7 @@ export default defineConfig({
   plugins: [
     preact(),
     engineWorker(),
+    plainLateImports(),
     contentSecurityPolicy(),
     rescueScript(),
     VitePWA({
