@@ -165,6 +165,12 @@ function listByDigest({ injectManifest }: ResolvedVitePWAOptions): void {
 
 const sha256 = (data: string | Buffer) => createHash('sha256').update(data).digest('base64');
 
+/**
+ * Scripts that the first answer runs through: Chromium then compiles their functions beside the
+ * page's thread, not one by one on it as each is first called. Other browsers read a comment.
+ */
+const CALLED_AT_ONCE: ReadonlySet<string> = new Set(['first', 'engine']);
+
 /** A build that takes the stored app off every device that has one: see DEVELOPERS.md. */
 const selfDestroying = process.env.LEEWAY_SELF_DESTROYING === '1';
 
@@ -184,6 +190,7 @@ export default defineConfig({
           includeDependenciesRecursively: false,
           groups: [{ name: chunkByReach(normalizePath(import.meta.dirname)) }],
         },
+        postBanner: ({ name }) => (CALLED_AT_ONCE.has(name) ? '//# allFunctionsCalledOnLoad' : ''),
       },
     },
   },
