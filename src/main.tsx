@@ -92,6 +92,9 @@ async function start(holder: HTMLElement): Promise<void> {
   });
   const knownAlong = (headingRad: number | null) =>
     knownAlongShot(measure.knowledge.value, kit.current.tables.value.bedSlope, headingRad);
+  const runs = createLate(async () => (await import('./units/table-run')).TABLE_RUNS, window);
+  // Only who has speeds told in lengths needs it for the first answer.
+  if (loadedDesk.preferences.speedUnit === 'lengths') await runs.fetch();
   const headingRad = computed(() => desk.shot.value.headingRad);
   const known = computed(() => knownAlong(headingRad.value));
   const knownKit = computed(() => known.value.kit);
@@ -106,6 +109,7 @@ async function start(holder: HTMLElement): Promise<void> {
     isKitSettled: measure.isSettled,
     kitAlong: (headingRad) => knownAlong(headingRad).kit,
     tableLengthM: computed(() => kit.current.tables.value.lengthM),
+    tableRuns: runs.here,
     desk,
   });
   const room = createRoomModel({
@@ -196,7 +200,7 @@ async function start(holder: HTMLElement): Promise<void> {
     },
     flush,
   );
-  await fetchWhenIdle(inOrder(late), () => whenIdle(window));
+  await fetchWhenIdle([runs, ...inOrder(late)], () => whenIdle(window));
 }
 
 const holder = document.getElementById('app');

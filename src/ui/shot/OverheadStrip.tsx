@@ -1,15 +1,12 @@
 import { useComputed } from '@preact/signals';
 import type { Point } from '../../diagram/canvas';
 import { layOutOverheadView, SIDEWAYS } from '../../diagram/overhead-view';
-import { lengthsRun } from '../../units/table-run';
-import type { Models } from '../app-models';
+import type { LateParts, Models } from '../app-models';
 import { Ball, Line } from '../drawing-parts';
+import { fromLate } from '../from-late';
 import { useCanvas } from '../use-canvas';
 import { DragHandle } from './DragHandle';
-import { stripGrip } from './picture-grips';
 import { staleWords, stripWords } from './picture-words';
-import { RunRow } from './RunRow';
-import { reachSpeedMps } from './reach-speed';
 import { useDrag } from './use-drag';
 import './OverheadStrip.css';
 
@@ -19,15 +16,14 @@ import './OverheadStrip.css';
  */
 export function OverheadStrip({
   app,
+  hand,
 }: {
   app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+  hand: LateParts['hand'];
 }) {
   const model = app.shot;
   const [holder, canvas] = useCanvas();
-  const runs = useRuns(app);
-  const view = useComputed(() =>
-    layOutOverheadView({ ...stripScene(app), ...runs.value }, canvas.value),
-  );
+  const view = useComputed(() => layOutOverheadView(stripScene(app), canvas.value));
   const words = useComputed(
     () =>
       staleWords(app) +
@@ -38,9 +34,13 @@ export function OverheadStrip({
         app.kit.current.tables.value.lengthM,
       ),
   );
-  const handlers = useDrag({ model, grab: (at) => stripGrip(app, view.peek(), at) });
+  const handlers = useDrag({
+    model,
+    grab: (at) => fromLate(hand, ({ stripGrip }) => stripGrip(app, view.peek(), canvas.peek(), at)),
+  });
   const { widthPx, heightPx } = canvas.value;
-  const { aim, target, run, cueBall } = view.value;
+  const { aim, target, runTopY, cueBall } = view.value;
+  const RunRow = hand.here.value?.RunRow;
   return (
     <div class="overhead-strip">
       <div class="overhead-drawing" ref={holder}>
@@ -61,7 +61,7 @@ export function OverheadStrip({
           <Ball ball={view.value.ghostBall} class="ghost-ball" />
           <Ball ball={view.value.objectBall} class="object-ball" />
           <Line segment={target} class="target-line" />
-          {run && <RunRow run={run} />}
+          {RunRow && runTopY !== null && <RunRow app={app} topY={runTopY} canvas={canvas.value} />}
         </svg>
       </div>
       <p class="overhead-caption">
@@ -95,19 +95,6 @@ function stripScene({ shot: model, kit }: Models<'shot' | 'kit'>) {
     aimOffsetM: isAnswered && last ? last.answer.aimOffsetM : null,
     path: isAnswered ? model.path.value : [],
   };
-}
-
-/** How far the ball rolls, and the softest that reaches the pocket: worked out where a speed changes. */
-function useRuns({ shot, room, kit }: Models<'shot' | 'room' | 'kit'>) {
-  const speedMps = useComputed(() => shot.shot.value.speedMps);
-  const reachMps = useComputed(() => reachSpeedMps(room));
-  const lengthsOf = (mps: number) =>
-    lengthsRun(mps, { tableLengthM: kit.current.tables.value.lengthM, kit: kit.kit.value });
-  const runLengths = useComputed(() => lengthsOf(speedMps.value));
-  const reachLengths = useComputed(() =>
-    reachMps.value === null ? null : lengthsOf(reachMps.value),
-  );
-  return useComputed(() => ({ runLengths: runLengths.value, reachLengths: reachLengths.value }));
 }
 
 /** How a line of the drawing looks, beside its name. */

@@ -1,8 +1,14 @@
-import type { RunScale } from '../../diagram/run-scale';
+import { useComputed } from '@preact/signals';
+import { layOutRun } from '../../diagram/run-scale';
+import { lengthsRun } from '../../units/table-run';
+import type { Models, RunProps } from '../app-models';
 import { DragHandle } from './DragHandle';
+import { reachSpeedMps } from './reach-speed';
+import { bedOf } from './run-bed';
 
 /** How far the cue ball would roll, on a scale of table lengths; its handle is the speed. */
-export function RunRow({ run }: { run: RunScale }) {
+export function RunRow({ app, topY, canvas }: RunProps) {
+  const run = layOutRun(useRuns(app).value, topY, canvas);
   const { y, fromX, toX, atX, reachX, reachLabel } = run;
   return (
     <g class="run-row">
@@ -30,4 +36,16 @@ export function RunRow({ run }: { run: RunScale }) {
       <DragHandle at={{ x: atX, y }} />
     </g>
   );
+}
+
+/** How far the ball rolls, and the softest that reaches the pocket: worked out where a speed changes. */
+function useRuns({ shot, room, kit }: Models<'shot' | 'room' | 'kit'>) {
+  const speedMps = useComputed(() => shot.shot.value.speedMps);
+  const reachMps = useComputed(() => reachSpeedMps(room));
+  const bed = useComputed(() => bedOf(kit));
+  const runLengths = useComputed(() => lengthsRun(speedMps.value, bed.value));
+  const reachLengths = useComputed(() =>
+    reachMps.value === null ? null : lengthsRun(reachMps.value, bed.value),
+  );
+  return useComputed(() => ({ runLengths: runLengths.value, reachLengths: reachLengths.value }));
 }

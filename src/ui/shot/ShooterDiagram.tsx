@@ -1,12 +1,11 @@
 import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
 import type { NearBall } from '../../diagram/near-ball';
-import { partsAt, partsOf, type ShooterPart } from '../../diagram/shooter-parts';
+import type { ShooterPart } from '../../diagram/shooter-parts';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
-import type { Models } from '../app-models';
+import type { LateParts, Models } from '../app-models';
+import { fromLate } from '../from-late';
 import { useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
-import { PART_WORDS } from './part-words';
-import { shooterGrip } from './picture-grips';
 import { shooterWords, staleWords } from './picture-words';
 import { isRoomStale } from './room-of-field';
 import { ShooterDrawing } from './ShooterDrawing';
@@ -20,8 +19,10 @@ import './ShooterDiagram.css';
  */
 export function ShooterDiagram({
   app,
+  hand,
 }: {
   app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+  hand: LateParts['hand'];
 }) {
   const model = app.shot;
   const [holder, canvas] = useCanvas();
@@ -29,10 +30,11 @@ export function ShooterDiagram({
   const named = useSignal<ShooterPart | null>(null);
   const handlers = useDrag({
     model,
-    grab: (at) => shooterGrip(app, view.peek(), at),
-    onTap: (at) => {
-      named.value = nextOf(partsAt(view.peek(), at), named.peek());
-    },
+    grab: (at) => fromLate(hand, ({ shooterGrip }) => shooterGrip(app, view.peek(), at)),
+    onTap: (at) =>
+      void fromLate(hand, ({ partUnder }) => {
+        named.value = partUnder(view.peek(), at, named.peek());
+      }),
   });
   const { widthPx, heightPx } = canvas.value;
   const isBandStale = isRoomStale(app);
@@ -59,14 +61,16 @@ export function ShooterDiagram({
           type="button"
           class={view.value.near ? 'button what-is-what' : 'button what-is-what is-above'}
           aria-label="What is what in the picture"
-          onClick={() => {
-            named.value = nextOf(partsOf(view.peek()), named.peek());
-          }}
+          onClick={() =>
+            void fromLate(hand, ({ nextPart }) => {
+              named.value = nextPart(view.peek(), named.peek());
+            })
+          }
         >
           <span aria-hidden="true">?</span>
         </button>
       )}
-      <PartLine named={named} view={view} />
+      <PartLine named={named} view={view} words={hand.here.value?.PART_WORDS} />
     </div>
   );
 }
@@ -83,22 +87,18 @@ function NearGrip({ near: { ball } }: { near: NearBall }) {
 function PartLine({
   named,
   view,
+  words,
 }: {
   named: Signal<ShooterPart | null>;
   view: ReadonlySignal<ShooterView>;
+  words: Readonly<Record<ShooterPart, string>> | undefined;
 }) {
   const part = named.value;
   if (part === null) return <output class="part-line" />;
   const { near, ruler } = view.value;
   return (
     <output class="part-line" style={near ? { top: `${ruler.y + 3}px` } : { bottom: '0' }}>
-      {PART_WORDS[part]}
+      {words?.[part]}
     </output>
   );
-}
-
-/** The part after the one named before, so that taps on one place go through all that lies there. */
-function nextOf(parts: readonly ShooterPart[], before: ShooterPart | null): ShooterPart | null {
-  const at = before === null ? -1 : parts.indexOf(before);
-  return parts[at + 1] ?? null;
 }

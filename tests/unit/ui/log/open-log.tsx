@@ -15,6 +15,7 @@ import { LogPlace } from '../../../../src/ui/log/LogPlace';
 import { QuestionPanel } from '../../../../src/ui/player/QuestionPanel';
 import { createRouter } from '../../../../src/ui/route';
 import { InputControl } from '../../../../src/ui/shot/InputControl';
+import { pictureHand } from '../../../../src/ui/shot/picture-hand';
 import { ShotPlace } from '../../../../src/ui/shot/ShotPlace';
 import { WhyPanel } from '../../../../src/ui/shot/WhyPanel';
 import type { Work } from '../../../../src/worker/engine-pool';
@@ -93,6 +94,7 @@ const here = <T,>(part: T): Late<T> => ({
 function lateOf(app: AppModels) {
   return {
     after: here(() => <AfterAim app={app} />),
+    hand: here(pictureHand),
     control: here(InputControl),
     why: here(WhyPanel),
     question: here(QuestionPanel),
