@@ -71,7 +71,7 @@ it('loses no finger on the picture that was there before what answers it', async
   const held = new Promise<void>((resolve) => {
     come = resolve;
   });
-  await page.route('**/picture-hand-*.js', async (route) => {
+  await page.route('**/shared-*.js', async (route) => {
     await held;
     await route.continue();
   });
