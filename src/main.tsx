@@ -36,6 +36,7 @@ import type { FirstModels } from './ui/app-models';
 import { createLateParts, inOrder } from './ui/late-parts';
 import { createLaterAtRest } from './ui/later-at-rest';
 import { createRouter } from './ui/route';
+import { wearPreferences } from './ui/wear-preferences';
 import { createEnginePool } from './worker/engine-pool';
 import engineScript from './worker/engine-worker?worker&url';
 import { findEngineWorker, workerCount } from './worker/find-engine-worker';
@@ -183,6 +184,7 @@ async function start(holder: HTMLElement): Promise<void> {
     return completeApp(first, { ...what, waysWork, fitWork, fit, flush, measure });
   }, window);
   const late = createLateParts(models, window);
+  wearPreferences(desk.preferences);
   render(<App app={first} late={late} />, holder);
   registerServiceWorker(
     trust(serviceWorker),

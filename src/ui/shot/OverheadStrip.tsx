@@ -1,5 +1,5 @@
-import { useComputed } from '@preact/signals';
-import type { Point } from '../../diagram/canvas';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import type { Canvas, Point } from '../../diagram/canvas';
 import { layOutOverheadView, SIDEWAYS } from '../../diagram/overhead-view';
 import type { LateParts, Models } from '../app-models';
 import { Ball, Line } from '../drawing-parts';
@@ -10,19 +10,40 @@ import { staleWords, stripWords } from './picture-words';
 import { useDrag } from './use-drag';
 import './OverheadStrip.css';
 
+interface Props {
+  readonly app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+  readonly hand: LateParts['hand'];
+}
+
 /**
  * The shot from above on one scale: the cue ball's true path, the aim line and the straight line;
  * under it how far the cue ball would roll. The cue ball is dragged for distance, the run for speed.
  */
-export function OverheadStrip({
-  app,
-  hand,
-}: {
-  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
-  hand: LateParts['hand'];
-}) {
+export function OverheadStrip({ app, hand }: Props) {
+  const [holder, canvas, isMeasured] = useCanvas();
+  return (
+    <div class="overhead-strip">
+      <div class="overhead-drawing" ref={holder}>
+        {isMeasured.value && <Drawing app={app} hand={hand} canvas={canvas} />}
+      </div>
+      <p class="overhead-caption">
+        <span>
+          <span class="caption-long">from above, </span>
+          sideways ×{SIDEWAYS}
+        </span>
+        <span>
+          <Sample class="aim-line" /> aim line
+        </span>
+        <span>
+          <Sample class="ball-path" /> cue ball’s way
+        </span>
+      </p>
+    </div>
+  );
+}
+
+function Drawing({ app, hand, canvas }: Props & { readonly canvas: ReadonlySignal<Canvas> }) {
   const model = app.shot;
-  const [holder, canvas] = useCanvas();
   const view = useComputed(() => layOutOverheadView(stripScene(app), canvas.value));
   const words = useComputed(
     () =>
@@ -42,41 +63,25 @@ export function OverheadStrip({
   const { aim, target, runTopY, cueBall } = view.value;
   const RunRow = hand.here.value?.RunRow;
   return (
-    <div class="overhead-strip">
-      <div class="overhead-drawing" ref={holder}>
-        <svg
-          role="img"
-          aria-label={`From above, sideways ×${SIDEWAYS}. ${words}`}
-          width={widthPx}
-          height={heightPx}
-          viewBox={`0 0 ${widthPx} ${heightPx}`}
-          class={model.stale.value ? 'is-stale' : undefined}
-          {...handlers}
-        >
-          <Line segment={view.value.straight} class="straight-line" />
-          <Line segment={aim} class="aim-line" />
-          <polyline class="ball-path" points={view.value.path.map(pair).join(' ')} />
-          <DragHandle at={{ x: cueBall.cx, y: cueBall.cy }} isAboutBall />
-          <Ball ball={{ ...cueBall, r: Math.min(4.5, cueBall.r) }} class="cue-ball" />
-          <Ball ball={view.value.ghostBall} class="ghost-ball" />
-          <Ball ball={view.value.objectBall} class="object-ball" />
-          <Line segment={target} class="target-line" />
-          {RunRow && runTopY !== null && <RunRow app={app} topY={runTopY} canvas={canvas.value} />}
-        </svg>
-      </div>
-      <p class="overhead-caption">
-        <span>
-          <span class="caption-long">from above, </span>
-          sideways ×{SIDEWAYS}
-        </span>
-        <span>
-          <Sample class="aim-line" /> aim line
-        </span>
-        <span>
-          <Sample class="ball-path" /> cue ball’s way
-        </span>
-      </p>
-    </div>
+    <svg
+      role="img"
+      aria-label={`From above, sideways ×${SIDEWAYS}. ${words}`}
+      width={widthPx}
+      height={heightPx}
+      viewBox={`0 0 ${widthPx} ${heightPx}`}
+      class={model.stale.value ? 'is-stale' : undefined}
+      {...handlers}
+    >
+      <Line segment={view.value.straight} class="straight-line" />
+      <Line segment={aim} class="aim-line" />
+      <polyline class="ball-path" points={view.value.path.map(pair).join(' ')} />
+      <DragHandle at={{ x: cueBall.cx, y: cueBall.cy }} isAboutBall />
+      <Ball ball={{ ...cueBall, r: Math.min(4.5, cueBall.r) }} class="cue-ball" />
+      <Ball ball={view.value.ghostBall} class="ghost-ball" />
+      <Ball ball={view.value.objectBall} class="object-ball" />
+      <Line segment={target} class="target-line" />
+      {RunRow && runTopY !== null && <RunRow app={app} topY={runTopY} canvas={canvas.value} />}
+    </svg>
   );
 }
 

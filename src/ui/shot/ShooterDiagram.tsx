@@ -1,4 +1,5 @@
 import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
+import type { Canvas } from '../../diagram/canvas';
 import type { NearBall } from '../../diagram/near-ball';
 import type { ShooterPart } from '../../diagram/shooter-parts';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
@@ -13,19 +14,26 @@ import { shooterScene } from './shooter-scene';
 import { useDrag } from './use-drag';
 import './ShooterDiagram.css';
 
+interface Props {
+  readonly app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+  readonly hand: LateParts['hand'];
+}
+
 /**
  * What lies before the shooter: the balls, where aim and cue lie, how sure that is. The ghost ball
  * and the tip are dragged; a tap says what lies there, as does the button for who has no finger on it.
  */
-export function ShooterDiagram({
-  app,
-  hand,
-}: {
-  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
-  hand: LateParts['hand'];
-}) {
+export function ShooterDiagram({ app, hand }: Props) {
+  const [holder, canvas, isMeasured] = useCanvas();
+  return (
+    <div class="shooter-diagram" ref={holder}>
+      {isMeasured.value && <Picture app={app} hand={hand} canvas={canvas} />}
+    </div>
+  );
+}
+
+function Picture({ app, hand, canvas }: Props & { readonly canvas: ReadonlySignal<Canvas> }) {
   const model = app.shot;
-  const [holder, canvas] = useCanvas();
   const view = useComputed(() => layOutShooterView(shooterScene(app), canvas.value));
   const named = useSignal<ShooterPart | null>(null);
   const handlers = useDrag({
@@ -41,7 +49,7 @@ export function ShooterDiagram({
   const words = staleWords(app) + shooterWords(model.lastAnswer.value, app.desk.preferences.value);
   const bandWords = isBandStale ? '' : aimWindowWords(app);
   return (
-    <div class="shooter-diagram" ref={holder}>
+    <>
       <div class="picture-touch" {...handlers}>
         <svg
           role="img"
@@ -71,7 +79,7 @@ export function ShooterDiagram({
         </button>
       )}
       <PartLine named={named} view={view} words={hand.here.value?.PART_WORDS} />
-    </div>
+    </>
   );
 }
 
