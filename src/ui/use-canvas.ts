@@ -1,7 +1,8 @@
 import { batch, type ReadonlySignal, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Canvas } from '../diagram/canvas';
+import { steady } from '../state/steady';
 
 /** Share of the page's text size that drawings use. */
 const SMALL_TEXT = 0.8125;
@@ -40,5 +41,6 @@ export function useCanvas(): Measured {
     observer.observe(element);
     return () => observer.disconnect();
   }, [canvas, isMeasured]);
-  return [holder, canvas, isMeasured];
+  // An observer tells first of the size that is known already.
+  return [holder, useMemo(() => steady(canvas), [canvas]), isMeasured];
 }

@@ -8,9 +8,15 @@ export function BallRuler({ ruler }: { ruler: Ruler }) {
   return (
     <g class="ball-ruler">
       <line x1={ruler.fromX} x2={ruler.toX} y1={y} y2={y} />
-      {ruler.ticks.map((tick) => (
-        <RulerTick key={tick.balls} tick={tick} y={y} />
-      ))}
+      <path class="ruler-ticks" d={ruler.ticks.map((tick) => tickPath(tick, y)).join('')} />
+      {ruler.ticks.map(
+        ({ balls, text, x }) =>
+          text && (
+            <text key={balls} x={x} y={y} dy="1.75em" text-anchor="middle">
+              {text}
+            </text>
+          ),
+      )}
       {aimX !== null && (
         <path class="aim-reach" d={`M${zeroX} ${y - 5}V${y + 5}M${zeroX} ${y}H${aimX}`} />
       )}
@@ -24,15 +30,6 @@ export function BallRuler({ ruler }: { ruler: Ruler }) {
   );
 }
 
-function RulerTick({ tick, y }: { tick: Tick; y: number }) {
-  return (
-    <>
-      <line x1={tick.x} x2={tick.x} y1={y} y2={y + TICK_PX[tick.size]} />
-      {tick.text && (
-        <text x={tick.x} y={y} dy="1.75em" text-anchor="middle">
-          {tick.text}
-        </text>
-      )}
-    </>
-  );
+function tickPath({ x, size }: Tick, y: number): string {
+  return `M${x} ${y}v${TICK_PX[size]}`;
 }
