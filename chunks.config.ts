@@ -5,7 +5,8 @@ type Graph = Parameters<Rolldown.CodeSplittingNameFunction>[1];
 const MAIN = 'src/main.tsx';
 const WORKER = 'src/worker/engine-worker.ts';
 const RESCUE = 'src/rescue.ts';
-const ENTRIES = [MAIN, WORKER, RESCUE];
+/** Each is started by its own address. */
+const APART = [WORKER, RESCUE];
 
 /** The modules that a set of them imports, and so on, but for what they import late. */
 function closure(roots: readonly string[], graph: Graph): ReadonlySet<string> {
@@ -16,13 +17,17 @@ function closure(roots: readonly string[], graph: Graph): ReadonlySet<string> {
   return found;
 }
 
+/** A whole place, which comes in a script of its own. */
+const PLACE = /Place\.tsx$/;
+
 interface Reached {
   /** By what must run whatever becomes of the rest. */
   readonly rescue: ReadonlySet<string>;
   readonly first: ReadonlySet<string>;
   readonly worker: ReadonlySet<string>;
-  /** What each part that comes late imports. */
-  readonly late: readonly ReadonlySet<string>[];
+  /** By what comes late: each place, and all other parts together. */
+  readonly places: readonly ReadonlySet<string>[];
+  readonly parts: ReadonlySet<string>;
 }
 
 function reachOf(root: string, graph: Graph): Reached {
@@ -32,14 +37,19 @@ function reachOf(root: string, graph: Graph): Reached {
     rescue: closure([`${root}/${RESCUE}`], graph),
     first,
     worker: closure([`${root}/${WORKER}`], graph),
-    late: late.map((id) => closure([id], graph)),
+    places: late.filter((id) => PLACE.test(id)).map((id) => closure([id], graph)),
+    parts: closure(
+      late.filter((id) => !PLACE.test(id)),
+      graph,
+    ),
   };
 }
 
 /**
- * Which script a module goes into; null leaves it with the one entry that needs it. What the first
- * screen needs of the engine lies in a script that the page and its workers load alike, what only
- * later places and workers need in another.
+ * Which script a module goes into; null leaves it with the one entry that needs it. The page starts
+ * the first screen's script itself, so that nothing is asked for only once another has come. What it
+ * needs of the engine lies in a script that the page and its workers load alike, what only
+ * later parts and workers need in another. The many small parts that come late come in one script.
  *
  * @param root the project's folder, with slashes
  */
@@ -47,14 +57,15 @@ export function chunkByReach(root: string): Rolldown.CodeSplittingNameFunction {
   let reached: Reached | undefined;
   return (id, graph) => {
     reached ??= reachOf(root, graph);
-    return ENTRIES.some((entry) => id.endsWith(entry)) ? null : chunkOf(id, reached);
+    return APART.some((entry) => id.endsWith(entry)) ? null : chunkOf(id, reached);
   };
 }
 
-function chunkOf(id: string, { rescue, first, worker, late }: Reached): string | null {
-  const lateParts = late.filter((part) => part.has(id)).length;
+function chunkOf(id: string, { rescue, first, worker, places, parts }: Reached): string | null {
+  const placeCount = places.filter((place) => place.has(id)).length;
   if (rescue.has(id)) return 'repair';
   if (first.has(id)) return worker.has(id) ? 'engine' : 'first';
-  if (worker.has(id)) return lateParts > 0 ? 'engine-more' : null;
-  return lateParts > 1 ? 'shared' : null;
+  const isShared = parts.has(id) || placeCount > 1;
+  if (worker.has(id)) return isShared || placeCount > 0 ? 'engine-more' : null;
+  return isShared ? 'shared' : null;
 }

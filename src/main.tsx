@@ -36,6 +36,7 @@ import type { FirstModels } from './ui/app-models';
 import { createLateParts, inOrder } from './ui/late-parts';
 import { createLaterAtRest } from './ui/later-at-rest';
 import { createRouter } from './ui/route';
+import { wearPreferences } from './ui/wear-preferences';
 import { createEnginePool } from './worker/engine-pool';
 import engineScript from './worker/engine-worker?worker&url';
 import { findEngineWorker, workerCount } from './worker/find-engine-worker';
@@ -92,6 +93,9 @@ async function start(holder: HTMLElement): Promise<void> {
   });
   const knownAlong = (headingRad: number | null) =>
     knownAlongShot(measure.knowledge.value, kit.current.tables.value.bedSlope, headingRad);
+  const runs = createLate(async () => (await import('./units/table-run')).TABLE_RUNS, window);
+  // Only who has speeds told in lengths needs it for the first answer.
+  if (loadedDesk.preferences.speedUnit === 'lengths') await runs.fetch();
   const headingRad = computed(() => desk.shot.value.headingRad);
   const known = computed(() => knownAlong(headingRad.value));
   const knownKit = computed(() => known.value.kit);
@@ -107,6 +111,7 @@ async function start(holder: HTMLElement): Promise<void> {
     isKitSettled: measure.isSettled,
     kitAlong: (headingRad) => knownAlong(headingRad).kit,
     tableLengthM: computed(() => kit.current.tables.value.lengthM),
+    tableRuns: runs.here,
     desk,
   });
   const room = createRoomModel({
@@ -180,6 +185,7 @@ async function start(holder: HTMLElement): Promise<void> {
     return completeApp(first, { ...what, waysWork, fitWork, fit, flush, measure });
   }, window);
   const late = createLateParts(models, window);
+  wearPreferences(desk.preferences);
   render(<App app={first} late={late} />, holder);
   registerServiceWorker(
     trust(serviceWorker),
@@ -197,7 +203,7 @@ async function start(holder: HTMLElement): Promise<void> {
     },
     flush,
   );
-  await fetchWhenIdle(inOrder(late), () => whenIdle(window));
+  await fetchWhenIdle([runs, ...inOrder(late)], () => whenIdle(window));
 }
 
 const holder = document.getElementById('app');

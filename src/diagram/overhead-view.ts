@@ -1,5 +1,4 @@
 import type { Canvas, Circle, Point } from './canvas';
-import { layOutRun, type RunScale } from './run-scale';
 
 /** A point on the table: x right of the straight line, y along it, m. */
 export interface TablePoint {
@@ -18,10 +17,6 @@ export interface OverheadScene {
   readonly aimOffsetM: number | null;
   /** The cue ball's centre from its rest to the contact. */
   readonly path: readonly TablePoint[];
-  /** How many table lengths a ball as fast as the cue ball rolls. */
-  readonly runLengths: number;
-  /** The same of the softest that brings the object ball to the pocket; null where not known. */
-  readonly reachLengths: number | null;
 }
 
 export interface Segment {
@@ -39,8 +34,8 @@ export interface OverheadView {
   readonly target: Segment;
   /** Pixels of a metre along the table. */
   readonly pxPerM: number;
-  /** Null where the height has no room for it. */
-  readonly run: RunScale | null;
+  /** Where the room for the run's scale begins, px; null where the height has none. */
+  readonly runTopY: number | null;
 }
 
 /** How many times the lines' sideways distances are enlarged, always. */
@@ -92,6 +87,6 @@ export function layOutOverheadView(scene: OverheadScene, canvas: Canvas): Overhe
     path: scene.path.map(toPoint),
     target: { from: fromGhost(3), to: fromGhost(2 + TARGET_RADII) },
     pxPerM,
-    run: hasRun ? layOutRun(scene, canvas.heightPx - runPx, canvas) : null,
+    runTopY: hasRun ? canvas.heightPx - runPx : null,
   };
 }

@@ -1,5 +1,13 @@
 import { type Canvas, type Label, textWidthPx } from './canvas';
 
+/** What a scale tells, in table lengths. */
+export interface Runs {
+  /** How many a ball as fast as the cue ball rolls. */
+  readonly runLengths: number;
+  /** The same of the softest that brings the object ball to the pocket; null where not known. */
+  readonly reachLengths: number | null;
+}
+
 /** A scale of table lengths, with how far the cue ball would roll on it. */
 export interface RunScale {
   readonly y: number;
@@ -31,10 +39,7 @@ const HANDLE_PX = 12;
 
 /** Lays the scale out in the room that begins at `topY`. */
 export function layOutRun(
-  {
-    runLengths,
-    reachLengths,
-  }: { readonly runLengths: number; readonly reachLengths: number | null },
+  { runLengths, reachLengths }: Runs,
   topY: number,
   { widthPx, textPx }: Canvas,
 ): RunScale {

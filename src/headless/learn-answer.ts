@@ -71,8 +71,8 @@ function answerOf(fields: Fields): object {
     ok: true,
     ...told(knowledge, question.line),
     ...(side ? { kit: { massRatio: knownMassRatio(knowledge, side) } } : {}),
-    chances: asked.map((line) => knownChance(knowledge, line)),
-    next: toldNext(mostTelling(knowledge, testShots(kit, spread))),
+    chances: asked.map((line) => knownChance(knowledge, line, question.line)),
+    next: toldNext(mostTelling(knowledge, testShots(kit, spread), question.line)),
   };
 }
 

@@ -40,15 +40,16 @@ export function parseOptions(fields: Fields): OptionsRequest | DoorRefusal {
   if (isRefusal(goal)) return goal;
   const spread = parseKitSd(fields, given.kit);
   if (isRefusal(spread)) return spread;
-  const profile = parsePlayer(fields, given.kit, spread);
-  if (isRefusal(profile)) return profile;
+  const player = parsePlayer(fields, given.kit, spread);
+  if (isRefusal(player)) return player;
   const zone = parseZone(fields.zone);
   if (zone !== null && isRefusal(zone)) return zone;
   const { most = MOST_WAYS } = fields;
   if (!Number.isInteger(most) || !isWithin({ min: 1, max: MOST_WAYS }, most)) {
     return notTaken('most', `a whole number from 1 to ${MOST_WAYS}`);
   }
-  return { ...given, goal, spread, profile, zone, most };
+  const { profile, spread: chanceSpread } = player;
+  return { ...given, goal, spread: chanceSpread, profile, zone, most };
 }
 
 /** What is to be played from a table, or why it cannot be. */

@@ -12,10 +12,11 @@ import {
 } from '../engine/kit/kit-spread';
 import { RAD_PER_DEG } from '../engine/numerics/angle';
 import { isWithin } from '../engine/numerics/range';
+import type { StandIn } from '../engine/player/known-profile';
 import { questionChances } from '../engine/player/the-question';
-import { strokeOfMade } from '../engine/player/what-is-known';
+import { playerOfMade } from '../engine/player/what-is-known';
 import { INVENTED_PROFILES, type StrokeProfile } from '../engine/room/stroke-profile';
-import { type DoorRefusal, notTaken, worded } from './door-refusal';
+import { type DoorRefusal, isRefusal, notTaken, worded } from './door-refusal';
 import { type Fields, fieldIn, fieldsOf, numberOf } from './json-fields';
 
 /** What a request may want beside the aim. */
@@ -80,20 +81,26 @@ export function parseMade({ made }: Fields): number | null | DoorRefusal {
 
 const TEN = { min: 0, max: 10 };
 
-/** The player of a request: by how many of ten are made, or by how the stroke scatters. */
+/**
+ * The player of a request, and what counts as chance of what is not known of the kit: by how many of
+ * ten are made, as for a log of no shots; or by how the stroke scatters.
+ */
 export function parsePlayer(
   fields: Fields,
   kit: Kit,
   spread: KitSpread,
-): StrokeProfile | DoorRefusal {
+): Pick<StandIn, 'profile' | 'spread'> | DoorRefusal {
   const of10 = parseMade(fields);
-  if (of10 === null) return parseStroke(fields);
+  if (of10 === null) {
+    const profile = parseStroke(fields);
+    return isRefusal(profile) ? profile : { profile, spread };
+  }
   if (typeof of10 !== 'number') return of10;
   if (fields.stroke !== undefined) {
     return told('made', 'stand in the place of stroke', 'Give one of the two.');
   }
   const question = questionChances(kit, spread);
-  if (question !== null) return strokeOfMade({ question, of10 });
+  if (question !== null) return playerOfMade({ question, of10 }, spread);
   return told(
     'made',
     'be of a kit with which the question’s shot has an aim',

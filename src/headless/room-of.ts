@@ -85,8 +85,8 @@ function chance({ shot, kit, fields }: LookupRequest, { aimRad }: AimAnswer): ob
   if ('ok' in target) return target;
   const spread = parseKitSd(fields, kit);
   if ('ok' in spread) return spread;
-  const profile = parsePlayer(fields, kit, spread);
-  if ('ok' in profile) return profile;
+  const player = parsePlayer(fields, kit, spread);
+  if ('ok' in player) return player;
   const task = taskOf(shot, target, kit);
-  return { chance: chanceOf(task, kit, strokeOf(shot, aimRad), profile, spread) };
+  return { chance: chanceOf(task, kit, strokeOf(shot, aimRad), player.profile, player.spread) };
 }

@@ -2,6 +2,7 @@ import type { ShelfName, Shelves } from '../store/records';
 import { type FeltName, FIRM_MPS, MEDIUM_MPS, SOFT_MPS } from '../units/felt-figures';
 import { formatQuantity } from '../units/format-number';
 import { speedScale } from '../units/speed-unit';
+import { TABLE_RUNS } from '../units/table-run';
 import { FELT_WORDS } from '../words/felt-words';
 import { FELT_PATHS, type FeltNumber, feltAt, feltRange, withFelt } from './felt-number';
 import { feltSetting } from './felt-setting';
@@ -56,6 +57,6 @@ const SPEEDS = { soft: SOFT_MPS, medium: MEDIUM_MPS, firm: FIRM_MPS };
 /** Speeds as the person likes them told. */
 function speedWriter({ inPlay, units }: FigureSetting) {
   const { kit, tableLengthM } = feltSetting(inPlay, 'tables', inPlay.tables);
-  const { facts, inUnit } = speedScale(units.speedUnit, { kit, tableLengthM });
+  const { facts, inUnit } = speedScale(units.speedUnit, { kit, tableLengthM }, TABLE_RUNS);
   return (word: keyof typeof SPEEDS) => formatQuantity(inUnit(SPEEDS[word]), facts);
 }

@@ -61,8 +61,9 @@ export function createShotAnswers(
       steady(
         computed(() => {
           const answer = result.value;
-          if (!ports.isKitSettled.value) return [];
-          return answer.ok ? shotWarnings(desk.shot.value, kit.value, answer, solve) : [];
+          if (!ports.isKitSettled.value || !answer.ok) return [];
+          const tableLengthM = ports.tableLengthM.value;
+          return shotWarnings(desk.shot.value, kit.value, answer, solve, tableLengthM);
         }),
       ),
       isHeld,

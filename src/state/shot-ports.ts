@@ -2,6 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { PlayAim, Shot, SolveAim } from '../engine/direct/shot';
 import type { Kit } from '../engine/kit/kit';
 import type { LaidShot } from '../store/records';
+import type { TableRuns } from '../units/table-run';
 import type { DeskModel } from './desk-model';
 import type { GoesAsMeant, NearestSpeed } from './speed-remedy';
 
@@ -37,6 +38,8 @@ export interface ShotPorts {
   readonly kitAlong: (headingRad: number | null) => Kit;
   /** Nose to nose, of the table in play. */
   readonly tableLengthM: ReadonlySignal<number>;
+  /** For speeds told in lengths; null until it has come. */
+  readonly tableRuns: ReadonlySignal<TableRuns | null>;
   readonly desk: Pick<
     DeskModel,
     | 'shot'

@@ -4,6 +4,8 @@ import { MISCUE_LIMIT } from '../engine/stroke/miscue-limit';
 
 /** Something to know before playing the shot, most pressing first. */
 export type ShotWarning =
+  /** Farther than from corner to corner of the table in play. */
+  | { readonly kind: 'beyond-table' }
   | { readonly kind: 'near-miscue'; readonly contact: number }
   | { readonly kind: 'raised-cue' }
   /** So thin that a hair more or less decides. */
@@ -30,20 +32,28 @@ const SENSITIVE_M = 0.004;
 const SENSITIVE_RAD = (0.2 * Math.PI) / 180;
 /** Smaller curving than this cannot be seen, so it leads nothing. */
 const LEAST_SWERVE_RAD = (0.1 * Math.PI) / 180;
+/** From corner to corner of a bed twice as long as wide, in its lengths (WPA, equipment). */
+const DIAGONAL_LENGTHS = Math.hypot(1, 1 / 2);
 /** A bound typed in degrees must not be missed by what conversion leaves. Relative. */
 const ROUNDING = 1e-9;
 
-/** What to warn of about a shot that has an answer. */
+/**
+ * What to warn of about a shot that has an answer.
+ *
+ * @param tableLengthM nose to nose, of the table in play
+ */
 export function shotWarnings(
   shot: Shot,
   kit: Kit,
   answer: AimAnswer,
   solve: SolveAim,
+  tableLengthM: number,
 ): readonly ShotWarning[] {
   const contact = Math.hypot(shot.side, shot.height);
   const { squirtRad, swerveRad } = answer.parts;
   const swerve = Math.abs(swerveRad);
   const warnings: (ShotWarning | null | false)[] = [
+    shot.distanceM > DIAGONAL_LENGTHS * tableLengthM && { kind: 'beyond-table' },
     shot.elevationRad >= RAISED_CUE_RAD * (1 - ROUNDING) && { kind: 'raised-cue' },
     Math.abs(shot.cutRad) > THIN_CUT_RAD * (1 + ROUNDING) && { kind: 'thin-cut' },
     speedWarning(shot, kit, answer, solve),

@@ -12,9 +12,11 @@ export function shownSpeed({
   desk,
   kit,
   tableLengthM,
-}: Pick<ShotPorts, 'desk' | 'kit' | 'tableLengthM'>): ReadonlySignal<SpeedScale> {
+  tableRuns,
+}: Pick<ShotPorts, 'desk' | 'kit' | 'tableLengthM' | 'tableRuns'>): ReadonlySignal<SpeedScale> {
   return computed(() => {
     const bed = { tableLengthM: tableLengthM.value, kit: kit.value };
-    return speedScale(desk.preferences.value.speedUnit, bed);
+    const { speedUnit } = desk.preferences.value;
+    return speedScale(speedUnit, bed, speedUnit === 'lengths' ? tableRuns.value : null);
   });
 }

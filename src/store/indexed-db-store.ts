@@ -70,9 +70,13 @@ export function createIndexedDbStore(
       door.letGo();
     },
     async loadAll() {
-      const [mark, waiting] = [notes.mark(), notes.all()];
+      const mark = notes.mark();
+      let waiting: readonly Note[] = [];
       try {
-        const found = await door.withDatabase((one) => loadContents(one, waiting));
+        // The database is opened beside the page, while the page waits for its notes.
+        const finding = door.withDatabase((one) => loadContents(one, waiting));
+        waiting = notes.all();
+        const found = await finding;
         return begin(found, mark, waiting);
       } catch (error) {
         if (errorName(error) !== 'QuotaExceededError') throw error;

@@ -79,7 +79,7 @@ const mendLaidShot: Mend<LaidShot> = (was, field, note) => {
 const mendPreferences: Mend<Preferences> = mendObject<Preferences>({
   lengthUnit: mendWord(['mm', 'cm', 'in'], DEFAULT_PREFERENCES.lengthUnit),
   distanceUnit: mendWord(
-    ['m', 'cm', 'in', 'diamonds', 'table-lengths'],
+    ['m', 'cm', 'ft', 'in', 'diamonds', 'table-lengths'],
     DEFAULT_PREFERENCES.distanceUnit,
   ),
   distanceFrom: mendWord(['ghost-ball', 'ball-to-ball'], DEFAULT_PREFERENCES.distanceFrom),

@@ -17,15 +17,6 @@ interface Props {
 /** The whole app: news, the place one is in, and the way to the others. */
 export function App({ app, late }: Props) {
   useFollowed(() => {
-    const { theme, hand } = app.desk.preferences.value;
-    document.documentElement.dataset.theme = theme;
-    document.documentElement.dataset.hand = hand;
-    const slate = getComputedStyle(document.documentElement).getPropertyValue('--slate').trim();
-    for (const bar of document.querySelectorAll('meta[name="theme-color"]')) {
-      bar.setAttribute('content', slate);
-    }
-  });
-  useFollowed(() => {
     document.title = placeTitle(app.router.route.value);
   });
   const { place } = app.router.route.value;

@@ -1,5 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentType } from 'preact';
+import type { Canvas, Point } from '../diagram/canvas';
+import type { OverheadView } from '../diagram/overhead-view';
+import type { ShooterPart } from '../diagram/shooter-parts';
+import type { ShooterView } from '../diagram/shooter-view';
 import type { SecondCopy } from '../state/backup/second-copy';
 import type { BackupModel } from '../state/backup-model';
 import type { ChooseModel } from '../state/choose/choose-model';
@@ -22,6 +26,7 @@ import type { StorageNotices } from '../state/storage-notices';
 import type { TabClashes } from '../state/tab-clashes';
 import type { Router } from './route';
 import type { InputName } from './shot/tile-words';
+import type { Move } from './shot/use-drag';
 
 /** What the platform has to tell the person. */
 export interface PlatformNews {
@@ -91,10 +96,37 @@ export interface LateParts {
   readonly log: Late<ComponentType>;
   /** What became of the shot on screen. */
   readonly after: Late<ComponentType>;
+  /** What answers a finger on the pictures of Shot. */
+  readonly hand: Late<PictureHand>;
   readonly control: Late<ComponentType<ControlProps>>;
   readonly why: Late<ComponentType<WhyProps>>;
   /** The one question about who plays. */
   readonly question: Late<ComponentType<{ readonly app: Models<'player' | 'kit' | 'router'> }>>;
+}
+
+export interface PictureHand {
+  /** What is taken hold of there, px; null where nothing is. */
+  shooterGrip(app: Models<'shot' | 'kit' | 'desk'>, view: ShooterView, at: Point): Move | null;
+  stripGrip(
+    app: Models<'shot' | 'kit' | 'desk'>,
+    view: OverheadView,
+    canvas: Canvas,
+    at: Point,
+  ): Move | null;
+  /** What lies there; the next of it where one was named before, and null after the last. */
+  partUnder(view: ShooterView, at: Point, before: ShooterPart | null): ShooterPart | null;
+  /** The next of all that is drawn; null after the last. */
+  nextPart(view: ShooterView, before: ShooterPart | null): ShooterPart | null;
+  /** What each part is. */
+  readonly PART_WORDS: Readonly<Record<ShooterPart, string>>;
+  readonly RunRow: ComponentType<RunProps>;
+}
+
+export interface RunProps {
+  readonly app: Models<'shot' | 'room' | 'kit'>;
+  /** Where its room begins, px; null where there is none. */
+  readonly topY: ReadonlySignal<number | null>;
+  readonly canvas: ReadonlySignal<Canvas>;
 }
 
 export interface ControlProps {

@@ -16,6 +16,7 @@ export function createLateParts(models: Late<AppModels>, page: EventTarget): Lat
   return {
     models,
     news: part(async () => (await import('./NewsLines')).NewsLines),
+    hand: part(async () => (await import('./shot/picture-hand')).pictureHand),
     control: part(async () => (await import('./shot/InputControl')).InputControl),
     why: part(async () => (await import('./shot/WhyPanel')).WhyPanel),
     question: part(async () => (await import('./player/QuestionPanel')).QuestionPanel),
@@ -28,6 +29,6 @@ export function createLateParts(models: Late<AppModels>, page: EventTarget): Lat
 
 /** In the order in which they are most likely asked for. */
 export function inOrder(parts: LateParts): readonly Late<unknown>[] {
-  const { news, control, models, why, question, after, choose, kit, log } = parts;
-  return [news, control, models, why, question, after, choose, kit, log];
+  const { hand, news, control, models, why, question, after, choose, kit, log } = parts;
+  return [hand, news, control, models, why, question, after, choose, kit, log];
 }

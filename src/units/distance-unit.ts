@@ -23,6 +23,16 @@ export const DISTANCE_UNITS: Readonly<Record<DistanceUnit, UnitFacts>> = {
     leastDecimals: 0,
     eighths: false,
   },
+  ft: {
+    symbol: 'ft',
+    name: 'feet',
+    spaced: true,
+    fineStep: 0.05,
+    coarseStep: 0.5,
+    decimals: 2,
+    leastDecimals: 0,
+    eighths: false,
+  },
   in: {
     symbol: 'in',
     name: 'inches',
@@ -83,6 +93,8 @@ function metresIn(unit: DistanceUnit, tableLengthM: number): number {
       return 1;
     case 'cm':
       return 0.01;
+    case 'ft':
+      return 0.3048;
     case 'in':
       return 0.0254;
     case 'diamonds':

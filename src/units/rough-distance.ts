@@ -6,6 +6,7 @@ import type { DistanceUnit } from './unit-names';
 const DECIMALS: Readonly<Record<DistanceUnit, number>> = {
   m: 2,
   cm: 0,
+  ft: 1,
   in: 0,
   diamonds: 1,
   'table-lengths': 2,

@@ -1,4 +1,4 @@
-import { lengthsRun, type RunBed, speedOfRun } from './table-run';
+import type { RunBed, TableRuns } from './table-run';
 import type { UnitFacts } from './unit-facts';
 import type { SpeedUnit } from './unit-names';
 
@@ -62,22 +62,30 @@ export interface SpeedScale {
   inMps(figure: number): number;
 }
 
-/** @param bed what `lengths` are told on */
-export function speedScale(unit: SpeedUnit, bed: RunBed): SpeedScale {
-  const facts = SPEED_UNITS[unit];
-  if (unit === 'lengths') {
-    return {
-      unit,
-      facts,
-      inUnit: (speedMps) => lengthsRun(speedMps, bed),
-      inMps: (figure) => speedOfRun(figure, bed),
-    };
-  }
+/**
+ * @param bed what `lengths` are told on
+ * @param runs how far speeds run on it; null: not known yet, so that `lengths` are told as m/s
+ */
+export function speedScale(
+  unit: SpeedUnit,
+  bed: RunBed,
+  runs: TableRuns | null = null,
+): SpeedScale {
+  if (unit === 'lengths') return runs ? lengthsScale(bed, runs) : speedScale('mps', bed);
   const mps = MPS_IN[unit];
   return {
     unit,
-    facts,
+    facts: SPEED_UNITS[unit],
     inUnit: (speedMps) => speedMps / mps,
     inMps: (figure) => figure * mps,
+  };
+}
+
+function lengthsScale(bed: RunBed, { lengthsRun, speedOfRun }: TableRuns): SpeedScale {
+  return {
+    unit: 'lengths',
+    facts: SPEED_UNITS.lengths,
+    inUnit: (speedMps) => lengthsRun(speedMps, bed),
+    inMps: (figure) => speedOfRun(figure, bed),
   };
 }

@@ -11,6 +11,15 @@ export interface RunBed {
   readonly kit: Kit;
 }
 
+/**
+ * How far speeds run, and what speed runs so far. It takes the law of cushions, so it comes later
+ * than the first answer where nobody has speeds told in lengths.
+ */
+export interface TableRuns {
+  readonly lengthsRun: typeof lengthsRun;
+  readonly speedOfRun: typeof speedOfRun;
+}
+
 /** A cloth on which sliding is no harder than rolling would give back all. */
 const MOST_GIVEN_BACK = 0.95;
 /** More cushions than any ball reaches. */
@@ -49,6 +58,8 @@ export function speedOfRun(lengths: number, bed: RunBed): number {
   while (missAt(most) < 0) [least, most] = [most, 2 * most];
   return bracketedRoot(missAt, least, missAt(least), most, missAt(most), 0, NEAR).x;
 }
+
+export const TABLE_RUNS: TableRuns = { lengthsRun, speedOfRun };
 
 /** From where a ball's centre turns to where it turns again, m. */
 function acrossOf({ tableLengthM, kit }: RunBed): number {

@@ -1,7 +1,7 @@
 /** The units a player may ask for; SI and radians everywhere else. */
 export type LengthUnit = 'mm' | 'cm' | 'in';
 /** Diamonds and table lengths are those of the chosen table. */
-export type DistanceUnit = 'm' | 'cm' | 'in' | 'diamonds' | 'table-lengths';
+export type DistanceUnit = 'm' | 'cm' | 'ft' | 'in' | 'diamonds' | 'table-lengths';
 /** `lengths`: how many lengths of the chosen table a ball rolling at that speed runs. */
 export type SpeedUnit = 'mps' | 'kmh' | 'mph' | 'lengths';
 /** `ball-hit`: the share of the object ball that the cue ball covers, 1 full to 0 a graze. */

@@ -47,9 +47,13 @@ async function store(folder: string): Promise<Stored> {
   return { url, profile };
 }
 
-/** From now on each document notes when the frame that shows the answer is out. */
+/**
+ * From now on each document notes when the frame that shows the answer is out. What it leaves for when
+ * it is idle waits for good: how much of that is done before it is asked for its work is chance.
+ */
 async function noteReadable(page: Page): Promise<void> {
   await page.addInitScript(() => {
+    window.requestIdleCallback = () => 0;
     new MutationObserver((_, observer) => {
       if (!document.querySelector('.answer')?.textContent) return;
       observer.disconnect();

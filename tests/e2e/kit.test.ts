@@ -25,7 +25,7 @@ describe('the kit', () => {
   afterEach(close);
 
   it('says that everything in it is a default, on both places', async () => {
-    expect(await text('.kit-strip')).toContain('Defaults: not your cue yet.');
+    expect(await text('.kit-strip')).toContain('Not your cue yet.');
     await tap(app.page, app.page.locator('.kit-strip-names'));
     expect(await text('.place-note')).toContain('default');
     for (const row of await app.page

@@ -1,8 +1,10 @@
 import type { Page } from 'playwright-core';
 import { afterEach, expect, it } from 'vitest';
 import { type OpenApp, openApp, untilFetched, untilRendered } from '../harness/open-app';
+import { readTile } from '../harness/read-shot';
 import { SCREENS } from '../harness/screens';
-import { openTile } from '../harness/thumb';
+import { openTile, tapButton } from '../harness/thumb';
+import { createFinger } from '../harness/touch';
 
 let app: OpenApp;
 afterEach(() => app.close());
@@ -60,4 +62,34 @@ it('says so kindly where a part cannot be had, keeps the rest going, and has it 
   server.disturb();
   await page.getByRole('heading', { name: 'Kit', level: 1 }).waitFor();
   expect(await told.count()).toBe(0);
+});
+
+it('loses no finger on the picture that was there before what answers it', async () => {
+  app = await openApp({ hasWorkers: false });
+  const { page } = app;
+  let come = () => {};
+  const held = new Promise<void>((resolve) => {
+    come = resolve;
+  });
+  await page.route('**/shared-*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.reload();
+  await page.locator('.answer-lead').waitFor();
+  const cut = await readTile(page, 'cut');
+  const handle = await page.locator('.shooter-diagram .drag-handle').boundingBox();
+  const picture = await page.locator('.shooter-diagram svg').boundingBox();
+  if (!handle || !picture) throw new Error('there is no picture');
+  const [x, y] = [handle.x + handle.width / 2, handle.y + handle.height / 2];
+  const finger = await createFinger(page);
+  const drawing = page.locator('.shooter-diagram svg');
+  await finger.down(drawing, (x - picture.x) / picture.width, (y - picture.y) / picture.height);
+  await finger.move(40, 0);
+  await finger.up();
+  expect(await readTile(page, 'cut')).toBe(cut);
+  come();
+  await expect.poll(() => readTile(page, 'cut')).not.toBe(cut);
+  await tapButton(page, 'Undo');
+  await expect.poll(() => readTile(page, 'cut')).toBe(cut);
 });

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { beginTrial, playAttempt } from '../harness/measure-at-table';
+import { beginTrial, playAttempt, untilFitted } from '../harness/measure-at-table';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { tap } from '../harness/thumb';
 
@@ -45,7 +45,7 @@ async function measureLine(page: Page): Promise<string> {
 async function untilWorkedOut(page: Page): Promise<void> {
   await page.goto(`${app.server.url}#kit/measure`);
   await page.locator('.sureness-list').waitFor();
-  await page.locator('.measure-status').waitFor({ state: 'hidden' });
+  await untilFitted(page);
   await page.goto(`${app.server.url}#shot`);
   await page.locator('.answer-figures').waitFor();
 }

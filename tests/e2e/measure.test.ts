@@ -55,7 +55,7 @@ describe('a whole calibration, by taps alone', () => {
     await tap(page, page.getByRole('link', { name: 'Shot' }));
     const after = await readAnswer(page);
     expect(after.angle).not.toBe(before.angle);
-    expect(await page.locator('.kit-strip').textContent()).not.toContain('not your cue yet');
+    expect(await page.locator('.kit-strip').textContent()).not.toContain('Not your cue yet');
   });
 });
 

@@ -51,6 +51,7 @@ describe('the worked example', () => {
     expect(room.chance.share).toBeGreaterThan(0.5);
     expect(room.chance.share).toBeLessThan(0.75);
     expect(await textOf(app.page, '.why-chance')).toBe('fair for most');
+    expect(easeWords(room.chanceOnKnownKit.share)).toBe('easy');
     const { ballRadiusM } = DEFAULT_KIT;
     const answer = solveAim(DEFAULT_SHOT, DEFAULT_KIT);
     if (!answer.ok) throw new Error(answer.reason);
@@ -59,7 +60,7 @@ describe('the worked example', () => {
       toBallM * (Math.tan(answer.aimRad + room.certainty.aimSdRad) - Math.tan(answer.aimRad));
     expect(room.certainty.contributions[0]?.quantity).toBe('massRatio');
     expect(await textOf(app.page, '.why-certainty')).toBe(
-      `aim ±${Math.round(sdM * 1000)} mm: cue not measured`,
+      `sure to ±${Math.round(sdM * 1000)} mm: cue not measured (easy once it is)`,
     );
   });
 

@@ -182,7 +182,7 @@ describe('what is what', () => {
       await settle(app.page);
     }
     // Taps on the same place go through all that lies there.
-    expect([...told].join(' ')).toMatch(/Band with edges: .*Haze: /);
+    expect([...told].join(' ')).toMatch(/Goes: .*How sure: /);
     expect(await tile('cut')).toBe(cut);
     expect(await app.page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(false);
   });
@@ -203,8 +203,8 @@ describe('what is what', () => {
       'Ghost ball',
       'Aim line',
       'Cue',
-      'Band with edges',
-      'Haze',
+      'Goes',
+      'How sure',
       'Cue ball',
       'Tip',
       'Dashed ring',

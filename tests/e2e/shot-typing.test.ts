@@ -75,7 +75,7 @@ it('tells the whole answer as a status once it stands still', async () => {
   await expect
     .poll(() => status.textContent())
     .toMatch(
-      /^Aim: .* From the ghost: \d+ mm left\. It is (easy|fair|hard) for most; aim ±\d+ mm: cue not/,
+      /^Aim: .* From the ghost: \d+ mm left\. It is (easy|fair|hard) for most; sure to ±\d+ mm: cue not/,
     );
   const before = await status.textContent();
   await openTile(page, 'cut');

@@ -161,7 +161,7 @@ it('a version that does not start offers its own repair, and what is kept outliv
 
   // Half a release is no cure: a script that its worker asks for is not there.
   const half = await derive('half');
-  await rm(`${half}/assets/index-half----.js`);
+  await rm(`${half}/assets/first-half----.js`);
   app.server.deploy(half);
   await rescue.click();
   await page.getByText('has no whole app to give').waitFor();

@@ -105,11 +105,12 @@ describe.each(ENGINES)('a shot in %s', (engine) => {
     const answer = solveAim(DEFAULT_SHOT, DEFAULT_KIT);
     if (!answer.ok) throw new Error(answer.reason);
     expect(await readFigures(page)).toMatchObject(figuresOf(answer));
-    const { certainty, chance } = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET);
+    const { certainty, chance, chanceOnKnownKit } = engineRoom(DEFAULT_SHOT, DEFAULT_POCKET);
     const toBallM =
       DEFAULT_SHOT.distanceM + 2 * DEFAULT_KIT.ballRadiusM * Math.cos(DEFAULT_SHOT.cutRad);
     const sdM = toBallM * (Math.tan(answer.aimRad + certainty.aimSdRad) - Math.tan(answer.aimRad));
-    const sure = `aim ±${Math.round(sdM * 1000)} mm: cue not measured`;
+    const easier = `${easeWords(chanceOnKnownKit.share)} once it is`;
+    const sure = `sure to ±${Math.round(sdM * 1000)} mm: cue not measured (${easier})`;
     await eventually(() => textOf(page, '.why-certainty')).toBe(sure);
     const often = `${easeWords(chance.share)} for most`;
     await eventually(() => textOf(page, '.why-chance')).toBe(often);

@@ -19,17 +19,34 @@ export async function deriveVersion(
   const folder = await mkdtemp(join(tmpdir(), `leeway-${name}-`));
   await cp('dist', folder, { recursive: true });
   const entry = await entryOf(folder);
-  const renamed = `index-${name.padEnd(8, '-').slice(0, 8)}.js`;
-
-  const script = await readFile(join(folder, 'assets', entry), 'utf8');
   const mark = `\ndocument.documentElement.dataset.version = ${JSON.stringify(name)};\n`;
-  await writeFile(join(folder, 'assets', renamed), rewrite(script) + mark);
-  await rm(join(folder, 'assets', entry));
-  await change(folder, 'index.html', (page) => page.replace(entry, renamed));
-  await change(folder, 'sw.js', (worker) => worker.replace(entry, renamed));
+  await change(join(folder, 'assets'), entry, (script) => rewrite(script) + mark);
+  await renameWith(folder, entry, name.padEnd(8, '-').slice(0, 8));
   await listAnew(folder);
   return folder;
 }
+
+/** Renames a script, and all that name it: what they hold differs as well, as in a later build. */
+async function renameWith(folder: string, script: string, hash: string): Promise<void> {
+  const assets = join(folder, 'assets');
+  const scripts = (await readdir(assets)).filter((file) => file.endsWith('.js'));
+  const texts = new Map<string, string>();
+  for (const file of scripts) texts.set(file, await readFile(join(assets, file), 'utf8'));
+  const renamed = new Set([script]);
+  for (const old of renamed) {
+    for (const [file, text] of texts) if (text.includes(old)) renamed.add(file);
+  }
+  const inNewNames = (text: string) =>
+    [...renamed].reduce((now, old) => now.replaceAll(old, hashed(old, hash)), text);
+  for (const old of renamed) {
+    await writeFile(join(assets, hashed(old, hash)), inNewNames(texts.get(old) ?? ''));
+    await rm(join(assets, old));
+  }
+  await change(folder, 'index.html', inNewNames);
+  await change(folder, 'sw.js', inNewNames);
+}
+
+const hashed = (file: string, hash: string) => file.replace(/[\w-]{8}\.js$/, `${hash}.js`);
 
 /**
  * Makes a release that differs from the one in `folder` in every file, though it does the same.
@@ -68,7 +85,7 @@ async function listAnew(folder: string): Promise<void> {
 async function entryOf(folder: string): Promise<string> {
   const page = await readFile(join(folder, 'index.html'), 'utf8');
   const entry = (await readdir(join(folder, 'assets'))).find(
-    (file) => file.startsWith('index-') && file.endsWith('.js') && page.includes(file),
+    (file) => file.startsWith('first-') && file.endsWith('.js') && page.includes(file),
   );
   if (!entry) throw new Error('The page starts no script of that name');
   return entry;

@@ -1,4 +1,4 @@
-import { knownProfile, spreadBeside } from '../../src/engine/player/known-profile';
+import { standIn } from '../../src/engine/player/known-profile';
 import type { PlayerKnowledge } from '../../src/engine/player/learn';
 import { type AskedShot, type ShotLine, shotLine } from '../../src/engine/player/shot-line';
 import { chanceOf } from '../../src/engine/room/chance';
@@ -16,8 +16,8 @@ export function byProfile(profile: StrokeProfile, spread = HIDDEN_SPREAD): Forec
 
 /** Who knows of a player what was learnt: as the app tells it. */
 export function byKnowledge(knowledge: PlayerKnowledge, question: ShotLine): Forecaster {
-  const profile = knownProfile(knowledge, question, HIDDEN_SPREAD);
-  return byProfile(profile, spreadBeside(knowledge, HIDDEN_SPREAD));
+  const { profile, spread } = standIn(knowledge, question, HIDDEN_SPREAD);
+  return byProfile(profile, spread);
 }
 
 /** A shot with its line. */

@@ -68,7 +68,7 @@ interface HiddenNumbers extends Player {
  */
 export function hiddenNumbers(
   random: Random,
-  questionOn: (squirtSds: number) => PlainLine,
+  questionOn: (squirtSds: number) => Pick<PlainLine, 'perTipM'>,
 ): HiddenNumbers {
   const normal = () => normalDraw(random);
   const squirtSds = normal();

@@ -1,7 +1,7 @@
 import { likelihoodOf } from '../../src/engine/player/known-player';
 import type { LoggedShot } from '../../src/engine/player/learn';
 import type { Player } from '../../src/engine/player/player-of';
-import type { PlainLine } from '../../src/engine/player/shot-line';
+import { onCue, type PlainLine } from '../../src/engine/player/shot-line';
 import type { Forecaster } from './forecaster';
 import { FALSE_SHARE, hiddenNumbers } from './hidden-stroke';
 import { seededRandom } from './seeded-random';
@@ -34,8 +34,10 @@ export function idealForecaster(pool: readonly Player[], shots: readonly LoggedS
 
 const NEGLIGIBLE = 1e-9;
 
-/** Players by the law of hidden ones, all on the question's line of an ordinary cue. */
+/** Players by the law of hidden ones, each with a cue of their own. */
 export function hiddenPool(size: number, question: PlainLine): readonly Player[] {
   const random = seededRandom(4242);
-  return Array.from({ length: size }, () => hiddenNumbers(random, () => question));
+  return Array.from({ length: size }, () =>
+    hiddenNumbers(random, (squirtSds) => onCue(question, squirtSds)),
+  );
 }

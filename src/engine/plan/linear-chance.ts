@@ -5,7 +5,7 @@ import { normalBelow } from '../numerics/normal';
 import { inPlay } from '../room/drawn-stroke';
 import type { StrokeProfile } from '../room/stroke-profile';
 import type { Stroke } from '../stroke/stroke';
-import { arrivalSlope, leftOf, leftSdOnTarget, missSd } from './arrival-slopes';
+import { type ArrivalSlope, arrivalSlope, leftOf, leftSdOnTarget, missSd } from './arrival-slopes';
 
 /** What can send a ball astray: the parts of a stroke, and what is not known of the kit. */
 export const STRAY_SOURCES = ['direction', 'side', 'height', 'elevation', 'speed', 'kit'] as const;
@@ -66,9 +66,17 @@ export function linearChance(
   const kit = SWAYING.map((quantity) =>
     arrivalSlope(whenTrue, (sds) => task.arrivalAt(kitMoved(known, spread, quantity, sds), stroke)),
   );
-  const all = [direction, side, height, elevation, speed, ...kit];
+  const others = [elevation, speed, ...kit];
+  const all = [direction, side, height, ...others];
   return {
-    share: onTarget(whenTrue.miss, missSd(all)) * reaches(leftOf(whenTrue), leftSdOnTarget(all)),
+    share:
+      shareOnTarget(
+        whenTrue.miss,
+        { direction, side, height, others },
+        player,
+        profile,
+        task.thinSide,
+      ) * reaches(leftOf(whenTrue), leftSdOnTarget(all)),
     sds: {
       direction: missSd([direction]),
       side: missSd([side]),
@@ -78,6 +86,46 @@ export function linearChance(
       kit: missSd(kit),
     },
   };
+}
+
+/** What goes by the player, and all else. */
+interface Strays {
+  readonly direction: ArrivalSlope;
+  readonly side: ArrivalSlope;
+  readonly height: ArrivalSlope;
+  readonly others: readonly ArrivalSlope[];
+}
+
+/**
+ * In the mean over all who may be the player, each with strays and steady errors of their own.
+ *
+ * @param profile as in play, by which the strays are counted
+ */
+function shareOnTarget(
+  miss: number,
+  { direction, side, height, others }: Strays,
+  { likely, steady, together }: StrokeProfile,
+  profile: StrokeProfile,
+  thinSide: Task['thinSide'],
+): number {
+  if (likely === undefined || steady === undefined) {
+    return onTarget(miss, missSd([direction, side, height, ...others]));
+  }
+  const perTipM = side.miss / Math.sqrt(1 - profile.together ** 2) / profile.tipM;
+  const turned = perTipM * profile.tipM * profile.together;
+  const perRad = (direction.miss - turned) / profile.directionRad;
+  const restSquare = missSd(others) ** 2;
+  let sum = 0;
+  for (const [directionRad, tipM, , aimRad, fullRad] of likely) {
+    const tip = perTipM * tipM;
+    const along = perRad * directionRad + tip * together;
+    const apartSquare = tip * tip * (1 - together * together);
+    const high = (height.miss * tipM) / profile.tipM;
+    const off = aimRad - steady.aimRad + thinSide * (fullRad - steady.fullRad);
+    const sd = Math.sqrt(along * along + apartSquare + high * high + restSquare);
+    sum += onTarget(miss + perRad * off, sd);
+  }
+  return sum / likely.length;
 }
 
 function onTarget(miss: number, sd: number): number {

@@ -1,7 +1,7 @@
 import { normalBelow } from '../numerics/normal';
-import type { StrokeProfile } from '../room/stroke-profile';
 import type { Player } from './player-of';
-import { lineScatter, type PlainLine, type Result } from './shot-line';
+import { lineScatter, onCue, type PlainLine, type Result, type TipLine } from './shot-line';
+import { bentBy } from './squirt-bends';
 
 /** Where a player's line lies on a shot in the mean, from its solved aim, rad, right +. */
 function lineBias(player: Player, line: PlainLine): number {
@@ -10,7 +10,7 @@ function lineBias(player: Player, line: PlainLine): number {
     aimBiasRad +
     line.fullSide * fullBiasRad +
     line.perSpeedShare * speedBias +
-    line.perSquirtSd * squirtSds
+    bentBy(line.squirt.aimRad, squirtSds)
   );
 }
 
@@ -40,7 +40,7 @@ export function likelihoodOf(
   const { speedShare } = player.stroke;
   const short = leastSpeed === null ? 0 : normalBelow((leastSpeed - player.speedBias) / speedShare);
   if (result === 'short') return short;
-  const sd = chanceScatter(player.stroke, line);
+  const sd = chanceScatter(player, line);
   const middle = aimOffRad + lineBias(player, line);
   const below = (edge: number) => normalBelow((edge - middle) / sd);
   const [untouchedLow, low, high, untouchedHigh] = edges;
@@ -54,11 +54,19 @@ export function likelihoodOf(
 }
 
 /** What of a line changes from stroke to stroke, one standard deviation, rad. */
-function chanceScatter(stroke: StrokeProfile, line: PlainLine): number {
+function chanceScatter({ stroke, squirtSds }: Player, line: PlainLine): number {
   const other =
     (line.perHeightM * stroke.tipM) ** 2 +
     (line.perSpeedShare * stroke.speedShare) ** 2 +
     (line.perElevation * stroke.elevationRad) ** 2 +
     (KIT_SHARE * line.kitSdRad) ** 2;
-  return Math.sqrt(lineScatter(stroke, line) ** 2 + other);
+  return Math.sqrt(ownScatter({ stroke, squirtSds }, line) ** 2 + other);
+}
+
+/** How a player's line scatters with their own cue, one standard deviation, rad: direction and tip alone. */
+export function ownScatter(
+  { stroke, squirtSds }: Pick<Player, 'stroke' | 'squirtSds'>,
+  line: TipLine,
+): number {
+  return lineScatter(stroke, onCue(line, squirtSds));
 }

@@ -7,6 +7,7 @@ import { type KnownFigure, type LoggedShot, learn, type PlayerKnowledge } from '
 import type { LevelShot } from './level-test';
 import { type AskedShot, type PlainLine, plainLine, type Result, shotLine } from './shot-line';
 import { type SomePlayers, somePlayers } from './some-players';
+import { bendsAsSure } from './squirt-bends';
 import { mostTelling } from './telling-shot';
 import { type QuestionChances, questionChances } from './the-question';
 import { type KnownBias, knownBias, knownStroke } from './what-is-known';
@@ -51,11 +52,11 @@ export type NotLearnt =
 export interface KnownPlayer {
   /** How many shots were learnt from. */
   readonly shots: number;
-  /** Of the line on the question's shot, direction and sideways tip together, one deviation, rad. */
+  /** Of the line on the question's shot with their cue, direction and tip together, one deviation, rad. */
   readonly lineRad: KnownFigure;
   /** Steady errors. */
   readonly bias: KnownBias;
-  /** The player for chances, ranking and the fan: what is not known is among the scatter. */
+  /** The player for chances, ranking and the fan: in the middle, with those who may be the one. */
   readonly profile: StrokeProfile;
   /** What is not known of the kit beside that, in the place of the spread asked with. */
   readonly spread: KitSpread;
@@ -86,33 +87,48 @@ export function playerReport(job: PlayerJob): PlayerReport {
   const lines = job.shots.map((shot) => lineOf(shot));
   const notLearnt = job.shots.map((shot, index) => whyNot(shot, lines[index] ?? null));
   if (question === null) return { known: null, notLearnt, lines, question, next: null };
+  const learnt = job.shots.filter((_, index) => notLearnt[index] === null);
   const shots = job.shots.flatMap((shot, index): LoggedShot[] => {
     const line = lines[index];
     if (!line || notLearnt[index] !== null) return [];
     const aimOffRad = shot.aimRad === null ? 0 : shot.aimRad - line.solvedRad;
     return [{ line, aimOffRad, result: named(shot.result, line) }];
   });
-  const made = job.madeOf10 === null ? null : { question, of10: job.madeOf10 };
+  const cueSd = learnt.at(-1)?.spread.massRatio ?? job.spread.massRatio;
+  const own = { ...question, line: onOwnCue(question.line, job.spread.massRatio, cueSd) };
+  const made = job.madeOf10 === null ? null : { question: own, of10: job.madeOf10 };
   const knowledge = learn({ made, shots });
-  const known = knownPlayer(knowledge, question, job.spread, shots.length);
+  const known = knownPlayer(knowledge, own, job.spread, cueSd, shots.length);
   const candidates = job.candidates ?? [];
-  const best = mostTelling(knowledge, candidates);
+  const best = mostTelling(knowledge, candidates, own.line);
   return { known, notLearnt, lines, question, next: best && candidates.indexOf(best) };
 }
 
+/**
+ * The question as played with the cue of the newest shot, whose squirt is known better once it is
+ * measured: a deviation of it is so much less.
+ */
+function onOwnCue(line: PlainLine, askedSd: number, cueSd: number): PlainLine {
+  if (askedSd === 0) return line;
+  return { ...line, squirt: bendsAsSure(line.squirt, askedSd / cueSd) };
+}
+
+/** @param cueSd of the cue's squirt, as its deviations are counted */
 function knownPlayer(
   knowledge: PlayerKnowledge,
   { line }: QuestionChances,
   spread: KitSpread,
+  cueSd: number,
   shots: number,
 ): KnownPlayer {
+  const some = somePlayers(knowledge, line);
   return {
     shots,
     lineRad: knownStroke(knowledge, line).lineRad,
     bias: knownBias(knowledge),
-    profile: knownProfile(knowledge, line, spread),
+    profile: knownProfile(knowledge, some, { massRatio: cueSd }),
     spread: spreadBeside(knowledge, spread),
-    some: somePlayers(knowledge),
+    some,
   };
 }
 

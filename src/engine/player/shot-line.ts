@@ -9,6 +9,7 @@ import type { StrokeProfile } from '../room/stroke-profile';
 import { directionSlope, type EndedBy, type RoomWindow, roomWindow } from '../room/windows';
 import type { Stroke } from '../stroke/stroke';
 import type { RESULTS } from './results';
+import { bentBy, type SquirtBends, squirtBends, tipSlope } from './squirt-bends';
 
 export type Result = (typeof RESULTS)[number];
 
@@ -39,8 +40,9 @@ export interface PlainLine {
   readonly perHeightM: number;
   readonly perSpeedShare: number;
   readonly perElevation: number;
-  /** Rad of line for a standard deviation of what is not known of the cue's squirt, and of all else. */
-  readonly perSquirtSd: number;
+  /** How line and tip hang on the cue's squirt. */
+  readonly squirt: SquirtBends;
+  /** Rad of line for a standard deviation of what is not known of the kit but for squirt. */
   readonly kitSdRad: number;
   /** The logarithm of the least speed that gets there over the meant one; null where any does. */
   readonly leastSpeed: number | null;
@@ -67,7 +69,6 @@ export function shotLine({ shot, target, kit, spread }: AskedShot): ShotLine | n
   if (!perAim) return null;
   const per = (input: keyof Stroke) => (directionSlope(task, kit, stroke, input) ?? 0) / perAim;
   const tipPerM = 1 / (kit.ballRadiusM + kit.tipRadiusM);
-  const { squirtSdRad, othersSdRad } = kitLine(task, kit, spread, stroke);
   const fullSide = Math.sign(shot.cutRad) as PlainLine['fullSide'];
   return {
     task,
@@ -78,12 +79,12 @@ export function shotLine({ shot, target, kit, spread }: AskedShot): ShotLine | n
     edges: edgesOf(window, shot, kit, answer.aimRad),
     passes: [passing(window.low.endedBy, -1, fullSide), passing(window.high.endedBy, 1, fullSide)],
     fullSide,
-    perTipM: per('side') * tipPerM,
+    perTipM: tipSlope(task, kit, stroke),
     perHeightM: per('height') * tipPerM,
     perSpeedShare: per('speedMps') * stroke.speedMps,
     perElevation: per('elevationRad'),
-    perSquirtSd: squirtSdRad,
-    kitSdRad: othersSdRad,
+    squirt: squirtBends(task, kit, spread, stroke),
+    kitSdRad: kitSdRad(task, kit, spread, stroke),
     leastSpeed: leastSpeedOf(roomWindow(task, kit, stroke, 'speedMps'), stroke),
   };
 }
@@ -119,25 +120,30 @@ function edgesOf(window: RoomWindow, shot: Shot, kit: Kit, solvedRad: number) {
   return [Math.min(low, towards - half), low, high, Math.max(high, towards + half)] as const;
 }
 
-/** How the aim hangs on what is not known of the kit, one standard deviation each. */
-function kitLine(task: Task, kit: Kit, spread: KitSpread, stroke: Stroke) {
-  let [squirtSdRad, othersSquare] = [0, 0];
+/** How the aim hangs on what is not known of the kit but for squirt, one standard deviation. */
+function kitSdRad(task: Task, kit: Kit, spread: KitSpread, stroke: Stroke): number {
+  let square = 0;
   for (const quantity of task.quantities) {
-    if (spread[quantity] === 0) continue;
+    if (quantity === 'massRatio' || spread[quantity] === 0) continue;
     const [less, more] = [-1, 1].map(
       (sds) => task.aims(kitMoved(kit, spread, quantity, sds), stroke)[0] ?? stroke.aimRad,
     ) as [number, number];
-    const half = (more - less) / 2;
-    // Who aims by the kit as it stands is off by as much as the aim would move, the other way.
-    if (quantity === 'massRatio') squirtSdRad = -half;
-    else othersSquare += half * half;
+    square += ((more - less) / 2) ** 2;
   }
-  return { squirtSdRad, othersSdRad: Math.sqrt(othersSquare) };
+  return Math.sqrt(square);
 }
 
 function leastSpeedOf({ low }: RoomWindow, { speedMps }: Stroke): number | null {
   return low.endedBy === 'short' ? Math.log(low.value / speedMps) : null;
 }
+
+/** What a m of tip sideways does to a line with a cue whose squirt is so many deviations off. */
+export function onCue({ perTipM, squirt }: TipLine, squirtSds: number): Pick<TipLine, 'perTipM'> {
+  return { perTipM: perTipM + bentBy(squirt.perTipM, squirtSds) };
+}
+
+/** What of a line the tip's scatter goes by. */
+export type TipLine = Pick<PlainLine, 'perTipM' | 'squirt'>;
 
 /** How a stroke's line scatters on a shot, one standard deviation, rad: direction and tip alone. */
 export function lineScatter(

@@ -10,11 +10,24 @@ const SOME = 128;
 /** A thousandth of a prior deviation is nothing. */
 const ROUNDED = 1000;
 
-export function somePlayers({ points }: PlayerKnowledge): SomePlayers {
-  const byLevel = [...points].sort((a, b) => (a.unknowns[0] ?? 0) - (b.unknowns[0] ?? 0));
+/**
+ * Some of all that may be the player, evenly from who makes most to who makes least: so their mean is
+ * that of all, within half a point on most shots.
+ *
+ * @param question the question's line: an ordinary shot, taken as a straight one and cut either way
+ */
+export function somePlayers({ points }: PlayerKnowledge, question: PlainLine): SomePlayers {
+  const cuts = ([-1, 0, 1] as const).map((fullSide) => ({ ...question, fullSide }));
+  const makes = ({ unknowns }: { readonly unknowns: Unknowns }) => {
+    const player = playerOf(unknowns);
+    return cuts.reduce((sum, cut) => sum + likelihoodOf(player, cut, 'went'), 0);
+  };
+  const byShare = points
+    .map((point) => ({ ...point, share: makes(point) }))
+    .sort((a, b) => b.share - a.share);
   const some: Unknowns[] = [];
   let sum = 0;
-  for (const { unknowns, weight } of byLevel) {
+  for (const { unknowns, weight } of byShare) {
     sum += weight * SOME;
     while (some.length + 0.5 < sum && some.length < SOME) {
       some.push(unknowns.map((value) => Math.round(value * ROUNDED) / ROUNDED));
@@ -33,7 +46,7 @@ export interface ChanceRange {
 }
 
 /**
- * How far a chance may be off for what is not known of the player.
+ * How far a chance may be off for what is not known of the player. What is told lies within.
  *
  * @param share the chance as told, about which the others lie
  */
@@ -45,7 +58,8 @@ export function chanceRange(some: SomePlayers, line: PlainLine, share: number): 
     const found = ordered[Math.floor(place * ordered.length)] ?? mean;
     return Math.min(1, Math.max(0, found + share - mean));
   };
-  return { low: at(LOW), high: at(HIGH) };
+  // Of a shot that hardly one of them makes, the mean lies beyond nine tenths.
+  return { low: Math.min(share, at(LOW)), high: Math.max(share, at(HIGH)) };
 }
 
 /** A chance as told, and the shot it is of: plain data. */

@@ -1,26 +1,29 @@
-import { likelihoodOf, possibleResults } from './known-player';
+import { likelihoodOf, ownScatter, possibleResults } from './known-player';
 import type { PlayerKnowledge } from './learn';
-import { LEVEL, type Player, playerOf } from './player-of';
-import type { PlainLine } from './shot-line';
+import type { Player } from './player-of';
+import type { PlainLine, TipLine } from './shot-line';
+import { weighedPlayers } from './weighed-players';
 
 /** Of the set of players one in so many is asked: enough to put shots in order. */
 const ASKED = 4;
-/** Players of much the same level count as one: so many groups of equal weight. */
+/** Players whose lines scatter much alike count as one: so many groups of equal weight. */
 const GROUPS = 16;
 
-/** Players of much the same level, and how likely each is. */
+/** Players whose lines scatter much alike, and how likely each is. */
 type Group = readonly { readonly player: Player; readonly weight: number }[];
 
-function groupsOf({ points }: PlayerKnowledge): readonly Group[] {
-  const asked = points.filter((_, index) => index % ASKED === 0);
+function groupsOf(knowledge: PlayerKnowledge, question: TipLine): readonly Group[] {
+  const asked = weighedPlayers(knowledge).filter((_, index) => index % ASKED === 0);
   const total = asked.reduce((sum, { weight }) => sum + weight, 0);
-  const ordered = asked.sort((a, b) => (a.unknowns[LEVEL] ?? 0) - (b.unknowns[LEVEL] ?? 0));
+  const ordered = asked
+    .map((player) => ({ player, weight: player.weight, own: ownScatter(player, question) }))
+    .sort((a, b) => a.own - b.own);
   const groups: { player: Player; weight: number }[][] = [];
   let before = 0;
-  for (const { unknowns, weight } of ordered) {
+  for (const { player, weight } of ordered) {
     const group = Math.min(GROUPS - 1, Math.floor(before * GROUPS));
     groups[group] ??= [];
-    groups[group]?.push({ player: playerOf(unknowns), weight: weight / total });
+    groups[group]?.push({ player, weight: weight / total });
     before += weight / total;
   }
   return groups.filter((group) => group !== undefined);
@@ -49,12 +52,17 @@ function tells(groups: readonly Group[], line: PlainLine): number {
   return told;
 }
 
-/** The shot of several that tells most of a player's level; null of none. */
+/**
+ * The shot of several that tells most of how a player's line scatters; null of none.
+ *
+ * @param question the question's line: there it is told. A level tells less, for the cue has a part in it
+ */
 export function mostTelling<S extends { readonly line: PlainLine }>(
   knowledge: PlayerKnowledge,
   candidates: readonly S[],
+  question: TipLine,
 ): S | null {
-  const groups = groupsOf(knowledge);
+  const groups = groupsOf(knowledge, question);
   let [best, most]: [S | null, number] = [null, Number.NEGATIVE_INFINITY];
   for (const candidate of candidates) {
     const told = tells(groups, candidate.line);

@@ -1,10 +1,12 @@
+import type { KitSpread } from '../kit/kit-spread';
 import { chanceOf } from '../room/chance';
 import type { StrokeProfile } from '../room/stroke-profile';
-import { knownProfile, spreadBeside } from './known-profile';
+import { ownScatter } from './known-player';
+import { type StandIn, standIn } from './known-profile';
 import { figureOf, type KnownFigure, learn, type Made, type PlayerKnowledge } from './learn';
-import { playerOf, type Unknowns } from './player-of';
-import { lineScatter, type PlainLine, type ShotLine } from './shot-line';
-import { chanceRange, somePlayers } from './some-players';
+import { playerOf } from './player-of';
+import type { PlainLine, ShotLine } from './shot-line';
+import { chanceRange } from './some-players';
 
 /** What is known of a stroke: every figure in its middle, with the ends of its central nine tenths. */
 export interface KnownStroke {
@@ -21,7 +23,7 @@ export function knownStroke(knowledge: PlayerKnowledge, question: PlainLine): Kn
   const of = (pick: (stroke: StrokeProfile) => number) =>
     figureOf(knowledge, (unknowns) => pick(playerOf(unknowns).stroke));
   return {
-    lineRad: of((stroke) => lineScatter(stroke, question)),
+    lineRad: figureOf(knowledge, (unknowns) => ownScatter(playerOf(unknowns), question)),
     directionRad: of(({ directionRad }) => directionRad),
     tipM: of(({ tipM }) => tipM),
     speedShare: of(({ speedShare }) => speedShare),
@@ -53,27 +55,24 @@ export function knownMassRatio(knowledge: PlayerKnowledge, { kit, spread }: Shot
   );
 }
 
-/** The player in the middle of what is known. */
-function middleOf(knowledge: PlayerKnowledge): Unknowns {
-  const [first] = knowledge.points;
-  return (first?.unknowns ?? []).map(
-    (_, index) => figureOf(knowledge, (unknowns) => unknowns[index] ?? 0).value,
-  );
-}
-
 /**
- * How often a shot goes that is aimed by its solved aim: by the engine's own quadrature, for the one
- * player who stands for all those there may be.
+ * How often a shot goes that is aimed by its solved aim: the mean over all that may be the player, by
+ * the engine's own quadrature, as it is told of the same shot anywhere else.
+ *
+ * @param question the question's line
  */
-export function knownChance(knowledge: PlayerKnowledge, line: ShotLine): KnownFigure {
-  const { task, kit, stroke, spread } = line;
-  const profile = knownProfile(knowledge, line, spread);
-  const beside = spreadBeside(knowledge, spread);
-  const value = chanceOf(task, kit, stroke, profile, beside).share;
-  return { value, ...chanceRange(somePlayers(knowledge), line, value) };
+export function knownChance(
+  knowledge: PlayerKnowledge,
+  line: ShotLine,
+  question: PlainLine,
+): KnownFigure {
+  const { task, kit, stroke } = line;
+  const { some, profile, spread } = standIn(knowledge, question, line.spread);
+  const value = chanceOf(task, kit, stroke, profile, spread).share;
+  return { value, ...chanceRange(some, line, value) };
 }
 
-/** The stroke of somebody of whom no more is known than how many of ten are made. */
-export function strokeOfMade(made: Made): StrokeProfile {
-  return playerOf([middleOf(learn({ made, shots: [] }))[0] ?? 0]).stroke;
+/** Of whom no more is known than how many of ten are made. */
+export function playerOfMade(made: Made, spread: KitSpread): StandIn {
+  return standIn(learn({ made, shots: [] }), made.question.line, spread);
 }

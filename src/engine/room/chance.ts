@@ -11,7 +11,7 @@ import { cholesky } from '../numerics/cholesky';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
 import type { Stroke } from '../stroke/stroke';
-import { drawnStroke, inPlay, type Normal, turnedBy } from './drawn-stroke';
+import { asLikely, drawnStroke, type InPlay, inPlay, type Normal, turnedBy } from './drawn-stroke';
 import { shareAlong } from './share-along';
 import type { StrokeProfile } from './stroke-profile';
 
@@ -38,7 +38,8 @@ const FIRST_DIMENSIONS = 5;
  * The chance that the ball goes when a player with this profile plays these inputs, counting what
  * is not known of the kit. Everything but the cue's direction is drawn from an even lattice, always
  * the same one; along the direction (and what of the tip goes with it) the chance of each draw is
- * worked out, not drawn, so that the answer moves smoothly with the shot.
+ * worked out, not drawn, so that the answer moves smoothly with the shot. Where several may be the
+ * player they are drawn along, each as often, with a cue of their own: it is the mean of their chances.
  *
  * @param meant with its solved aim on the known kit; what is off shot after shot goes by the player
  * @param correlation left out: the quantities of the kit are independent
@@ -51,8 +52,13 @@ export function chanceOf(
   spread: KitSpread,
   correlation?: KitCorrelation,
 ): Chance {
-  const { stroke, profile, kit } = inPlay(meant, player, known, task.thinSide);
-  const sampled = task.quantities.filter((quantity) => !SLOPES.includes(quantity));
+  const middle = inPlay(meant, player, known, task.thinSide);
+  const { stroke, profile, kit } = middle;
+  const whoAt = whoPlays(middle, meant, player, known, spread, task);
+  const ownsSquirt = player.likely !== undefined;
+  const sampled = task.quantities.filter(
+    (quantity) => !SLOPES.includes(quantity) && !(ownsSquirt && quantity === 'massRatio'),
+  );
   const ties = tiesOf(sampled, correlation);
   const missPerSd = slopeAlong(task, kit, stroke, profile);
   const tiltSd = tiltMissSd(task, kit, stroke, spread);
@@ -60,12 +66,13 @@ export function chanceOf(
     let sum = 0;
     for (let point = 0; point < POINTS; point++) {
       const normal = (dimension: number) => normalQuantile(latticePoint(point, dimension, copy));
-      const drawn = drawnStroke(kit, stroke, profile, normal);
-      const drawnKit = drawKit(kit, spread, sampled, ties, normal);
+      const who = whoAt(point * COPIES + copy);
+      const drawn = drawnStroke(who.kit, who.stroke, who.profile, normal);
+      const drawnKit = drawKit(who.kit, spread, sampled, ties, normal);
       const tilt = tiltSd * normal(4);
       sum += shareAlong(
-        (sds) => plusTilt(missAlong(task, drawnKit, drawn, profile, sds), tilt),
-        missPerSd,
+        (sds) => plusTilt(missAlong(task, drawnKit, drawn, who.profile, sds), tilt),
+        missPerSd * (who.profile.directionRad / profile.directionRad),
       );
     }
     return sum / POINTS;
@@ -74,6 +81,25 @@ export function chanceOf(
   const square = copies.reduce((sum, copy) => sum + (copy - share) ** 2, 0);
   const sampling = Math.sqrt(square / (COPIES * (COPIES - 1)));
   return { share, error: Math.hypot(sampling, SECANT_ERROR) };
+}
+
+/** Who plays a draw: the middle of all, or each of them in turn; with a cue that is known, all with it. */
+function whoPlays(
+  middle: InPlay,
+  meant: Stroke,
+  player: StrokeProfile,
+  known: Kit,
+  { massRatio }: KitSpread,
+  { thinSide }: Task,
+): (draw: number) => InPlay {
+  const { likely } = player;
+  if (likely === undefined) return () => middle;
+  return (draw) => {
+    const one = likely[Math.floor(((draw + 0.5) * likely.length) / (COPIES * POINTS))];
+    if (one === undefined) return middle;
+    const who = inPlay(meant, asLikely(player, one), known, thinSide);
+    return massRatio === 0 ? { ...who, kit: middle.kit } : who;
+  };
 }
 
 /** How independent draws make up those of the sampled quantities: rows of a Cholesky factor. */

@@ -3,7 +3,7 @@ import type { Kit } from '../kit/kit';
 import { KIT_NUMBERS } from '../kit/kit-numbers';
 import { heldWithin } from '../numerics/range';
 import { STROKE_RANGES, type Stroke } from '../stroke/stroke';
-import type { StrokeProfile } from './stroke-profile';
+import type { LikelyStroke, StrokeProfile } from './stroke-profile';
 
 /** A standard normal draw for a dimension: speed, sideways tip, height, elevation. */
 export type Normal = (dimension: number) => number;
@@ -47,6 +47,13 @@ function widened(profile: StrokeProfile, thinSide: Task['thinSide']): StrokeProf
   const square = aimRad * aimRad + 2 * correlation * aimRad * full + full * full;
   const wide = Math.sqrt(directionRad * directionRad + square);
   return { ...profile, directionRad: wide, together: (together * directionRad) / wide };
+}
+
+/** One of those who may be the player, in the player's place. */
+export function asLikely(player: StrokeProfile, likely: LikelyStroke): StrokeProfile {
+  const [directionRad, tipM, speedShare, aimRad, fullRad, speedError, massRatioTimes] = likely;
+  const steady = { aimRad, fullRad, speedShare: speedError, massRatioTimes };
+  return { ...player, directionRad, tipM, speedShare, steady };
 }
 
 const MASS_RATIO = KIT_NUMBERS.massRatio.range;

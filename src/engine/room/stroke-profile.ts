@@ -21,6 +21,17 @@ export interface UnsureErrors {
   readonly correlation: number;
 }
 
+/** One of several who may be the player: deviations, and errors that come shot after shot. */
+export type LikelyStroke = readonly [
+  directionRad: number,
+  tipM: number,
+  speedShare: number,
+  steadyAimRad: number,
+  steadyFullRad: number,
+  steadySpeedShare: number,
+  massRatioTimes: number,
+];
+
 /** How a player's strokes scatter about what was meant, one standard deviation each. */
 export interface StrokeProfile {
   /** Of the cue's direction, rad. */
@@ -37,6 +48,12 @@ export interface StrokeProfile {
   readonly together: number;
   /** Left out: what was meant is the middle. */
   readonly steady?: SteadyErrors;
+  /**
+   * All as likely to be the player, who is told by their middle: a chance is the mean of theirs. Great
+   * errors go with steady strokes in what shots tell, which no one player can have. Left out: the
+   * player is known.
+   */
+  readonly likely?: readonly LikelyStroke[];
 }
 
 /** Direction and sideways tip error go together half-way in all of them: ours, nothing says more. */

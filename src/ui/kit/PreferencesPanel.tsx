@@ -17,6 +17,7 @@ const LENGTH: Options<'lengthUnit'> = [
 const DISTANCE: Options<'distanceUnit'> = [
   ['m', 'm'],
   ['cm', 'cm'],
+  ['ft', 'feet'],
   ['in', 'inches'],
   ['diamonds', 'diamonds'],
   ['table-lengths', 'tables'],

@@ -9,13 +9,20 @@ const WORDS = [
   ],
   [
     'Cue, “cue lies here”, dotted',
-    'The line the cue itself lies on: beside the aim line where its tip is off the ball’s centre.',
+    'The line the cue itself lies on: parallel to the aim line, beside it where the tip is off the ball’s centre. The picture shows the cue’s slant larger than it is.',
   ],
   ['Goes, the band with edges', 'Aims in it still pot the ball.'],
   [
-    'How sure, the haze',
+    'How sure, the haze; “sure to ±3 mm”',
     'The right aim is in it two times in three. It narrows as you measure your kit.',
   ],
+  [
+    'Lengths rolled, reaches',
+    'How many lengths of the table a ball so struck would roll, cushions and all. “Reaches”: the least that brings the object ball to the pocket.',
+  ],
+  ['Touch, tip', 'Where the leather meets the ball, and the outline of the tip about it.'],
+  ['Hold', 'Keeps this shot on the picture, to set the next beside it.'],
+  ['Stick passes', 'Where the line of the cue itself, not of the aim, passes the object ball.'],
   ['Ghost ball', 'Where the cue ball must be when it meets the object ball.'],
   ['Inside, outside', 'Side towards the way the object ball is cut, or away from it.'],
   [

@@ -20,13 +20,13 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
     <section class="next-shot" aria-labelledby="next-shot">
       <div class="next-shot-words">
         <h2 id="next-shot">Next</h2>
-        <p>
+        <p class="next-shot-teaches">
           <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
           {FACES[trial].takes}.
         </p>
-        {toGo !== undefined && (
-          <p class="place-note">{toGoWords(toGo, firstForWords(measure.report.value))}</p>
-        )}
+        <p class="place-note next-shot-to-go">
+          {toGo !== undefined && toGoWords(toGo, firstForWords(measure.report.value))}
+        </p>
         {traitsOf(trial).isRaised && <RaisedWarning />}
         <button
           type="button"

@@ -11,9 +11,15 @@ export function BallRuler({ of }: { of: Drawing<ShooterView> }) {
   return (
     <g class="ball-ruler">
       <line x1={fromX} x2={toX} y1={y} y2={y} />
-      {ticks.map((tick) => (
-        <RulerTick key={tick.balls} tick={tick} y={y} />
-      ))}
+      <path class="ruler-ticks" d={ticks.map((tick) => tickPath(tick, y)).join('')} />
+      {ticks.map(
+        ({ balls, text, x }) =>
+          text && (
+            <text key={balls} x={x} y={y} dy="1.75em" text-anchor="middle">
+              {text}
+            </text>
+          ),
+      )}
       <Shown of={of} what={reachOf}>
         {(way) => <LivePath of={of} at={way} class="aim-reach" />}
       </Shown>
@@ -31,15 +37,6 @@ function reachOf({ ruler: { aimX, zeroX, y } }: ShooterView): string | null {
   return aimX === null ? null : `M${zeroX} ${y - 5}V${y + 5}M${zeroX} ${y}H${aimX}`;
 }
 
-function RulerTick({ tick, y }: { tick: Tick; y: number }) {
-  return (
-    <>
-      <line x1={tick.x} x2={tick.x} y1={y} y2={y + TICK_PX[tick.size]} />
-      {tick.text !== '' && (
-        <text x={tick.x} y={y} dy="1.75em" text-anchor="middle">
-          {tick.text}
-        </text>
-      )}
-    </>
-  );
+function tickPath({ x, size }: Tick, y: number): string {
+  return `M${x} ${y}v${TICK_PX[size]}`;
 }

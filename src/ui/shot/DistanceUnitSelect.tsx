@@ -5,6 +5,7 @@ import { UnitSelect } from '../controls/UnitSelect';
 const OPTIONS: readonly (readonly [DistanceUnit, string])[] = [
   ['m', 'm'],
   ['cm', 'cm'],
+  ['ft', 'ft'],
   ['in', 'in'],
   ['diamonds', 'diamonds'],
   ['table-lengths', 'tables'],

@@ -31,7 +31,7 @@ export function KitStrip({ app }: { app: Models<'kit' | 'measure' | 'router'> })
 function DefaultsFlag({ defaults }: { defaults: readonly ShelfName[] }) {
   if (defaults.length === 0) return null;
   const words = defaults.includes('cues')
-    ? 'Defaults: not your cue yet.'
+    ? 'Not your cue yet.'
     : `Still defaults: ${defaults.map((shelf) => SHELF_LABELS[shelf].toLowerCase()).join(', ')}.`;
   return (
     <a class="kit-strip-flag" href="#kit/measure">

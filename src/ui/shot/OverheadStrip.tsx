@@ -1,48 +1,32 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
+import type { Canvas } from '../../diagram/canvas';
 import { layOutOverheadView, type OverheadView, SIDEWAYS } from '../../diagram/overhead-view';
-import { lengthsRun } from '../../units/table-run';
-import type { Models } from '../app-models';
+import type { LateParts, Models } from '../app-models';
+import { fromLate } from '../from-late';
 import { useAttributes, useDrawing } from '../live-drawing';
 import { LiveBall, LiveLine, pointsOf, Shown } from '../live-parts';
 import { useCanvas, useCanvasAttributes } from '../use-canvas';
 import { DragHandle } from './DragHandle';
-import { stripGrip } from './picture-grips';
 import { staleWords, stripWords } from './picture-words';
-import { RunRow } from './RunRow';
-import { reachSpeedMps } from './reach-speed';
 import { useDrag } from './use-drag';
 import { useRested } from './use-rested';
 import './OverheadStrip.css';
+
+interface Props {
+  readonly app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+  readonly hand: LateParts['hand'];
+}
 
 /**
  * The shot from above on one scale: the cue ball's true path, the aim line and the straight line;
  * under it how far the cue ball would roll. The cue ball is dragged for distance, the run for speed.
  */
-export function OverheadStrip({
-  app,
-}: {
-  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
-}) {
-  const model = app.shot;
-  const [holder, canvas] = useCanvas();
-  const runs = useRuns(app);
-  const view = useComputed(() =>
-    layOutOverheadView({ ...stripScene(app), ...runs.value }, canvas.value),
-  );
-  const handlers = useDrag({ model, grab: (at) => stripGrip(app, view.peek(), at) });
-  const size = useCanvasAttributes(canvas);
+export function OverheadStrip({ app, hand }: Props) {
+  const [holder, canvas, isMeasured] = useCanvas();
   return (
     <div class="overhead-strip">
       <div class="overhead-drawing" ref={holder}>
-        <svg
-          role="img"
-          aria-label={useRested(model, () => labelOf(app))}
-          {...size}
-          class={model.stale.value ? 'is-stale' : undefined}
-          {...handlers}
-        >
-          <StripDrawing view={view} />
-        </svg>
+        {isMeasured.value && <Drawing app={app} hand={hand} canvas={canvas} />}
       </div>
       <p class="overhead-caption">
         <span>
@@ -57,6 +41,30 @@ export function OverheadStrip({
         </span>
       </p>
     </div>
+  );
+}
+
+function Drawing({ app, hand, canvas }: Props & { readonly canvas: ReadonlySignal<Canvas> }) {
+  const model = app.shot;
+  const view = useComputed(() => layOutOverheadView(stripScene(app), canvas.value));
+  const handlers = useDrag({
+    model,
+    grab: (at) => fromLate(hand, ({ stripGrip }) => stripGrip(app, view.peek(), canvas.peek(), at)),
+  });
+  const size = useCanvasAttributes(canvas);
+  const runTopY = useComputed(() => view.value.runTopY);
+  const RunRow = hand.here.value?.RunRow;
+  return (
+    <svg
+      role="img"
+      aria-label={useRested(model, () => labelOf(app))}
+      {...size}
+      class={model.stale.value ? 'is-stale' : undefined}
+      {...handlers}
+    >
+      <StripDrawing view={view} />
+      {RunRow && runTopY.value !== null && <RunRow app={app} topY={runTopY} canvas={canvas} />}
+    </svg>
   );
 }
 
@@ -89,9 +97,6 @@ function StripDrawing({ view }: { view: ReadonlySignal<OverheadView> }) {
       <LiveBall of={of} at={({ ghostBall }) => ghostBall} class="ghost-ball" />
       <LiveBall of={of} at={({ objectBall }) => objectBall} class="object-ball" />
       <LiveLine of={of} at={({ target }) => target} class="target-line" />
-      <Shown of={of} what={({ run }) => run}>
-        {(run) => <RunRow of={of} run={run} />}
-      </Shown>
     </>
   );
 }
@@ -111,19 +116,6 @@ function stripScene({ shot: model, kit }: Models<'shot' | 'kit'>) {
     aimOffsetM: isAnswered && last ? last.answer.aimOffsetM : null,
     path: isAnswered ? model.path.value : [],
   };
-}
-
-/** How far the ball rolls, and the softest that reaches the pocket: worked out where a speed changes. */
-function useRuns({ shot, room, kit }: Models<'shot' | 'room' | 'kit'>) {
-  const speedMps = useComputed(() => shot.shot.value.speedMps);
-  const reachMps = useComputed(() => reachSpeedMps(room));
-  const lengthsOf = (mps: number) =>
-    lengthsRun(mps, { tableLengthM: kit.current.tables.value.lengthM, kit: kit.kit.value });
-  const runLengths = useComputed(() => lengthsOf(speedMps.value));
-  const reachLengths = useComputed(() =>
-    reachMps.value === null ? null : lengthsOf(reachMps.value),
-  );
-  return useComputed(() => ({ runLengths: runLengths.value, reachLengths: reachLengths.value }));
 }
 
 /** How a line of the drawing looks, beside its name. */

@@ -1,12 +1,11 @@
 import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
-import type { Circle } from '../../diagram/canvas';
-import { partsAt, partsOf, type ShooterPart } from '../../diagram/shooter-parts';
+import type { Canvas, Circle } from '../../diagram/canvas';
+import type { ShooterPart } from '../../diagram/shooter-parts';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
-import type { Models } from '../app-models';
+import type { LateParts, Models } from '../app-models';
+import { fromLate } from '../from-late';
 import { useCanvas, useCanvasAttributes } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
-import { PART_WORDS } from './part-words';
-import { shooterGrip } from './picture-grips';
 import { shooterWords, staleWords } from './picture-words';
 import { isRoomStale } from './room-of-field';
 import { ShooterDrawing } from './ShooterDrawing';
@@ -15,32 +14,42 @@ import { useDrag } from './use-drag';
 import { useRested } from './use-rested';
 import './ShooterDiagram.css';
 
+interface Props {
+  readonly app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
+  readonly hand: LateParts['hand'];
+}
+
 /**
  * What lies before the shooter: the balls, where aim and cue lie, how sure that is. The ghost ball
  * and the tip are dragged; a tap says what lies there, as does the button for who has no finger on it.
  */
-export function ShooterDiagram({
-  app,
-}: {
-  app: Models<'shot' | 'room' | 'kit' | 'measure' | 'desk'>;
-}) {
+export function ShooterDiagram({ app, hand }: Props) {
+  const [holder, canvas, isMeasured] = useCanvas();
+  return (
+    <div class="shooter-diagram" ref={holder}>
+      {isMeasured.value && <Picture app={app} hand={hand} canvas={canvas} />}
+    </div>
+  );
+}
+
+function Picture({ app, hand, canvas }: Props & { readonly canvas: ReadonlySignal<Canvas> }) {
   const model = app.shot;
-  const [holder, canvas] = useCanvas();
   const view = useComputed(() => layOutShooterView(shooterScene(app), canvas.value));
   const named = useSignal<ShooterPart | null>(null);
   const handlers = useDrag({
     model,
-    grab: (at) => shooterGrip(app, view.peek(), at),
-    onTap: (at) => {
-      named.value = nextOf(partsAt(view.peek(), at), named.peek());
-    },
+    grab: (at) => fromLate(hand, ({ shooterGrip }) => shooterGrip(app, view.peek(), at)),
+    onTap: (at) =>
+      void fromLate(hand, ({ partUnder }) => {
+        named.value = partUnder(view.peek(), at, named.peek());
+      }),
   });
   const size = useCanvasAttributes(canvas);
   const isBandStale = useComputed(() => isRoomStale(app));
   const hasNear = useComputed(() => view.value.near !== null).value;
   const hasBandNames = useComputed(() => view.value.bandLabels.length > 0).value;
   return (
-    <div class="shooter-diagram" ref={holder}>
+    <>
       <div class="picture-touch" {...handlers}>
         <svg
           role="img"
@@ -58,15 +67,17 @@ export function ShooterDiagram({
           type="button"
           class={hasNear ? 'button what-is-what' : 'button what-is-what is-above'}
           aria-label="What is what in the picture"
-          onClick={() => {
-            named.value = nextOf(partsOf(view.peek()), named.peek());
-          }}
+          onClick={() =>
+            void fromLate(hand, ({ nextPart }) => {
+              named.value = nextPart(view.peek(), named.peek());
+            })
+          }
         >
           <span aria-hidden="true">?</span>
         </button>
       )}
-      <PartLine named={named} view={view} />
-    </div>
+      <PartLine named={named} view={view} words={hand.here.value?.PART_WORDS} />
+    </>
   );
 }
 
@@ -92,22 +103,18 @@ function NearGrip({ ball }: { ball: ReadonlySignal<Circle | null> }) {
 function PartLine({
   named,
   view,
+  words,
 }: {
   named: Signal<ShooterPart | null>;
   view: ReadonlySignal<ShooterView>;
+  words: Readonly<Record<ShooterPart, string>> | undefined;
 }) {
   const part = named.value;
   if (part === null) return <output class="part-line" />;
   const { near, ruler } = view.value;
   return (
     <output class="part-line" style={near ? { top: `${ruler.y + 3}px` } : { bottom: '0' }}>
-      {PART_WORDS[part]}
+      {words?.[part]}
     </output>
   );
-}
-
-/** The part after the one named before, so that taps on one place go through all that lies there. */
-function nextOf(parts: readonly ShooterPart[], before: ShooterPart | null): ShooterPart | null {
-  const at = before === null ? -1 : parts.indexOf(before);
-  return parts[at + 1] ?? null;
 }

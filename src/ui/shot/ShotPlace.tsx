@@ -19,7 +19,7 @@ type ShotPlaceModels = Models<
 
 interface Props {
   readonly app: ShotPlaceModels;
-  readonly late: Pick<LateParts, 'after' | 'control' | 'question' | 'why'>;
+  readonly late: Pick<LateParts, 'after' | 'control' | 'hand' | 'question' | 'why'>;
 }
 
 /** Where do I point? The picture, the answer, and what is asked. */
@@ -70,8 +70,8 @@ function AimPage({ app, late, open, isWhyOpen }: PageProps) {
       <h1 class="visually-hidden">Shot</h1>
       <KitStrip app={app} />
       <div class="shot-picture">
-        <ShooterDiagram app={app} />
-        <OverheadStrip app={app} />
+        <ShooterDiagram app={app} hand={late.hand} />
+        <OverheadStrip app={app} hand={late.hand} />
       </div>
       <div class="shot-reading">
         <AnswerBlock app={app} />

@@ -1,13 +1,14 @@
-import type { Point } from '../../diagram/canvas';
+import type { Canvas, Point } from '../../diagram/canvas';
 import type { OverheadView } from '../../diagram/overhead-view';
 import { cutOfGhost, draggedContact } from '../../diagram/picture-drags';
-import { MOST_LENGTHS } from '../../diagram/run-scale';
+import { layOutRun, MOST_LENGTHS } from '../../diagram/run-scale';
 import type { ShooterView } from '../../diagram/shooter-view';
 import { CUT_UNITS, cutSizeInRad, cutSizeInUnit } from '../../units/cut-unit';
 import { distanceInUnit } from '../../units/distance-unit';
 import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
 import { faceMarks } from './face-marks';
+import { bedOf } from './run-bed';
 import type { Move } from './use-drag';
 
 /** Half of the room in which a finger takes hold of something small, px. */
@@ -67,14 +68,22 @@ function cutMove(
 /** What of the strip from above is dragged from there: the cue ball, or its run. */
 export function stripGrip(
   app: Models<'shot' | 'kit' | 'desk'>,
-  { cueBall, run, pxPerM }: OverheadView,
+  { cueBall, runTopY, pxPerM }: OverheadView,
+  canvas: Canvas,
   at: Point,
 ): Move | null {
   const toBall = Math.hypot(at.x - cueBall.cx, at.y - cueBall.cy);
+  const run = runTopY === null ? null : layOutRun(runOf(app), runTopY, canvas);
   const toRun = run ? Math.hypot(at.x - run.atX, at.y - run.y) : Number.POSITIVE_INFINITY;
   if (Math.min(toBall, toRun) > REACH_PX) return null;
   if (run && toRun < toBall) return speedMove(app, run.pxPerLength, at);
   return distanceMove(app, pxPerM, at);
+}
+
+/** Where the scale's handle stands, whatever else is marked on it. */
+function runOf({ shot, kit }: Models<'shot' | 'kit'>) {
+  const runLengths = lengthsRun(shot.shot.peek().speedMps, bedOf(kit));
+  return { runLengths, reachLengths: null };
 }
 
 function distanceMove(
@@ -97,7 +106,7 @@ function distanceMove(
  * What a speed rolls is worked out once a drag: each cushion on the way costs as much as a contact.
  */
 function speedMove({ shot, kit }: Models<'shot' | 'kit'>, pxPerLength: number, from: Point): Move {
-  const bed = { tableLengthM: kit.current.tables.peek().lengthM, kit: kit.kit.peek() };
+  const bed = bedOf(kit);
   const { unit, inUnit, inMps, facts } = shot.speedScale.peek();
   const known = new Map<number, number>();
   const figureAt = (steps: number) => onStep(steps * facts.fineStep, facts.fineStep);

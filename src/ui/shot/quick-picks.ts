@@ -16,6 +16,7 @@ export interface QuickPick {
 const DISTANCES: Readonly<Record<DistanceUnit, readonly number[]>> = {
   m: [0.25, 0.5, 1, 1.5, 2],
   cm: [25, 50, 100, 150, 200],
+  ft: [1, 2, 3, 5, 7],
   in: [10, 20, 40, 60, 80],
   diamonds: [1, 2, 3, 4, 6],
   'table-lengths': [0.125, 0.25, 0.5, 0.75, 1],

@@ -33,16 +33,23 @@ export function roomSummary(app: Models<'shot' | 'room' | 'player' | 'desk'>): R
     const chance = 'does not get to the pocket';
     return { chance, range: '', spoken: chance, certainty: `${wants}, or a nearer pocket` };
   }
-  return {
-    ...goesWords(app, assessed),
-    certainty: certaintyWords(
-      assessed.certainty,
-      aimSdM(app),
-      app.desk.preferences.value.lengthUnit,
-      app.room.isMeasured,
-    ),
-  };
+  const certainty = certaintyWords(
+    assessed.certainty,
+    aimSdM(app),
+    app.desk.preferences.value.lengthUnit,
+    app.room.isMeasured,
+  );
+  return { ...goesWords(app, assessed), certainty: certainty + onceKnownWords(app, assessed) };
 }
+
+/** What measuring would make of a shot that is hard for want of it alone. */
+function onceKnownWords(app: Models<'player'>, { chance, chanceOnKnownKit }: Assessed): string {
+  const known = easeWords(chanceOnKnownKit.share);
+  if (tellingOf(app) === 'figures' || known === easeWords(chance.share)) return '';
+  return ` (${known} once it is)`;
+}
+
+type Assessed = NonNullable<RoomModel['room']['value']>;
 
 /** What a button takes beside a chance. */
 const LONGEST_NAME = 8;
@@ -53,7 +60,7 @@ const TOO_WIDE = 6;
 /** "6 in 10 for you", "(5–7)"; of whom nothing is known: "fair for most". */
 function goesWords(
   app: Models<'player'>,
-  { chance: { share }, range }: NonNullable<RoomModel['room']['value']>,
+  { chance: { share }, range }: Assessed,
 ): Pick<RoomSummary, 'chance' | 'range' | 'spoken'> {
   if (tellingOf(app) === 'ease') {
     const ease = `${easeWords(share)} for most`;

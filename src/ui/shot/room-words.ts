@@ -43,10 +43,10 @@ export function certaintyWords(
   const facts = LENGTH_UNITS[unit];
   const size = lengthInUnit(aimSdM, unit);
   const [most] = contributions;
-  if (!most || Number(formatNumber(size, facts)) === 0) return 'aim sure whatever the kit';
+  if (!most || Number(formatNumber(size, facts)) === 0) return 'sure of the aim, whatever the kit';
   const { thing } = QUANTITY_WORDS[most.quantity];
   const why = isMeasured(most.quantity) ? `mostly the ${thing}` : `${thing} not measured`;
-  return `aim ±${formatQuantity(size, facts)}: ${why}`;
+  return `sure to ±${formatQuantity(size, facts)}: ${why}`;
 }
 
 /** What becomes of the shot beyond the end of a window. */

@@ -7,6 +7,8 @@ import type { LengthUnit } from '../../units/unit-names';
 /** One line for a warning. */
 export function warningWords(warning: ShotWarning, lengthUnit: LengthUnit): string {
   switch (warning.kind) {
+    case 'beyond-table':
+      return 'Farther than from corner to corner of this table: check the distance and its unit.';
     case 'near-miscue':
       return 'Close to the miscue limit: chalk up, or strike nearer the centre.';
     case 'raised-cue':

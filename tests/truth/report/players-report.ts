@@ -57,7 +57,9 @@ export function anchoredPlayers(): readonly AnchoredPlayer[] {
   if (question === null) throw new Error('the question has no answer');
   return PLAYERS.map(({ name, made, said }) => {
     const knowledge = learn({ made: { question, of10: made }, shots: [] });
-    const shares = ANCHORS.map((anchor) => knownChance(knowledge, lineOf(anchor)).value);
+    const shares = ANCHORS.map(
+      (anchor) => knownChance(knowledge, lineOf(anchor), question.line).value,
+    );
     const told = said.map((tens) => tens && ([tens[0] / 10, tens[1] / 10] as const));
     return { name, made, said: told, shares };
   });

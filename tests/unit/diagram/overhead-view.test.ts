@@ -6,6 +6,7 @@ import {
   type OverheadScene,
   SIDEWAYS,
 } from '../../../src/diagram/overhead-view';
+import { layOutRun } from '../../../src/diagram/run-scale';
 
 const CANVAS = { widthPx: 366, heightPx: 48, textPx: 13 };
 const DEG = Math.PI / 180;
@@ -19,7 +20,7 @@ function curving(over: Partial<OverheadScene> = {}): OverheadScene {
     return { xM: 4 * bowM * share * (1 - share), yM: distanceM * share };
   });
   const shot = { distanceM, cutRad: 24 * DEG, aimOffsetM: -0.02, path };
-  const table = { ballRadiusM: 0.028575, tableLengthM: 2.54, runLengths: 2, reachLengths: null };
+  const table = { ballRadiusM: 0.028575, tableLengthM: 2.54 };
   return { ...table, ...shot, ...over };
 }
 
@@ -95,9 +96,9 @@ describe('the strip from above', () => {
   describe('how far the cue ball rolls', () => {
     const TALL = { ...CANVAS, heightPx: 76 };
     const runOf = (runLengths: number, reachLengths: number | null = null) => {
-      const { run } = layOutOverheadView(curving({ runLengths, reachLengths }), TALL);
-      if (!run) throw new Error('there is no scale');
-      return run;
+      const { runTopY } = layOutOverheadView(curving(), TALL);
+      if (runTopY === null) throw new Error('there is no room for the scale');
+      return layOutRun({ runLengths, reachLengths }, runTopY, TALL);
     };
 
     it('stands at its length on an even scale, and at the end for all that rolls farther', () => {
@@ -125,7 +126,7 @@ describe('the strip from above', () => {
     });
 
     it('gives its room to the lines where the strip is low', () => {
-      expect(layOutOverheadView(curving(), CANVAS).run).toBeNull();
+      expect(layOutOverheadView(curving(), CANVAS).runTopY).toBeNull();
     });
   });
 });

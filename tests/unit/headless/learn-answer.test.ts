@@ -91,6 +91,8 @@ describe('what is learnt of a player', () => {
     const chance = (made: number) =>
       JSON.parse(answerLine(JSON.stringify({ ...SHOT, want: ['chance'], made }), 1)).chance.share;
     expect(chance(9)).toBeGreaterThan(chance(2) + 0.1);
+    // As for a log without shots.
+    expect(chance(7)).toBeCloseTo(learnt({ made: 7, ask: [SHOT] }).chances[0].value, 9);
     const both = { ...SHOT, want: ['chance'], made: 3, stroke: {} };
     expect(JSON.parse(answerLine(JSON.stringify(both), 1))).toMatchObject({ field: 'made' });
   });

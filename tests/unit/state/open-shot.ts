@@ -8,6 +8,7 @@ import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { createMemoryStore } from '../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../src/store/notice-board';
 import type { LaidShot, Preferences } from '../../../src/store/records';
+import { TABLE_RUNS } from '../../../src/units/table-run';
 
 /** An answer that is easy to foretell: a tenth of a radian for a whole radius of side. */
 export function answerTo(shot: Shot): AimAnswer {
@@ -73,6 +74,7 @@ export function openShot(
     isKitSettled: signal(true),
     kitAlong: () => kit.value,
     tableLengthM: signal(2.54),
+    tableRuns: signal(TABLE_RUNS),
     desk,
     ...ports,
   });

@@ -11,7 +11,7 @@ const PLAIN: Shot = { ...DEFAULT_SHOT, side: 0.2, height: 0, elevationRad: 0, sp
 function warn(shot: Shot, solve: SolveAim = answerTo) {
   const answer = solve(shot, DEFAULT_KIT);
   if (!answer.ok) throw new Error('this shot was meant to have an answer');
-  return shotWarnings(shot, DEFAULT_KIT, answer, solve);
+  return shotWarnings(shot, DEFAULT_KIT, answer, solve, 2.54);
 }
 
 /** An aim that moves this much, m at the ghost ball, for each share of the speed of 2 m/s. */
@@ -38,6 +38,14 @@ describe('warnings', () => {
     [-80, [{ kind: 'thin-cut' }]],
   ])('tell of a cut over 75°, to either side: %f°', (cutDeg, told) => {
     expect(warn({ ...PLAIN, cutRad: radOf(cutDeg) })).toEqual(told);
+  });
+
+  // A bed of 2.54 by 1.27 m measures 2.84 m across its corners.
+  it.each([
+    [2.83, []],
+    [2.85, [{ kind: 'beyond-table' }]],
+  ])('tell of a cue ball farther away than the table is long: %f m', (distanceM, told) => {
+    expect(warn({ ...PLAIN, distanceM })).toEqual(told);
   });
 
   it('tell of a cue raised ten degrees, as typed in degrees', () => {

@@ -8,6 +8,7 @@ import { AnswerBlock } from '../../../src/ui/shot/AnswerBlock';
 import { InputControl } from '../../../src/ui/shot/InputControl';
 import { InputTiles } from '../../../src/ui/shot/InputTiles';
 import { OverheadStrip } from '../../../src/ui/shot/OverheadStrip';
+import { pictureHand } from '../../../src/ui/shot/picture-hand';
 import { ShooterDiagram } from '../../../src/ui/shot/ShooterDiagram';
 import { ShotActions } from '../../../src/ui/shot/ShotActions';
 import type { InputName } from '../../../src/ui/shot/tile-words';
@@ -15,6 +16,7 @@ import { WarningList } from '../../../src/ui/shot/WarningList';
 import { openMeasure } from '../state/measure/open-measure';
 import { openShot } from '../state/open-shot';
 import { openPlayer } from '../state/player/open-player';
+import { alreadyHere } from './already-here';
 import { type Drawn, twoFrames, watchDrawn } from './drawn-anew';
 
 let watch: ReturnType<typeof watchDrawn>;
@@ -42,10 +44,11 @@ async function openPlace(name: InputName) {
     later: () => () => {},
   });
   const app = { shot, room, kit, desk, measure, player, router: createRouter(window) };
+  const hand = alreadyHere(pictureHand);
   const { container } = render(
     <>
-      <ShooterDiagram app={app} />
-      <OverheadStrip app={app} />
+      <ShooterDiagram app={app} hand={hand} />
+      <OverheadStrip app={app} hand={hand} />
       <AnswerBlock app={app} />
       <WarningList app={app} />
       <ShotActions app={app} />
@@ -61,7 +64,7 @@ async function openPlace(name: InputName) {
 const TELLING = new Set([
   ...['Lead', 'AnswerLead', 'PlaceLead', 'SideWord', 'NumberField', 'ValueSlider', 'TileSymbol'],
   ...['Choices', 'Shown', 'Fragment', 'LiveWord', 'LiveText', 'LivePath', 'SecondLine', 'Upright'],
-  ...['BandName', 'BallRuler', 'RulerTick'],
+  ...['BandName', 'BallRuler'],
 ]);
 
 function expectOnlyTelling({ all, inVain }: Drawn): void {

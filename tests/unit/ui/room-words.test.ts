@@ -96,22 +96,22 @@ describe('how sure the aim is', () => {
 
   it('names what leaves the most open, and that nobody has measured it', () => {
     const words = certaintyWords(certainty('massRatio'), 0.0148, 'mm', never);
-    expect(words).toBe('aim ±15 mm: cue not measured');
+    expect(words).toBe('sure to ±15 mm: cue not measured');
     expect(certaintyWords(certainty('bedSlopeRight'), 0.0148, 'in', never)).toBe(
-      'aim ±0.58 in: bed not measured',
+      'sure to ±0.58 in: bed not measured',
     );
   });
 
   it('does not call a measured thing unmeasured', () => {
     const words = certaintyWords(certainty('slideFriction'), 0.003, 'mm', () => true);
-    expect(words).toBe('aim ±3 mm: mostly the cloth');
+    expect(words).toBe('sure to ±3 mm: mostly the cloth');
   });
 
   it('says so where the kit does not matter', () => {
     const none = { aimSdRad: 0, contributions: [], unsolved: [] };
-    expect(certaintyWords(none, 0, 'mm', never)).toBe('aim sure whatever the kit');
+    expect(certaintyWords(none, 0, 'mm', never)).toBe('sure of the aim, whatever the kit');
     expect(certaintyWords(certainty('massRatio'), 0.0002, 'mm', never)).toBe(
-      'aim sure whatever the kit',
+      'sure of the aim, whatever the kit',
     );
   });
 });

@@ -6,7 +6,7 @@ import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
 import { rolledVelocity } from '../../../src/engine/motion/rolled-velocity';
 import { formatQuantity } from '../../../src/units/format-number';
 import { speedScale } from '../../../src/units/speed-unit';
-import { lengthsRun, type RunBed, speedOfRun } from '../../../src/units/table-run';
+import { lengthsRun, type RunBed, speedOfRun, TABLE_RUNS } from '../../../src/units/table-run';
 
 const ROLL_FRICTIONS = [0.006, 0.01, 0.016];
 const SPEEDS_MPS = Array.from({ length: 66 }, (_, at) => at / 5);
@@ -90,7 +90,7 @@ describe('the lengths of a table that a ball runs', () => {
   });
 
   it('are written as people say them', () => {
-    const { facts, inMps, inUnit } = speedScale('lengths', NINE_FOOT);
+    const { facts, inMps, inUnit } = speedScale('lengths', NINE_FOOT, TABLE_RUNS);
     expect(formatQuantity(inUnit(inMps(1)), facts)).toBe('1.0 lengths');
     expect(formatQuantity(inUnit(inMps(2.5)), facts)).toBe('2.5 lengths');
   });

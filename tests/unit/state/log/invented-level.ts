@@ -41,7 +41,7 @@ export function inventedLevel(count: number): readonly LevelShot[] {
       perHeightM: 0,
       perSpeedShare: 0,
       perElevation: 0,
-      perSquirtSd: 0,
+      squirt: { aimRad: [0, 0], perTipM: [0, 0] },
       kitSdRad: 0,
       leastSpeed: null,
     },

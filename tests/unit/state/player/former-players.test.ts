@@ -16,12 +16,13 @@ function goes(profile: StrokeProfile, spread = UNMEASURED): number {
 }
 
 it.each(Object.entries(INVENTED_PROFILES))(
-  'whoever stands where the %s player stood makes the question’s shot as often',
+  'whoever stands where the %s player stood makes the question’s shot about as often',
   (name, profile) => {
     const madeOf10 = FORMER_MADE[name] ?? Number.NaN;
     const asked = { kit: DEFAULT_KIT, spread: UNMEASURED, shots: [] };
     const { known } = playerReport({ ...asked, madeOf10 });
     if (known === null) throw new Error('nothing is known');
-    expect(Math.abs(goes(known.profile, known.spread) - goes(profile))).toBeLessThan(0.03);
+    // Nine of ten and ten of ten come out twelve points apart.
+    expect(Math.abs(goes(known.profile, known.spread) - goes(profile))).toBeLessThan(0.065);
   },
 );

@@ -4,7 +4,6 @@ import type { PlayerJob } from '../../../../src/engine/player/player-report';
 import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
 import { createKitInPlay } from '../../../../src/state/kit-in-play';
 import { createKitModel } from '../../../../src/state/kit-model';
-import type { Late } from '../../../../src/state/late';
 import { createLogModel } from '../../../../src/state/log/log-model';
 import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
 import type { PlayedShot } from '../../../../src/store/player';
@@ -15,6 +14,7 @@ import { LogPlace } from '../../../../src/ui/log/LogPlace';
 import { QuestionPanel } from '../../../../src/ui/player/QuestionPanel';
 import { createRouter } from '../../../../src/ui/route';
 import { InputControl } from '../../../../src/ui/shot/InputControl';
+import { pictureHand } from '../../../../src/ui/shot/picture-hand';
 import { ShotPlace } from '../../../../src/ui/shot/ShotPlace';
 import { WhyPanel } from '../../../../src/ui/shot/WhyPanel';
 import type { Work } from '../../../../src/worker/engine-pool';
@@ -24,6 +24,7 @@ import { KNOWN } from '../../state/choose/open-choose';
 import { inventedLevel } from '../../state/log/invented-level';
 import { openShot } from '../../state/open-shot';
 import { inventedPlayerReport, openPlayer } from '../../state/player/open-player';
+import { alreadyHere } from '../already-here';
 import { CUT } from '../choose/invented-choose';
 
 const report = async (job: PlayerJob) => ({
@@ -83,19 +84,14 @@ function Place({ app }: { app: AppModels }) {
   );
 }
 
-const here = <T,>(part: T): Late<T> => ({
-  here: signal(part),
-  isAway: signal(false),
-  fetch: async () => part,
-});
-
 /** All of Shot that comes late, already there. */
 function lateOf(app: AppModels) {
   return {
-    after: here(() => <AfterAim app={app} />),
-    control: here(InputControl),
-    why: here(WhyPanel),
-    question: here(QuestionPanel),
+    after: alreadyHere(() => <AfterAim app={app} />),
+    hand: alreadyHere(pictureHand),
+    control: alreadyHere(InputControl),
+    why: alreadyHere(WhyPanel),
+    question: alreadyHere(QuestionPanel),
   };
 }
 
