@@ -17,16 +17,16 @@ function closure(roots: readonly string[], graph: Graph): ReadonlySet<string> {
   return found;
 }
 
-/** A whole place, which comes in a script of its own. */
-const PLACE = /Place\.tsx$/;
+/** The places beside Shot, which come in a script of their own. */
+const PLACES = 'src/ui/places.ts';
 
 interface Reached {
   /** By what must run whatever becomes of the rest. */
   readonly rescue: ReadonlySet<string>;
   readonly first: ReadonlySet<string>;
   readonly worker: ReadonlySet<string>;
-  /** By what comes late: each place, and all other parts together. */
-  readonly places: readonly ReadonlySet<string>[];
+  /** By what comes late: the places, and all other parts together. */
+  readonly places: ReadonlySet<string>;
   readonly parts: ReadonlySet<string>;
 }
 
@@ -37,9 +37,9 @@ function reachOf(root: string, graph: Graph): Reached {
     rescue: closure([`${root}/${RESCUE}`], graph),
     first,
     worker: closure([`${root}/${WORKER}`], graph),
-    places: late.filter((id) => PLACE.test(id)).map((id) => closure([id], graph)),
+    places: closure([`${root}/${PLACES}`], graph),
     parts: closure(
-      late.filter((id) => !PLACE.test(id)),
+      late.filter((id) => !id.endsWith(PLACES)),
       graph,
     ),
   };
@@ -62,10 +62,8 @@ export function chunkByReach(root: string): Rolldown.CodeSplittingNameFunction {
 }
 
 function chunkOf(id: string, { rescue, first, worker, places, parts }: Reached): string | null {
-  const placeCount = places.filter((place) => place.has(id)).length;
   if (rescue.has(id)) return 'repair';
   if (first.has(id)) return worker.has(id) ? 'engine' : 'first';
-  const isShared = parts.has(id) || placeCount > 1;
-  if (worker.has(id)) return isShared || placeCount > 0 ? 'engine-more' : null;
-  return isShared ? 'shared' : null;
+  if (worker.has(id)) return parts.has(id) || places.has(id) ? 'engine-more' : null;
+  return parts.has(id) ? 'shared' : null;
 }

@@ -4,7 +4,7 @@ import type { AppModels, LateParts } from './app-models';
 
 type Place = ComponentType<{ app: AppModels }>;
 
-/** Every part of the screen that comes later than the first answer, each a script of its own. */
+/** Every part of the screen that comes later than the first answer. */
 export function createLateParts(models: Late<AppModels>, page: EventTarget): LateParts {
   const part = <T,>(load: () => Promise<T>) => createLate(load, page);
   const place = (load: () => Promise<Place>) =>
@@ -21,9 +21,9 @@ export function createLateParts(models: Late<AppModels>, page: EventTarget): Lat
     why: part(async () => (await import('./shot/WhyPanel')).WhyPanel),
     question: part(async () => (await import('./player/QuestionPanel')).QuestionPanel),
     after: place(async () => (await import('./log/AfterAim')).AfterAim),
-    choose: place(async () => (await import('./choose/ChoosePlace')).ChoosePlace),
-    kit: place(async () => (await import('./kit/KitPlace')).KitPlace),
-    log: place(async () => (await import('./log/LogPlace')).LogPlace),
+    choose: place(async () => (await import('./places')).PLACES.choose),
+    kit: place(async () => (await import('./places')).PLACES.kit),
+    log: place(async () => (await import('./places')).PLACES.log),
   };
 }
 

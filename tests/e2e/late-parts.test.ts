@@ -24,7 +24,7 @@ it('shows the first answer with the scripts of the first screen alone', async ()
   const order = scriptsOf(app);
   const first = order.slice(0, order.indexOf('first') + 1);
   expect(first).not.toEqual([]);
-  expect(first.filter((name) => /Place|Part|Control|Panel|later|shared|more/.test(name))).toEqual(
+  expect(first.filter((name) => /places|Part|Control|Panel|later|shared|more/.test(name))).toEqual(
     [],
   );
 });
@@ -46,7 +46,7 @@ it('has every screen at hand a moment after the first answer, whatever becomes o
 it('says so kindly where a part cannot be had, keeps the rest going, and has it after all', async () => {
   app = await openApp({ hasWorkers: false });
   const { page, server } = app;
-  server.disturb((path) => (path.includes('KitPlace') ? 'cut' : undefined));
+  server.disturb((path) => (path.includes('places-') ? 'cut' : undefined));
   await page.reload();
   await goTo(page, '#kit');
   const told = page.getByText('This part is not on the device yet');
