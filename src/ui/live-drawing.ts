@@ -1,5 +1,5 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
-import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useReducer, useState } from 'preact/hooks';
 
 /** Reads a part off what is drawn. */
 export type Part<V, T> = (now: V) => T;
@@ -11,64 +11,75 @@ export interface Drawing<V> {
   follow(write: (now: V) => void): () => void;
 }
 
+export function useDrawing<V>(view: ReadonlySignal<V>): Drawing<V> {
+  const drawing = useMemo(() => new Followed(view), [view]);
+  useLayoutEffect(() => drawing.begin(), [drawing]);
+  return drawing;
+}
+
 /**
  * All parts of a drawing are written in one go as what it shows has changed, with whatever else is drawn
  * then: written earlier, who measures something in between would have the browser lay out once more.
  */
-export function useDrawing<V>(view: ReadonlySignal<V>): Drawing<V> {
-  const writers = useMemo(() => new Set<(now: V) => void>(), []);
-  useLayoutEffect(() => {
-    const writeAll = () => {
-      for (const write of writers) write(view.peek());
-    };
+class Followed<V> implements Drawing<V> {
+  private readonly writers = new Set<(now: V) => void>();
+  private shown: V;
+
+  constructor(private readonly view: ReadonlySignal<V>) {
+    this.shown = view.peek();
+  }
+
+  now(): V {
+    return this.shown;
+  }
+
+  follow(write: (now: V) => void): () => void {
+    this.writers.add(write);
+    return () => this.writers.delete(write);
+  }
+
+  /** @returns ends it */
+  begin(): () => void {
     return effect(() => {
-      view.value;
-      queueMicrotask(writeAll);
+      if (this.view.value === this.shown) return;
+      this.shown = this.view.value;
+      queueMicrotask(() => {
+        for (const write of this.writers) write(this.shown);
+      });
     });
-  }, [view, writers]);
-  return useMemo(
-    () => ({
-      now: () => view.peek(),
-      follow(write) {
-        writers.add(write);
-        return () => writers.delete(write);
-      },
-    }),
-    [view, writers],
-  );
+  }
 }
 
 type Attributes = Readonly<Record<string, string | number>>;
 
 /** Attributes of an element that follow what is drawn: those are written which have changed. */
 export function useAttributes<V, A extends Attributes>(drawing: Drawing<V>, part: Part<V, A>) {
-  const [held] = useState(() => new Held(part, drawing.now()));
-  useLayoutEffect(() => drawing.follow((now) => held.write(now)), [drawing, held]);
-  return held.first;
+  return useState(() => new Held(drawing, part))[0].first;
 }
 
-/** An element, and what its attributes say. */
+/** An element for as long as it stands, and what its attributes say. */
 class Held<V, A extends Attributes> {
   /** What it is first drawn with, and drawn anew with, which writes nothing. */
   readonly first: A & { readonly ref: (element: Element | null) => void };
-  private element: Element | null = null;
   private written: A;
+  private leave: (() => void) | null = null;
 
   constructor(
+    drawing: Drawing<V>,
     private readonly part: Part<V, A>,
-    now: V,
   ) {
-    this.written = part(now);
+    this.written = part(drawing.now());
     const ref = (element: Element | null) => {
-      this.element = element;
+      this.leave?.();
+      this.leave = element && drawing.follow((now) => this.write(element, now));
     };
     this.first = { ...this.written, ref };
   }
 
-  write(now: V): void {
+  private write(element: Element, now: V): void {
     const next = this.part(now);
     for (const name in next) {
-      if (next[name] !== this.written[name]) this.element?.setAttribute(name, `${next[name]}`);
+      if (next[name] !== this.written[name]) element.setAttribute(name, `${next[name]}`);
     }
     this.written = next;
   }
@@ -76,9 +87,12 @@ class Held<V, A extends Attributes> {
 
 /** What is drawn anew as it changes, and with nothing else. */
 export function useNow<V, T extends string | boolean>(drawing: Drawing<V>, part: Part<V, T>): T {
-  const [value, setValue] = useState(() => part(drawing.now()));
-  const first = useRef(part);
-  useLayoutEffect(() => drawing.follow((now) => setValue(first.current(now))), [drawing]);
+  const [value, look] = useReducer(
+    (_: T, now: V) => part(now),
+    drawing,
+    (drawing) => part(drawing.now()),
+  );
+  useLayoutEffect(() => drawing.follow(look), [drawing]);
   return value;
 }
 

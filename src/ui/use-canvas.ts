@@ -1,4 +1,4 @@
-import { batch, type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
+import { batch, type ReadonlySignal, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Canvas } from '../diagram/canvas';
@@ -46,10 +46,6 @@ export function useCanvas(): Measured {
 }
 
 /** The attributes of a drawing that fills its canvas. */
-export function useCanvasAttributes(canvas: ReadonlySignal<Canvas>) {
-  return {
-    width: useComputed(() => canvas.value.widthPx),
-    height: useComputed(() => canvas.value.heightPx),
-    viewBox: useComputed(() => `0 0 ${canvas.value.widthPx} ${canvas.value.heightPx}`),
-  };
+export function canvasAttributes({ widthPx, heightPx }: Canvas) {
+  return { width: widthPx, height: heightPx, viewBox: `0 0 ${widthPx} ${heightPx}` };
 }

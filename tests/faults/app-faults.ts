@@ -174,8 +174,8 @@ export const APP_FAULTS: readonly PlantedFault[] = [
   {
     why: 'a drawing is drawn anew at each move of a finger',
     file: 'src/ui/shot/ShooterDiagram.tsx',
-    find: 'const size = useCanvasAttributes(canvas);',
-    replace: 'const size = useCanvasAttributes(canvas);\n  view.value;',
+    find: 'const isBandStale = useComputed(() => isRoomStale(app));',
+    replace: 'const isBandStale = useComputed(() => isRoomStale(app));\n  view.value;',
     catchers: ['tests/unit/ui/held-control.test.tsx'],
   },
   {

@@ -5,7 +5,7 @@ import type { LateParts, Models } from '../app-models';
 import { fromLate } from '../from-late';
 import { useAttributes, useDrawing } from '../live-drawing';
 import { LiveBall, LiveLine, pointsOf, Shown } from '../live-parts';
-import { useCanvas, useCanvasAttributes } from '../use-canvas';
+import { canvasAttributes, useCanvas } from '../use-canvas';
 import { DragHandle } from './DragHandle';
 import { staleWords, stripWords } from './picture-words';
 import { useDrag } from './use-drag';
@@ -51,14 +51,13 @@ function Drawing({ app, hand, canvas }: Props & { readonly canvas: ReadonlySigna
     model,
     grab: (at) => fromLate(hand, ({ stripGrip }) => stripGrip(app, view.peek(), canvas.peek(), at)),
   });
-  const size = useCanvasAttributes(canvas);
   const runTopY = useComputed(() => view.value.runTopY);
   const RunRow = hand.here.value?.RunRow;
   return (
     <svg
       role="img"
       aria-label={useRested(model, () => labelOf(app))}
-      {...size}
+      {...canvasAttributes(canvas.value)}
       class={model.stale.value ? 'is-stale' : undefined}
       {...handlers}
     >

@@ -4,7 +4,7 @@ import type { ShooterPart } from '../../diagram/shooter-parts';
 import { layOutShooterView, type ShooterView } from '../../diagram/shooter-view';
 import type { LateParts, Models } from '../app-models';
 import { fromLate } from '../from-late';
-import { useCanvas, useCanvasAttributes } from '../use-canvas';
+import { canvasAttributes, useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
 import { shooterWords, staleWords } from './picture-words';
 import { isRoomStale } from './room-of-field';
@@ -44,7 +44,6 @@ function Picture({ app, hand, canvas }: Props & { readonly canvas: ReadonlySigna
         named.value = partUnder(view.peek(), at, named.peek());
       }),
   });
-  const size = useCanvasAttributes(canvas);
   const isBandStale = useComputed(() => isRoomStale(app));
   const hasNear = useComputed(() => view.value.near !== null).value;
   const hasBandNames = useComputed(() => view.value.bandLabels.length > 0).value;
@@ -54,7 +53,7 @@ function Picture({ app, hand, canvas }: Props & { readonly canvas: ReadonlySigna
         <svg
           role="img"
           aria-label={useRested(model, () => labelOf(app))}
-          {...size}
+          {...canvasAttributes(canvas.value)}
           class={model.stale.value ? 'is-stale' : undefined}
           data-named={named.value ?? undefined}
         >
