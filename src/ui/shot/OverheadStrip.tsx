@@ -1,10 +1,15 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { Canvas } from '../../diagram/canvas';
-import { layOutOverheadView, type OverheadView, SIDEWAYS } from '../../diagram/overhead-view';
+import {
+  layOutOverheadView,
+  type OverheadView,
+  type Segment,
+  SIDEWAYS,
+} from '../../diagram/overhead-view';
 import type { LateParts, Models } from '../app-models';
 import { fromLate } from '../from-late';
 import { useAttributes, useDrawing } from '../live-drawing';
-import { LiveBall, LiveLine, pointsOf, Shown } from '../live-parts';
+import { LiveBall, LiveLine, LivePath, pointsOf, Shown } from '../live-parts';
 import { canvasAttributes, useCanvas } from '../use-canvas';
 import { DragHandle } from './DragHandle';
 import { staleWords, stripWords } from './picture-words';
@@ -95,9 +100,14 @@ function StripDrawing({ view }: { view: ReadonlySignal<OverheadView> }) {
       />
       <LiveBall of={of} at={({ ghostBall }) => ghostBall} class="ghost-ball" />
       <LiveBall of={of} at={({ objectBall }) => objectBall} class="object-ball" />
-      <LiveLine of={of} at={({ target }) => target} class="target-line" />
+      <LivePath of={of} at={({ target }) => wayOf(target)} class="target-line" />
     </>
   );
+}
+
+/** A stretch whose both ends move, as one attribute. */
+function wayOf({ from, to }: Segment): string {
+  return `M${from.x} ${from.y}L${to.x} ${to.y}`;
 }
 
 function stripScene({ shot: model, kit }: Models<'shot' | 'kit'>) {
