@@ -5,7 +5,7 @@ import { MOST_TOLD } from '../../state/log/level-test-model';
 import { type LevelTest, TEST_SHOTS } from '../../state/log/level-tests';
 import { leansOf } from '../../state/player/leans';
 import { PanelHeader } from '../kit/PanelHeader';
-import { angleWords } from '../player/player-words';
+import { angleWords } from '../player/learnt-words';
 import { dayHeading, wentWords } from './log-words';
 import { testLines } from './test-words';
 import './LevelTest.css';

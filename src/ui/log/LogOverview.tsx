@@ -1,7 +1,7 @@
 import type { Models } from '../app-models';
 import { HelpLinks } from '../HelpLinks';
 import { AskOnce } from '../player/AskOnce';
-import { knownWords } from '../player/player-words';
+import { knownWords } from '../player/learnt-words';
 import { LogList } from './LogList';
 import { testStanding } from './test-words';
 import { WhoseLog } from './WhoseLog';

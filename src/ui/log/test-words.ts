@@ -5,7 +5,7 @@ import { type LevelTest, TEST_SHOTS } from '../../state/log/level-tests';
 import type { Leans } from '../../state/player/leans';
 import { agoWords } from '../../units/ago-words';
 import { ordinal } from '../../units/diamond-count';
-import { angleWords, leanWords } from '../player/player-words';
+import { angleWords, leanWords } from '../player/learnt-words';
 
 interface BedSize {
   readonly lengthM: number;

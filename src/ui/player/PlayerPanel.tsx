@@ -3,8 +3,8 @@ import type { LaterModels, Models } from '../app-models';
 import { savedWords } from '../kit/backup-words';
 import { NameField } from '../kit/NameField';
 import { PanelHeader } from '../kit/PanelHeader';
+import { knownWords, tallyWords } from './learnt-words';
 import { PlaysNow } from './PlaysNow';
-import { knownWords, tallyWords } from './player-words';
 import { TheQuestion } from './TheQuestion';
 
 interface Props {

@@ -1,7 +1,7 @@
 import { PLAYER_SKETCH } from '../../diagram/kit-sketch';
 import type { Models } from '../app-models';
 import { KitPicture } from '../kit/KitPicture';
-import { knownWords } from './player-words';
+import { knownWords } from './learnt-words';
 
 /** The way from Kit to the players: who plays, and what is known of them. */
 export function PlayerRow({ app: { player, router } }: { app: Models<'player' | 'router'> }) {

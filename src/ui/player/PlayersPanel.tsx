@@ -5,8 +5,8 @@ import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
+import { standingWords } from './learnt-words';
 import { PlaysNow } from './PlaysNow';
-import { standingWords } from './player-words';
 
 interface Props {
   readonly app: Models<'player' | 'router'>;

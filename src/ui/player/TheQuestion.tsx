@@ -5,7 +5,8 @@ import { pathThrough } from '../../diagram/table-rails';
 import { shapeOf } from '../../state/table-in-play';
 import type { Models } from '../app-models';
 import { PlainTable, TwoBalls } from '../PlainTable';
-import { angleWords, forWords } from './player-words';
+import { angleWords } from './learnt-words';
+import { forWords } from './player-words';
 import './TheQuestion.css';
 
 const OF_TEN = Array.from({ length: 11 }, (_, made) => made);

@@ -1,66 +1,8 @@
-import type { KnownFigure } from '../../engine/player/learn';
-import type { KnownPlayer } from '../../engine/player/player-report';
-import type { Leans } from '../../state/player/leans';
-import type { ShotTally } from '../../state/player/player-model';
 import type { Player } from '../../store/player';
-import { DEGREES, degreesOf } from '../../units/angle-degrees';
-import { formatNumber } from '../../units/format-number';
-
-const HUNDREDTHS = { ...DEGREES, decimals: 2, leastDecimals: 2 };
-const figure = (angleRad: number) => formatNumber(degreesOf(angleRad), HUNDREDTHS);
-
-/** "0.15° (0.11 to 0.20)": in its middle, and how far it may be off nine times in ten. */
-export function angleWords({ value, low, high }: KnownFigure): string {
-  return `${figure(value)}° (${figure(low)} to ${figure(high)})`;
-}
 
 /** Whether an invented player stood where this one stands, and nobody has been asked since. */
 export function isStandIn({ madeOf10, wasAsked }: Player): boolean {
   return madeOf10 !== null && !wasAsked;
-}
-
-/** What it is learnt from: "From 43 shots", "From 6 made of 10 and 43 shots". */
-function sourceWords({ shots }: Pick<KnownPlayer, 'shots'>, { madeOf10 }: Player): string {
-  const told = [
-    ...(madeOf10 === null ? [] : [`${madeOf10} made of 10`]),
-    ...(shots === 0 ? [] : [shotsWords(shots)]),
-  ];
-  return `From ${told.join(' and ')}`;
-}
-
-/** All in one: "From 43 shots: your line is off by 0.15° (0.11 to 0.20), a touch full on cuts." */
-export function knownWords(known: KnownPlayer, leans: Leans, player: Player): string {
-  const lean = leanWords(leans);
-  const off = `${whoseWords(player)} line is off by ${angleWords(known.lineRad)}`;
-  return `${sourceWords(known, player)}: ${off}${lean === '' ? '' : `, ${lean}`}.`;
-}
-
-/** Less than this, rad, nobody would notice. */
-const NOTICED = 0.0005;
-/** From so much on it is more than a touch. */
-const MUCH = 0.002;
-
-const isClear = ({ value, low, high }: KnownFigure) =>
-  Math.abs(value) >= NOTICED && (low > 0 || high < 0);
-
-/** "a touch full on cuts to the left"; empty where no lean is clear. */
-export function leanWords({ straight, cutLeft, cutRight }: Leans): string {
-  const fullness = (lean: KnownFigure) => (lean.value > 0 ? 'full' : 'thin');
-  const [left, right] = [isClear(cutLeft), isClear(cutRight)];
-  if (left && right && fullness(cutLeft) === fullness(cutRight)) {
-    return `${sizeWords(cutLeft)}${fullness(cutLeft)} on cuts`;
-  }
-  const parts = [
-    ...(left ? [`${sizeWords(cutLeft)}${fullness(cutLeft)} on cuts to the left`] : []),
-    ...(right ? [`${sizeWords(cutRight)}${fullness(cutRight)} on cuts to the right`] : []),
-  ];
-  if (parts.length > 0) return parts.join(', ');
-  if (!isClear(straight)) return '';
-  return `${sizeWords(straight)}${straight.value > 0 ? 'right' : 'left'} on straight ones`;
-}
-
-function sizeWords({ value }: KnownFigure): string {
-  return Math.abs(value) < MUCH ? 'a touch ' : '';
 }
 
 /**
@@ -70,26 +12,4 @@ function sizeWords({ value }: KnownFigure): string {
 export function forWords({ name }: Player, longest = 24): string {
   if (name.toLowerCase() === 'you') return 'you';
   return name.length > longest ? `${name.slice(0, longest - 1).trimEnd()}…` : name;
-}
-
-/** "your", or "their" of a student. */
-function whoseWords(player: Player): string {
-  return forWords(player) === 'you' ? 'your' : 'their';
-}
-
-/** "43 shots"; where some teach nothing, "7 shots, 6 learnt from: 1 not as meant". */
-export function tallyWords({ shots, notMeant }: ShotTally): string {
-  const all = shotsWords(shots);
-  return notMeant === 0 ? all : `${all}, ${shots - notMeant} learnt from: ${notMeant} not as meant`;
-}
-
-const shotsWords = (count: number) => (count === 1 ? '1 shot' : `${count} shots`);
-
-/** How somebody stands in a list: "6 of 10, 43 shots". */
-export function standingWords({ madeOf10 }: Player, tally: ShotTally): string {
-  const parts = [
-    ...(madeOf10 === null ? [] : [`${madeOf10} of 10`]),
-    ...(tally.shots === 0 ? [] : [tallyWords(tally)]),
-  ];
-  return parts.length === 0 ? 'nothing known yet' : parts.join(', ');
 }

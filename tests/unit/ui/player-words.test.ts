@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { KnownFigure } from '../../../src/engine/player/learn';
 import type { KnownPlayer } from '../../../src/engine/player/player-report';
 import { easeWords } from '../../../src/ui/chance-telling';
-import { forWords, knownWords, standingWords } from '../../../src/ui/player/player-words';
+import { knownWords, standingWords } from '../../../src/ui/player/learnt-words';
+import { forWords } from '../../../src/ui/player/player-words';
 import { radOf } from '../../../src/units/angle-degrees';
 import { NEWCOMER, STUDENT } from '../../store/invented-players';
 
