@@ -4,22 +4,39 @@ import { HelpLinks } from '../HelpLinks';
 import { SHELF_LABELS } from '../kit/shelf-labels';
 import './KitStrip.css';
 
-/** What the shot is played with, in one line; a tap goes to Kit. Beside it the ways to measuring, words and settings. */
-export function KitStrip({ app }: { app: Models<'kit' | 'measure' | 'router'> }) {
-  const { kit, router, measure } = app;
+/**
+ * What the shot is played with, in one line; a tap goes to Kit. Of a shot that was laid on Choose it
+ * says which, and leads back there. Beside it the ways to measuring, words and settings.
+ */
+export function KitStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' | 'router'> }) {
+  const { shot, kit, router, measure } = app;
+  const laid = shot.laid.value;
   const { cues, cloths, tables } = kit.current;
   const measured = measure.measured.value;
   const defaults = kit.defaults.value.filter((shelf) => !measured.includes(shelf));
   return (
     <div class="kit-strip">
-      <button type="button" class="kit-strip-names" onClick={() => router.goTo('kit')}>
-        <span>
-          <b>{cues.value.name}</b>
-          <span class="kit-strip-others">
-            {' '}
-            · {cloths.value.name} · {tables.value.name}
+      <button
+        type="button"
+        class="kit-strip-names"
+        onClick={() => router.goTo(laid ? 'choose' : 'kit')}
+      >
+        {laid ? (
+          <span>
+            <b>
+              {laid.ball} into {laid.pocket.replace('-', ' ')}
+            </b>
+            , as laid
           </span>
-        </span>
+        ) : (
+          <span>
+            <b>{cues.value.name}</b>
+            <span class="kit-strip-others">
+              {' '}
+              · {cloths.value.name} · {tables.value.name}
+            </span>
+          </span>
+        )}
       </button>
       {measure.isSettled.value && <DefaultsFlag defaults={defaults} />}
       <HelpLinks app={app} />
