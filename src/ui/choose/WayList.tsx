@@ -1,10 +1,11 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import { roughDistance } from '../../units/rough-distance';
 import type { Models } from '../app-models';
-import { tellingOf } from '../chance-telling';
+import { easeWords, tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
-import { differenceLine, shareWords } from './chance-words';
+import { differenceLine, easeBeside } from './chance-words';
 import { rowLine, sharedLine, sharedReason } from './list-words';
+import { tenthsWords } from './pocket-words';
 import { leadLabel, leadShare, wayName } from './way-words';
 
 interface Props {
@@ -16,7 +17,8 @@ interface Props {
 
 /** The ways that are really different, the best first; what they have in common is said once. */
 export function WayList({ app, ways, onLook }: Props) {
-  if (ways.length === 0) return null;
+  const [first] = ways;
+  if (first === undefined) return null;
   const shared = sharedReason(ways);
   const telling = tellingOf(app);
   const { difference } = app.choose.comparison.value;
@@ -41,8 +43,17 @@ export function WayList({ app, ways, onLook }: Props) {
               }}
             >
               <span class="way-lead">
-                <b class="way-chance">{shareWords(leadShare(ranked), telling)}</b>
-                <span class="way-label">{leadLabel(ranked, telling)}</span>
+                {telling === 'ease' ? (
+                  <Lead
+                    word={easeBeside(leadShare(ranked), leadShare(first))}
+                    label={easeWords(leadShare(ranked))}
+                  />
+                ) : (
+                  <Lead
+                    word={tenthsWords(leadShare(ranked), telling)}
+                    label={leadLabel(ranked, telling)}
+                  />
+                )}
               </span>
               <span class="way-name">{wayName(ranked)}</span>
               <span class="way-reason">{rowLine(ranked, shared, telling, sizeWords)}</span>
@@ -51,5 +62,15 @@ export function WayList({ app, ways, onLook }: Props) {
         ))}
       </ol>
     </section>
+  );
+}
+
+/** How a way stands beside the others, and by itself. */
+function Lead({ word, label }: { word: string; label: string }) {
+  return (
+    <>
+      <b class="way-chance">{word}</b>
+      <span class="way-label">{label}</span>
+    </>
   );
 }

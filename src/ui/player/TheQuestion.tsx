@@ -5,7 +5,7 @@ import { pathThrough } from '../../diagram/table-rails';
 import { shapeOf } from '../../state/table-in-play';
 import type { Models } from '../app-models';
 import { PlainTable, TwoBalls } from '../PlainTable';
-import { angleWords, forWords } from './player-words';
+import { forWords, scatterWords } from './player-words';
 import './TheQuestion.css';
 
 const OF_TEN = Array.from({ length: 11 }, (_, made) => made);
@@ -56,7 +56,7 @@ function widthWords({ player }: Models<'player'>): string {
   if (known === null || !player.isFresh.value) return player.problem.value ?? 'Working it out…';
   const who = forWords(player.inPlay.value);
   const whose = who === 'you' ? 'your' : `${who}’s`;
-  return `That makes ${whose} line ${angleWords(known.lineRad)}, nine times in ten.`;
+  return `That makes ${whose} line scatter ${scatterWords(known.lineRad)}.`;
 }
 
 /** In the drawing's own units. */
