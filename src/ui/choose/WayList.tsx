@@ -21,6 +21,7 @@ export function WayList({ app, ways, onLook }: Props) {
   if (first === undefined) return null;
   const shared = sharedReason(ways);
   const telling = tellingOf(app);
+  const isEase = telling === 'ease';
   const { difference } = app.choose.comparison.value;
   const whom = forWords(app.player.inPlay.value);
   const { distanceUnit } = app.desk.preferences.value;
@@ -43,17 +44,14 @@ export function WayList({ app, ways, onLook }: Props) {
               }}
             >
               <span class="way-lead">
-                {telling === 'ease' ? (
-                  <Lead
-                    word={easeBeside(leadShare(ranked), leadShare(first))}
-                    label={easeWords(leadShare(ranked))}
-                  />
-                ) : (
-                  <Lead
-                    word={tenthsWords(leadShare(ranked), telling)}
-                    label={leadLabel(ranked, telling)}
-                  />
-                )}
+                <b class="way-chance">
+                  {isEase
+                    ? easeBeside(leadShare(ranked), leadShare(first))
+                    : tenthsWords(leadShare(ranked), telling)}
+                </b>
+                <span class="way-label">
+                  {isEase ? easeWords(leadShare(ranked)) : leadLabel(ranked, telling)}
+                </span>
               </span>
               <span class="way-name">{wayName(ranked)}</span>
               <span class="way-reason">{rowLine(ranked, shared, telling, sizeWords)}</span>
@@ -62,15 +60,5 @@ export function WayList({ app, ways, onLook }: Props) {
         ))}
       </ol>
     </section>
-  );
-}
-
-/** How a way stands beside the others, and by itself. */
-function Lead({ word, label }: { word: string; label: string }) {
-  return (
-    <>
-      <b class="way-chance">{word}</b>
-      <span class="way-label">{label}</span>
-    </>
   );
 }

@@ -17,7 +17,7 @@ export function AskLine({ app }: { app: Models<'player' | 'router'> }) {
       >
         <span>
           {player.isKnown.value
-            ? 'The chance is told from few shots. '
+            ? 'Told from few shots. '
             : `How often would ${forWords(now)} make it? `}
           <b>Answer one question</b>
         </span>

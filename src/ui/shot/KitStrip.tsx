@@ -21,22 +21,17 @@ export function KitStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' | 'ro
         class="kit-strip-names"
         onClick={() => router.goTo(laid ? 'choose' : 'kit')}
       >
-        {laid ? (
-          <span>
-            <b>
-              {laid.ball} into {laid.pocket.replace('-', ' ')}
-            </b>
-            , as laid
-          </span>
-        ) : (
-          <span>
-            <b>{cues.value.name}</b>
+        <span>
+          <b>{laid ? `${laid.ball} into ${laid.pocket.replace('-', ' ')}` : cues.value.name}</b>
+          {laid ? (
+            ', as laid'
+          ) : (
             <span class="kit-strip-others">
               {' '}
               · {cloths.value.name} · {tables.value.name}
             </span>
-          </span>
-        )}
+          )}
+        </span>
       </button>
       {measure.isSettled.value && <DefaultsFlag defaults={defaults} />}
       <HelpLinks app={app} />

@@ -117,7 +117,7 @@ describe('the question on Shot', () => {
     const app = models([NEWCOMER], [{ ...PLAIN_SHOT, playerId: NEWCOMER.id }]);
     await expect.poll(() => app.player.isKnown.value).toBe(true);
     render(<AskLine app={app} />);
-    expect(line()?.textContent).toMatch(/^The chance is told from few shots\. Answer one question/);
+    expect(line()?.textContent).toMatch(/^Told from few shots\. Answer one question/);
   });
 
   it.each([
