@@ -29,7 +29,6 @@ export function WayList({ app, ways, onLook }: Props) {
     roughDistance(lengthM, distanceUnit, app.choose.shape.value.lengthM);
   return (
     <section class="way-section" aria-labelledby="way-order">
-      {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
       {difference && <p class="way-difference">{differenceLine(difference, ways, whom)}</p>}
       <ol class="way-list">
         {ways.map((ranked) => (
@@ -59,6 +58,7 @@ export function WayList({ app, ways, onLook }: Props) {
           </li>
         ))}
       </ol>
+      {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
     </section>
   );
 }

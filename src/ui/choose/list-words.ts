@@ -1,7 +1,7 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { Telling } from '../chance-telling';
 import { percentWords } from './table-words';
-import { outcomeWords, reasonWords, sentences } from './way-words';
+import { outcomeWords, sentences, tightWords } from './way-words';
 
 /** What the list is ordered by. */
 export function orderWords(hasZone: boolean, telling: Telling, whom: string): string {
@@ -12,14 +12,14 @@ export function orderWords(hasZone: boolean, telling: Telling, whom: string): st
 
 /** Why most of the ways are no easier; null where each has a reason of its own. */
 export function sharedReason(ways: readonly RankedWay[]): string | null {
-  const reasons = ways.map(reasonWords);
+  const reasons = ways.map(tightWords);
   const count = (reason: string) => reasons.filter((one) => one === reason).length;
   return reasons.find((reason) => 2 * count(reason) > Math.max(2, reasons.length)) ?? null;
 }
 
 /** That reason, to be said once for all of them. */
 export function sharedLine(ways: readonly RankedWay[], shared: string): string {
-  const isAll = ways.every((way) => reasonWords(way) === shared);
+  const isAll = ways.every((way) => tightWords(way) === shared);
   return `${isAll ? 'All of them' : 'Unless a way says otherwise'}: ${shared}.`;
 }
 
@@ -34,7 +34,7 @@ export function rowLine(
   telling: Telling,
   sizeWords: (lengthM: number) => string,
 ): string {
-  const reason = reasonWords(ranked);
+  const reason = tightWords(ranked);
   const parts = [
     ...outcomeWords(ranked, telling),
     ...speedWords(ranked),

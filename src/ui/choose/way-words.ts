@@ -86,11 +86,18 @@ export function sentences(parts: readonly string[]): string {
   return parts.map(capitalised).join('. ');
 }
 
-/** Why it is no easier, in one line. */
-export function reasonWords({ hardest, windows, option }: RankedWay): string {
-  if (hardest === 'kit') return 'most of the doubt is your kit: measuring it helps';
-  const lead = `the ${TIGHT[hardest]} leaves little room`;
-  if (windows === null) return lead;
+/** Why it is no easier, in a few words. */
+export function tightWords({ hardest }: RankedWay): string {
+  return hardest === 'kit'
+    ? 'most of the doubt is your kit: measuring it helps'
+    : `the ${TIGHT[hardest]} leaves little room`;
+}
+
+/** The same, and what becomes of strokes that are off. */
+export function reasonWords(way: RankedWay): string {
+  const { hardest, windows, option } = way;
+  const lead = tightWords(way);
+  if (hardest === 'kit' || windows === null) return lead;
   return `${lead}${missWords(endsOf(hardest, windows, option.stroke.side))}`;
 }
 

@@ -44,7 +44,7 @@ const WAY: RankedWay = {
 };
 const BY_SPEED: RankedWay = { ...WAY, hardest: 'speed', scratch: 0.08 };
 const inCm = (lengthM: number) => roughDistance(lengthM, 'cm', 2.54);
-const AIM = 'the aim leaves little room: thin if aimed left, full if aimed right';
+const AIM = 'the aim leaves little room';
 
 describe('words for a list of ways', () => {
   it('say what it is ordered by, with a zone and without', () => {
@@ -98,7 +98,7 @@ describe('words for a list of ways', () => {
     const shared = sharedReason(ways);
     expect(sharedLine(ways, AIM)).toBe(`Unless a way says otherwise: ${AIM}.`);
     expect(rowLine(BY_SPEED, shared, 'figures', inCm)).toBe(
-      'Scratch 1 in 10. Hit no more than 10 % softer or 15 % firmer. Cue ball stops give or take 14 cm. The speed leaves little room: thin if slow, full if fast',
+      'Scratch 1 in 10. Hit no more than 10 % softer or 15 % firmer. Cue ball stops give or take 14 cm. The speed leaves little room',
     );
   });
 
