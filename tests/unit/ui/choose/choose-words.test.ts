@@ -35,10 +35,10 @@ describe('words for a table', () => {
   });
 
   it.each([
-    [0, '0 %'],
-    [0.004, 'under 1 %'],
-    [0.414, '41 %'],
-    [1, '100 %'],
+    [0, '0\u00a0%'],
+    [0.004, 'under 1\u00a0%'],
+    [0.414, '41\u00a0%'],
+    [1, '100\u00a0%'],
   ])('tell a share of %d as %s', (share, words) => {
     expect(percentWords(share)).toBe(words);
   });

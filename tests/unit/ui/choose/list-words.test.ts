@@ -63,7 +63,7 @@ describe('words for a list of ways', () => {
     );
     const zoned = { ...BY_SPEED, goodPosition: 0.25 };
     expect(rowLine(zoned, AIM, 'ease', inCm)).toMatch(
-      /^The pot alone: hard\. Now and then a scratch\. Hit no more than 10 % softer/,
+      /^The pot alone: hard\. Now and then a scratch\. Hit no more than 10\u00a0% softer/,
     );
   });
 
@@ -73,7 +73,7 @@ describe('words for a list of ways', () => {
     expect(shared).toBe(AIM);
     expect(sharedLine(ways, AIM)).toBe(`All of them: ${AIM}.`);
     expect(rowLine(WAY, shared, 'figures', inCm)).toBe(
-      'Hit no more than 10 % softer or 15 % firmer. Cue ball stops give or take 14 cm',
+      'Hit no more than 10\u00a0% softer or 15\u00a0% firmer. Cue ball stops give or take 14 cm',
     );
   });
 
@@ -98,7 +98,7 @@ describe('words for a list of ways', () => {
     const shared = sharedReason(ways);
     expect(sharedLine(ways, AIM)).toBe(`Unless a way says otherwise: ${AIM}.`);
     expect(rowLine(BY_SPEED, shared, 'figures', inCm)).toBe(
-      'Scratch 1 in 10. Hit no more than 10 % softer or 15 % firmer. Cue ball stops give or take 14 cm. The speed leaves little room',
+      'Scratch 1 in 10. Hit no more than 10\u00a0% softer or 15\u00a0% firmer. Cue ball stops give or take 14 cm. The speed leaves little room',
     );
   });
 
@@ -117,7 +117,7 @@ describe('words for a list of ways', () => {
         inCm,
       );
     expect(ample(room(1.7, 5))).toBe(
-      'Hit no more than 15 % softer. Cue ball stops give or take 14 cm',
+      'Hit no more than 15\u00a0% softer. Cue ball stops give or take 14 cm',
     );
     expect(ample(room(0.8, 5))).toBe('Cue ball stops give or take 14 cm');
   });
