@@ -1,7 +1,8 @@
 import type { ShelfName } from '../../store/records';
 import type { Models } from '../app-models';
 import { HelpLinks } from '../HelpLinks';
-import { SHELF_LABELS } from '../kit/shelf-labels';
+import { shelfList } from '../kit/shelf-labels';
+import type { Router } from '../route';
 import './KitStrip.css';
 
 /**
@@ -19,7 +20,7 @@ export function KitStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' | 'ro
       <button
         type="button"
         class="kit-strip-names"
-        onClick={() => router.goTo(laid ? 'choose' : 'kit')}
+        onClick={() => (laid ? router.goTo('choose') : router.visit('kit', ''))}
       >
         <span>
           <b>{laid ? `${laid.ball} into ${laid.pocket.replace('-', ' ')}` : cues.value.name}</b>
@@ -33,21 +34,21 @@ export function KitStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' | 'ro
           )}
         </span>
       </button>
-      {measure.isSettled.value && <DefaultsFlag defaults={defaults} />}
+      {measure.isSettled.value && <DefaultsFlag defaults={defaults} router={router} />}
       <HelpLinks app={app} />
     </div>
   );
 }
 
 /** Says what of the kit in play is nobody's own, until nothing is, and leads to measuring it. */
-function DefaultsFlag({ defaults }: { defaults: readonly ShelfName[] }) {
+function DefaultsFlag({ defaults, router }: { defaults: readonly ShelfName[]; router: Router }) {
   if (defaults.length === 0) return null;
   const words = defaults.includes('cues')
     ? 'Not your cue yet.'
-    : `Still defaults: ${defaults.map((shelf) => SHELF_LABELS[shelf].toLowerCase()).join(', ')}.`;
+    : `Still defaults: ${shelfList(defaults)}.`;
   return (
-    <a class="kit-strip-flag" href="#kit/measure">
+    <button type="button" class="kit-strip-flag" onClick={() => router.visit('kit', 'measure')}>
       {words} <b>Measure it</b>
-    </a>
+    </button>
   );
 }
