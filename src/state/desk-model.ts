@@ -92,7 +92,10 @@ export function createDeskModel(ports: DeskModelPorts): DeskModel {
     dropHeldShot: () => change({ heldShot: null }),
     setPreference(name, value) {
       const { preferences } = desk.peek();
-      if (preferences[name] !== value) change({ preferences: { ...preferences, [name]: value } });
+      if (preferences[name] === value) return;
+      change({
+        preferences: { ...preferences, ...withIt(preferences, name, value), [name]: value },
+      });
     },
     setPocket(pocket) {
       if (pocket !== desk.peek().pocket) change({ pocket });
@@ -114,6 +117,18 @@ export function createDeskModel(ports: DeskModelPorts): DeskModel {
     },
     flush: saver.flush,
   };
+}
+
+/** Whoever begins or ceases to read distances in inches reads small lengths so, too, until they say otherwise. */
+function withIt<P extends keyof Preferences>(
+  { distanceUnit, lengthUnit }: Preferences,
+  name: P,
+  value: Preferences[P],
+): Partial<Preferences> {
+  if (name !== 'distanceUnit') return {};
+  if (value === 'in') return { lengthUnit: 'in' };
+  const isMetricAgain = distanceUnit === 'in' && lengthUnit === 'in';
+  return isMetricAgain && (value === 'm' || value === 'cm') ? { lengthUnit: 'mm' } : {};
 }
 
 /** What a newer version of the app may have stored with the shot, which this one must not drop. */
