@@ -1,21 +1,21 @@
-import { traitsOf } from '../../state/measure/trial-traits';
 import type { LaterModels } from '../app-models';
-import { toGoWords } from './gain-words';
-import { firstForWords, lessonOf } from './lesson-of';
-import { RaisedWarning } from './RaisedWarning';
+import { lessonOf } from './lesson-of';
+import { OfferButton } from './OfferButton';
+import { ToGoLine } from './ToGoLine';
+import { ToShot } from './ToShot';
 import { TrialDrawing } from './TrialDrawing';
 import { quantityName, shotName } from './trial-words';
 import { FACES } from './trials/faces';
 
 /** The one shot to do next: drawn, told in a line, and begun by one button. */
 export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' | 'router'> }) {
-  const { measure, router, desk } = app;
+  const { measure, desk } = app;
   const [best] = measure.offers.value;
   if (!best) return null;
   const { shot, trial } = best;
-  const toGo = measure.toGo.value;
   const lesson = lessonOf(measure.report.value, shot);
   const teaches = lesson ? quantityName(lesson.teaches) : FACES[trial].teaches;
+  const isReached = measure.toGo.value?.shots === 0 && measure.lastReadAtMs.value !== null;
   return (
     <section class="next-shot" aria-labelledby="next-shot">
       <div class="next-shot-words">
@@ -25,17 +25,12 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
           {FACES[trial].takes}.
         </p>
         <p class="place-note next-shot-to-go">
-          {toGo !== undefined && toGoWords(toGo, firstForWords(measure.report.value))}
+          <ToGoLine app={app} />
         </p>
-        {traitsOf(trial).isRaised && <RaisedWarning />}
-        <button
-          type="button"
-          class="button button-main"
-          disabled={measure.crowded.value !== null}
-          onClick={() => router.open(`measure/${measure.begin(shot)}`)}
-        >
+        {isReached && <ToShot router={app.router} />}
+        <OfferButton app={app} shot={shot} isMain={!isReached}>
           Play it
-        </button>
+        </OfferButton>
       </div>
       <TrialDrawing app={app} shot={shot} step="place" />
     </section>

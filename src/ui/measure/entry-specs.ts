@@ -34,15 +34,26 @@ export const ENTRY_SPECS: Readonly<Record<EntryName, EntrySpec>> = {
   butt: { units: SHORT, ways: null },
 };
 
-/** The unit a keypad opens in: the last one chosen where it fits, else what the player likes. */
+/** A unit that was chosen, and what was then entered. */
+export interface ChosenUnit {
+  readonly unit: EntryUnit;
+  readonly name: EntryName;
+}
+
+/**
+ * The unit a keypad opens in: the last one chosen where it fits, else what the player likes. Diamonds
+ * chosen for a long way are not for a short one.
+ */
 export function openingUnit(
   name: EntryName,
-  last: EntryUnit | null,
+  last: ChosenUnit | null,
   { lengthUnit }: Preferences,
 ): EntryUnit {
   const { units } = ENTRY_SPECS[name];
   const wanted: readonly (EntryUnit | null)[] = [
-    last,
+    last && (last.unit !== 'diamonds' || ENTRY_SPECS[last.name] === ENTRY_SPECS[name])
+      ? last.unit
+      : null,
     lengthUnit === 'in' ? 'in' : null,
     units[0] ?? 'cm',
   ];
@@ -66,7 +77,8 @@ export function entryDraft(
   table: RunTable,
 ): KeypadDraft {
   const size = Math.abs(inUnit(name, value, unit, table));
-  return { figure: `${Number(size.toFixed(DECIMALS[unit]))}`, unit, word: wayOf(name, value) };
+  const figure = `${Number(size.toFixed(DECIMALS[unit]))}`;
+  return { figure, unit, word: wayOf(name, value), isWhole: true };
 }
 
 const DECIMALS: Readonly<Record<EntryUnit, number>> = {

@@ -1,9 +1,11 @@
+import type { ToGo } from '../../engine/fit/fit-report';
 import type { AimGain } from '../../state/measure/aim-gain';
 import { directionWord } from '../../units/direction-word';
 import { DISTANCE_UNITS } from '../../units/distance-unit';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import type { LengthUnit } from '../../units/unit-names';
+import { capital, quantityName } from './trial-words';
 
 /** What readings did to an aim, in the parts in which it is told. */
 export interface GainWords {
@@ -39,16 +41,29 @@ function enoughWords(enoughM: number, tableLengthM: number): string {
   return `good enough for ${formatQuantity(diamonds, DISTANCE_UNITS.diamonds)}`;
 }
 
-/**
- * How many more shots until the aim of the shot on Shot is good enough.
- * @param shots null: more than are told
- * @param first what the best of them teaches, which the shot under Next need not; null: not known
- */
-export function toGoWords(shots: number | null, first: string | null): string {
-  if (shots === 0) return 'Good enough for the shot on Shot.';
-  const count = shots === null ? 'More than a dozen' : `About ${shots}`;
-  const lesson = first === null ? '' : `, ${shots === 1 ? '' : 'first '}for ${first},`;
-  return `${count} more ${shots === 1 ? 'shot' : 'shots'}${lesson} until it is good enough for the shot on Shot.`;
+/** What is left to do, and how the shot offered next stands to that. */
+export interface ToGoContext {
+  /** Whether the shot offered next is the one to begin with. */
+  readonly isNext: boolean;
+  /** What was left before the last shot; left out where that is not known. */
+  readonly before?: number | null | undefined;
+}
+
+/** How many more shots until the aim of the shot on Shot is good enough, and what the next is for. */
+export function toGoWords({ shots, first }: ToGo, { isNext, before }: ToGoContext): string {
+  if (shots === 0) return 'Good enough for the shot you have.';
+  const isAsBefore = before !== undefined && left(before) <= left(shots);
+  const count = `${isAsBefore ? 'still ' : ''}${shots === null ? 'more than a dozen' : `about ${shots}`}`;
+  return [
+    `${capital(count)} more ${shots === 1 ? 'shot' : 'shots'} until it is good enough for the shot you have.`,
+    ...(isAsBefore && before !== 0 ? ['This one helped less than hoped.'] : []),
+    ...(first && isNext ? [`The next is for ${quantityName(first.teaches)}.`] : []),
+    ...(first && !isNext ? ['First a level one, before the cue is raised.'] : []),
+  ].join(' ');
+}
+
+function left(shots: number | null): number {
+  return shots ?? Number.POSITIVE_INFINITY;
 }
 
 /** What good enough means, said once. */
