@@ -90,6 +90,7 @@ function aimSds(aims: readonly AimSlopes[], { covariance }: Fit): FitReport['aim
   return { before: rms(unit), after: rms(covariance) };
 }
 
+/** Cushions, or how hard one plays, tell of an aim only by the way: nobody would see why they come first. */
 function toGoOf(
   { goal, prior, scatter }: FitJob,
   taught: readonly Lesson[],
@@ -99,9 +100,10 @@ function toGoOf(
   const [slopes] = goal ? aimSlopes([goal.shot], fit, prior, kit) : [];
   if (goal === undefined || slopes === undefined) return null;
   const choice = taught.flatMap((lesson) => {
+    const { strokes, tells, isRaised = false } = TRIALS[lesson.shot.trial];
+    if (!tells.some((part) => part !== 'table')) return [];
     const asked = { id: '', shot: lesson.shot, readings: lesson.expected, prior, scatter };
     const influence = influenceAt(shotResiduals(asked, fit.layout), fit.unknowns);
-    const { strokes, isRaised = false } = TRIALS[lesson.shot.trial];
     return influence ? [{ lesson, influence, strokes, isRaised }] : [];
   });
   const { shots, first, teaches } = wayToGo(slopes, goal.enoughRad, choice, fit);

@@ -24,7 +24,7 @@ export function AimEffect({ app, earlier, before }: Props) {
       <p>
         {words.sureness}; {words.enough}.
       </p>
-      <ToGoLine app={app} before={before} />
+      <ToGoLine app={app} before={before} saysWhy />
       <p class="place-note">{ENOUGH_NOTE}</p>
     </section>
   );

@@ -1,25 +1,27 @@
 import { useRef } from 'preact/hooks';
-import { traitsOf } from '../../state/measure/trial-traits';
-import type { Attempt } from '../../store/attempt';
+import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
+import { measuredShelves } from '../../state/measure/sureness';
 import { DEMO_CATALOGUE } from '../../store/demo-catalogue';
-import { PART_OF } from '../../store/kit-fields';
-import type { Named, ShelfName } from '../../store/records';
+import type { Choice, Named, ShelfName } from '../../store/records';
 import type { LaterModels } from '../app-models';
 import { RecordName } from '../kit/RecordName';
-import { SHELF_LABELS, SHELVES } from '../kit/shelf-labels';
+import { SHELF_LABELS } from '../kit/shelf-labels';
 import type { MeasureSession } from './measure-session';
 
 interface Props {
   readonly app: LaterModels<'kit' | 'measure'>;
   readonly session: MeasureSession;
-  readonly attempt: Attempt;
+  /** What the attempt was played with. */
+  readonly choice: Choice;
+  /** What was known before it. */
+  readonly earlier: KitKnowledge;
 }
 
-/** Asks what to call that of which an attempt is the first to tell, while it has an example's name. */
-export function NameOwn({ app, session, attempt }: Props) {
-  const { kit } = app;
+/** Asks what to call that which an attempt was the first to measure, while it has an example's name. */
+export function NameOwn(props: Props) {
+  const { app, session } = props;
   // As it was at first: a name that is being given does not take its field away.
-  const asked = useRef(SHELVES.filter((shelf) => isNewlyRead(app, shelf, attempt))).current;
+  const asked = useRef(newlyMeasured(props)).current;
   if (asked.length === 0 || session.isNamed.value) return null;
   return (
     <section class="name-own" aria-labelledby="name-own">
@@ -30,7 +32,7 @@ export function NameOwn({ app, session, attempt }: Props) {
           key={shelf}
           app={app}
           shelf={shelf}
-          record={kit.current[shelf].value}
+          record={app.kit.current[shelf].value}
           label={SHELF_LABELS[shelf]}
         />
       ))}
@@ -47,17 +49,13 @@ export function NameOwn({ app, session, attempt }: Props) {
   );
 }
 
-function isNewlyRead(
-  { kit, measure }: LaterModels<'kit' | 'measure'>,
-  shelf: ShelfName,
-  { choice, shot }: Attempt,
-): boolean {
-  const record = kit.current[shelf].peek();
-  const examples: readonly Named[] = DEMO_CATALOGUE[shelf];
-  return (
-    choice[shelf] === record.id &&
-    traitsOf(shot.trial).tells.includes(PART_OF[shelf]) &&
-    examples.some(({ id, name }) => id === record.id && name === record.name) &&
-    measure.shotsReadOn(shelf, record) === 1
-  );
+/** Those of which this attempt was the first to tell enough, and which have an example's name. */
+function newlyMeasured({ app: { kit, measure }, earlier, choice }: Props): readonly ShelfName[] {
+  const known = measuredShelves(measure.before.peek(), earlier);
+  return measure.measured.peek().filter((shelf) => {
+    const { id, name } = kit.current[shelf].peek();
+    const examples: readonly Named[] = DEMO_CATALOGUE[shelf];
+    const isExample = examples.some((one) => one.id === id && one.name === name);
+    return isExample && choice[shelf] === id && !known.includes(shelf);
+  });
 }

@@ -27,10 +27,12 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
         <p class="place-note next-shot-to-go">
           <ToGoLine app={app} />
         </p>
-        {isReached && <ToShot router={app.router} />}
-        <OfferButton app={app} shot={shot} isMain={!isReached}>
-          Play it
-        </OfferButton>
+        <div class="next-shot-buttons">
+          {isReached && <ToShot router={app.router} />}
+          <OfferButton app={app} shot={shot} isMain={!isReached}>
+            Play it
+          </OfferButton>
+        </div>
       </div>
       <TrialDrawing app={app} shot={shot} step="place" />
     </section>

@@ -4,7 +4,7 @@ import type { Router } from '../route';
 export function ToShot({ router }: { router: Router }) {
   return (
     <button type="button" class="button button-main" onClick={() => router.goTo('shot')}>
-      Back to your shot
+      To your shot
     </button>
   );
 }

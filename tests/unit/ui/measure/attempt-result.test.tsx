@@ -26,7 +26,7 @@ describe('the result of an attempt', () => {
     openMeasure('#kit/measure/attempt-line', [FINISHED_LINE]);
     await near();
     expect(screen.getByRole('button', { name: /^More: / }).className).toBe('button');
-    const back = screen.getByRole('button', { name: 'Back to your shot' });
+    const back = screen.getByRole('button', { name: 'To your shot' });
     expect(back.className).toContain('button-main');
     fireEvent.click(back);
     expect(location.hash).toBe('#shot');
@@ -45,7 +45,7 @@ describe('the result of an attempt', () => {
     fireEvent.click(screen.getByRole('button', { name: /^Next: / }));
     const id = app.router.route.value.panel.replace('measure/', '');
     expect(measure.progress(id)?.attempt.shot).toEqual(next);
-    expect(screen.queryByRole('button', { name: 'Back to your shot' })).toBeNull();
+    expect(screen.queryByRole('button', { name: 'To your shot' })).toBeNull();
   }, 120_000);
 
   it('says what a raised cue may do where it offers one', async () => {
@@ -66,11 +66,11 @@ describe('the result of an attempt', () => {
 describe('a name for what is measured', () => {
   const asked = () => screen.queryByRole('region', { name: 'Yours from now on' });
 
-  it('is asked for at the first reading of an example, of each that it tells of', async () => {
+  it('is asked for where an example is first measured', async () => {
     const { app } = openMeasure('#kit/measure/attempt-line', [FINISHED_LINE]);
     await near();
     const region = within(screen.getByRole('region', { name: 'Yours from now on' }));
-    expect(region.getAllByRole('textbox')).toHaveLength(2);
+    expect(region.getAllByRole('textbox')).toHaveLength(1);
     const field = region.getByRole<HTMLInputElement>('textbox', { name: 'Cue' });
     expect(field.value).toBe('House cue');
     fireEvent.change(field, { target: { value: 'Ash, two-piece' } });
@@ -91,8 +91,17 @@ describe('a name for what is measured', () => {
     expect(asked()).toBeNull();
   }, 120_000);
 
-  it('is not asked for after the second reading, nor of what has a name of its own', async () => {
-    openMeasure('#kit/measure/attempt-line', [FINISHED_LINE, { ...FINISHED_LINE, id: 'second' }]);
+  it('is not asked for once it was measured, nor of what has a name of its own', async () => {
+    const second = { ...FINISHED_LINE, id: 'second', stepsDone: ['place', 'play'], readings: {} };
+    const { app, measure } = openMeasure('#kit/measure', [FINISHED_LINE, second]);
+    await expect.poll(() => measure.measured.value, PATIENCE).toContain('cues');
+    app.router.open('measure/second');
+    await screen.findByRole('heading', { level: 1, name: 'Where did it touch?' });
+    measure.enter('second', -0.08);
+    await near();
+    expect(asked()).toBeNull();
+    app.kit.rename('cues', 'demo-cue-house', 'Ash, two-piece');
+    app.router.open('measure/attempt-line');
     await near();
     expect(asked()).toBeNull();
   }, 120_000);

@@ -82,11 +82,7 @@ describe('the Measure page', () => {
   it('leads back to the shot first once its aim is sure enough', async () => {
     openMeasure('#kit/measure', [FINISHED_LINE]);
     const next = within(await screen.findByRole('region', { name: 'Next' }));
-    const back = await next.findByRole(
-      'button',
-      { name: 'Back to your shot' },
-      { timeout: 60_000 },
-    );
+    const back = await next.findByRole('button', { name: 'To your shot' }, { timeout: 60_000 });
     expect(back.className).toContain('button-main');
     expect(next.getByRole('button', { name: 'Play it' }).className).toBe('button');
   }, 120_000);
