@@ -121,14 +121,13 @@ export function createDeskModel(ports: DeskModelPorts): DeskModel {
 
 /** Whoever begins or ceases to read distances in inches reads small lengths so, too, until they say otherwise. */
 function withIt<P extends keyof Preferences>(
-  { distanceUnit, lengthUnit }: Preferences,
+  { lengthUnit }: Preferences,
   name: P,
   value: Preferences[P],
 ): Partial<Preferences> {
   if (name !== 'distanceUnit') return {};
   if (value === 'in') return { lengthUnit: 'in' };
-  const isMetricAgain = distanceUnit === 'in' && lengthUnit === 'in';
-  return isMetricAgain && (value === 'm' || value === 'cm') ? { lengthUnit: 'mm' } : {};
+  return lengthUnit === 'in' && (value === 'm' || value === 'cm') ? { lengthUnit: 'mm' } : {};
 }
 
 /** What a newer version of the app may have stored with the shot, which this one must not drop. */

@@ -32,7 +32,7 @@ export interface FitJob {
 export interface ToGo {
   /** How many more shots; 0: it is reached, null: more than are told. */
   readonly shots: number | null;
-  /** The one of them to play first, and what it teaches of the goal's aim; null: none does. */
+  /** The one of them to play first; null: none helps. */
   readonly first: Pick<Lesson, 'shot' | 'teaches'> | null;
 }
 
@@ -106,8 +106,6 @@ function toGoOf(
     const influence = influenceAt(shotResiduals(asked, fit.layout), fit.unknowns);
     return influence ? [{ lesson, influence, strokes, isRaised }] : [];
   });
-  const { shots, first, teaches } = wayToGo(slopes, goal.enoughRad, choice, fit);
-  const lesson = choice[first]?.lesson;
-  const quantity = fit.layout.unknowns[teaches]?.quantity ?? lesson?.teaches;
-  return { shots, first: lesson && quantity ? { shot: lesson.shot, teaches: quantity } : null };
+  const { shots, first } = wayToGo(slopes, goal.enoughRad, choice, fit);
+  return { shots, first: choice[first]?.lesson ?? null };
 }

@@ -33,8 +33,6 @@ export interface WayToGo {
   readonly shots: number | null;
   /** The trial to begin with, by its place among those to choose from; -1: none helps. */
   readonly first: number;
-  /** The unknown about which that tells the aim most, by its place; -1: none. */
-  readonly teaches: number;
 }
 
 /**
@@ -52,16 +50,15 @@ export function wayToGo(
 ): WayToGo {
   const after = (covariance: Matrix) => afterBest(slopes, choice, { ...fit, covariance });
   const next = after(fit.covariance);
-  const way = { first: next.at, teaches: mostTaken(slopes, fit.covariance, next.covariance) };
   let { covariance }: { covariance: Matrix } = fit;
   for (let shots = 0; shots <= MOST_TO_GO; ) {
-    if (aimVariance(slopes, covariance) <= enoughRad * enoughRad) return { shots, ...way };
+    if (aimVariance(slopes, covariance) <= enoughRad * enoughRad) return { shots, first: next.at };
     const best = shots === 0 ? next : after(covariance);
     if (best.at < 0) break;
     shots += choice[best.at]?.strokes ?? 1;
     ({ covariance } = best);
   }
-  return { shots: null, ...way };
+  return { shots: null, first: next.at };
 }
 
 /** The trial to do next for an aim, and what is not known once it is read. */
@@ -75,15 +72,6 @@ function afterBest(slopes: AimSlopes, choice: readonly Wayside[], fit: Fit) {
   const most = Math.max(0, ...worth);
   const at = most > 0 ? worth.indexOf(most) : -1;
   return { at, covariance: read[at] ?? fit.covariance };
-}
-
-/** The unknown that loses most of its own share of an aim's variance. */
-function mostTaken(slopes: AimSlopes, before: Matrix, after: Matrix): number {
-  const taken = slopes.map(
-    (slope, i) => slope * slope * ((before[i]?.[i] ?? 0) - (after[i]?.[i] ?? 0)),
-  );
-  const most = Math.max(0, ...taken);
-  return most > 0 ? taken.indexOf(most) : -1;
 }
 
 /** C − CH'S⁻¹HC, S being the spread of the readings. */

@@ -28,49 +28,21 @@ export function trialOffers(
   attempts: readonly AttemptProgress[],
   serves: TrialShot | null = null,
 ): readonly TrialOffer[] {
-  const lessons = mirrorsFirst(report?.lessons ?? [], attempts).map(({ shot }) => shot);
-  const turn = (trial: TrialName) => {
-    const ordinary = turnOf(trial, attempts);
-    return trial === serves?.trial && ordinary <= ANY_TURN ? SERVES_FIRST : ordinary;
-  };
-  return firstOfEach([...(serves ? [serves] : []), ...lessons, ...shotsToDo(bed)])
+  const lessons = [...(report?.lessons ?? [])].sort((a, b) => worthOf(b) - worthOf(a));
+  const turn = (trial: TrialName) =>
+    trial === serves?.trial ? SERVES_FIRST : turnOf(trial, attempts);
+  return firstOfEach([
+    ...(serves ? [serves] : []),
+    ...lessons.map(({ shot }) => shot),
+    ...shotsToDo(bed),
+  ])
     .map((shot) => ({ trial: shot.trial, shot, done: doneOf(shot.trial, attempts) }))
     .sort((a, b) => turn(a.trial) - turn(b.trial));
 }
 
-function mirrorsFirst(
-  lessons: readonly Lesson[],
-  attempts: readonly AttemptProgress[],
-): readonly Lesson[] {
-  const done = attempts.filter(({ now, attempt }) => now === null && !attempt.isStruckOut);
-  const shots = done.map(({ attempt }) => attempt.shot);
-  const mirrors = lessons.filter(({ shot }) => isLevel(shot) && isMirrorDue(shot, shots));
-  return lessons.flatMap((lesson) => {
-    if (isLevel(lesson.shot)) return [lesson];
-    return [...mirrors.filter(({ worth }) => worth >= LEVEL_SHARE * lesson.worth), lesson];
-  });
-}
-
-const isLevel = ({ trial }: TrialShot) => TRIALS[trial].isRaised !== true;
-
-/** Whether a shot was done on the other side more often than on its own. */
-function isMirrorDue(shot: TrialShot, done: readonly TrialShot[]): boolean {
-  const times = (side: 1 | -1) =>
-    done.filter((other) => handOf(other, side) === handOf(shot, 1)).length;
-  return handOf(shot, 1) !== handOf(shot, -1) && times(-1) > times(1);
-}
-
-/** A shot without its sizes, as it is or as a mirror shows it. */
-function handOf({ trial, stroke, setup }: TrialShot, side: 1 | -1): string {
-  const { height, elevationRad, speedWord } = stroke;
-  return [
-    trial,
-    side * stroke.side + 0,
-    side * setup.cutRad + 0,
-    height,
-    elevationRad,
-    speedWord,
-  ].join();
+/** What a shot teaches, less where it puts the cloth at risk. */
+function worthOf({ shot, worth }: Lesson): number {
+  return TRIALS[shot.trial].isRaised ? LEVEL_SHARE * worth : worth;
 }
 
 function firstOfEach(shots: readonly TrialShot[]): readonly TrialShot[] {

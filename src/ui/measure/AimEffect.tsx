@@ -14,6 +14,7 @@ interface Props {
 export function AimEffect({ app, earlier, before }: Props) {
   const { measure, kit, desk } = app;
   const gain = measure.aimGain(earlier);
+  const toGo = measure.toGo.value;
   if (gain === null) return null;
   const { lengthUnit } = desk.preferences.value;
   const words = gainWords(gain, lengthUnit, kit.current.tables.value.lengthM);
@@ -24,7 +25,7 @@ export function AimEffect({ app, earlier, before }: Props) {
       <p>
         {words.sureness}; {words.enough}.
       </p>
-      <ToGoLine app={app} before={before} saysWhy />
+      {toGo && <ToGoLine toGo={toGo} before={before} />}
       <p class="place-note">{ENOUGH_NOTE}</p>
     </section>
   );

@@ -65,13 +65,7 @@ export function AttemptResult({ app, session, attempt, name, heading, onBack }: 
         </>
       )}
       {measure.isFresh.value && report && (
-        <NameOwn
-          key={attempt.id}
-          app={app}
-          session={session}
-          choice={attempt.choice}
-          earlier={earlier}
-        />
+        <NameOwn key={attempt.id} app={app} choice={attempt.choice} earlier={earlier} />
       )}
       <div class="attempt-control">
         <Onward app={app} />

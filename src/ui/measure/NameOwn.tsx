@@ -6,11 +6,9 @@ import type { Choice, Named, ShelfName } from '../../store/records';
 import type { LaterModels } from '../app-models';
 import { RecordName } from '../kit/RecordName';
 import { SHELF_LABELS } from '../kit/shelf-labels';
-import type { MeasureSession } from './measure-session';
 
 interface Props {
   readonly app: LaterModels<'kit' | 'measure'>;
-  readonly session: MeasureSession;
   /** What the attempt was played with. */
   readonly choice: Choice;
   /** What was known before it. */
@@ -19,33 +17,21 @@ interface Props {
 
 /** Asks what to call that which an attempt was the first to measure, while it has an example's name. */
 export function NameOwn(props: Props) {
-  const { app, session } = props;
+  const { kit } = props.app;
   // As it was at first: a name that is being given does not take its field away.
   const asked = useRef(newlyMeasured(props)).current;
-  if (asked.length === 0 || session.isNamed.value) return null;
   return (
-    <section class="name-own" aria-labelledby="name-own">
-      <h2 id="name-own">Yours from now on</h2>
-      <p class="place-note">It is kept under an example’s name. What do you call it?</p>
+    <>
       {asked.map((shelf) => (
         <RecordName
           key={shelf}
-          app={app}
+          app={props.app}
           shelf={shelf}
-          record={app.kit.current[shelf].value}
-          label={SHELF_LABELS[shelf]}
+          record={kit.current[shelf].value}
+          label={`${SHELF_LABELS[shelf]}: yours now. What do you call it?`}
         />
       ))}
-      <button
-        type="button"
-        class="button"
-        onClick={() => {
-          session.isNamed.value = true;
-        }}
-      >
-        Leave it so
-      </button>
-    </section>
+    </>
   );
 }
 

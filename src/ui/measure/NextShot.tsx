@@ -15,7 +15,8 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
   const { shot, trial } = best;
   const lesson = lessonOf(measure.report.value, shot);
   const teaches = lesson ? quantityName(lesson.teaches) : FACES[trial].teaches;
-  const isReached = measure.toGo.value?.shots === 0 && measure.lastReadAtMs.value !== null;
+  const toGo = measure.toGo.value;
+  const isReached = toGo?.shots === 0 && measure.lastReadAtMs.value !== null;
   return (
     <section class="next-shot" aria-labelledby="next-shot">
       <div class="next-shot-words">
@@ -25,7 +26,7 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
           {FACES[trial].takes}.
         </p>
         <p class="place-note next-shot-to-go">
-          <ToGoLine app={app} />
+          {toGo && <ToGoLine toGo={{ ...toGo, first: null }} />}
         </p>
         <div class="next-shot-buttons">
           {isReached && <ToShot router={app.router} />}

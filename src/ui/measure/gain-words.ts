@@ -41,25 +41,17 @@ function enoughWords(enoughM: number, tableLengthM: number): string {
   return `good enough for ${formatQuantity(diamonds, DISTANCE_UNITS.diamonds)}`;
 }
 
-/** What is left to do, and how the shot offered next stands to that. */
-export interface ToGoContext {
-  /** Whether the shot offered next is the one to begin with. */
-  readonly isNext: boolean;
-  /** What was left before the last shot; left out where that is not known. */
-  readonly before?: number | null | undefined;
-}
-
-/** How many more shots until the aim of the shot on Shot is good enough, and what the next is for. */
-export function toGoWords({ shots, first }: ToGo, { isNext, before }: ToGoContext): string {
+/**
+ * How many more shots until the aim of the shot on Shot is good enough, and what the next is for.
+ * @param before how many it was before the last shot; left out where that is not known
+ */
+export function toGoWords({ shots, first }: ToGo, before?: number | null): string {
   if (shots === 0) return 'Good enough for the shot you have.';
   const isAsBefore = before !== undefined && left(before) <= left(shots);
   const count = `${isAsBefore ? 'still ' : ''}${shots === null ? 'more than a dozen' : `about ${shots}`}`;
-  return [
-    `${capital(count)} more ${shots === 1 ? 'shot' : 'shots'} until it is good enough for the shot you have.`,
-    ...(isAsBefore && before !== 0 ? ['This one helped less than hoped.'] : []),
-    ...(first && isNext ? [`The next is for ${quantityName(first.teaches)}.`] : []),
-    ...(first && !isNext ? ['First a level one, before the cue is raised.'] : []),
-  ].join(' ');
+  const why = isAsBefore ? ' This one helped less than hoped.' : '';
+  const next = first ? ` The next is for ${quantityName(first.teaches)}.` : '';
+  return `${capital(count)} more ${shots === 1 ? 'shot' : 'shots'} until it is good enough for the shot you have.${why}${next}`;
 }
 
 function left(shots: number | null): number {

@@ -8,7 +8,7 @@ export function lessonOf(report: FitReport | null, shot: TrialShot): Lesson | nu
 }
 
 /** Two shots of one trial set up and meant alike, whatever a word is taken to mean. */
-export function isAlike(one: TrialShot, two: TrialShot): boolean {
+function isAlike(one: TrialShot, two: TrialShot): boolean {
   return one.trial === two.trial && bare(one) === bare(two);
 }
 

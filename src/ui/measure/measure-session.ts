@@ -16,14 +16,11 @@ export interface MeasureSession {
   readonly unit: Signal<ChosenUnit | null>;
   /** What was known and left to do when an attempt was opened, and which. */
   readonly opened: Signal<OpenedAttempt | null>;
-  /** Whether names of what was measured are as they are to be. */
-  readonly isNamed: Signal<boolean>;
 }
 
 export function createMeasureSession(): MeasureSession {
   return {
     unit: signal<MeasureSession['unit']['value']>(null),
     opened: signal<MeasureSession['opened']['value']>(null),
-    isNamed: signal(false),
   };
 }

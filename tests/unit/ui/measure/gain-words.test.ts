@@ -4,7 +4,7 @@ import { LINE } from '../../state/measure/open-measure';
 
 const GAIN = { shiftM: -0.003, beforeSdM: 0.011, nowSdM: 0.005, enoughM: 1.35, isEnough: true };
 
-const words = (shots: number | null) => toGoWords({ shots, first: null }, { isNext: true });
+const words = (shots: number | null) => toGoWords({ shots, first: null });
 
 describe('what a trial did to the aim', () => {
   it('is told by how far it moved, how sure it is, and for how far that does', () => {
@@ -36,16 +36,16 @@ describe('what a trial did to the aim', () => {
     expect(words(0)).toBe('Good enough for the shot you have.');
   });
 
-  it('says what the one offered next is for, or why that comes first', () => {
+  it('says what the one offered next is for', () => {
     const first = { shot: LINE, teaches: 'massRatio' } as const;
-    const told = (isNext: boolean) => toGoWords({ shots: 2, first }, { isNext });
-    expect(told(true)).toMatch(/you have\. The next is for your cue’s squirt\.$/);
-    expect(told(false)).toMatch(/you have\. First a level one, before the cue is raised\.$/);
+    expect(toGoWords({ shots: 2, first })).toMatch(
+      /you have\. The next is for your cue’s squirt\.$/,
+    );
   });
 
   it('says so where the last shot brought it no nearer', () => {
     const since = (before: number | null, shots: number | null) =>
-      toGoWords({ shots, first: null }, { isNext: true, before });
+      toGoWords({ shots, first: null }, before);
     expect(since(2, 2)).toBe(
       'Still about 2 more shots until it is good enough for the shot you have. This one helped less than hoped.',
     );
