@@ -93,9 +93,9 @@ export function createDeskModel(ports: DeskModelPorts): DeskModel {
     setPreference(name, value) {
       const { preferences } = desk.peek();
       if (preferences[name] === value) return;
-      change({
-        preferences: { ...preferences, ...withIt(preferences, name, value), [name]: value },
-      });
+      // Whoever reads distances in inches reads small lengths so, too, until they say otherwise.
+      const also = name === 'distanceUnit' && value === 'in' && { lengthUnit: 'in' as const };
+      change({ preferences: { ...preferences, ...also, [name]: value } });
     },
     setPocket(pocket) {
       if (pocket !== desk.peek().pocket) change({ pocket });
@@ -117,17 +117,6 @@ export function createDeskModel(ports: DeskModelPorts): DeskModel {
     },
     flush: saver.flush,
   };
-}
-
-/** Whoever begins or ceases to read distances in inches reads small lengths so, too, until they say otherwise. */
-function withIt<P extends keyof Preferences>(
-  { lengthUnit }: Preferences,
-  name: P,
-  value: Preferences[P],
-): Partial<Preferences> {
-  if (name !== 'distanceUnit') return {};
-  if (value === 'in') return { lengthUnit: 'in' };
-  return lengthUnit === 'in' && (value === 'm' || value === 'cm') ? { lengthUnit: 'mm' } : {};
 }
 
 /** What a newer version of the app may have stored with the shot, which this one must not drop. */

@@ -1,7 +1,6 @@
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { LaterModels } from '../app-models';
-import { ENOUGH_NOTE, gainWords } from './gain-words';
-import { ToGoLine } from './ToGoLine';
+import { ENOUGH_NOTE, gainWords, toGoWords } from './gain-words';
 
 interface Props {
   readonly app: LaterModels<'measure' | 'kit' | 'desk'>;
@@ -25,7 +24,7 @@ export function AimEffect({ app, earlier, before }: Props) {
       <p>
         {words.sureness}; {words.enough}.
       </p>
-      {toGo && <ToGoLine toGo={toGo} before={before} />}
+      <b>{toGo && toGoWords(toGo, before)}</b>
       <p class="place-note">{ENOUGH_NOTE}</p>
     </section>
   );

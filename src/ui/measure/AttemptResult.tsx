@@ -2,11 +2,13 @@ import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { type Sureness, surenessOf } from '../../state/measure/sureness';
+import { traitsOf } from '../../state/measure/trial-traits';
 import type { Attempt } from '../../store/attempt';
+
 import type { LaterModels, Models } from '../app-models';
+import { RecordName } from '../kit/RecordName';
 import { AimEffect } from './AimEffect';
 import type { MeasureSession } from './measure-session';
-import { NameOwn } from './NameOwn';
 import { OfferButton } from './OfferButton';
 import { ReadingRows } from './ReadingRows';
 import { doubtOf, SECOND_LOOK, verdictWords } from './reading-doubt';
@@ -64,9 +66,7 @@ export function AttemptResult({ app, session, attempt, name, heading, onBack }: 
           <Taught app={app} earlier={earlier} now={measure.knowledge.value} />
         </>
       )}
-      {measure.isFresh.value && report && (
-        <NameOwn key={attempt.id} app={app} choice={attempt.choice} earlier={earlier} />
-      )}
+      {report && <CueName app={app} attempt={attempt} />}
       <div class="attempt-control">
         <Onward app={app} />
         <div class="attempt-foot">
@@ -80,6 +80,19 @@ export function AttemptResult({ app, session, attempt, name, heading, onBack }: 
       </div>
     </section>
   );
+}
+
+/** Asks for a name at the first reading of a cue that began as an example. */
+function CueName({ app, attempt: { shot } }: Pick<Props, 'app' | 'attempt'>) {
+  const { kit, measure } = app;
+  const cue = kit.current.cues.value;
+  const isFirst =
+    cue.origin === 'invented' &&
+    traitsOf(shot.trial).tells.includes('cue') &&
+    measure.shotsReadOn('cues', cue) === 1;
+  return isFirst ? (
+    <RecordName app={app} shelf="cues" record={cue} label="Yours now: what is this cue called?" />
+  ) : null;
 }
 
 /** Surer by less than this share is not worth a line. */

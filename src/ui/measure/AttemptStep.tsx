@@ -2,6 +2,7 @@ import type { ComponentChildren, RefObject } from 'preact';
 import { traitsOf } from '../../state/measure/trial-traits';
 import { ButtDrawing } from './ButtDrawing';
 import { buttTarget } from './butt-words';
+import { openingUnit } from './entry-specs';
 import { expectedFigure, expectedOf } from './expected-reading';
 import { RaisedWarning } from './RaisedWarning';
 import { railTouch } from './rail-touch';
@@ -86,11 +87,10 @@ function Expected({ app, session, attempt, step }: Omit<StepProps, 'problem'>) {
   const expected = expectedOf(app.measure.report.value, attempt.shot, step);
   const name = entryNameOf(step.name);
   if (expected === null || name === null) return null;
-  const { figure, way } = expectedFigure(name, expected, {
-    last: session.unit.value,
-    preferences: app.desk.preferences.value,
-    table: entryTable(app, attempt),
-  });
+  const preferences = app.desk.preferences.value;
+  const unit = openingUnit(name, session.unit.value, preferences);
+  const table = entryTable(app, attempt);
+  const { figure, way } = expectedFigure(name, expected, unit, preferences, table);
   return (
     <span class="attempt-expected">
       {' '}

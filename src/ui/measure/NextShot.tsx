@@ -1,7 +1,7 @@
 import type { LaterModels } from '../app-models';
+import { toGoWords } from './gain-words';
 import { lessonOf } from './lesson-of';
 import { OfferButton } from './OfferButton';
-import { ToGoLine } from './ToGoLine';
 import { ToShot } from './ToShot';
 import { TrialDrawing } from './TrialDrawing';
 import { quantityName, shotName } from './trial-words';
@@ -25,9 +25,7 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
           <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
           {FACES[trial].takes}.
         </p>
-        <p class="place-note next-shot-to-go">
-          {toGo && <ToGoLine toGo={{ ...toGo, first: null }} />}
-        </p>
+        <p class="place-note next-shot-to-go">{toGo && toGoWords({ ...toGo, first: null })}</p>
         <div class="next-shot-buttons">
           {isReached && <ToShot router={app.router} />}
           <OfferButton app={app} shot={shot} isMain={!isReached}>

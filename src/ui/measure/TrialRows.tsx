@@ -7,18 +7,17 @@ import { shotName } from './trial-words';
 import { FACES } from './trials/faces';
 import '../kit/KitLists.css';
 
-/** Every other trial: what it teaches, how often it was done, how long it takes. */
+/** Every trial: what it teaches, how often it was done, how long it takes. */
 export function TrialRows({ app }: { app: LaterModels<'measure' | 'desk' | 'router'> }) {
   const offers = app.measure.offers.value;
   // What teaches most is known only after a while: rows stay where they were first seen.
-  const order = useRef(offers.slice(1).map(({ trial }) => trial)).current;
-  const others = order.flatMap((trial) => offers.find((offer) => offer.trial === trial) ?? []);
-  const late = offers.slice(1).filter(({ trial }) => !order.includes(trial));
+  const order = useRef(offers.map(({ trial }) => trial)).current;
+  const rows = [...offers].sort((a, b) => order.indexOf(a.trial) - order.indexOf(b.trial));
   return (
-    <section class="measure-part" aria-labelledby="other-trials">
-      <h2 id="other-trials">Other trials</h2>
+    <section class="measure-part" aria-labelledby="all-trials">
+      <h2 id="all-trials">All trials</h2>
       <ul class="shelf-list">
-        {[...others, ...late].map((offer) => (
+        {rows.map((offer) => (
           <li key={offer.trial}>
             <TrialRow app={app} offer={offer} />
           </li>

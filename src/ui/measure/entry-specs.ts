@@ -34,26 +34,15 @@ export const ENTRY_SPECS: Readonly<Record<EntryName, EntrySpec>> = {
   butt: { units: SHORT, ways: null },
 };
 
-/** A unit that was chosen, and what was then entered. */
-export interface ChosenUnit {
-  readonly unit: EntryUnit;
-  readonly name: EntryName;
-}
-
-/**
- * The unit a keypad opens in: the last one chosen where it fits, else what the player likes. Diamonds
- * chosen for a long way are not for a short one.
- */
+/** The unit a keypad opens in: the last one chosen where it fits, else what the player likes. */
 export function openingUnit(
   name: EntryName,
-  last: ChosenUnit | null,
+  last: EntryUnit | null,
   { lengthUnit }: Preferences,
 ): EntryUnit {
   const { units } = ENTRY_SPECS[name];
   const wanted: readonly (EntryUnit | null)[] = [
-    last && (last.unit !== 'diamonds' || ENTRY_SPECS[last.name] === ENTRY_SPECS[name])
-      ? last.unit
-      : null,
+    last,
     lengthUnit === 'in' ? 'in' : null,
     units[0] ?? 'cm',
   ];

@@ -3,7 +3,8 @@ import type { TrialShot } from '../../engine/fit/trials/trials';
 import type { TrialStep } from '../../state/measure/trial-steps';
 import type { Preferences } from '../../store/records';
 import type { RunTable } from '../../units/run-in-diamonds';
-import { type ChosenUnit, type EntryName, entryDraft, openingUnit } from './entry-specs';
+import { type EntryName, entryDraft } from './entry-specs';
+import type { EntryUnit } from './keypad-draft';
 import { lessonOf } from './lesson-of';
 import { type ReadingFigure, readingFigure } from './reading-words';
 
@@ -21,19 +22,14 @@ export function expectedOf(
 /** Fewer diamonds than this are too small a share of one to be pictured. */
 const LEAST_DIAMONDS = 0.25;
 
-interface Telling {
-  readonly last: ChosenUnit | null;
-  readonly preferences: Preferences;
-  readonly table: RunTable;
-}
-
 /** What is expected, in the unit in which it would be entered; a short length in none of the long ones. */
 export function expectedFigure(
   name: EntryName,
   value: number,
-  { last, preferences, table }: Telling,
+  unit: EntryUnit,
+  preferences: Preferences,
+  table: RunTable,
 ): ReadingFigure {
-  const unit = openingUnit(name, last, preferences);
   const { figure, word } = entryDraft(name, value, unit, table);
   return unit === 'diamonds' && Number(figure) < LEAST_DIAMONDS
     ? readingFigure(name, value, preferences)

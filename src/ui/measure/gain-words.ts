@@ -5,7 +5,7 @@ import { DISTANCE_UNITS } from '../../units/distance-unit';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import type { LengthUnit } from '../../units/unit-names';
-import { capital, quantityName } from './trial-words';
+import { quantityName } from './trial-words';
 
 /** What readings did to an aim, in the parts in which it is told. */
 export interface GainWords {
@@ -45,13 +45,13 @@ function enoughWords(enoughM: number, tableLengthM: number): string {
  * How many more shots until the aim of the shot on Shot is good enough, and what the next is for.
  * @param before how many it was before the last shot; left out where that is not known
  */
-export function toGoWords({ shots, first }: ToGo, before?: number | null): string {
-  if (shots === 0) return 'Good enough for the shot you have.';
+export function toGoWords({ shots, first }: ToGo, before?: number | null | undefined): string {
+  if (shots === 0) return '✓ Good enough for the shot you have.';
   const isAsBefore = before !== undefined && left(before) <= left(shots);
-  const count = `${isAsBefore ? 'still ' : ''}${shots === null ? 'more than a dozen' : `about ${shots}`}`;
-  const why = isAsBefore ? ' This one helped less than hoped.' : '';
+  const about = isAsBefore ? 'Still about' : 'About';
+  const why = isAsBefore ? ' This helped less than hoped.' : '';
   const next = first ? ` The next is for ${quantityName(first.teaches)}.` : '';
-  return `${capital(count)} more ${shots === 1 ? 'shot' : 'shots'} until it is good enough for the shot you have.${why}${next}`;
+  return `${about} ${shots ?? '12 or'} more ${shots === 1 ? 'shot' : 'shots'} until it is good enough for the shot you have.${why}${next}`;
 }
 
 function left(shots: number | null): number {

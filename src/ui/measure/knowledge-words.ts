@@ -8,7 +8,7 @@ import { plusMinus } from '../../units/plus-minus';
 import { SLOPE_UNITS } from '../../units/slope-unit';
 import type { LengthUnit } from '../../units/unit-names';
 import { QUANTITY_WORDS } from '../../words/quantity-words';
-import { capital, quantityName } from './trial-words';
+import { quantityName } from './trial-words';
 
 export function sureLabel(quantity: KitQuantity): string {
   return QUANTITY_WORDS[quantity].pictured?.label ?? QUANTITY_WORDS[quantity].name;
@@ -81,4 +81,9 @@ export function adviceWords(advice: Advice): string {
   }
   const [stray, remedy] = STRAY_WORDS[advice.stray];
   return `${capital(quantityName(advice.quantity.quantity))} hangs on ${stray}. ${remedy}`;
+}
+
+/** With its first letter as a sentence begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,7 +1,7 @@
 import { type Signal, signal } from '@preact/signals';
 import type { ToGo } from '../../engine/fit/fit-report';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
-import type { ChosenUnit } from './entry-specs';
+import type { EntryUnit } from './keypad-draft';
 
 /** An attempt as it began. */
 interface OpenedAttempt {
@@ -12,15 +12,15 @@ interface OpenedAttempt {
 
 /** What is remembered from one attempt to the next while the app is open. */
 export interface MeasureSession {
-  /** The unit last chosen on a keypad, and for what. */
-  readonly unit: Signal<ChosenUnit | null>;
+  /** The unit last chosen on a keypad. */
+  readonly unit: Signal<EntryUnit | null>;
   /** What was known and left to do when an attempt was opened, and which. */
   readonly opened: Signal<OpenedAttempt | null>;
 }
 
 export function createMeasureSession(): MeasureSession {
   return {
-    unit: signal<MeasureSession['unit']['value']>(null),
+    unit: signal<EntryUnit | null>(null),
     opened: signal<MeasureSession['opened']['value']>(null),
   };
 }

@@ -21,11 +21,6 @@ function isOfKit(quantity: FitQuantity): quantity is KitQuantity {
   return quantity in QUANTITY_WORDS;
 }
 
-/** With its first letter as a sentence begins. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** A shot of a trial in a few words: "Line, right side, firm". */
 export function shotName(shot: TrialShot, unit: LengthUnit): string {
   const { label, details } = FACES[shot.trial];

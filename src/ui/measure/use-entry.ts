@@ -1,15 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
-import type { RunTable } from '../../units/run-in-diamonds';
 import { buttQuery } from './butt-words';
-import {
-  ENTRY_SPECS,
-  type EntryName,
-  type EntrySpec,
-  entryDraft,
-  entryInSi,
-  openingUnit,
-} from './entry-specs';
+import { ENTRY_SPECS, type EntrySpec, entryInSi, openingUnit } from './entry-specs';
 import {
   draftText,
   type EntryUnit,
@@ -67,8 +59,10 @@ export function useEntry({ app, session, attempt, step, problem }: StepProps): E
     press: (key) => keep(keyed(draftNow(), key)),
     choose: (word) => keep({ ...draftNow(), word }),
     setUnit(next) {
-      session.unit.value = { unit: next, name };
-      keep(inUnit(name, draftNow(), next, entryTable(app, attempt)));
+      session.unit.value = next;
+      const { isWhole, ...draft } = draftNow();
+      // What was put there whole was so in its own unit.
+      keep({ ...draft, figure: isWhole ? '' : draft.figure, unit: next });
     },
     setTapped: (seconds) => keep({ figure: seconds.toFixed(2), unit: 's', word: 'tapped' }),
     clear: () => keep({ figure: '', unit, word: '' }),
@@ -88,13 +82,6 @@ export function useEntry({ app, session, attempt, step, problem }: StepProps): E
     },
     confirm: doubted && problem.value === doubted.query ? () => take(doubted.inSi) : null,
   };
-}
-
-/** What was put there whole is the same length in another unit; what was typed is what was read. */
-function inUnit(name: EntryName, draft: KeypadDraft, unit: EntryUnit, table: RunTable) {
-  const value = signedFigure(draft);
-  if (!draft.isWhole || !value.ok) return { ...draft, unit };
-  return entryDraft(name, entryInSi(name, value.value, draft.unit, table), unit, table);
 }
 
 /** What was kept of a step that is still to be done. */

@@ -1,4 +1,4 @@
-import { fireEvent, screen, within } from '@testing-library/preact';
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { describe, expect, it } from 'vitest';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
 import { DEFAULT_DESK } from '../../../../src/store/default-desk';
@@ -11,7 +11,7 @@ onEmptyPage();
 const PATIENCE = { timeout: 60_000 };
 /** Far, and with side: one line is not enough for it. */
 const FAR = { ...DEFAULT_DESK.shot, distanceM: 1.6, side: 0.4 };
-const near = () => screen.findByText('Good enough for the shot you have.', {}, PATIENCE);
+const near = () => screen.findByText('✓ Good enough for the shot you have.', {}, PATIENCE);
 
 /** The simple ones, done and struck out, so that a raised cue comes next. */
 const SIMPLE_DONE = (['coast', 'throw', 'line'] as const).map((trial) => ({
@@ -63,45 +63,27 @@ describe('the result of an attempt', () => {
   });
 });
 
-describe('a name for what is measured', () => {
-  const asked = () => screen.queryByRole('region', { name: 'Yours from now on' });
+describe('a name for the cue', () => {
+  const asked = () => screen.queryByRole<HTMLInputElement>('textbox', { name: /^Yours now/ });
 
-  it('is asked for where an example is first measured', async () => {
+  it('is asked for once an example was first read, and keeps nobody from going on', async () => {
     const { app } = openMeasure('#kit/measure/attempt-line', [FINISHED_LINE]);
     await near();
-    const region = within(screen.getByRole('region', { name: 'Yours from now on' }));
-    expect(region.getAllByRole('textbox')).toHaveLength(1);
-    const field = region.getByRole<HTMLInputElement>('textbox', { name: 'Cue' });
-    expect(field.value).toBe('House cue');
-    fireEvent.change(field, { target: { value: 'Ash, two-piece' } });
+    const field = asked();
+    expect(field?.value).toBe('House cue');
+    if (field) fireEvent.change(field, { target: { value: 'Ash, two-piece' } });
     expect(app.kit.current.cues.value.name).toBe('Ash, two-piece');
-    expect(asked()).not.toBeNull();
+    await press('To your shot');
+    expect(location.hash).toBe('#shot');
   }, 120_000);
 
-  it('can be left as it is, and is then not asked for again', async () => {
-    const { app, measure } = openMeasure('#kit/measure/attempt-line', [FINISHED_LINE]);
+  it('is not asked for after the second reading, nor of a cue of one’s own', async () => {
+    const { app } = openMeasure('#kit/measure/attempt-line', [FINISHED_LINE]);
     await near();
-    await press('Leave it so');
+    app.kit.nudge('cues', 'demo-cue-house', 'tipDiameterM', 1);
     await expect.poll(asked).toBeNull();
-    expect(app.kit.current.cues.value.name).toBe('House cue');
-    await press(/step back$/);
-    measure.enter('attempt-line', -0.08);
-    await screen.findByRole('heading', { level: 1, name: 'Taken down' });
-    await near();
-    expect(asked()).toBeNull();
-  }, 120_000);
-
-  it('is not asked for once it was measured, nor of what has a name of its own', async () => {
-    const second = { ...FINISHED_LINE, id: 'second', stepsDone: ['place', 'play'], readings: {} };
-    const { app, measure } = openMeasure('#kit/measure', [FINISHED_LINE, second]);
-    await expect.poll(() => measure.measured.value, PATIENCE).toContain('cues');
-    app.router.open('measure/second');
-    await screen.findByRole('heading', { level: 1, name: 'Where did it touch?' });
-    measure.enter('second', -0.08);
-    await near();
-    expect(asked()).toBeNull();
-    app.kit.rename('cues', 'demo-cue-house', 'Ash, two-piece');
-    app.router.open('measure/attempt-line');
+    cleanup();
+    openMeasure('#kit/measure/attempt-line', [FINISHED_LINE, { ...FINISHED_LINE, id: 'second' }]);
     await near();
     expect(asked()).toBeNull();
   }, 120_000);

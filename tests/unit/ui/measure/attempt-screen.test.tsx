@@ -83,7 +83,7 @@ describe('an attempt', () => {
     expect(typed()).toBe('7.5 cm right');
   });
 
-  it('keeps the place that was touched where another unit is chosen, and the digits that were typed', async () => {
+  it('takes no figure of a touch for one in another unit, and keeps the digits that were typed', async () => {
     const { measure } = openMeasure('#kit/measure/attempt-line', [
       {
         ...begunAttempt('line'),
@@ -97,8 +97,7 @@ describe('an attempt', () => {
       });
     const typed = () => measure.progress('attempt-line')?.attempt.typed?.text;
     await choose('in');
-    // 79 mm of 25.4 mm.
-    expect(typed()).toBe('3.11 in left whole');
+    expect(typed()).toBe('– in left');
     await keys('3');
     await choose('cm');
     expect(typed()).toBe('3 cm left');

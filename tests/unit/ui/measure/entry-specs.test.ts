@@ -52,18 +52,8 @@ describe('a run counted in diamonds', () => {
 
 describe('the unit a keypad opens in', () => {
   it('is the one chosen last, where it fits', () => {
-    const rail = { unit: 'diamonds', name: 'landingM' } as const;
-    expect(openingUnit('landingM', rail, DEFAULT_PREFERENCES)).toBe('diamonds');
-    expect(openingUnit('objectLandingM', rail, DEFAULT_PREFERENCES)).toBe('diamonds');
-    expect(openingUnit('bridgeM', rail, DEFAULT_PREFERENCES)).toBe('cm');
-    const inches = { unit: 'in', name: 'distance' } as const;
-    expect(openingUnit('landingM', inches, DEFAULT_PREFERENCES)).toBe('in');
-  });
-
-  it('is not diamonds for a landing where they were chosen for a long way', () => {
-    const coasted = { unit: 'diamonds', name: 'distance' } as const;
-    expect(openingUnit('objectLandingM', coasted, DEFAULT_PREFERENCES)).toBe('cm');
-    expect(openingUnit('distance', coasted, DEFAULT_PREFERENCES)).toBe('diamonds');
+    expect(openingUnit('landingM', 'diamonds', DEFAULT_PREFERENCES)).toBe('diamonds');
+    expect(openingUnit('bridgeM', 'diamonds', DEFAULT_PREFERENCES)).toBe('cm');
   });
 
   it('is inches for whoever reads lengths in inches', () => {
@@ -71,6 +61,6 @@ describe('the unit a keypad opens in', () => {
   });
 
   it('is seconds for a time, whatever was chosen last', () => {
-    expect(openingUnit('timeS', { unit: 'in', name: 'bridgeM' }, DEFAULT_PREFERENCES)).toBe('s');
+    expect(openingUnit('timeS', 'in', DEFAULT_PREFERENCES)).toBe('s');
   });
 });

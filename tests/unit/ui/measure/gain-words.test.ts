@@ -32,8 +32,8 @@ describe('what a trial did to the aim', () => {
   it('says how many more shots it takes, one, some or too many to tell', () => {
     expect(words(1)).toMatch(/^About 1 more shot until/);
     expect(words(4)).toMatch(/^About 4 more shots until/);
-    expect(words(null)).toMatch(/^More than a dozen more shots until/);
-    expect(words(0)).toBe('Good enough for the shot you have.');
+    expect(words(null)).toMatch(/^About 12 or more shots until/);
+    expect(words(0)).toBe('✓ Good enough for the shot you have.');
   });
 
   it('says what the one offered next is for', () => {
@@ -47,11 +47,11 @@ describe('what a trial did to the aim', () => {
     const since = (before: number | null, shots: number | null) =>
       toGoWords({ shots, first: null }, before);
     expect(since(2, 2)).toBe(
-      'Still about 2 more shots until it is good enough for the shot you have. This one helped less than hoped.',
+      'Still about 2 more shots until it is good enough for the shot you have. This helped less than hoped.',
     );
-    expect(since(null, null)).toMatch(/^Still more than a dozen more shots .* less than hoped\.$/);
+    expect(since(null, null)).toMatch(/^Still about 12 or more shots .* less than hoped\.$/);
     expect(since(2, 1)).toMatch(/^About 1 more shot until [^.]*\.$/);
     expect(since(null, 9)).toMatch(/^About 9 more shots until [^.]*\.$/);
-    expect(since(1, 0)).toBe('Good enough for the shot you have.');
+    expect(since(1, 0)).toBe('✓ Good enough for the shot you have.');
   });
 });
