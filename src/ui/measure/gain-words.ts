@@ -59,5 +59,4 @@ function left(shots: number | null): number {
 }
 
 /** What good enough means, said once. */
-export const ENOUGH_NOTE =
-  'Good enough: two times in three the aim is within what the pocket on Shot forgives.';
+export const ENOUGH_NOTE = 'Within what the pocket forgives, two times in three.';

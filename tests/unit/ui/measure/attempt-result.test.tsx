@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
 import { DEFAULT_DESK } from '../../../../src/store/default-desk';
 import { onEmptyPage, press } from './empty-page';
-import { begunAttempt, FINISHED_LINE } from './invented-trials';
+import { begunAttempt, FINISHED_LINE, OTHER_SIDE } from './invented-trials';
 import { openMeasure } from './open-measure';
 
 onEmptyPage();
@@ -13,8 +13,8 @@ const PATIENCE = { timeout: 60_000 };
 const FAR = { ...DEFAULT_DESK.shot, distanceM: 1.6, side: 0.4 };
 const near = () => screen.findByText('✓ Good enough for the shot you have.', {}, PATIENCE);
 
-/** The simple ones, done and struck out, so that a raised cue comes next. */
-const SIMPLE_DONE = (['coast', 'throw', 'line'] as const).map((trial) => ({
+/** Read on both sides, the other simple ones done: a raised cue comes next. */
+const SIMPLE_DONE = (['coast', 'throw'] as const).map((trial) => ({
   ...begunAttempt(trial),
   readings: { landingM: -0.082 },
   stepsDone: TRIAL_STEPS[trial].map(({ name }) => name),
@@ -49,7 +49,7 @@ describe('the result of an attempt', () => {
   }, 120_000);
 
   it('says what a raised cue may do where it offers one', async () => {
-    openMeasure('#kit/measure/attempt-line', SIMPLE_DONE);
+    openMeasure('#kit/measure/attempt-line', [FINISHED_LINE, OTHER_SIDE, ...SIMPLE_DONE]);
     const more = await screen.findByRole('button', { name: /^More: Curve, / }, PATIENCE);
     expect(more.parentElement?.textContent).toMatch(/can tear cloth .* ask the room’s owner/);
   }, 120_000);
