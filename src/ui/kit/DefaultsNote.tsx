@@ -8,7 +8,7 @@ export function DefaultsNote({ app: { kit, measure } }: { app: LaterModels<'kit'
   if (defaults.length === 0) return null;
   return (
     <p class="place-note">
-      Still defaults, invented: {shelfList(defaults)}. Measure them, or put your own numbers in.
+      Still defaults: {shelfList(defaults)}. Measure them, or put your own numbers in.
     </p>
   );
 }

@@ -91,7 +91,7 @@ function CueName({ app, attempt: { shot } }: Pick<Props, 'app' | 'attempt'>) {
     traitsOf(shot.trial).tells.includes('cue') &&
     measure.shotsReadOn('cues', cue) === 1;
   return isFirst ? (
-    <RecordName app={app} shelf="cues" record={cue} label="Yours now: what is this cue called?" />
+    <RecordName app={app} shelf="cues" record={cue} label="Your cue’s name" />
   ) : null;
 }
 
@@ -123,8 +123,7 @@ function Onward({ app }: { app: LaterModels<'measure' | 'desk' | 'router'> }) {
       {isReached && <ToShot router={app.router} />}
       {best && (
         <OfferButton app={app} shot={best.shot} isMain={!isReached} isDisabled={isWorking}>
-          {isReached ? 'More' : 'Next'}:{' '}
-          {shotName(best.shot, app.desk.preferences.value.lengthUnit)}
+          Next: {shotName(best.shot, app.desk.preferences.value.lengthUnit)}
         </OfferButton>
       )}
     </>

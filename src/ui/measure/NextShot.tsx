@@ -22,7 +22,7 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
       <div class="next-shot-words">
         <h2 id="next-shot">Next</h2>
         <p class="next-shot-teaches">
-          <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most.
+          <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
           {FACES[trial].takes}.
         </p>
         <p class="place-note next-shot-to-go">{toGo && toGoWords({ ...toGo, first: null })}</p>

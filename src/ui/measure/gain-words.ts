@@ -48,10 +48,9 @@ function enoughWords(enoughM: number, tableLengthM: number): string {
 export function toGoWords({ shots, first }: ToGo, before?: number | null | undefined): string {
   if (shots === 0) return '✓ Good enough for the shot you have.';
   const isAsBefore = before !== undefined && left(before) <= left(shots);
-  const about = isAsBefore ? 'Still about' : 'About';
-  const why = isAsBefore ? ' This helped less than hoped.' : '';
+  const why = isAsBefore ? ' As before: this helped little.' : '';
   const next = first ? ` The next is for ${quantityName(first.teaches)}.` : '';
-  return `${about} ${shots ?? '12 or'} more ${shots === 1 ? 'shot' : 'shots'} until it is good enough for the shot you have.${why}${next}`;
+  return `About ${shots ?? '12 or'} more ${shots === 1 ? 'shot' : 'shots'} until good enough for the shot you have.${why}${next}`;
 }
 
 function left(shots: number | null): number {

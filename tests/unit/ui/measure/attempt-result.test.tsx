@@ -1,9 +1,10 @@
-import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { describe, expect, it } from 'vitest';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
 import { DEFAULT_DESK } from '../../../../src/store/default-desk';
+import { OfferButton } from '../../../../src/ui/measure/OfferButton';
 import { onEmptyPage, press } from './empty-page';
-import { begunAttempt, FINISHED_LINE, OTHER_SIDE } from './invented-trials';
+import { begunAttempt, FINISHED_LINE, shotOf } from './invented-trials';
 import { openMeasure } from './open-measure';
 
 onEmptyPage();
@@ -13,19 +14,11 @@ const PATIENCE = { timeout: 60_000 };
 const FAR = { ...DEFAULT_DESK.shot, distanceM: 1.6, side: 0.4 };
 const near = () => screen.findByText('✓ Good enough for the shot you have.', {}, PATIENCE);
 
-/** Read on both sides, the other simple ones done: a raised cue comes next. */
-const SIMPLE_DONE = (['coast', 'throw'] as const).map((trial) => ({
-  ...begunAttempt(trial),
-  readings: { landingM: -0.082 },
-  stepsDone: TRIAL_STEPS[trial].map(({ name }) => name),
-  isStruckOut: true,
-}));
-
 describe('the result of an attempt', () => {
   it('says that it is done once the aim is sure enough, and leads back to the shot first', async () => {
     openMeasure('#kit/measure/attempt-line', [FINISHED_LINE]);
     await near();
-    expect(screen.getByRole('button', { name: /^More: / }).className).toBe('button');
+    expect(screen.getByRole('button', { name: /^Next: / }).className).toBe('button');
     const back = screen.getByRole('button', { name: 'To your shot' });
     expect(back.className).toContain('button-main');
     fireEvent.click(back);
@@ -37,7 +30,7 @@ describe('the result of an attempt', () => {
       shot: FAR,
     });
     await screen.findByText(
-      /until it is good enough for the shot you have\. The next is for/,
+      /until good enough for the shot you have\. The next is for/,
       {},
       PATIENCE,
     );
@@ -48,14 +41,20 @@ describe('the result of an attempt', () => {
     expect(screen.queryByRole('button', { name: 'To your shot' })).toBeNull();
   }, 120_000);
 
-  it('says what a raised cue may do where it offers one', async () => {
-    openMeasure('#kit/measure/attempt-line', [FINISHED_LINE, OTHER_SIDE, ...SIMPLE_DONE]);
-    const more = await screen.findByRole('button', { name: /^More: Curve, / }, PATIENCE);
-    expect(more.parentElement?.textContent).toMatch(/can tear cloth .* ask the room’s owner/);
-  }, 120_000);
+  it('says what a raised cue may do at every button that offers one, and of no other', () => {
+    const { app } = openMeasure('#kit/words');
+    const told = (trial: 'curve' | 'line') =>
+      render(
+        <OfferButton app={app} shot={shotOf(trial)}>
+          Play it
+        </OfferButton>,
+      ).container.textContent;
+    expect(told('curve')).toMatch(/can tear cloth .* ask the room’s owner.*Play it$/);
+    expect(told('line')).toBe('Play it');
+  });
 
   it('says so where a raised shot that looks like a slip can be played again, too', async () => {
-    const slip = { ...SIMPLE_DONE[0], ...begunAttempt('curve'), readings: {}, isStruckOut: true };
+    const slip = { ...begunAttempt('curve'), isStruckOut: true };
     const done = TRIAL_STEPS.curve.map(({ name }) => name);
     openMeasure('#kit/measure/attempt-curve', [{ ...slip, stepsDone: done }]);
     const again = await screen.findByRole('button', { name: 'Play it again' });
@@ -64,7 +63,7 @@ describe('the result of an attempt', () => {
 });
 
 describe('a name for the cue', () => {
-  const asked = () => screen.queryByRole<HTMLInputElement>('textbox', { name: /^Yours now/ });
+  const asked = () => screen.queryByRole<HTMLInputElement>('textbox', { name: 'Your cue’s name' });
 
   it('is asked for once an example was first read, and keeps nobody from going on', async () => {
     const { app } = openMeasure('#kit/measure/attempt-line', [FINISHED_LINE]);

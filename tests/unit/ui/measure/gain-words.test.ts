@@ -47,9 +47,11 @@ describe('what a trial did to the aim', () => {
     const since = (before: number | null, shots: number | null) =>
       toGoWords({ shots, first: null }, before);
     expect(since(2, 2)).toBe(
-      'Still about 2 more shots until it is good enough for the shot you have. This helped less than hoped.',
+      'About 2 more shots until good enough for the shot you have. As before: this helped little.',
     );
-    expect(since(null, null)).toMatch(/^Still about 12 or more shots .* less than hoped\.$/);
+    expect(since(null, null)).toMatch(
+      /^About 12 or more shots .* As before: this helped little\.$/,
+    );
     expect(since(2, 1)).toMatch(/^About 1 more shot until [^.]*\.$/);
     expect(since(null, 9)).toMatch(/^About 9 more shots until [^.]*\.$/);
     expect(since(1, 0)).toBe('✓ Good enough for the shot you have.');

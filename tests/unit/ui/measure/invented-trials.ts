@@ -41,14 +41,3 @@ export const FINISHED_LINE: Attempt = {
   readings: { landingM: -0.082 },
   stepsDone: ['place', 'play', 'landingM'],
 };
-
-/** The same on the other side. */
-export const OTHER_SIDE: Attempt = {
-  ...FINISHED_LINE,
-  id: 'other-side',
-  shot: {
-    ...FINISHED_LINE.shot,
-    stroke: { ...FINISHED_LINE.shot.stroke, side: -FINISHED_LINE.shot.stroke.side },
-  },
-  readings: { landingM: 0.082 },
-};

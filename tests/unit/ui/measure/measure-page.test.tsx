@@ -4,7 +4,7 @@ import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
 import type { Attempt } from '../../../../src/store/attempt';
 import { DEFAULT_DESK } from '../../../../src/store/default-desk';
 import { onEmptyPage, press } from './empty-page';
-import { begunAttempt, FINISHED_LINE, OTHER_SIDE, shotOf } from './invented-trials';
+import { begunAttempt, FINISHED_LINE, shotOf } from './invented-trials';
 import { openMeasure } from './open-measure';
 
 onEmptyPage();
@@ -38,18 +38,6 @@ describe('the Measure page', () => {
     expect(rows.at(-1)?.textContent).toMatch(
       /^Curve, .*raised cue can tear.*room’s owner first\./s,
     );
-  });
-
-  it('warns of the raised cue where it is the next one, too', async () => {
-    const attempts = (['coast', 'throw'] as const).map((trial) => ({
-      ...begunAttempt(trial),
-      readings: { landingM: -0.082 },
-      stepsDone: TRIAL_STEPS[trial].map(({ name }) => name),
-      isStruckOut: true,
-    }));
-    openMeasure('#kit/measure', [FINISHED_LINE, OTHER_SIDE, ...attempts]);
-    const next = await screen.findByRole('region', { name: 'Next' });
-    await expect.poll(() => next.textContent).toMatch(/^NextCurve, .*room’s owner first\./s);
   });
 
   it('keeps all trials where they were first seen, though it is found what teaches most', async () => {
