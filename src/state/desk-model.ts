@@ -94,7 +94,8 @@ export function createDeskModel(ports: DeskModelPorts): DeskModel {
       const { preferences } = desk.peek();
       if (preferences[name] === value) return;
       // Whoever reads distances in inches reads small lengths so, too, until they say otherwise.
-      const also = name === 'distanceUnit' && value === 'in' && { lengthUnit: 'in' as const };
+      const also = name === 'distanceUnit' &&
+        (value === 'in' || value === 'ft') && { lengthUnit: 'in' as const };
       change({ preferences: { ...preferences, ...also, [name]: value } });
     },
     setPocket(pocket) {
