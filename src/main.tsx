@@ -171,10 +171,7 @@ async function start(holder: HTMLElement): Promise<void> {
       copy: computed(() => models.here.value?.backup.copy ?? null),
       nowMs: Date.now,
       reload,
-      openBackup() {
-        router.goTo('kit');
-        router.open('backup');
-      },
+      openBackup: () => router.visit('kit', 'backup'),
     },
   };
   const models = createLate(async () => {

@@ -54,7 +54,7 @@ export function endWords(
 }
 
 const BREAK_END = 'break end';
-const SIDED = `${BREAK_END} · left is above`;
+const SIDED = `from the ${BREAK_END}, left is up`;
 const FAR_END = 'far end';
 
 /** Clear height for the line of text under the frame. */

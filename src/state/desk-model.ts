@@ -92,7 +92,11 @@ export function createDeskModel(ports: DeskModelPorts): DeskModel {
     dropHeldShot: () => change({ heldShot: null }),
     setPreference(name, value) {
       const { preferences } = desk.peek();
-      if (preferences[name] !== value) change({ preferences: { ...preferences, [name]: value } });
+      if (preferences[name] === value) return;
+      // Whoever reads distances in inches reads small lengths so, too, until they say otherwise.
+      const also = name === 'distanceUnit' &&
+        (value === 'in' || value === 'ft') && { lengthUnit: 'in' as const };
+      change({ preferences: { ...preferences, ...also, [name]: value } });
     },
     setPocket(pocket) {
       if (pocket !== desk.peek().pocket) change({ pocket });

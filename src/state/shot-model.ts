@@ -1,9 +1,11 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { Pot } from '../engine/goal/goal';
 import type { LaidShot } from '../store/records';
 import { isSame } from '../store/same-value';
 import type { SpeedScale } from '../units/speed-unit';
 import { createFrameGate } from './frame-gate';
 import { createHistory, type Gestures } from './history';
+import { liesSo } from './lies-so';
 import { createShotAnswers, type ShotAnswers } from './shot-answers';
 import type { Asked } from './shot-field';
 import { createShotInputs, type ShotInputs } from './shot-inputs';
@@ -30,14 +32,19 @@ export interface ShotModel
   readonly canRedo: ReadonlySignal<boolean>;
   /** Makes the change last taken back again. */
   redo(): void;
+  /** What the shot on screen was asked of, as long as it lies so; null where it lies nowhere. */
+  readonly laid: ReadonlySignal<AskedOf | null>;
   /** Asks something that was worked out elsewhere; it can be taken back as one change. */
-  ask(asked: Asked): void;
+  ask(asked: Asked, of: AskedOf): void;
   /** Sets the present shot aside to compare with. */
   hold(): void;
   /** Exchanges the present shot and the held one. */
   swap(): void;
   release(): void;
 }
+
+/** The ball that is played, and the pocket it is played into. */
+export type AskedOf = Pick<Pot, 'ball' | 'pocket'>;
 
 /** Keeps the place Shot over the desk's shot and pocket. */
 export function createShotModel(ports: ShotPorts): ShotModel {
@@ -46,6 +53,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
   const history = createHistory<Asked>();
   const isHeld = signal(false);
+  const sent = signal<{ readonly shot: LaidShot; readonly of: AskedOf } | null>(null);
   const gate = createFrameGate(ports.nextFrame, ports.frameTime);
   const set = ({ shot, pocket }: Asked) =>
     batch(() => {
@@ -115,8 +123,13 @@ export function createShotModel(ports: ShotPorts): ShotModel {
     canRedo: history.canRedo,
     undo: () => step(history.undo),
     redo: () => step(history.redo),
-    ask(asked) {
+    laid: computed(() => {
+      const [was, now] = [sent.value, desk.shot.value];
+      return was && liesSo(now, was.shot) ? was.of : null;
+    }),
+    ask(asked, of) {
       forgetProblems();
+      sent.value = { shot: asked.shot, of };
       change(asked);
     },
     hold: () => desk.holdShot(),

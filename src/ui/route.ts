@@ -11,6 +11,8 @@ export interface Route {
 
 export interface Router {
   readonly route: ReadonlySignal<Route>;
+  /** Whether closing leads back to another place: no panel need be open then. */
+  readonly isVisit: ReadonlySignal<boolean>;
   /** Goes to a place with no panel open. */
   goTo(place: Place): void;
   /**
@@ -18,11 +20,11 @@ export interface Router {
    * one's place, unless it lies within it: `cues/x` within `cues`.
    */
   open(panel: string): void;
-  /** Opens a panel of another place; the back button returns to this one. */
+  /** Goes to another place, or a panel of it; the back button returns to this one. */
   visit(place: Place, panel: string): void;
   /**
-   * Closes the open panel, as the back button does. One that the address itself opened gives way to
-   * the one it lies within.
+   * Closes the open panel, or ends a visit, as the back button does. A panel that the address itself
+   * opened gives way to the one it lies within.
    */
   close(): void;
 }
@@ -43,16 +45,17 @@ function toHash({ place, panel }: Route): string {
 /** Keeps the route in the address's hash, so that reload, back and links work without a network. */
 export function createRouter(page: Window): Router {
   const route = signal(parseHash(page.location.hash));
+  const isVisit = signal(stateOf(page).visit === true);
   let goingBack = false;
 
   function read(): void {
     goingBack = false;
+    isVisit.value = stateOf(page).visit === true;
     route.value = parseHash(page.location.hash);
   }
-  function write(next: Route, how: 'push' | 'replace'): void {
-    const state = { opened: how === 'push' || isOpenedHere(page.history.state) };
-    if (how === 'push') page.history.pushState(state, '', toHash(next));
-    else page.history.replaceState(state, '', toHash(next));
+  function write(next: Route, how: 'push' | 'replace', visit = false): void {
+    if (how === 'push') page.history.pushState({ opened: true, visit }, '', toHash(next));
+    else page.history.replaceState(page.history.state, '', toHash(next));
     read();
   }
 
@@ -60,6 +63,7 @@ export function createRouter(page: Window): Router {
   page.addEventListener('hashchange', read);
   return {
     route,
+    isVisit,
     goTo(place) {
       if (route.peek().place === place && route.peek().panel === '') return;
       write({ place, panel: '' }, 'push');
@@ -71,12 +75,12 @@ export function createRouter(page: Window): Router {
     },
     visit(place, panel) {
       if (route.peek().place !== place || route.peek().panel !== panel) {
-        write({ place, panel }, 'push');
+        write({ place, panel }, 'push', panel === '');
       }
     },
     close() {
-      if (goingBack || route.peek().panel === '') return;
-      goingBack = isOpenedHere(page.history.state);
+      if (goingBack || (route.peek().panel === '' && !isVisit.peek())) return;
+      goingBack = stateOf(page).opened === true;
       if (goingBack) return page.history.back();
       const { place, panel } = route.peek();
       write({ place, panel: panel.split('/').slice(0, -1).join('/') }, 'replace');
@@ -84,7 +88,7 @@ export function createRouter(page: Window): Router {
   };
 }
 
-/** Whether going back stays within the app. */
-function isOpenedHere(state: unknown): boolean {
-  return typeof state === 'object' && state !== null && 'opened' in state && state.opened === true;
+/** What the present entry was marked with: whether going back stays within the app, and is a way back. */
+function stateOf({ history }: Window): { readonly opened?: unknown; readonly visit?: unknown } {
+  return typeof history.state === 'object' && history.state !== null ? history.state : {};
 }

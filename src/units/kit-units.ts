@@ -83,9 +83,8 @@ const IN_CENTIMETRES = plain('cm', 'centimetres', 1, 1, 100);
 const IN_INCHES = plain('in', 'inches', 2, 0.5, PER_INCH);
 /** A table's size, which cannot be told in diamonds or lengths of itself. */
 export const BED_SIZE: ShownIn = ({ lengthUnit, distanceUnit }) => {
-  if (distanceUnit === 'm') return IN_METRES;
-  if (distanceUnit === 'cm') return IN_CENTIMETRES;
-  return distanceUnit === 'in' || lengthUnit === 'in' ? IN_INCHES : IN_METRES;
+  if (distanceUnit === 'in' || lengthUnit === 'in') return IN_INCHES;
+  return distanceUnit === 'cm' ? IN_CENTIMETRES : IN_METRES;
 };
 
 export const SLOPE: ShownIn = ({ lengthUnit }) => {

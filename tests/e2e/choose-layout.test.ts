@@ -62,6 +62,24 @@ describe.each(SIZES)('the table of Choose, $width by $height', (size) => {
     await tapButton(app.page, /All ways/);
   });
 
+  it('shows a whole way and the next above the fold, and all pockets clear of what leads on', async () => {
+    await show('choose/ways');
+    await untilCompared(app.page);
+    const foot = (await boxOf('.nav-bar'))?.y ?? 0;
+    const [first, second] = await app.page
+      .locator('.way-row')
+      .evaluateAll((rows) => rows.map((row) => row.getBoundingClientRect().toJSON() as DOMRect));
+    expect(first?.bottom).toBeLessThan(foot);
+    expect(second?.top).toBeLessThan(foot - 20);
+    await show('choose/play');
+    const lead = (await boxOf('.sheet-foot .button'))?.y ?? 0;
+    const pockets = await app.page
+      .locator('.pocket-button')
+      .evaluateAll((buttons) => buttons.map((one) => one.getBoundingClientRect().bottom));
+    expect(pockets).toHaveLength(6);
+    expect(Math.max(...pockets)).toBeLessThanOrEqual(lead);
+  });
+
   it('has all of it on the screen, and the sheet beside or below it', async () => {
     await show('choose/play');
     const room = await boxOf('.table-board');

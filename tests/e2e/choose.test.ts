@@ -2,9 +2,9 @@ import { afterEach, beforeEach, expect, it } from 'vitest';
 import { holdClock } from '../harness/held-clock';
 import { type OpenApp, openApp, untilRendered } from '../harness/open-app';
 import { readTiles, settle } from '../harness/read-shot';
-import { tap, tapButton } from '../harness/thumb';
+import { openTile, tap, tapButton } from '../harness/thumb';
 import { createFinger } from '../harness/touch';
-import { tapTable, untilCompared } from '../harness/touch-table';
+import { pointOnTable, tapTable, untilCompared } from '../harness/touch-table';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -47,10 +47,15 @@ it('goes from an empty table to a filled-in Shot by a thumb', async () => {
   await tapButton(page, 'Aim it');
   await page.locator('.shot-place').waitFor();
   await settle(page);
+  const strip = page.locator('.kit-strip-names');
+  expect((await strip.textContent())?.trim()).toBe('1 into far right, as laid');
   const tiles = await readTiles(page);
   expect(tiles.cut).toContain('right');
   const speed = /([\d.]+) m\/s/.exec(stroke)?.[1] ?? 'none';
   expect(Number(/[\d.]+/.exec(tiles.speed ?? '')?.[0])).toBeCloseTo(Number(speed), 0);
+  await openTile(page, 'cut');
+  await tapButton(page, '½');
+  await expect.poll(() => strip.textContent()).not.toContain('as laid');
 });
 
 it('drags a ball as far as the finger goes, without a jump, and takes that back', async () => {
@@ -69,6 +74,24 @@ it('drags a ball as far as the finger goes, without a jump, and takes that back'
   expect(await places()).not.toEqual(before);
   await tapButton(page, 'Undo');
   await expect.poll(places).toEqual(before);
+});
+
+it('puts a ball down that is dragged from beside the table, and tells its pockets', async () => {
+  const { page } = app;
+  await layTwoBalls();
+  const { x, y } = await pointOnTable(page, { up: 0.4, across: 0.3 });
+  const tray = page.getByRole('button', { name: '7 ball', exact: true });
+  const from = await tray.boundingBox();
+  if (!from) throw new Error('there is a ball beside the table');
+  const finger = await createFinger(page);
+  await finger.down(tray);
+  await finger.move(x - from.x - from.width / 2, y + 30 - from.y - from.height / 2);
+  await finger.up();
+  expect(await page.locator('.board-ball').count()).toBe(3);
+  expect(await status()).toMatch(/^7 ball: 3\.[12] diamonds along, 1\.[23] from the left\.$/);
+  await page.locator('.pocket-marks').waitFor();
+  await tapButton(page, 'Undo');
+  await expect.poll(() => page.locator('.board-ball').count()).toBe(2);
 });
 
 it('nudges by a held button, and keeps the position over a reload', async () => {

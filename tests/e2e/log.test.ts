@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { bringIn, pickBackup, saveBackup } from '../harness/backup-at-hand';
 import { killBrowser } from '../harness/kill-browser';
 import { launchWithProfile } from '../harness/launch-browser';
-import { untilRendered } from '../harness/open-app';
+import { openApp, untilRendered } from '../harness/open-app';
 import { settle } from '../harness/read-shot';
 import { type StaticServer, startStaticServer } from '../harness/static-server';
 import { tap, tapButton } from '../harness/thumb';
@@ -62,11 +62,36 @@ async function readLog(page: Page) {
 
 const STORES = ['indexeddb', 'local_storage'];
 
+it.each([
+  { width: 360, height: 640 },
+  { width: 844, height: 390 },
+])('moves nothing that is pressed as a shot is logged, $width by $height', async (viewport) => {
+  const { page, ...app } = await openApp({ hash: '#shot/after', context: { viewport } });
+  const places = (selector: string) =>
+    page
+      .locator(selector)
+      .evaluateAll((all) => all.map((one) => JSON.stringify(one.getBoundingClientRect())));
+  await page.locator('.result-buttons').waitFor();
+  await settle(page);
+  const before = await places('.outcome .button');
+  await tapButton(page, 'Too thin');
+  await page.locator('.entry-more .button').first().waitFor();
+  expect(await places('.outcome .button')).toEqual(before);
+  const more = await places('.entry-more .button, .undo-delete .button');
+  const again = await page.getByRole('button', { name: 'Same again' }).boundingBox();
+  expect((again?.y ?? 0) + 28).toBeGreaterThan(viewport.height / 2);
+  await tapButton(page, 'Not as meant');
+  await page.getByText('not learnt from').waitFor();
+  expect(await places('.entry-more .button, .undo-delete .button')).toEqual(more);
+  expect(await places('.outcome .button')).toEqual(before);
+  await app.close();
+});
+
 it('asks, logs, goes on after the browser was killed, learns, and comes back from a file the same', async () => {
   const before = await launchWithProfile(profile);
   const page = await before.newPage();
   await goTo(page, 'log');
-  await tapButton(page, 'Ask me');
+  await tapButton(page, /one question/);
   await tapButton(page, '6');
   await tapButton(page, 'Done');
   await goTo(page, 'shot');
@@ -94,7 +119,9 @@ it('asks, logs, goes on after the browser was killed, learns, and comes back fro
     await again.goto(address);
     expect(await untilLaid(again, 3)).toBe(third);
     const log = await readLog(again);
-    expect(log.known).toMatch(/^From 6 made of 10 and 5 shots: your line is off by 0\.\d\d° \(0/);
+    expect(log.known).toMatch(
+      /^From 6 made of 10 and 5 shots: your line scatters by 0\.\d\d°, between 0/,
+    );
     expect(log.rows).toHaveLength(5);
     expect(log.rows.filter((row) => /^Went/.test(row))).toHaveLength(2);
 

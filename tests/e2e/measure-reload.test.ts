@@ -33,7 +33,7 @@ afterEach(async () => {
 
 /** Takes a line down, read on another cue than the one assumed, and says where Shot then aims. */
 async function measureLine(page: Page): Promise<string> {
-  await tap(page, page.getByRole('link', { name: /Measure it/ }));
+  await tap(page, page.getByRole('button', { name: /Measure it/ }));
   await playAttempt(page, await beginTrial(page, 'Line'));
   await page.getByText('It counts.').waitFor();
   await tap(page, page.getByRole('link', { name: 'Shot' }));

@@ -22,7 +22,7 @@ const close = async () => {
   await app.close();
 };
 
-const toMeasure = () => tap(app.page, app.page.getByRole('link', { name: /Measure it/ }));
+const toMeasure = () => tap(app.page, app.page.getByRole('button', { name: /Measure it/ }));
 const squirtLine = async () =>
   (await app.page.locator('.sureness-list li').first().textContent()) ?? '';
 const measured = /: ([\d.]+) ± ([\d.]+)° was assumed, ([\d.]+) ± ([\d.]+)° measured/;

@@ -37,16 +37,18 @@ describe('the question', () => {
     const { page } = app;
     await untilAssessed(page);
     expect(await textOf(page, '.why-chance')).toMatch(/^(easy|fair|hard) for most$/);
-    await tapButton(page, 'Ask me');
+    await tapButton(page, /one question/);
     await tapButton(page, '7');
-    await page.getByText(/^That makes your line 0\.\d\d° \(0\.\d\d to 0\.\d\d\)/).waitFor();
+    await page
+      .getByText(/^That makes your line scatter by 0\.\d\d°, between 0\.\d\d° and 0/)
+      .waitFor();
     await tapButton(page, 'Done');
     await untilAssessed(page);
     expect(await textOf(page, '.why-chance')).toMatch(
       /^\d+ in 10 for you( \(\d+–\d+\)| \(unsure\))?$/,
     );
     told = await figuresOf(page);
-    expect(told.known).toMatch(/^From 7 made of 10: your line is off by 0\.\d\d°/);
+    expect(told.known).toMatch(/^From 7 made of 10: your line scatters by 0\.\d\d°/);
   });
 
   it('is not asked again, and the same figures are there at once after a reload', async () => {

@@ -242,6 +242,8 @@ describe('the left-handed mirror', () => {
     expect(await order('.panel-header .button', '.panel-header h1')).toBe(true);
     await show('choose');
     expect(await order('[aria-label="Undo"]', '[aria-label="Redo"]', '.choose-name')).toBe(true);
+    await show('shot');
+    expect(await order('[aria-label="Undo"]', '[aria-label="Redo"]')).toBe(true);
     await show('shot/why');
     expect(await order('.why-header h2', '.why-header .button')).toBe(true);
   });

@@ -203,7 +203,7 @@ export const APP_FAULTS: readonly PlantedFault[] = [
   {
     why: 'a shot is logged with the balls of Choose as they lie by now, wherever they lay',
     file: 'src/state/log/shot-to-log.ts',
-    find: 'laid && liesSo(shot, laid) ? laid : null',
+    find: 'laid && liesSo(shot, laid.shot) ? laid : null',
     replace: 'laid',
     catchers: ['tests/unit/ui/log/after-shot.test.tsx'],
   },

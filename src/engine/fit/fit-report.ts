@@ -10,8 +10,8 @@ import { type KitKnowledge, kitKnowledge } from './kit-knowledge';
 import { type Lesson, lessons } from './next-shot';
 import { type ShotReport, shotReport } from './shot-report';
 import { shotResiduals } from './shot-residuals';
-import { type AimGoal, shotsToGo } from './shots-to-go';
-import type { TrialShot } from './trials/trials';
+import { type AimGoal, wayToGo } from './shots-to-go';
+import { TRIALS, type TrialShot } from './trials/trials';
 
 /** What there is to work out, as plain data. */
 export interface FitJob {
@@ -28,6 +28,14 @@ export interface FitJob {
   readonly goal?: AimGoal;
 }
 
+/** The way to the goal. */
+export interface ToGo {
+  /** How many more shots; 0: it is reached, null: more than are told. */
+  readonly shots: number | null;
+  /** The one of them to play first; null: none helps. */
+  readonly first: Pick<Lesson, 'shot' | 'teaches'> | null;
+}
+
 /** What was worked out, as plain data. */
 export interface FitReport {
   readonly knowledge: KitKnowledge;
@@ -40,8 +48,8 @@ export interface FitReport {
   readonly lessons: readonly Lesson[];
   /** Root mean square over the player's shots, rad, one standard deviation; null: none has an aim. */
   readonly aimSdRad: { readonly before: number; readonly after: number } | null;
-  /** How many more shots until the goal is reached; null: more than are told, or no goal. */
-  readonly toGo: number | null;
+  /** What is left to do until the goal is reached; null: there is none, or its shot has no aim. */
+  readonly toGo: ToGo | null;
   readonly converged: boolean;
   /** How far shots stray compared with what was assumed of the player: 1 is as assumed. */
   readonly stretch: number;
@@ -82,20 +90,22 @@ function aimSds(aims: readonly AimSlopes[], { covariance }: Fit): FitReport['aim
   return { before: rms(unit), after: rms(covariance) };
 }
 
-/** Of the best lessons alone: others would not be proposed. */
-const CHOSEN_FROM = 8;
-
+/** Cushions, or how hard one plays, tell of an aim only by the way: nobody would see why they come first. */
 function toGoOf(
   { goal, prior, scatter }: FitJob,
   taught: readonly Lesson[],
   fit: Fit,
   kit: Kit,
-): number | null {
+): ToGo | null {
   const [slopes] = goal ? aimSlopes([goal.shot], fit, prior, kit) : [];
   if (goal === undefined || slopes === undefined) return null;
-  const influences = taught.slice(0, CHOSEN_FROM).flatMap(({ shot, expected }) => {
-    const asked = { id: '', shot, readings: expected, prior, scatter };
-    return influenceAt(shotResiduals(asked, fit.layout), fit.unknowns) ?? [];
+  const choice = taught.flatMap((lesson) => {
+    const { strokes, tells, isRaised = false } = TRIALS[lesson.shot.trial];
+    if (!tells.some((part) => part !== 'table')) return [];
+    const asked = { id: '', shot: lesson.shot, readings: lesson.expected, prior, scatter };
+    const influence = influenceAt(shotResiduals(asked, fit.layout), fit.unknowns);
+    return influence ? [{ lesson, influence, strokes, isRaised }] : [];
   });
-  return shotsToGo(slopes, goal.enoughRad, influences, fit);
+  const { shots, first } = wayToGo(slopes, goal.enoughRad, choice, fit);
+  return { shots, first: choice[first]?.lesson ?? null };
 }

@@ -46,9 +46,11 @@ export interface ChooseModel extends Gestures {
   readonly neighbours: ReadonlySignal<readonly Neighbour[]>;
   /** Every two balls that touch. */
   readonly frozenPairs: ReadonlySignal<readonly (readonly [BallName, BallName])[]>;
-  /** Where the ball to be played cannot go. */
+  /** The ball that pockets are told of: the one selected, else the one to be played. */
+  readonly tried: ReadonlySignal<number | null>;
+  /** Where it cannot go. */
   readonly closed: ReadonlySignal<ReadonlyMap<PocketName, WhyClosed>>;
-  /** About how often the ball to be played goes into each; null: no ball is chosen, or not known yet. */
+  /** About how often it goes into each; null: there is no such ball, or it is not known yet. */
   readonly chances: ReadonlySignal<PocketChances | null>;
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
@@ -103,8 +105,10 @@ export interface ChooseModel extends Gestures {
    * From now on the chances of the pockets are worked out, and all ways compared, by themselves, each
    * time that what is asked has come to rest. Not a way that is looked at is taken away for it, as
    * long as the balls lie. The function it gives ends that.
+   *
+   * @param isLaying balls are being laid: nothing but the pockets for the one selected
    */
-  attend(): () => void;
+  attend(isLaying?: boolean): () => void;
   /** Compares all ways to play the shot, anew. */
   compare(): void;
   stop(): void;

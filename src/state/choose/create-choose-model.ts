@@ -1,5 +1,6 @@
 import { batch, computed, signal } from '@preact/signals';
 import { closedPockets, type WhyClosed } from '../../engine/goal/closed-pockets';
+import { ballNamed } from '../../engine/lie/balls-of';
 import { frozenPairs, neighboursOf } from '../../engine/lie/neighbours';
 import type { BallName } from '../../engine/lie/position';
 import type { RankQuestion } from '../../engine/plan/refine-way';
@@ -53,10 +54,29 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const present = computed(() =>
     shot.value?.ok ? askedOf({ position: open.value, shot: shot.value, ...given.value }) : null,
   );
+  const selected = signal<BallName | null>(null);
+  const tried = computed(() => {
+    const { balls, goal } = open.value;
+    const name = selected.value;
+    if (name === null) return goal.ball;
+    return name === 'cue' || ballNamed(balls, name) === null ? null : name;
+  });
+  /** The open position, as if the ball that pockets are told of were to be played. */
+  const asTried = computed(() => {
+    const { goal, ...position } = open.value;
+    return { ...position, goal: { ...goal, ball: tried.value } };
+  });
   const pockets = createAllPockets(
-    computed(() => askedOfPockets({ position: open.value, ...given.value })),
+    // While a ball is under the hand, whatever came of it would be overtaken by its next move.
+    computed(() =>
+      edits.isDragging.value ? null : askedOfPockets({ position: asTried.value, ...given.value }),
+    ),
     work,
   );
+  const pocketsOfSelected = {
+    ...pockets,
+    isDue: () => selected.value !== null && pockets.isDue(),
+  };
   const whyNot = () => {
     const none = shot.peek();
     return none === null || none.ok ? NOTHING_TO_PLAY : noShotWords(none).message;
@@ -93,13 +113,12 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     comparing.compare();
   };
   const ways = { isDue: comparing.isDue, begin: compareAtRest };
-  const selected = signal<BallName | null>(null);
   const neighbours = computed(() => {
     const name = selected.value;
     return name === null ? [] : neighboursOf(open.value.balls, name, shape.value, kit.value);
   });
   const closed = computed(() => {
-    const { balls, goal } = open.value;
+    const { balls, goal } = asTried.value;
     const { ball } = goal;
     if (ball === null) return NONE_CLOSED;
     return closedPockets(balls, { ...goal, ball }, shape.value, kit.value);
@@ -142,6 +161,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     selected,
     neighbours,
     frozenPairs: computed(() => frozenPairs(open.value.balls, kit.value)),
+    tried,
     closed,
     canUndo: edits.canUndo,
     canRedo: edits.canRedo,
@@ -177,7 +197,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     remove: (id) => whileOpen(() => tell(positions.remove(id))),
     restore: () => whileOpen(() => tell(positions.restore())),
     chances: pockets.chances,
-    attend: () => workAtRest([pockets, ways], ports.later),
+    attend: (isLaying) => workAtRest(isLaying ? [pocketsOfSelected] : [pockets, ways], ports.later),
     compare: () => anew(compare),
     stop: comparing.stop,
     choose: choosing.choose,
@@ -190,7 +210,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
         refusal.value = OUT_OF_DATE;
         return false;
       }
-      ports.shot.ask(shotToAsk(question, way.option));
+      ports.shot.ask(shotToAsk(question, way.option), question.scene.goal);
       return true;
     },
     async flush() {

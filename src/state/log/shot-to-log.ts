@@ -12,8 +12,8 @@ import type { LevelShot } from '../../engine/player/level-test';
 import type { Stroke } from '../../engine/stroke/stroke';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { PlayedPosition } from '../../store/player';
-import type { LaidShot } from '../../store/records';
 import { shotOfWay } from '../choose/send-to-shot';
+import { liesSo } from '../lies-so';
 import type { ToLog, WhatBecame } from '../player/played-edits';
 import type { Answered } from '../shot-answers';
 
@@ -45,7 +45,7 @@ export function askedOnShot(
   const { aimRad } = answer;
   const stroke = strokeOf(shot, aimRad);
   const { aimRad: _aim, ...input } = stroke;
-  const position = laid && liesSo(shot, laid) ? laid : null;
+  const position = laid && liesSo(shot, laid.shot) ? laid : null;
   return {
     shot: { distanceM, cutRad, ...input },
     aimRad,
@@ -54,10 +54,6 @@ export function askedOnShot(
     spread,
     position: position && playedPosition(position, stroke, position.shot.headingRad),
   };
-}
-
-function liesSo({ distanceM, cutRad, headingRad }: LaidShot, { shot }: Laid): boolean {
-  return shot.distanceM === distanceM && shot.cutRad === cutRad && shot.headingRad === headingRad;
 }
 
 /**

@@ -52,6 +52,22 @@ export function createMeasureModel(
     const { cues, balls } = (playedAttempt(attempt, index.value) ?? inPlay.value).records;
     return { ballRadiusM: balls.ballRadiusM, tipRadiusM: cues.tipRadiusM };
   };
+  const gainSince = (earlier: KitKnowledge) => {
+    const shot = desk.shot.value;
+    const along = (one: KitKnowledge) =>
+      knownAlongShot(one, inPlay.value.records.tables.bedSlope, shot.headingRad);
+    const asked = { shot, pocket: desk.pocket.value, lead: desk.preferences.value.lead };
+    return aimGain(asked, along(earlier), along(known.value.now));
+  };
+  const toGo = audience.shown(() => {
+    const worked = reported.worked.value;
+    const told = worked && isSame(worked.served, served()) ? worked.report.toGo : null;
+    const gain = told && gainSince(known.value.now);
+    // Two ways lead to one deviation, near enough: what Shot shows has the last word.
+    if (told === null || gain === null) return null;
+    const shots = told.shots === null ? null : Math.max(1, told.shots);
+    return { ...told, shots: gain.isEnough ? 0 : shots };
+  });
 
   return {
     ...knownKit,
@@ -64,23 +80,15 @@ export function createMeasureModel(
     offers: audience.shown(() => {
       const worked = reported.worked.value;
       const report = worked && isOfKit(worked.question, inPlay.value) ? worked.report : null;
-      return trialOffers(trialBedOf(inPlay.value.records), report, attempts.value);
+      const { shots, first } = toGo.value ?? {};
+      const serves = report && shots !== 0 && first ? first.shot : null;
+      return trialOffers(trialBedOf(inPlay.value.records), report, attempts.value, serves);
     }),
     crowded: computed(() => crowded(kept.all.value)),
     lastDeleted: kept.removed,
     problem: computed(() => kept.problem.value ?? reported.problem.value),
-    toGo: audience.shown(() => {
-      const worked = reported.worked.value;
-      const isOfShot = worked !== null && isSame(worked.served, served());
-      return isOfShot ? worked.report.toGo : undefined;
-    }),
-    aimGain(earlier) {
-      const shot = desk.shot.value;
-      const along = (known: KitKnowledge) =>
-        knownAlongShot(known, inPlay.value.records.tables.bedSlope, shot.headingRad);
-      const asked = { shot, pocket: desk.pocket.value, lead: desk.preferences.value.lead };
-      return aimGain(asked, along(earlier), along(known.value.now));
-    },
+    toGo,
+    aimGain: gainSince,
     progress(id) {
       const attempt = kept.find(id);
       return attempt && progressOf(attempt);

@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { FitReport } from '../../engine/fit/fit-report';
+import type { FitReport, ToGo } from '../../engine/fit/fit-report';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { TrialName, TrialShot } from '../../engine/fit/trials/trials';
 import type { Attempt } from '../../store/attempt';
@@ -31,14 +31,11 @@ export interface MeasureModel extends KnownKit {
   shotsReadOn(shelf: ShelfName, record: Named): number;
   /** Asks what was expected of an attempt before it was read. */
   foresee(id: string): void;
-  /**
-   * How many more shots until the aim of the present shot is good enough; null: more than are told,
-   * undefined: not worked out of this shot.
-   */
-  readonly toGo: ReadonlySignal<number | null | undefined>;
+  /** What is left until the aim of the present shot is good enough; null: not worked out of this shot. */
+  readonly toGo: ReadonlySignal<ToGo | null>;
   /** What the readings since did to the aim of the present shot; null where it has none. */
   aimGain(earlier: KitKnowledge): AimGain | null;
-  /** Every trial, the one to do next first. */
+  /** Every trial, the one to do next first: it serves {@link toGo} as long as anything is to go. */
   readonly offers: ReadonlySignal<readonly TrialOffer[]>;
   /** The last attempt removed, while {@link restore} can bring it back. */
   readonly lastDeleted: ReadonlySignal<Attempt | null>;

@@ -1,6 +1,6 @@
 import type { FitReport } from '../../engine/fit/fit-report';
 import type { Lesson } from '../../engine/fit/next-shot';
-import type { TrialBed } from '../../engine/fit/trials/trial';
+import { LEVEL_SHARE, type TrialBed } from '../../engine/fit/trials/trial';
 import {
   shotsToDo,
   TRIAL_NAMES,
@@ -15,59 +15,34 @@ import type { TrialOffer } from './measure-model';
  * Every trial by the shot of it that teaches most, the best first, as far as that suits a person:
  * the simple ones come before, until each has been done, and the raised cue last, until the same
  * shot has been done level. A shot done on one side comes on the other before any raised cue, where it
- * teaches at least {@link MIRROR_SHARE} as much: the two together take a steady error of the aim out.
+ * teaches at least {@link LEVEL_SHARE} as much: the two together take a steady error of the aim out.
  * Those of which no shot is worth its stroke come after the others, in
- * their usual order.
+ * their usual order. Before all of them comes the shot that serves what is to be reached.
  *
  * @param report null where nothing is known yet of what a shot teaches
+ * @param serves the shot that brings the goal nearer; null where it is reached, or none is known to
  */
 export function trialOffers(
   bed: TrialBed,
   report: FitReport | null,
   attempts: readonly AttemptProgress[],
+  serves: TrialShot | null = null,
 ): readonly TrialOffer[] {
-  const lessons = mirrorsFirst(report?.lessons ?? [], attempts).map(({ shot }) => shot);
-  return firstOfEach([...lessons, ...shotsToDo(bed)])
+  const lessons = [...(report?.lessons ?? [])].sort((a, b) => worthOf(b) - worthOf(a));
+  const turn = (trial: TrialName) =>
+    trial === serves?.trial ? SERVES_FIRST : turnOf(trial, attempts);
+  return firstOfEach([
+    ...(serves ? [serves] : []),
+    ...lessons.map(({ shot }) => shot),
+    ...shotsToDo(bed),
+  ])
     .map((shot) => ({ trial: shot.trial, shot, done: doneOf(shot.trial, attempts) }))
-    .sort((a, b) => turnOf(a.trial, attempts) - turnOf(b.trial, attempts));
+    .sort((a, b) => turn(a.trial) - turn(b.trial));
 }
 
-/** Our judgement: half the lesson, for no risk to the cloth and nothing to set up anew. */
-const MIRROR_SHARE = 0.5;
-
-function mirrorsFirst(
-  lessons: readonly Lesson[],
-  attempts: readonly AttemptProgress[],
-): readonly Lesson[] {
-  const done = attempts.filter(({ now, attempt }) => now === null && !attempt.isStruckOut);
-  const shots = done.map(({ attempt }) => attempt.shot);
-  const mirrors = lessons.filter(({ shot }) => isLevel(shot) && isMirrorDue(shot, shots));
-  return lessons.flatMap((lesson) => {
-    if (isLevel(lesson.shot)) return [lesson];
-    return [...mirrors.filter(({ worth }) => worth >= MIRROR_SHARE * lesson.worth), lesson];
-  });
-}
-
-const isLevel = ({ trial }: TrialShot) => TRIALS[trial].isRaised !== true;
-
-/** Whether a shot was done on the other side more often than on its own. */
-function isMirrorDue(shot: TrialShot, done: readonly TrialShot[]): boolean {
-  const times = (side: 1 | -1) =>
-    done.filter((other) => handOf(other, side) === handOf(shot, 1)).length;
-  return handOf(shot, 1) !== handOf(shot, -1) && times(-1) > times(1);
-}
-
-/** A shot without its sizes, as it is or as a mirror shows it. */
-function handOf({ trial, stroke, setup }: TrialShot, side: 1 | -1): string {
-  const { height, elevationRad, speedWord } = stroke;
-  return [
-    trial,
-    side * stroke.side + 0,
-    side * setup.cutRad + 0,
-    height,
-    elevationRad,
-    speedWord,
-  ].join();
+/** What a shot teaches, less where it puts the cloth at risk. */
+function worthOf({ shot, worth }: Lesson): number {
+  return TRIALS[shot.trial].isRaised ? LEVEL_SHARE * worth : worth;
 }
 
 function firstOfEach(shots: readonly TrialShot[]): readonly TrialShot[] {
@@ -80,6 +55,8 @@ function doneOf(trial: TrialName, attempts: readonly AttemptProgress[]): number 
   return attempts.filter((one) => one.now === null && one.attempt.shot.trial === trial).length;
 }
 
+/** Before those that one begins with. */
+const SERVES_FIRST = -1;
 /** The turn of those that what they teach orders: after all that one begins with. */
 const ANY_TURN = TRIAL_NAMES.length;
 

@@ -1,6 +1,7 @@
 import { type Signal, useComputed } from '@preact/signals';
 import type { BallName } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
+import type { BoardTouch } from './board-touch';
 import { NudgePad } from './NudgePad';
 import { ballLabel } from './table-words';
 import type { Board } from './use-board';
@@ -12,26 +13,28 @@ interface Props {
   readonly choose: ChooseModel;
   readonly board: Board;
   readonly isSnapping: Signal<boolean>;
+  readonly touch: BoardTouch;
 }
 
 /** Every ball, and what can be done with the one that is selected. */
 export function BallTools(props: Props) {
   return (
     <>
-      <BallPalette choose={props.choose} />
+      <BallPalette {...props} />
       <BallSide {...props} />
     </>
   );
 }
 
-/** All balls there are: one taken up here is put down by a tap on the table. */
-function BallPalette({ choose }: { choose: ChooseModel }) {
+/** All balls there are: one taken up here is put down by a tap on the table, or dragged there. */
+function BallPalette({ choose, touch }: Pick<Props, 'choose' | 'touch'>) {
+  const { onPointerMove, onPointerUp, onPointerCancel } = touch;
   const selected = choose.selected.value;
   // By which lie there, not where: a ball that is dragged draws none of the buttons anew.
   const laid = useComputed(() => choose.open.value.balls.map(({ name }) => name).join(' '));
   const names = laid.value.split(' ');
   return (
-    <fieldset class="ball-palette">
+    <fieldset class="ball-palette is-tray">
       <legend class="visually-hidden">Balls</legend>
       {BALLS.map((name) => {
         const isLaid = names.includes(`${name}`);
@@ -42,7 +45,13 @@ function BallPalette({ choose }: { choose: ChooseModel }) {
             class={isLaid ? 'palette-ball is-laid' : 'palette-ball'}
             aria-label={`${ballLabel(name)}${isLaid ? ', on the table' : ''}`}
             aria-pressed={name === selected}
-            onClick={() => choose.select(name === selected ? null : name)}
+            onPointerDown={(event) => touch.onPointerDown(event, name)}
+            {...{ onPointerMove, onPointerUp, onPointerCancel }}
+            onClick={(event) => {
+              // A mouse's drag ends in a click; that of keys and readers has no detail.
+              if (event.detail > 0 && touch.wasDragged()) return;
+              choose.select(name === selected ? null : name);
+            }}
           >
             <span>{name}</span>
           </button>

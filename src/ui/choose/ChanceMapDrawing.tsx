@@ -29,7 +29,7 @@ interface Props {
 /** The button of the map among the rows of the list. */
 const MAP_KEY = 'map';
 
-/** Chance over side and speed: each cell says its per cent, or in a word how easy it is; a tap or the buttons pick one. */
+/** Chance over side and speed: each cell says how many in 10 go, or in a letter how easy it is; a tap or the buttons pick one. */
 export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
   const scale = app.shot.speedScale.value;
   const tip = tipOf(app);
@@ -44,7 +44,7 @@ export function ChanceMapDrawing({ app, grid, picked, onLook }: Props) {
     <section class="chance-map" aria-labelledby="chance-map">
       <h2 id="chance-map">
         {telling === 'figures'
-          ? 'About how often it goes, in per cent, over side and speed'
+          ? 'About how many in 10 go, over side and speed'
           : 'About how easy it is for most, over side and speed: E easy, F fair, H hard'}
       </h2>
       {app.choose.open.value.zone !== null && <p class="way-reason">Whatever the zone.</p>}
@@ -120,7 +120,7 @@ function Cells({ grid, at, telling }: CellsProps) {
 /** A figure without its unit, or the first letter of a word. */
 function cellFigure(share: number, telling: Telling): string {
   return telling === 'figures'
-    ? `${Math.round(share * 100)}`
+    ? `${Math.round(share * 10)}`
     : easeWords(share).charAt(0).toUpperCase();
 }
 

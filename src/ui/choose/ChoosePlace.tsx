@@ -2,8 +2,10 @@ import { type Signal, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Models } from '../app-models';
 import { AfterShot } from '../log/AfterShot';
+import { QuestionPanel } from '../player/QuestionPanel';
 import { useKeptFocus } from '../use-kept-focus';
 import { BallTools } from './BallTools';
+import type { BoardTouch } from './board-touch';
 import { ChooseStrip } from './ChooseStrip';
 import { takesKey } from './choose-keys';
 import { type ChooseMode, modeOf } from './choose-mode';
@@ -13,6 +15,7 @@ import { PositionsPanel } from './PositionsPanel';
 import { StatusLine } from './StatusLine';
 import { TableBoard } from './TableBoard';
 import { type Board, useBoard } from './use-board';
+import { useBoardTouch } from './use-board-touch';
 import { WayOut } from './WayOut';
 import { WaysTools } from './WaysTools';
 import { ZoneTools } from './ZoneTools';
@@ -32,20 +35,17 @@ export function ChoosePlace({
   const { choose } = app;
   // A ball left selected would be thrown across by the first stray tap after coming back.
   useEffect(() => (mode === 'balls' ? () => choose.select(null) : undefined), [mode, choose]);
-  // While balls are laid, whatever came of it would be overtaken by the next one.
-  const isAsking = mode !== 'balls' && mode !== 'positions';
-  useEffect(() => (isAsking ? choose.attend() : undefined), [isAsking, choose]);
+  // While balls are laid, whatever ways were found would be overtaken by the next one.
+  const isLaying = mode === 'balls';
+  const isAsking = mode !== 'positions';
+  useEffect(() => (isAsking ? choose.attend(isLaying) : undefined), [isAsking, isLaying, choose]);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && panel !== '') app.router.close();
-    else if (isTyping(event) || mode === 'positions' || isAfter(panel)) return;
+    else if (isTyping(event) || mode === 'positions' || SHEETS.has(panel)) return;
     else if (takesKey(event, app.choose, mode, isTurned.peek())) event.preventDefault();
   };
   return (
-    <main
-      ref={place}
-      class={isAfter(panel) ? 'kit-place is-after is-open' : placeClass(mode)}
-      onKeyDown={onKeyDown}
-    >
+    <main ref={place} class={SHEETS.get(panel) ?? placeClass(mode)} onKeyDown={onKeyDown}>
       <Page app={app} mode={mode} isTurned={isTurned} isSnapping={isSnapping} />
     </main>
   );
@@ -59,21 +59,23 @@ interface PageProps {
   readonly isSnapping: Signal<boolean>;
 }
 
-/** Right after a way that was looked at was played. */
-function isAfter(panel: string): boolean {
-  return panel === 'ways/after';
-}
+/** What takes the whole place, and its look: right after a way was played, and the one question. */
+const SHEETS: ReadonlyMap<string, string> = new Map([
+  ['ways/after', 'kit-place is-after is-open'],
+  ['ways/question', 'kit-place'],
+]);
 
 function Page(props: PageProps) {
   const { app, mode } = props;
-  if (isAfter(app.router.route.value.panel)) {
-    return <AfterShot app={app} asked={app.choose.toLog.value} />;
-  }
+  const { panel } = app.router.route.value;
+  if (panel === 'ways/after') return <AfterShot app={app} asked={app.choose.toLog.value} />;
+  if (panel === 'ways/question') return <QuestionPanel app={app} />;
   return mode === 'positions' ? <PositionsPanel app={app} /> : <TablePage {...props} />;
 }
 
 function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
   const [holder, board] = useBoard(app);
+  const touch = useBoardTouch({ choose: app.choose, board, holder, mode, isSnapping });
   useSignalEffect(() => {
     isTurned.value = board.map.value.isTurned;
   });
@@ -81,9 +83,9 @@ function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
     <>
       <h1 class="visually-hidden">Choose</h1>
       <ChooseStrip app={app} />
-      <TableBoard app={app} board={board} holder={holder} mode={mode} isSnapping={isSnapping} />
+      <TableBoard app={app} board={board} holder={holder} mode={mode} touch={touch} />
       <ModeTabs app={app} mode={mode} />
-      <Sheet app={app} mode={mode} board={board} isSnapping={isSnapping} />
+      <Sheet app={app} mode={mode} board={board} isSnapping={isSnapping} touch={touch} />
     </>
   );
 }
@@ -93,10 +95,11 @@ interface SheetProps {
   readonly mode: ChooseMode;
   readonly board: Board;
   readonly isSnapping: Signal<boolean>;
+  readonly touch: BoardTouch;
 }
 
 /** What is done to the table: it scrolls by itself, so that the table never moves for it. */
-function Sheet({ app, mode, board, isSnapping }: SheetProps) {
+function Sheet({ app, mode, board, isSnapping, touch }: SheetProps) {
   const { choose } = app;
   // What is played was told before, and is drawn: the way takes its room.
   const isLooking = mode === 'ways' && choose.chosen.value !== null && !choose.problem.value;
@@ -107,7 +110,7 @@ function Sheet({ app, mode, board, isSnapping }: SheetProps) {
   return (
     <div class="choose-sheet" ref={sheet}>
       {isLooking || <StatusLine app={app} mode={mode} />}
-      {mode === 'balls' && <BallTools choose={choose} board={board} isSnapping={isSnapping} />}
+      {mode === 'balls' && <BallTools {...{ choose, board, isSnapping, touch }} />}
       {mode === 'play' && <PlayTools app={app} board={board} />}
       {mode === 'zone' && <ZoneTools choose={choose} board={board} />}
       {mode === 'ways' && <WaysTools app={app} />}

@@ -1,5 +1,6 @@
 import type { Models } from '../app-models';
 import { HelpLinks } from '../HelpLinks';
+import { ArrowButton } from '../shot/ShotActions';
 
 /** Which position is open, the way to the others, undoing, and the ways to words and settings. */
 export function ChooseStrip({ app }: { app: Models<'choose' | 'router'> }) {
@@ -20,24 +21,8 @@ export function ChooseStrip({ app }: { app: Models<'choose' | 'router'> }) {
         </span>
         <span aria-hidden="true">▾</span>
       </button>
-      <button
-        type="button"
-        class="button"
-        aria-label="Undo"
-        disabled={!choose.canUndo.value}
-        onClick={() => choose.undo()}
-      >
-        <span aria-hidden="true">↶</span>
-      </button>
-      <button
-        type="button"
-        class="button"
-        aria-label="Redo"
-        disabled={!choose.canRedo.value}
-        onClick={() => choose.redo()}
-      >
-        <span aria-hidden="true">↷</span>
-      </button>
+      <ArrowButton name="Undo" arrow="↶" isOff={!choose.canUndo.value} onPress={choose.undo} />
+      <ArrowButton name="Redo" arrow="↷" isOff={!choose.canRedo.value} onPress={choose.redo} />
       <HelpLinks app={app} />
     </div>
   );

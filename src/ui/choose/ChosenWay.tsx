@@ -4,8 +4,9 @@ import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
 import { tipOf } from '../shot/tip-told';
-import { rangeLine, shareWords } from './chance-words';
+import { rangeLine } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
+import { tenthsWords } from './pocket-words';
 import {
   keptShare,
   leadLabel,
@@ -37,7 +38,7 @@ export function WayHead({ app, way }: Props) {
       <h2 id="chosen-way" tabIndex={-1} ref={heading}>
         <span class="way-label">{leadLabel(way, telling)}</span>{' '}
         <b class={isOld ? 'way-figure is-old' : 'way-figure'}>
-          {shareWords(leadShare(way), telling)}
+          {tenthsWords(leadShare(way), telling)}
         </b>{' '}
         <span>{name}</span>
       </h2>

@@ -6,8 +6,8 @@ import { FAN_LETTERS } from './fan-words';
 import { type Board, ballsOn } from './use-board';
 import { Word } from './Word';
 
-/** Names the bed's outline, within which the ring is drawn. */
-const BED_CLIP = 'fan-bed';
+/** Names the bed's outline, within which zone and ring are drawn. */
+export const BED_CLIP = 'fan-bed';
 
 interface Props {
   readonly choose: ChooseModel;
@@ -29,9 +29,6 @@ export function FanOverlay({ choose, board, keepOff, children }: Props) {
   return (
     <>
       <g class={name}>
-        <clipPath id={BED_CLIP}>
-          <path d={board.rails.value.bedPath} />
-        </clipPath>
         <Spread spread={layOutSpread(way.rest, map)} />
         {paths.map(({ hit, path }) => (
           <path key={hit} class={`fan-path is-${hit}`} d={path} />

@@ -3,10 +3,9 @@ import { layOutShot, type ShotLines } from '../../diagram/table-lines';
 import { type PlacedWords, placeWords, ZONE } from '../../diagram/table-words';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
-import { modeOf } from './choose-mode';
-import { FanOverlay } from './FanOverlay';
+import { BED_CLIP, FanOverlay } from './FanOverlay';
 import { PocketMarks } from './PocketMarks';
-import { NONE_TOLD, type PocketsTold, pocketsTold } from './pockets-told';
+import { type PocketsTold, pocketsTold } from './pockets-told';
 import { ShotOverlay } from './ShotOverlay';
 import { type Board, ballsOn } from './use-board';
 import { Word } from './Word';
@@ -21,14 +20,15 @@ interface Props {
  * that the shot's lines alone are drawn anew while a ball is dragged.
  */
 export function OverTable({ app, board }: Props) {
-  const { choose, router } = app;
+  const { choose } = app;
   const lines = useComputed(() => linesOf(choose, board));
-  const told = useComputed(() =>
-    modeOf(router.route.value.panel) === 'play' ? pocketsTold(app) : NONE_TOLD,
-  );
+  const told = useComputed(() => pocketsTold(app));
   const words = useComputed(() => wordsOf(choose, board, lines.value, told.value)).value;
   return (
     <>
+      <clipPath id={BED_CLIP}>
+        <path d={board.rails.value.bedPath} />
+      </clipPath>
       <ZoneMark choose={choose} board={board} />
       <FanOverlay choose={choose} board={board} keepOff={words.taken}>
         <ShotOverlay choose={choose} board={board} lines={lines} words={words.crosses} />
@@ -79,7 +79,7 @@ function ZoneMark({ choose, board }: { choose: ChooseModel; board: Board }) {
   const map = board.map.value;
   const { x, y } = map.toPoint(zone);
   return (
-    <g class="zone-mark">
+    <g class="zone-mark" clip-path={`url(#${BED_CLIP})`}>
       <circle cx={x} cy={y} r={zone.radiusM * map.pxPerM} />
       <path d={`M${x - 5} ${y}h10m-5 -5v10`} />
     </g>

@@ -11,7 +11,7 @@ import type { Board } from './use-board';
 import './PlayTools.css';
 
 interface Props {
-  readonly app: Models<'choose' | 'player'>;
+  readonly app: Models<'choose' | 'player' | 'router'>;
   readonly board: Board;
 }
 

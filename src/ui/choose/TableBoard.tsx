@@ -1,6 +1,5 @@
-import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { useComputed } from '@preact/signals';
 import type { RefObject } from 'preact';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { spreadBalls } from '../../diagram/spread-balls';
 import { endWords } from '../../diagram/table-map';
 import type { BallName as Name } from '../../engine/lie/position';
@@ -10,37 +9,29 @@ import type { Models } from '../app-models';
 import { TableRails } from '../TableRails';
 import { useSettled } from '../use-settled';
 import { BallDisc, BallFace } from './BallMark';
-import { createBoardTouch } from './board-touch';
+import type { BoardTouch } from './board-touch';
 import { boardWords } from './board-words';
-import { type ChooseMode, modeOf } from './choose-mode';
+import type { ChooseMode } from './choose-mode';
 import { OverTable } from './OverTable';
-import { NONE_TOLD, pocketsTold } from './pockets-told';
+import { pocketsTold } from './pockets-told';
 import type { Board } from './use-board';
 import './TableBoard.css';
 
 interface Props {
-  readonly choose: ChooseModel;
+  readonly app: Models<'choose' | 'player' | 'desk' | 'router'>;
   readonly board: Board;
   readonly holder: RefObject<HTMLDivElement | null>;
   readonly mode: ChooseMode;
-  readonly isSnapping: ReadonlySignal<boolean>;
-}
-
-interface BoardProps extends Omit<Props, 'choose'> {
-  readonly app: Models<'choose' | 'player' | 'desk' | 'router'>;
+  readonly touch: BoardTouch;
 }
 
 /** The table from above, to look at and to touch. */
-export function TableBoard({ app, holder, ...props }: BoardProps) {
-  const { choose, desk, router } = app;
-  const { board, mode } = props;
+export function TableBoard({ app, holder, board, mode, touch }: Props) {
+  const { choose, desk } = app;
   const { preferences } = desk;
-  const handlers = useBoardTouch({ choose, ...props });
+  const { onPointerDown, onPointerMove, onPointerUp, onPointerCancel } = touch;
   const words = useSettled(
-    useComputed(() => {
-      const told = modeOf(router.route.value.panel) === 'play' ? pocketsTold(app) : NONE_TOLD;
-      return boardWords(choose, preferences.value.distanceUnit, told);
-    }),
+    useComputed(() => boardWords(choose, preferences.value.distanceUnit, pocketsTold(app))),
   );
   const { widthPx, heightPx } = board.canvas.value;
   return (
@@ -51,7 +42,7 @@ export function TableBoard({ app, holder, ...props }: BoardProps) {
         width={widthPx}
         height={heightPx}
         viewBox={`0 0 ${widthPx} ${heightPx}`}
-        {...handlers}
+        {...{ onPointerDown, onPointerMove, onPointerUp, onPointerCancel }}
       >
         <Bed choose={choose} board={board} mode={mode} />
         <OverTable app={app} board={board} />
@@ -59,25 +50,6 @@ export function TableBoard({ app, holder, ...props }: BoardProps) {
       </svg>
     </div>
   );
-}
-
-function useBoardTouch({ choose, board, mode, isSnapping }: Omit<Props, 'holder'>) {
-  const now = useRef(mode);
-  now.current = mode;
-  const { canvas, map, rails, size } = board;
-  const touch = useMemo(
-    () =>
-      createBoardTouch({
-        choose,
-        board: { canvas, map, rails, size },
-        mode: () => now.current,
-        isSnapping: () => isSnapping.peek(),
-      }),
-    [choose, canvas, map, rails, size, isSnapping],
-  );
-  useEffect(() => () => touch.leave(), [touch]);
-  const { onPointerDown, onPointerMove, onPointerUp, onPointerCancel } = touch;
-  return { onPointerDown, onPointerMove, onPointerUp, onPointerCancel };
 }
 
 /** In the order of their names, so that none jumps as it is moved; no disc lies over a number. */

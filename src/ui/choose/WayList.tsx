@@ -1,10 +1,11 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import { roughDistance } from '../../units/rough-distance';
 import type { Models } from '../app-models';
-import { tellingOf } from '../chance-telling';
+import { easeWords, tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
-import { differenceLine, shareWords } from './chance-words';
+import { differenceLine, easeBeside } from './chance-words';
 import { rowLine, sharedLine, sharedReason } from './list-words';
+import { tenthsWords } from './pocket-words';
 import { leadLabel, leadShare, wayName } from './way-words';
 
 interface Props {
@@ -16,9 +17,11 @@ interface Props {
 
 /** The ways that are really different, the best first; what they have in common is said once. */
 export function WayList({ app, ways, onLook }: Props) {
-  if (ways.length === 0) return null;
+  const [first] = ways;
+  if (first === undefined) return null;
   const shared = sharedReason(ways);
   const telling = tellingOf(app);
+  const isEase = telling === 'ease';
   const { difference } = app.choose.comparison.value;
   const whom = forWords(app.player.inPlay.value);
   const { distanceUnit } = app.desk.preferences.value;
@@ -26,7 +29,6 @@ export function WayList({ app, ways, onLook }: Props) {
     roughDistance(lengthM, distanceUnit, app.choose.shape.value.lengthM);
   return (
     <section class="way-section" aria-labelledby="way-order">
-      {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
       {difference && <p class="way-difference">{differenceLine(difference, ways, whom)}</p>}
       <ol class="way-list">
         {ways.map((ranked) => (
@@ -41,8 +43,14 @@ export function WayList({ app, ways, onLook }: Props) {
               }}
             >
               <span class="way-lead">
-                <b class="way-chance">{shareWords(leadShare(ranked), telling)}</b>
-                <span class="way-label">{leadLabel(ranked, telling)}</span>
+                <b class="way-chance">
+                  {isEase
+                    ? easeBeside(leadShare(ranked), leadShare(first))
+                    : tenthsWords(leadShare(ranked), telling)}
+                </b>
+                <span class="way-label">
+                  {isEase ? easeWords(leadShare(ranked)) : leadLabel(ranked, telling)}
+                </span>
               </span>
               <span class="way-name">{wayName(ranked)}</span>
               <span class="way-reason">{rowLine(ranked, shared, telling, sizeWords)}</span>
@@ -50,6 +58,7 @@ export function WayList({ app, ways, onLook }: Props) {
           </li>
         ))}
       </ol>
+      {shared !== null && <p class="way-reason">{sharedLine(ways, shared)}</p>}
     </section>
   );
 }

@@ -14,7 +14,7 @@ import { WayList } from './WayList';
 import './Ways.css';
 
 /** How far the comparison has come, which begins by itself, and how the ways are ordered. */
-function Comparing({ app }: { app: Models<'choose' | 'player'> }) {
+function Comparing({ app }: { app: Models<'choose' | 'player' | 'router'> }) {
   const { choose } = app;
   const now = choose.comparison.value;
   const { state, progress, problem, isStale } = now;
@@ -38,6 +38,7 @@ function Comparing({ app }: { app: Models<'choose' | 'player'> }) {
           </progress>
         </>
       )}
+      {first && state === 'done' && <AskOnce app={app} panel="ways/question" />}
       {isShot && (state === 'stopped' || state === 'failed') && (
         <button type="button" class="button compare-do" onClick={() => choose.compare()}>
           Compare again
@@ -84,7 +85,6 @@ export function WaysTools({
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>
       <Comparing app={app} />
-      {ways.length > 0 && <AskOnce app={app} />}
       <WayList app={app} ways={ways} onLook={onLook} />
       {grid && bestCell(grid) && (
         <ChanceMapDrawing app={app} grid={grid} picked={picked} onLook={onLook} />

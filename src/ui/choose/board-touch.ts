@@ -1,4 +1,4 @@
-import type { Point } from '../../diagram/canvas';
+import type { Canvas, Point } from '../../diagram/canvas';
 import { ballNear, pocketNear } from '../../diagram/table-balls';
 import type { BallName } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
@@ -10,16 +10,21 @@ import { DEFAULT_ZONE_M } from './zone-size';
 export interface TouchPorts {
   readonly choose: ChooseModel;
   readonly board: Board;
+  /** What lies where the drawing does. */
+  drawing(): Element | null;
   mode(): ChooseMode;
   isSnapping(): boolean;
 }
 
 /** Handlers of the drawing. */
 export interface BoardTouch {
-  onPointerDown(event: PointerEvent): void;
+  /** @param taken the ball under the finger beside the table: dragged there, it is put down where it is let go */
+  onPointerDown(event: PointerEvent, taken?: BallName | null): void;
   onPointerMove(event: PointerEvent): void;
   onPointerUp(event: PointerEvent): void;
   onPointerCancel(): void;
+  /** Whether what was pressed last was dragged. */
+  wasDragged(): boolean;
   /** Ends whatever is under way. */
   leave(): void;
 }
@@ -36,6 +41,8 @@ interface Press {
   readonly selected: BallName | null;
   /** Whether that is still to be put down: then a tap puts it down, close to another ball too. */
   readonly isInHand: boolean;
+  /** Whether the ball was taken up beside the table. */
+  readonly isFromTray: boolean;
   now: Point;
   isDragging: boolean;
 }
@@ -45,10 +52,14 @@ const TAP_PX = 8;
 /** How far from a ball's or a pocket's middle a finger still means it, px. */
 const BALL_REACH_PX = 26;
 const POCKET_REACH_PX = 34;
+/** How far above the finger a ball from beside the table is held, so that it is seen, px. */
+const HELD_ABOVE_PX = 30;
 
 /** Taps and drags on the drawing; a drag moves its ball at most once a frame. */
-export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts): BoardTouch {
+export function createBoardTouch(ports: TouchPorts): BoardTouch {
+  const { choose, board, drawing, mode, isSnapping } = ports;
   let press: Press | null = null;
+  let wasDragged = false;
   let frame = 0;
 
   function ballAt(finger: Point): BallName | null {
@@ -57,10 +68,13 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
   function isInHand(selected: BallName | null): boolean {
     return selected !== null && choose.open.peek().balls.every(({ name }) => name !== selected);
   }
-  function dragTo({ ball, now, grip }: Press): void {
-    if (ball === null) return;
-    const { xM, yM } = board.map.peek().toSpot({ x: now.x + grip.x, y: now.y + grip.y });
+  /** False off the drawing, where a ball from beside the table is not taken. */
+  function dragTo({ ball, now, grip, isFromTray }: Press): boolean {
+    const at = { x: now.x + grip.x, y: now.y + grip.y };
+    if (ball === null || (isFromTray && !isWithin(board.canvas.peek(), at))) return false;
+    const { xM, yM } = board.map.peek().toSpot(at);
     choose.drag(ball, xM, yM);
+    return true;
   }
   function follow(): void {
     frame = 0;
@@ -75,34 +89,39 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
   }
 
   return {
-    onPointerDown(event) {
-      if (event.button !== 0 || press !== null || !(event.currentTarget instanceof Element)) return;
-      event.currentTarget.setPointerCapture?.(event.pointerId);
-      const { left, top } = event.currentTarget.getBoundingClientRect();
+    onPointerDown(event, taken = null) {
+      const drawn = drawing();
+      if (event.button !== 0 || press !== null || drawn === null) return;
+      (event.currentTarget as Element).setPointerCapture?.(event.pointerId);
+      const { left, top } = drawn.getBoundingClientRect();
       const corner = { x: left, y: top };
       const start = within(corner, event);
-      const ball = mode() === 'balls' ? ballAt(start) : null;
-      const grip = gripOf(ball, start, choose, board);
+      const ball = taken ?? (mode() === 'balls' ? ballAt(start) : null);
       const selected = choose.selected.peek();
+      const isFromTray = taken !== null;
+      wasDragged = false;
       press = {
         pointerId: event.pointerId,
         corner,
         start,
         ball,
-        grip,
+        grip: isFromTray ? { x: 0, y: -HELD_ABOVE_PX } : gripOf(ball, start, choose, board),
         selected,
-        isInHand: isInHand(selected),
+        isInHand: !isFromTray && isInHand(selected),
+        isFromTray,
         now: start,
         isDragging: false,
       };
-      if (ball !== null && !press.isInHand) choose.select(ball);
+      if (ball !== null && !isFromTray && !press.isInHand) choose.select(ball);
     },
+    wasDragged: () => wasDragged,
     onPointerMove(event) {
       if (press === null || event.pointerId !== press.pointerId) return;
       press.now = within(press.corner, event);
       if (press.ball === null) return;
       if (!press.isDragging && apart(press.now, press.start) > TAP_PX) {
         press.isDragging = true;
+        wasDragged = true;
         choose.select(press.ball);
       }
       if (press.isDragging && frame === 0) frame = requestAnimationFrame(follow);
@@ -112,8 +131,8 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
       press.now = within(press.corner, event);
       const ended = stop();
       if (ended?.isDragging) {
-        dragTo(ended);
-        choose.endDrag();
+        if (dragTo(ended)) choose.endDrag();
+        else choose.cancelDrag();
       } else if (ended && isTapOnCloth(ended)) {
         tapped(ended.now, mode(), choose, board, isSnapping());
       }
@@ -128,6 +147,10 @@ export function createBoardTouch({ choose, board, mode, isSnapping }: TouchPorts
       if (stop()?.isDragging) choose.endDrag();
     },
   };
+}
+
+function isWithin({ widthPx, heightPx }: Canvas, { x, y }: Point): boolean {
+  return x >= 0 && y >= 0 && x <= widthPx && y <= heightPx;
 }
 
 function within(corner: Point, { clientX, clientY }: PointerEvent): Point {

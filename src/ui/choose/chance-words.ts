@@ -6,10 +6,11 @@ import type { Difference } from '../../state/choose/for-most';
 import { ordinal } from '../../units/diamond-count';
 import { formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
-import { easeWords, type Telling } from '../chance-telling';
+import type { Telling } from '../chance-telling';
+import { rangeOfTen } from '../shot/room-words';
 import type { TipTold } from '../shot/tip-told';
 import { tipInWords } from '../shot/tip-words';
-import { percentWords } from './table-words';
+import { tenthsWords } from './pocket-words';
 
 /** One decimal is enough on an axis and in a list. */
 export function shortSpeed(speedMps: number, scale: SpeedScale): string {
@@ -20,15 +21,24 @@ export function shortSpeed(speedMps: number, scale: SpeedScale): string {
   });
 }
 
-/** How often something goes: "41 %"; where no figure is told, "fair". */
-export function shareWords(share: number, telling: Telling): string {
-  return telling === 'figures' ? percentWords(share) : easeWords(share);
+/** A way that goes this much less of all strokes is not called harder, and neither by this much of the best's. */
+const AS_EASY = 0.03;
+const AS_EASY_SHARE = 0.1;
+/** From this much of the best's on it is called much harder (our judgement). */
+const MUCH_HARDER_SHARE = 0.3;
+
+/** How easy a way is beside the easiest, where no figure is told: "about as easy". */
+export function easeBeside(share: number, easiest: number): string {
+  const less = easiest - share;
+  if (less <= 0) return 'easiest';
+  if (less < Math.max(AS_EASY, AS_EASY_SHARE * easiest)) return 'about as easy';
+  return less < MUCH_HARDER_SHARE * easiest ? 'harder' : 'much harder';
 }
 
-/** How far a chance may be off: "For you 35 to 48 of 100 go, by all that is known." */
-export function rangeLine({ low, high }: ChanceRange, whom: string): string {
-  const [least, most] = [Math.round(low * 100), Math.round(high * 100)];
-  return `For ${whom}, as far as is known: ${least} to ${most} %.`;
+/** How far a chance may be off: "For you 3 to 5 in 10, as far as is known."; empty where it hardly is. */
+export function rangeLine(range: ChanceRange, whom: string): string {
+  const ends = rangeOfTen(range);
+  return ends ? `For ${whom} ${ends.join(' to ')} in 10, as far as is known.` : '';
 }
 
 /**
@@ -78,7 +88,7 @@ function apartWords({ option: { stroke: one } }: RankedWay, { option }: RankedWa
 /** Speeds this many times apart are two to a player. */
 const TELLS_APART = 1.15;
 
-/** A cell in words, by straight lines: "⅜ tip right, 1.6 m/s: goes about 41 %". */
+/** A cell in words, by straight lines: "⅜ tip right, 1.6 m/s: goes about 4 in 10". */
 export function cellWords(
   { column, row, best }: ChanceCell,
   { sides, speedsMps }: ChanceGrid,
@@ -88,7 +98,7 @@ export function cellWords(
 ): string {
   const speed = shortSpeed(speedsMps[row] ?? 0, scale);
   const about = telling === 'figures' ? 'goes about ' : '';
-  const goes = best ? `${about}${shareWords(best.chance.share, telling)}` : 'does not go';
+  const goes = best ? `${about}${tenthsWords(best.chance.share, telling)}` : 'does not go';
   return `${sideWords(sides[column] ?? 0, tip)}, ${speed}: ${goes}`;
 }
 

@@ -1,29 +1,26 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { Telling } from '../chance-telling';
-import { capitalised, percentWords } from './table-words';
-import { outcomeWords, reasonWords } from './way-words';
+import { percentWords } from './table-words';
+import { outcomeWords, sentences, tightWords } from './way-words';
 
 /** What the list is ordered by. */
 export function orderWords(hasZone: boolean, telling: Telling, whom: string): string {
-  if (telling === 'ease') {
-    return hasZone ? 'The easiest to make and leave in the zone first' : 'The easiest first';
-  }
-  return hasZone
-    ? `By how often the ball goes for ${whom} and the cue ball ends in the zone`
-    : `By how often the ball goes for ${whom} without a scratch`;
+  return telling === 'ease'
+    ? `For most players, the easiest first${hasZone ? ': pot and zone' : ''}`
+    : `For ${whom}, the likeliest first: pot ${hasZone ? 'and zone' : 'without a scratch'}`;
 }
 
 /** Why most of the ways are no easier; null where each has a reason of its own. */
 export function sharedReason(ways: readonly RankedWay[]): string | null {
-  const reasons = ways.map(reasonWords);
+  const reasons = ways.map(tightWords);
   const count = (reason: string) => reasons.filter((one) => one === reason).length;
   return reasons.find((reason) => 2 * count(reason) > Math.max(2, reasons.length)) ?? null;
 }
 
 /** That reason, to be said once for all of them. */
 export function sharedLine(ways: readonly RankedWay[], shared: string): string {
-  const isAll = ways.every((way) => reasonWords(way) === shared);
-  return `${isAll ? 'All of them' : 'Where nothing else is said'}: ${shared}.`;
+  const isAll = ways.every((way) => tightWords(way) === shared);
+  return `${isAll ? 'All of them' : 'Unless a way says otherwise'}: ${shared}.`;
 }
 
 /**
@@ -37,37 +34,36 @@ export function rowLine(
   telling: Telling,
   sizeWords: (lengthM: number) => string,
 ): string {
-  const reason = reasonWords(ranked);
+  const reason = tightWords(ranked);
   const parts = [
     ...outcomeWords(ranked, telling),
     ...speedWords(ranked),
     ...spreadWords(ranked, sizeWords),
   ];
-  return [parts.join(', '), ...(reason === shared ? [] : [reason])]
-    .filter((part) => part !== '')
-    .map(capitalised)
-    .join('. ');
+  return sentences([...parts, ...(reason === shared ? [] : [reason])]);
 }
 
 /** More room than this for the speed is no more worth telling, as a share of it. */
 const AMPLE = 0.25;
 
-/** How far the speed alone may be off, where that is little: "at most 8 % slower, 12 % faster". */
+/** How far the speed alone may be off, where that is little: "no more than 8 % softer or 12 % firmer". */
 function speedWords({ windows, option: { stroke } }: RankedWay): readonly string[] {
   if (windows === null) return [];
   const offAt = ({ value }: { readonly value: number }) => Math.abs(value / stroke.speedMps - 1);
   const ends = [
-    [offAt(windows.speedMps.low), 'slower'],
-    [offAt(windows.speedMps.high), 'faster'],
+    [offAt(windows.speedMps.low), 'softer'],
+    [offAt(windows.speedMps.high), 'firmer'],
   ] as const;
   const told = ends.filter(([off]) => off < AMPLE);
   if (told.length === 0) return [];
-  return [`at most ${told.map(([off, how]) => `${percentWords(off)} ${how}`).join(', ')}`];
+  return [
+    `hit no more than ${told.map(([off, how]) => `${percentWords(off)} ${how}`).join(' or ')}`,
+  ];
 }
 
 function spreadWords(
   { rest }: RankedWay,
   sizeWords: (lengthM: number) => string,
 ): readonly string[] {
-  return rest.places.length === 0 ? [] : [`cue ball spreads ${sizeWords(rest.sdM)}`];
+  return rest.places.length === 0 ? [] : [`cue ball stops give or take ${sizeWords(rest.sdM)}`];
 }

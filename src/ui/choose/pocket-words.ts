@@ -42,7 +42,7 @@ function whyWords(why: WhyNot): string {
     case 'pocket-closed':
       return 'no way in';
     case 'not-reached':
-      return 'too far';
+      return 'falls short';
     case 'in-the-way':
       return why.what === undefined || why.what === 'jaw'
         ? 'blocked'

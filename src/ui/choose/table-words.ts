@@ -61,10 +61,10 @@ export function acrossWords(
   return `${roughDistance(2 * radiusM, unit, lengthM)} across`;
 }
 
-/** A share in per cent, a little one as "under 1 %". */
+/** A share in per cent, a little one as "under 1 %"; never parted from its sign. */
 export function percentWords(share: number): string {
-  if (share > 0 && share < 0.01) return 'under 1 %';
-  return `${Math.round(share * 100)} %`;
+  if (share > 0 && share < 0.01) return 'under 1\u00a0%';
+  return `${Math.round(share * 100)}\u00a0%`;
 }
 
 export function capitalised(line: string): string {

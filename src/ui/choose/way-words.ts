@@ -8,8 +8,9 @@ import type { Telling } from '../chance-telling';
 import { MISS_WORDS } from '../shot/room-words';
 import type { TipTold } from '../shot/tip-told';
 import { tipInWords } from '../shot/tip-words';
-import { shareWords, shortSpeed } from './chance-words';
-import { capitalised, percentWords } from './table-words';
+import { shortSpeed } from './chance-words';
+import { tenthsWords } from './pocket-words';
+import { capitalised } from './table-words';
 
 /** Said of every raised cue. */
 export const RAISED_LINE =
@@ -54,47 +55,58 @@ function isAtRisk({ clean }: Pick<RankedWay, 'clean'>): boolean {
   return clean < 0.995;
 }
 
-/** What comes of it beside the lead: "goes at all 31 %", "scratch 8 %"; may be empty. */
+/** What comes of it beside the lead: "the pot alone: 3 in 10", "scratch 1 in 10"; may be empty. */
 export function outcomeWords(way: RankedWay, telling: Telling): readonly string[] {
   const { chance, scratch, goodPosition } = way;
-  const goes = telling === 'figures' ? 'goes at all' : 'to make at all';
   return [
-    ...(goodPosition === null && !isAtRisk(way) ? [] : [`${goes} ${shareWords(chance, telling)}`]),
+    ...(goodPosition === null && !isAtRisk(way)
+      ? []
+      : [`the pot alone: ${tenthsWords(chance, telling)}`]),
     ...scratchWords(scratch, telling),
   ];
 }
 
-/** From so often on a scratch is worth a word where there are no figures. */
+/** From so often on a scratch is worth a word. */
 const NOW_AND_THEN = 0.03;
 const OFTEN = 0.15;
 
 function scratchWords(scratch: number, telling: Telling): readonly string[] {
-  if (telling === 'figures') return scratch >= 0.005 ? [`scratch ${percentWords(scratch)}`] : [];
   if (scratch < NOW_AND_THEN) return [];
+  if (telling === 'figures') return [`scratch ${tenthsWords(scratch, telling)}`];
   return [scratch < OFTEN ? 'now and then a scratch' : 'often a scratch'];
 }
 
 /** What comes of it, and why it is no easier, on one line. */
 export function wayLine(ranked: RankedWay, telling: Telling): string {
-  const outcome = capitalised(outcomeWords(ranked, telling).join(', '));
-  const reason = capitalised(reasonWords(ranked));
-  return outcome === '' ? reason : `${outcome}. ${reason}`;
+  return sentences([...outcomeWords(ranked, telling), reasonWords(ranked)]);
 }
 
-/** Why it is no easier, in one line. */
-export function reasonWords({ hardest, windows, option }: RankedWay): string {
-  const lead = LEADS[hardest];
-  if (windows === null || hardest === 'kit') return lead;
+/** One after the other, without the last full stop. */
+export function sentences(parts: readonly string[]): string {
+  return parts.map(capitalised).join('. ');
+}
+
+/** Why it is no easier, in a few words. */
+export function tightWords({ hardest }: RankedWay): string {
+  return hardest === 'kit'
+    ? 'most of the doubt is your kit: measuring it helps'
+    : `the ${TIGHT[hardest]} leaves little room`;
+}
+
+/** The same, and what becomes of strokes that are off. */
+export function reasonWords(way: RankedWay): string {
+  const { hardest, windows, option } = way;
+  const lead = tightWords(way);
+  if (hardest === 'kit' || windows === null) return lead;
   return `${lead}${missWords(endsOf(hardest, windows, option.stroke.side))}`;
 }
 
-const LEADS: Readonly<Record<RankedWay['hardest'], string>> = {
-  direction: 'little room for the line of the cue',
-  side: 'little room for the side',
-  height: 'little room for the tip’s height',
-  elevation: 'little room for how high the butt is',
-  speed: 'speed window narrow',
-  kit: 'hangs on what is not measured of the kit',
+const TIGHT: Readonly<Record<Exclude<RankedWay['hardest'], 'kit'>, string>> = {
+  direction: 'aim',
+  side: 'side',
+  height: 'tip’s height',
+  elevation: 'butt’s height',
+  speed: 'speed',
 };
 
 /** How one strays, and what becomes of it. */
@@ -109,7 +121,7 @@ function endsOf(
 ): readonly Stray[] {
   switch (hardest) {
     case 'direction':
-      return between(windows.aimRad, 'aimed left', 'aimed right');
+      return between(windows.aimRad, 'if aimed left', 'if aimed right');
     case 'side':
       return side < 0
         ? between(windows.side, 'with more', 'with less')
@@ -133,7 +145,7 @@ function between({ low, high }: RoomWindow, lower: string, higher: string): read
 function missWords(ends: readonly Stray[]): string {
   const told = ends.filter(([, endedBy]) => endedBy !== 'range');
   if (told.length === 0) return '';
-  return `; ${told.map(([how, endedBy]) => `${MISS_WORDS[endedBy]} ${how}`).join(', ')}`;
+  return `: ${told.map(([how, endedBy]) => `${MISS_WORDS[endedBy]} ${how}`).join(', ')}`;
 }
 
 /** The stroke in figures: "⅜ tip right, ¼ tip low, cue 3° up, 1.6 m/s". */

@@ -8,14 +8,7 @@ export function FreshStart({ app: { install, router } }: { app: Models<'install'
     <section class="fresh-start" aria-label="First start">
       <p>Nothing of yours is here yet.</p>
       <div class="fresh-start-buttons">
-        <button
-          type="button"
-          class="button"
-          onClick={() => {
-            router.goTo('kit');
-            router.open('backup');
-          }}
-        >
+        <button type="button" class="button" onClick={() => router.visit('kit', 'backup')}>
           Bring a backup in
         </button>
         <button type="button" class="button" onClick={install.dismiss}>

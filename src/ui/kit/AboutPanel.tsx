@@ -19,7 +19,7 @@ export function AboutPanel({ app }: { app: Models<'repair' | 'install' | 'router
           play.
         </p>
         <p>
-          A raised cue can tear the cloth or send a ball off the table: ask the room’s owner first.
+          A raised cue can tear cloth or send the ball off the table: ask the room’s owner first.
         </p>
         <p>
           An answer is as good as its numbers. Defaults are invented examples; yours may differ by

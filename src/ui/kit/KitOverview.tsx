@@ -3,7 +3,9 @@ import type { LaterModels } from '../app-models';
 import { HelpLinks } from '../HelpLinks';
 import { MeasureRow } from '../measure/MeasureRow';
 import { PlayerRow } from '../player/PlayerRow';
+import { DefaultsNote } from './DefaultsNote';
 import { KitPicture } from './KitPicture';
+import { BackButton } from './PanelHeader';
 import { SHELF_LABELS, SHELVES } from './shelf-labels';
 import { seenRecord } from './shelf-words';
 import './KitLists.css';
@@ -20,21 +22,17 @@ export function KitOverview({
 }: {
   app: LaterModels<'player' | 'kit' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
 }) {
-  const { kit, router, news } = app;
+  const { router, news } = app;
   return (
     <>
       <header class="place-head">
+        {router.isVisit.value && <BackButton router={router} />}
         <h1 class="place-title" tabIndex={-1}>
           Kit
         </h1>
         <HelpLinks app={app} />
       </header>
-      {kit.isDefault.value && (
-        <p class="place-note">
-          All of this is a default: invented examples, not your cue yet. Measure it, or copy one and
-          put your own numbers in.
-        </p>
-      )}
+      <DefaultsNote app={app} />
       <ul class="shelf-list">
         <li>
           <MeasureRow app={app} />

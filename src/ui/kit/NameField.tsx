@@ -5,6 +5,7 @@ import type { EditResult } from '../../state/edit-result';
 
 interface Props {
   readonly class?: string;
+  readonly label?: string | undefined;
   /** Gives the name; says why not where it cannot be used. */
   onRename(name: string): EditResult;
   /** The field to type in, with what ties it to its label, and where its name goes. */
@@ -18,14 +19,15 @@ interface FieldTies {
 }
 
 /** A name to type. One that cannot be used is told beside it. */
-export function NameField({ class: className = 'record-name', onRename, children }: Props) {
+export function NameField(props: Props) {
+  const { class: className = 'record-name', label = 'Name', onRename, children } = props;
   const problem = useSignal('');
   const id = useId();
   const problemId = useId();
   const ties = { id, 'aria-invalid': problem.value !== '', 'aria-describedby': problemId };
   return (
     <div class={className}>
-      <label for={id}>Name</label>
+      <label for={id}>{label}</label>
       {children(ties, (name) => {
         const renamed = onRename(name);
         problem.value = renamed.ok ? '' : renamed.problem;

@@ -1,12 +1,19 @@
 import type { Router } from '../route';
 
+/** The way back to where one came from. */
+export function BackButton({ router }: { router: Router }) {
+  return (
+    <button type="button" class="button" onClick={() => router.close()}>
+      <span aria-hidden="true">‹</span> Back
+    </button>
+  );
+}
+
 /** The name of a panel and the way back. */
 export function PanelHeader({ router, title }: { router: Router; title: string }) {
   return (
     <header class="panel-header">
-      <button type="button" class="button" onClick={() => router.close()}>
-        <span aria-hidden="true">‹</span> Back
-      </button>
+      <BackButton router={router} />
       <h1 tabIndex={-1}>{title}</h1>
     </header>
   );

@@ -6,12 +6,13 @@ interface Props {
   readonly app: LaterModels<'kit'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
+  readonly label?: string;
 }
 
 /** A record's name, to type. */
-export function RecordName({ app, shelf, record: { id, name } }: Props) {
+export function RecordName({ app, shelf, record: { id, name }, label }: Props) {
   return (
-    <NameField onRename={(next) => app.kit.rename(shelf, id, next)}>
+    <NameField label={label} onRename={(next) => app.kit.rename(shelf, id, next)}>
       {(field, rename) => (
         <input
           {...field}

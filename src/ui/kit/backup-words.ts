@@ -14,6 +14,7 @@ import {
   TOLD_STORES,
   TOO_MANY_WORDS,
 } from '../../words/store-words';
+import { capital } from '../measure/knowledge-words';
 import { FACES } from '../measure/trials/faces';
 
 /** What a backup holds: "4 cues, 3 cloths, 3 ball sets, 4 tables, your shot and settings." */
@@ -105,8 +106,7 @@ export function changeWords(kind: ContentStore, changes: StoreChanges): string {
 export function nameLines(kind: ContentStore, changes: StoreChanges): readonly string[] {
   return FATES.filter((fate) => changes[fate].length > 0).map((fate) => {
     const words = FATE_WORDS[fate];
-    const fateName = words.charAt(0).toUpperCase() + words.slice(1);
-    return `${fateName}: ${counted(changes[fate].map((name) => nameWords(kind, name)))}.`;
+    return `${capital(words)}: ${counted(changes[fate].map((name) => nameWords(kind, name)))}.`;
   });
 }
 

@@ -9,3 +9,8 @@ export const SHELF_LABELS: Readonly<Record<ShelfName, string>> = {
   balls: 'Balls',
   tables: 'Table',
 };
+
+/** "cloth, balls". */
+export function shelfList(shelves: readonly ShelfName[]): string {
+  return shelves.map((shelf) => SHELF_LABELS[shelf].toLowerCase()).join(', ');
+}

@@ -56,7 +56,7 @@ export function AfterShot({ app, asked }: Props) {
           {last && (
             <p class="place-note">
               {here.length} logged.{' '}
-              {logged ? 'Another result corrects the last.' : 'Now the next of the same.'}
+              {logged ? 'Tap another result to put it right.' : 'Now tap how the next went.'}
             </p>
           )}
         </ShotEntry>

@@ -30,7 +30,7 @@ export function LogOverview({
           {knownWords(known, leans, player.inPlay.value)}
         </p>
       )}
-      <AskOnce app={app} />
+      <AskOnce app={app} panel="question" />
       <button type="button" class="shelf-row" data-opens="test" onClick={() => router.open('test')}>
         <b>Level test</b>{' '}
         <span class="shelf-effect">{testStanding(log.test.tests.value, nowMs())}</span>

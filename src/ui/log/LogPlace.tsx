@@ -1,4 +1,5 @@
 import type { Models } from '../app-models';
+import { QuestionPanel } from '../player/QuestionPanel';
 import { useKeptFocus } from '../use-kept-focus';
 import { LevelTestPanel } from './LevelTestPanel';
 import { LogOverview } from './LogOverview';
@@ -31,5 +32,6 @@ function Page({ app, head, id }: { app: LogModels; head: string; id: string }) {
   if (head === 'shots' && id !== '') return <ShotPanel key={id} app={app} id={id} />;
   if (head === 'test' && id === '') return <LevelTestPanel app={app} />;
   if (head === 'test') return <TestShotPanel app={app} isAnew={id === 'new'} />;
+  if (head === 'question') return <QuestionPanel app={app} />;
   return <LogOverview app={app} />;
 }

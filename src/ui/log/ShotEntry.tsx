@@ -39,56 +39,60 @@ export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) 
       <div class="entry-head">
         <p class="place-note">{shotLine(logged ?? asked, desk.preferences.value, lengthM)}</p>
         {children}
-        {logged && (
-          <div class="entry-more">
-            <button
-              type="button"
-              class="button"
-              aria-pressed={!logged.asMeant}
-              onClick={() => player.strikeOut(logged.id, logged.asMeant)}
-            >
-              Not as meant
-            </button>
-            {canMark && (
-              <button
-                type="button"
-                class="button"
-                aria-expanded={isOnTable}
-                onClick={() => (isMarking.value = !isMarking.value)}
-              >
-                {isOnTable ? 'Done' : 'Where it stopped'}
-              </button>
-            )}
-            {more}
-          </div>
-        )}
         {logged && !canMark && (
           <p class="place-note">
             Where the cue ball stopped can be said of shots laid out on Choose.
           </p>
         )}
       </div>
-      {isOnTable ? (
-        <StoppedTable app={app} shot={logged} onStopped={(cueBall) => correct({ cueBall })} />
-      ) : (
-        <ResultButtons
-          shot={asked.shot}
-          result={logged && toldResult(logged)}
-          isScratched={logged?.scratched ?? isScratched.value}
-          onResult={(result) => {
-            if (logged) return correct({ result });
-            const scratched = isScratched.value;
-            // The next shot of the same begins with nothing said.
-            isScratched.value = false;
-            isMarking.value = false;
-            onLog({ result, scratched, cueBall: null, asMeant: true });
-          }}
-          onScratched={(scratched) => {
-            if (logged) correct({ scratched });
-            else isScratched.value = scratched;
-          }}
-        />
-      )}
+      <div class="entry-foot">
+        <div class="entry-more">
+          {logged && (
+            <>
+              <button
+                type="button"
+                class="button"
+                aria-pressed={!logged.asMeant}
+                onClick={() => player.strikeOut(logged.id, logged.asMeant)}
+              >
+                Not as meant
+              </button>
+              {canMark && (
+                <button
+                  type="button"
+                  class="button"
+                  aria-expanded={isOnTable}
+                  onClick={() => (isMarking.value = !isMarking.value)}
+                >
+                  {isOnTable ? 'Done' : 'Where it stopped'}
+                </button>
+              )}
+              {more}
+            </>
+          )}
+        </div>
+        {isOnTable ? (
+          <StoppedTable app={app} shot={logged} onStopped={(cueBall) => correct({ cueBall })} />
+        ) : (
+          <ResultButtons
+            shot={asked.shot}
+            result={logged && toldResult(logged)}
+            isScratched={logged?.scratched ?? isScratched.value}
+            onResult={(result) => {
+              if (logged) return correct({ result });
+              const scratched = isScratched.value;
+              // The next shot of the same begins with nothing said.
+              isScratched.value = false;
+              isMarking.value = false;
+              onLog({ result, scratched, cueBall: null, asMeant: true });
+            }}
+            onScratched={(scratched) => {
+              if (logged) correct({ scratched });
+              else isScratched.value = scratched;
+            }}
+          />
+        )}
+      </div>
     </div>
   );
 }

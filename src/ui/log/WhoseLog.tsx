@@ -20,14 +20,7 @@ export function WhoseLog({ app: { player, router } }: { app: Models<'player' | '
           onChoose={(id) => player.choose(id)}
         />
       )}
-      <button
-        type="button"
-        class="button"
-        onClick={() => {
-          router.goTo('kit');
-          router.open('players');
-        }}
-      >
+      <button type="button" class="button" onClick={() => router.visit('kit', 'players')}>
         {all.length > 1 ? 'All players' : `Player: ${mine.name}`} <span aria-hidden="true">›</span>
       </button>
     </div>

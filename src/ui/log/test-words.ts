@@ -5,7 +5,7 @@ import { type LevelTest, TEST_SHOTS } from '../../state/log/level-tests';
 import type { Leans } from '../../state/player/leans';
 import { agoWords } from '../../units/ago-words';
 import { ordinal } from '../../units/diamond-count';
-import { angleWords, leanWords } from '../player/learnt-words';
+import { leanWords, scatterWords } from '../player/learnt-words';
 
 interface BedSize {
   readonly lengthM: number;
@@ -25,8 +25,8 @@ const NOTICED_SHARE = 0.03;
 export function testLines(known: KnownPlayer, leans: Leans): readonly string[] {
   const lean = leanWords(leans);
   return [
-    `Your line is off by ${angleWords(known.lineRad)}, nine times in ten.`,
-    lean === '' ? 'No lean to one side stands out.' : `It lies ${lean}.`,
+    `Your line scatters ${scatterWords(known.lineRad)}.`,
+    lean === '' ? 'No lean to one side stands out.' : `It leans ${lean}.`,
     speedLine(known.bias.speedShare),
   ];
 }

@@ -1,16 +1,17 @@
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import type { LaterModels } from '../app-models';
 import { ENOUGH_NOTE, gainWords, toGoWords } from './gain-words';
-import { firstForWords } from './lesson-of';
+
+interface Props {
+  readonly app: LaterModels<'measure' | 'kit' | 'desk'>;
+  readonly earlier: KitKnowledge;
+  /** How many shots were left before it; left out where that is not known. */
+  readonly before: number | null | undefined;
+}
 
 /** What an attempt did to the aim of the shot on Shot, and how much is left to do. */
-export function AimEffect({
-  app: { measure, kit, desk },
-  earlier,
-}: {
-  app: LaterModels<'measure' | 'kit' | 'desk'>;
-  earlier: KitKnowledge;
-}) {
+export function AimEffect({ app, earlier, before }: Props) {
+  const { measure, kit, desk } = app;
   const gain = measure.aimGain(earlier);
   const toGo = measure.toGo.value;
   if (gain === null) return null;
@@ -23,9 +24,7 @@ export function AimEffect({
       <p>
         {words.sureness}; {words.enough}.
       </p>
-      {!gain.isEnough && toGo !== undefined && (
-        <p>{toGoWords(toGo, firstForWords(measure.report.value))}</p>
-      )}
+      <b>{toGo && toGoWords(toGo, before)}</b>
       <p class="place-note">{ENOUGH_NOTE}</p>
     </section>
   );

@@ -2,14 +2,19 @@ import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { type Sureness, surenessOf } from '../../state/measure/sureness';
+import { traitsOf } from '../../state/measure/trial-traits';
 import type { Attempt } from '../../store/attempt';
+
 import type { LaterModels, Models } from '../app-models';
+import { RecordName } from '../kit/RecordName';
 import { AimEffect } from './AimEffect';
 import type { MeasureSession } from './measure-session';
+import { OfferButton } from './OfferButton';
 import { ReadingRows } from './ReadingRows';
 import { doubtOf, SECOND_LOOK, verdictWords } from './reading-doubt';
 import { SecondLook } from './SecondLook';
 import { SurenessList } from './SurenessList';
+import { ToShot } from './ToShot';
 import { shotName } from './trial-words';
 
 interface Props {
@@ -19,16 +24,18 @@ interface Props {
   /** Of the shot. */
   readonly name: string;
   readonly heading: RefObject<HTMLHeadingElement | null>;
+  /** Takes the last step back. */
+  onBack(): void;
 }
 
 /** What came of an attempt: its readings beside what was expected, and what is surer now. */
-export function AttemptResult({ app, session, attempt, name, heading }: Props) {
+export function AttemptResult({ app, session, attempt, name, heading, onBack }: Props) {
   const { measure, router } = app;
   const report = measure.report.value?.shots.find(({ id }) => id === attempt.id) ?? null;
   const foreseen = measure.foreseen.value;
   useEffect(() => measure.foresee(attempt.id), [measure, attempt.id]);
-  const opened = session.opened.value;
-  const earlier = opened?.id === attempt.id ? opened.knowledge : measure.before.value;
+  const opened = session.opened.value?.id === attempt.id ? session.opened.value : null;
+  const earlier = opened?.knowledge ?? measure.before.value;
   const beside = report && foreseen?.id === attempt.id ? foreseen.readings : [];
   const doubt = doubtOf(report, beside, attempt);
   return (
@@ -43,7 +50,9 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
         {measure.isFresh.value ? verdictWords(doubt) : 'Working out what it tells…'}
       </output>
       {SECOND_LOOK.includes(doubt) && <SecondLook app={app} attempt={attempt} />}
-      {measure.isFresh.value && report && <AimEffect app={app} earlier={earlier} />}
+      {measure.isFresh.value && report && (
+        <AimEffect app={app} earlier={earlier} before={opened?.toGo?.shots} />
+      )}
       <ReadingRows
         app={app}
         attempt={attempt}
@@ -57,14 +66,33 @@ export function AttemptResult({ app, session, attempt, name, heading }: Props) {
           <Taught app={app} earlier={earlier} now={measure.knowledge.value} />
         </>
       )}
+      {report && <CueName app={app} attempt={attempt} />}
       <div class="attempt-control">
-        <NextButton app={app} />
-        <button type="button" class="button" onClick={() => router.close()}>
-          To all trials
-        </button>
+        <Onward app={app} />
+        <div class="attempt-foot">
+          <button type="button" class="button" onClick={onBack}>
+            <span aria-hidden="true">↶</span> Not so: step back
+          </button>
+          <button type="button" class="button" onClick={() => router.close()}>
+            To all trials
+          </button>
+        </div>
       </div>
     </section>
   );
+}
+
+/** Asks for a name at the first reading of a cue that began as an example. */
+function CueName({ app, attempt: { shot } }: Pick<Props, 'app' | 'attempt'>) {
+  const { kit, measure } = app;
+  const cue = kit.current.cues.value;
+  const isFirst =
+    cue.origin === 'invented' &&
+    traitsOf(shot.trial).tells.includes('cue') &&
+    measure.shotsReadOn('cues', cue) === 1;
+  return isFirst ? (
+    <RecordName app={app} shelf="cues" record={cue} label="Your cue’s name" />
+  ) : null;
 }
 
 /** Surer by less than this share is not worth a line. */
@@ -84,22 +112,20 @@ function Taught({ app, earlier, now }: TaughtProps) {
   return <SurenessList rows={rows} unit={app.desk.preferences.value.lengthUnit} since="earlier" />;
 }
 
-/** On to the shot that teaches most next. */
-function NextButton({ app }: { app: LaterModels<'measure' | 'desk' | 'router'> }) {
+/** Back to the shot once its aim is sure enough; else on to what serves it, or teaches most. */
+function Onward({ app }: { app: LaterModels<'measure' | 'desk' | 'router'> }) {
   const { measure } = app;
   const [best] = measure.offers.value;
-  if (!best) return null;
-  const name = shotName(best.shot, app.desk.preferences.value.lengthUnit);
+  const isWorking = !measure.isFresh.value && measure.problem.value === null;
+  const isReached = !isWorking && measure.toGo.value?.shots === 0;
   return (
-    <button
-      type="button"
-      class="button button-main"
-      disabled={
-        measure.crowded.value !== null || (!measure.isFresh.value && measure.problem.value === null)
-      }
-      onClick={() => app.router.open(`measure/${app.measure.begin(best.shot)}`)}
-    >
-      Next: {name}
-    </button>
+    <>
+      {isReached && <ToShot router={app.router} />}
+      {best && (
+        <OfferButton app={app} shot={best.shot} isMain={!isReached} isDisabled={isWorking}>
+          Next: {shotName(best.shot, app.desk.preferences.value.lengthUnit)}
+        </OfferButton>
+      )}
+    </>
   );
 }

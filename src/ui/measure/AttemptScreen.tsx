@@ -28,12 +28,24 @@ export function AttemptScreen({ app, session, progress }: Props) {
   useEffect(() => {
     problem.value = '';
     if (now === null || session.opened.peek()?.id === attempt.id) return;
-    session.opened.value = { id: attempt.id, knowledge: app.measure.knowledge.peek() };
+    const { knowledge, toGo } = app.measure;
+    session.opened.value = { id: attempt.id, knowledge: knowledge.peek(), toGo: toGo.peek() };
   }, [app.measure, attempt.id, now, problem, session]);
   const name = shotName(attempt.shot, app.desk.preferences.value.lengthUnit);
+  const back = () => {
+    const undone = stepBack(app, session, progress);
+    problem.value = undone.ok ? '' : undone.problem;
+  };
   if (now === null) {
     return (
-      <AttemptResult app={app} session={session} attempt={attempt} name={name} heading={heading} />
+      <AttemptResult
+        app={app}
+        session={session}
+        attempt={attempt}
+        name={name}
+        heading={heading}
+        onBack={back}
+      />
     );
   }
   return (
@@ -53,10 +65,7 @@ export function AttemptScreen({ app, session, progress }: Props) {
             type="button"
             class="button"
             disabled={attempt.stepsDone.length === 0}
-            onClick={() => {
-              const undone = stepBack(app, session, progress);
-              problem.value = undone.ok ? '' : undone.problem;
-            }}
+            onClick={back}
           >
             <span aria-hidden="true">↶</span> Step back
           </button>

@@ -2,8 +2,8 @@ import type { ComponentChildren, RefObject } from 'preact';
 import { traitsOf } from '../../state/measure/trial-traits';
 import { ButtDrawing } from './ButtDrawing';
 import { buttTarget } from './butt-words';
-import { entryDraft, openingUnit } from './entry-specs';
-import { expectedOf } from './expected-reading';
+import { openingUnit } from './entry-specs';
+import { expectedFigure, expectedOf } from './expected-reading';
 import { RaisedWarning } from './RaisedWarning';
 import { railTouch } from './rail-touch';
 import { StepControl } from './StepControl';
@@ -87,12 +87,14 @@ function Expected({ app, session, attempt, step }: Omit<StepProps, 'problem'>) {
   const expected = expectedOf(app.measure.report.value, attempt.shot, step);
   const name = entryNameOf(step.name);
   if (expected === null || name === null) return null;
-  const unit = openingUnit(name, session.unit.value, app.desk.preferences.value);
-  const draft = entryDraft(name, expected, unit, entryTable(app, attempt));
+  const preferences = app.desk.preferences.value;
+  const unit = openingUnit(name, session.unit.value, preferences);
+  const table = entryTable(app, attempt);
+  const { figure, way } = expectedFigure(name, expected, unit, preferences, table);
   return (
     <span class="attempt-expected">
       {' '}
-      Expected: {draft.figure} {draft.unit} <WayWord word={draft.word} />
+      Expected: {figure} <WayWord word={way} />
     </span>
   );
 }

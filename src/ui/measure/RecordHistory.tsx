@@ -6,7 +6,7 @@ import { steady } from '../../state/steady';
 import type { ShelfName, Shelves } from '../../store/records';
 import { dayWords } from '../../units/ago-words';
 import type { LaterModels } from '../app-models';
-import { CHANGES, eraWords } from './knowledge-words';
+import { CHANGES, capital, eraWords } from './knowledge-words';
 import './RecordHistory.css';
 
 interface Props {
@@ -43,7 +43,7 @@ export function RecordHistory({ app, shelf, record }: Props) {
           class="button"
           onClick={() => note(kit.markChange(shelf, record.id, CHANGES[shelf]))}
         >
-          {CHANGES[shelf].charAt(0).toUpperCase() + CHANGES[shelf].slice(1)}
+          {capital(CHANGES[shelf])}
         </button>
         {last && (
           <button

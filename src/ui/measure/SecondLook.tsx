@@ -1,25 +1,22 @@
 import type { Attempt } from '../../store/attempt';
 import type { LaterModels } from '../app-models';
+import { OfferButton } from './OfferButton';
 
 /** What can be done at once about an attempt that looks wrong. */
 export function SecondLook({
-  app: { measure, router },
+  app,
   attempt,
 }: {
   app: LaterModels<'measure' | 'router'>;
   attempt: Attempt;
 }) {
+  const { measure } = app;
   const { id, shot, isStruckOut } = attempt;
   return (
     <div class="record-actions">
-      <button
-        type="button"
-        class="button"
-        disabled={measure.crowded.value !== null}
-        onClick={() => router.open(`measure/${measure.begin(shot)}`)}
-      >
+      <OfferButton app={app} shot={shot}>
         Play it again
-      </button>
+      </OfferButton>
       <button type="button" class="button" onClick={() => measure.strikeOut(id, !isStruckOut)}>
         {isStruckOut ? 'Take back in' : 'Strike out'}
       </button>

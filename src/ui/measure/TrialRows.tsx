@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import type { TrialOffer } from '../../state/measure/measure-model';
 import { traitsOf } from '../../state/measure/trial-traits';
 import type { LaterModels } from '../app-models';
@@ -6,15 +7,17 @@ import { shotName } from './trial-words';
 import { FACES } from './trials/faces';
 import '../kit/KitLists.css';
 
-/** Every other trial: what it teaches, how often it was done, how long it takes. */
+/** Every trial: what it teaches, how often it was done, how long it takes. */
 export function TrialRows({ app }: { app: LaterModels<'measure' | 'desk' | 'router'> }) {
-  const others = app.measure.offers.value.slice(1);
-  if (others.length === 0) return null;
+  const offers = app.measure.offers.value;
+  // What teaches most is known only after a while: rows stay where they were first seen.
+  const order = useRef(offers.map(({ trial }) => trial)).current;
+  const rows = [...offers].sort((a, b) => order.indexOf(a.trial) - order.indexOf(b.trial));
   return (
-    <section class="measure-part" aria-labelledby="other-trials">
-      <h2 id="other-trials">Other trials</h2>
+    <section class="measure-part" aria-labelledby="all-trials">
+      <h2 id="all-trials">All trials</h2>
       <ul class="shelf-list">
-        {others.map((offer) => (
+        {rows.map((offer) => (
           <li key={offer.trial}>
             <TrialRow app={app} offer={offer} />
           </li>

@@ -66,7 +66,8 @@ export function entryDraft(
   table: RunTable,
 ): KeypadDraft {
   const size = Math.abs(inUnit(name, value, unit, table));
-  return { figure: `${Number(size.toFixed(DECIMALS[unit]))}`, unit, word: wayOf(name, value) };
+  const figure = `${Number(size.toFixed(DECIMALS[unit]))}`;
+  return { figure, unit, word: wayOf(name, value), isWhole: true };
 }
 
 const DECIMALS: Readonly<Record<EntryUnit, number>> = {

@@ -1,9 +1,11 @@
+import type { ToGo } from '../../engine/fit/fit-report';
 import type { AimGain } from '../../state/measure/aim-gain';
 import { directionWord } from '../../units/direction-word';
 import { DISTANCE_UNITS } from '../../units/distance-unit';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import type { LengthUnit } from '../../units/unit-names';
+import { quantityName } from './trial-words';
 
 /** What readings did to an aim, in the parts in which it is told. */
 export interface GainWords {
@@ -40,17 +42,20 @@ function enoughWords(enoughM: number, tableLengthM: number): string {
 }
 
 /**
- * How many more shots until the aim of the shot on Shot is good enough.
- * @param shots null: more than are told
- * @param first what the best of them teaches, which the shot under Next need not; null: not known
+ * How many more shots until the aim of the shot on Shot is good enough, and what the next is for.
+ * @param before how many it was before the last shot; left out where that is not known
  */
-export function toGoWords(shots: number | null, first: string | null): string {
-  if (shots === 0) return 'Good enough for the shot on Shot.';
-  const count = shots === null ? 'More than a dozen' : `About ${shots}`;
-  const lesson = first === null ? '' : `, ${shots === 1 ? '' : 'first '}for ${first},`;
-  return `${count} more ${shots === 1 ? 'shot' : 'shots'}${lesson} until it is good enough for the shot on Shot.`;
+export function toGoWords({ shots, first }: ToGo, before?: number | null | undefined): string {
+  if (shots === 0) return '✓ Good enough for the shot you have.';
+  const isAsBefore = before !== undefined && left(before) <= left(shots);
+  const why = isAsBefore ? ' As before: this helped little.' : '';
+  const next = first ? ` The next is for ${quantityName(first.teaches)}.` : '';
+  return `About ${shots ?? '12 or'} more ${shots === 1 ? 'shot' : 'shots'} until good enough for the shot you have.${why}${next}`;
+}
+
+function left(shots: number | null): number {
+  return shots ?? Number.POSITIVE_INFINITY;
 }
 
 /** What good enough means, said once. */
-export const ENOUGH_NOTE =
-  'Good enough: two times in three the aim is within what the pocket on Shot forgives.';
+export const ENOUGH_NOTE = 'Within what the pocket forgives, two times in three.';

@@ -14,35 +14,41 @@ export interface KeypadDraft {
   readonly figure: string;
   readonly unit: EntryUnit;
   readonly word: EntryWord;
+  /** Put there whole, as by a touch of the rail: the next digit begins anew. */
+  readonly isWhole?: boolean;
 }
 
 const UNITS: readonly EntryUnit[] = ['mm', 'cm', 'in', 'm', 'diamonds', 's'];
 const WORDS: readonly EntryWord[] = ['left', 'right', 'on', 'back', 'tapped'];
 const NO_FIGURE = '–';
+const WHOLE = 'whole';
 /** More digits than any reading has. */
 const MOST_LETTERS = 7;
 
 /** As it is kept: "0.75 diamonds left". */
-export function draftText({ figure, unit, word }: KeypadDraft): string {
-  return `${figure === '' ? NO_FIGURE : figure} ${unit} ${word}`.trimEnd();
+export function draftText({ figure, unit, word, isWhole }: KeypadDraft): string {
+  const told = figure === '' ? NO_FIGURE : figure;
+  return `${told} ${unit} ${word}${isWhole ? ` ${WHOLE}` : ''}`.trimEnd();
 }
 
 /** Reads what was kept; a blank one in the given unit where it cannot be read. */
 export function parseDraft(text: string | null, unit: EntryUnit): KeypadDraft {
-  const [figure = '', unitText = '', wordText = ''] = (text ?? '').split(' ');
+  const [figure = '', unitText = '', wordText = '', whole] = (text ?? '').split(' ');
   return {
     figure: /^[\d.]{1,7}$/.test(figure) ? figure : '',
     unit: UNITS.find((name) => name === unitText) ?? unit,
     word: WORDS.find((name) => name === wordText) ?? '',
+    ...(whole === WHOLE && { isWhole: true }),
   };
 }
 
 /** The draft after a key: a digit, the point, or `delete`. */
-export function keyed(draft: KeypadDraft, key: string): KeypadDraft {
-  const { figure } = draft;
+export function keyed({ isWhole, ...draft }: KeypadDraft, key: string): KeypadDraft {
   if (key === 'delete') {
+    const { figure } = draft;
     return figure === '' ? { ...draft, word: '' } : { ...draft, figure: figure.slice(0, -1) };
   }
+  const figure = isWhole ? '' : draft.figure;
   if (figure.length >= MOST_LETTERS) return draft;
   if (key === '.') {
     return figure.includes('.') ? draft : { ...draft, figure: figure === '' ? '0.' : `${figure}.` };

@@ -83,6 +83,7 @@ export function adviceWords(advice: Advice): string {
   return `${capital(quantityName(advice.quantity.quantity))} hangs on ${stray}. ${remedy}`;
 }
 
-function capital(text: string): string {
+/** With its first letter as a sentence begins. */
+export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

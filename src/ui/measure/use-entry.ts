@@ -60,7 +60,9 @@ export function useEntry({ app, session, attempt, step, problem }: StepProps): E
     choose: (word) => keep({ ...draftNow(), word }),
     setUnit(next) {
       session.unit.value = next;
-      keep({ ...draftNow(), unit: next });
+      const { isWhole, ...draft } = draftNow();
+      // What was put there whole was so in its own unit.
+      keep({ ...draft, figure: isWhole ? '' : draft.figure, unit: next });
     },
     setTapped: (seconds) => keep({ figure: seconds.toFixed(2), unit: 's', word: 'tapped' }),
     clear: () => keep({ figure: '', unit, word: '' }),

@@ -1,18 +1,12 @@
-import { isUntold } from '../../state/player/player-question';
 import type { Models } from '../app-models';
-import { forWords, isStandIn } from './player-words';
+import { forWords } from './player-words';
 import './AskLine.css';
-
-/** Whether nothing is known of whoever plays, and they were never asked. */
-function isToBeAsked({ player }: Models<'player'>): boolean {
-  const now = player.inPlay.value;
-  return !now.wasAsked && !isStandIn(now) && isUntold(player.question.value);
-}
 
 /** One line on Shot, until it is answered or skipped for good: the way to a chance of one's own. */
 export function AskLine({ app }: { app: Models<'player' | 'router'> }) {
   const { player, router } = app;
-  if (!isToBeAsked(app)) return null;
+  const now = player.inPlay.value;
+  if (now.wasAsked || now.madeOf10 !== null) return null;
   return (
     <section class="ask-line" aria-label="Whom it is told for">
       <button
@@ -22,7 +16,10 @@ export function AskLine({ app }: { app: Models<'player' | 'router'> }) {
         onClick={() => router.open('question')}
       >
         <span>
-          How often would {forWords(player.inPlay.value)} make it? <b>Answer one question</b>
+          {player.isKnown.value
+            ? 'Told from few shots. '
+            : `How often would ${forWords(now)} make it? `}
+          <b>Answer one question</b>
         </span>
         <span aria-hidden="true">›</span>
       </button>

@@ -2,10 +2,11 @@ import type { Models } from '../app-models';
 import { PanelHeader } from '../kit/PanelHeader';
 import { TheQuestion } from './TheQuestion';
 
-/** The one question as a panel of Shot, and the way back to the shot once it is answered. */
+/** The one question as a panel, and the way back to where it was asked for. */
 export function QuestionPanel({ app }: { app: Models<'player' | 'kit' | 'router'> }) {
   const { player, router } = app;
-  const isAnswered = player.inPlay.value.madeOf10 !== null;
+  const { madeOf10, wasAsked } = player.inPlay.value;
+  const isAnswered = madeOf10 !== null;
   return (
     <>
       <PanelHeader router={router} title="One question" />
@@ -14,7 +15,7 @@ export function QuestionPanel({ app }: { app: Models<'player' | 'kit' | 'router'
         type="button"
         class={isAnswered ? 'button button-main' : 'button'}
         onClick={() => {
-          if (!isAnswered) player.putAside();
+          if (!wasAsked) player.putAside();
           router.close();
         }}
       >

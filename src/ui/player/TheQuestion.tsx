@@ -5,7 +5,7 @@ import { pathThrough } from '../../diagram/table-rails';
 import { shapeOf } from '../../state/table-in-play';
 import type { Models } from '../app-models';
 import { PlainTable, TwoBalls } from '../PlainTable';
-import { angleWords } from './learnt-words';
+import { scatterWords } from './learnt-words';
 import { forWords } from './player-words';
 import './TheQuestion.css';
 
@@ -57,7 +57,7 @@ function widthWords({ player }: Models<'player'>): string {
   if (known === null || !player.isFresh.value) return player.problem.value ?? 'Working it out…';
   const who = forWords(player.inPlay.value);
   const whose = who === 'you' ? 'your' : `${who}’s`;
-  return `That makes ${whose} line ${angleWords(known.lineRad)}, nine times in ten.`;
+  return `That makes ${whose} line scatter ${scatterWords(known.lineRad)}.`;
 }
 
 /** In the drawing's own units. */

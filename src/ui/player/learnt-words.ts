@@ -10,9 +10,14 @@ import { forWords } from './player-words';
 const HUNDREDTHS = { ...DEGREES, decimals: 2, leastDecimals: 2 };
 const figure = (angleRad: number) => formatNumber(degreesOf(angleRad), HUNDREDTHS);
 
-/** "0.15° (0.11 to 0.20)": in its middle, and how far it may be off nine times in ten. */
+/** "0.15° (0.11 to 0.20)": in its middle, and the ends of its central nine tenths. */
 export function angleWords({ value, low, high }: KnownFigure): string {
   return `${figure(value)}° (${figure(low)} to ${figure(high)})`;
+}
+
+/** The same of a line's scatter, as a sentence goes on; its lean is told apart from it. */
+export function scatterWords({ value, low, high }: KnownFigure): string {
+  return `by ${figure(value)}°, between ${figure(low)}° and ${figure(high)}° (9 chances in 10)`;
 }
 
 /** What it is learnt from: "From 43 shots", "From 6 made of 10 and 43 shots". */
@@ -24,11 +29,11 @@ function sourceWords({ shots }: Pick<KnownPlayer, 'shots'>, { madeOf10 }: Player
   return `From ${told.join(' and ')}`;
 }
 
-/** All in one: "From 43 shots: your line is off by 0.15° (0.11 to 0.20), a touch full on cuts." */
+/** All in one: "From 43 shots: your line scatters by 0.15°, …, and leans a touch full on cuts." */
 export function knownWords(known: KnownPlayer, leans: Leans, player: Player): string {
   const lean = leanWords(leans);
-  const off = `${whoseWords(player)} line is off by ${angleWords(known.lineRad)}`;
-  return `${sourceWords(known, player)}: ${off}${lean === '' ? '' : `, ${lean}`}.`;
+  const line = `${whoseWords(player)} line scatters ${scatterWords(known.lineRad)}`;
+  return `${sourceWords(known, player)}: ${line}${lean === '' ? '' : `, and leans ${lean}`}.`;
 }
 
 /** Less than this, rad, nobody would notice. */

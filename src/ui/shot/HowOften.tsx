@@ -14,7 +14,7 @@ export function HowOften({
   app,
   assessed,
 }: {
-  app: Models<'room' | 'player' | 'kit'>;
+  app: Models<'room' | 'player' | 'router'>;
   assessed: Assessed;
 }) {
   const telling = tellingOf(app);
@@ -37,7 +37,7 @@ export function HowOften({
         />
       </dl>
       <WidthNote range={range} />
-      <AskOnce app={app} />
+      <AskOnce app={app} panel="why/question" />
       <p class="why-note">
         Tries drawn from the player’s scatter. A pocket is a gap of that width square to the ball’s
         way: no jaws, no rails.
@@ -69,7 +69,7 @@ function ChanceRow({ term, chance: { share }, telling, range }: RowProps) {
   return (
     <WhyRow term={term}>
       <b>{telling === 'figures' ? chanceWords(share) : easeWords(share)}</b>
-      {range && ` (${range[0]} to ${range[1]}, nine times in ten)`}
+      {range && ` (${range[0]} to ${range[1]}, 9 chances in 10)`}
     </WhyRow>
   );
 }

@@ -1,41 +1,54 @@
 import type { ShelfName } from '../../store/records';
 import type { Models } from '../app-models';
 import { HelpLinks } from '../HelpLinks';
-import { SHELF_LABELS } from '../kit/shelf-labels';
+import { shelfList } from '../kit/shelf-labels';
+import type { Router } from '../route';
 import './KitStrip.css';
 
-/** What the shot is played with, in one line; a tap goes to Kit. Beside it the ways to measuring, words and settings. */
-export function KitStrip({ app }: { app: Models<'kit' | 'measure' | 'router'> }) {
-  const { kit, router, measure } = app;
+/**
+ * What the shot is played with, in one line; a tap goes to Kit. Of a shot that was laid on Choose it
+ * says which, and leads back there. Beside it the ways to measuring, words and settings.
+ */
+export function KitStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' | 'router'> }) {
+  const { shot, kit, router, measure } = app;
+  const laid = shot.laid.value;
   const { cues, cloths, tables } = kit.current;
   const measured = measure.measured.value;
   const defaults = kit.defaults.value.filter((shelf) => !measured.includes(shelf));
   return (
     <div class="kit-strip">
-      <button type="button" class="kit-strip-names" onClick={() => router.goTo('kit')}>
+      <button
+        type="button"
+        class="kit-strip-names"
+        onClick={() => (laid ? router.goTo('choose') : router.visit('kit', ''))}
+      >
         <span>
-          <b>{cues.value.name}</b>
-          <span class="kit-strip-others">
-            {' '}
-            · {cloths.value.name} · {tables.value.name}
-          </span>
+          <b>{laid ? `${laid.ball} into ${laid.pocket.replace('-', ' ')}` : cues.value.name}</b>
+          {laid ? (
+            ', as laid'
+          ) : (
+            <span class="kit-strip-others">
+              {' '}
+              · {cloths.value.name} · {tables.value.name}
+            </span>
+          )}
         </span>
       </button>
-      {measure.isSettled.value && <DefaultsFlag defaults={defaults} />}
+      {measure.isSettled.value && <DefaultsFlag defaults={defaults} router={router} />}
       <HelpLinks app={app} />
     </div>
   );
 }
 
 /** Says what of the kit in play is nobody's own, until nothing is, and leads to measuring it. */
-function DefaultsFlag({ defaults }: { defaults: readonly ShelfName[] }) {
+function DefaultsFlag({ defaults, router }: { defaults: readonly ShelfName[]; router: Router }) {
   if (defaults.length === 0) return null;
   const words = defaults.includes('cues')
     ? 'Not your cue yet.'
-    : `Still defaults: ${defaults.map((shelf) => SHELF_LABELS[shelf].toLowerCase()).join(', ')}.`;
+    : `Still defaults: ${shelfList(defaults)}.`;
   return (
-    <a class="kit-strip-flag" href="#kit/measure">
+    <button type="button" class="kit-strip-flag" onClick={() => router.visit('kit', 'measure')}>
       {words} <b>Measure it</b>
-    </a>
+    </button>
   );
 }

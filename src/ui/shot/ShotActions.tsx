@@ -49,7 +49,8 @@ interface ArrowProps {
   onPress(): void;
 }
 
-function ArrowButton({ name, arrow, isOff, onPress }: ArrowProps) {
+/** A step back or forth, as an arrow. */
+export function ArrowButton({ name, arrow, isOff, onPress }: ArrowProps) {
   return (
     <button type="button" class="button" aria-label={name} disabled={isOff} onClick={onPress}>
       <span aria-hidden="true">{arrow}</span>

@@ -42,7 +42,7 @@ export function ShotPlace({ app, late }: Props) {
           {(After) => <After />}
         </LatePart>
       )}
-      {panel === 'question' && (
+      {panel.endsWith('question') && (
         <LatePart part={late.question} reload={app.news.reload}>
           {(Question) => <Question app={app} />}
         </LatePart>
@@ -56,6 +56,7 @@ export function ShotPlace({ app, late }: Props) {
 const SHEETS: ReadonlyMap<string, string> = new Map([
   ['after', 'kit-place is-after is-open'],
   ['question', 'kit-place'],
+  ['why/question', 'kit-place'],
 ]);
 
 interface PageProps extends Props {

@@ -45,7 +45,7 @@ function Explanation({
   app,
   last,
 }: {
-  app: Models<'shot' | 'room' | 'player' | 'kit' | 'desk'>;
+  app: Models<'shot' | 'room' | 'player' | 'kit' | 'desk' | 'router'>;
   last: Answered;
 }) {
   const preferences = app.desk.preferences.value;

@@ -64,7 +64,7 @@ describe('the words under a table', () => {
   );
 
   it('say which side is left where it lies, and less of it where letters are large', () => {
-    expect(endWords(lying, 13)).toEqual(['break end · left is above', 'far end']);
+    expect(endWords(lying, 13)).toEqual(['from the break end, left is up', 'far end']);
     expect(endWords(lying, 26)).toEqual(['break end', 'far end']);
     expect(endWords(lying, 60)).toEqual(['break end', '']);
   });

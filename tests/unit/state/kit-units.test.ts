@@ -22,6 +22,31 @@ it('shows and takes the numbers of the kit in inches where those are set', async
   });
 });
 
+it('goes over to inches in all that is short where distances are told in them', async () => {
+  const { desk } = await openKit();
+  desk.setPreference('lengthUnit', 'cm');
+  desk.setPreference('distanceUnit', 'diamonds');
+  expect(desk.preferences.value.lengthUnit).toBe('cm');
+  desk.setPreference('distanceUnit', 'in');
+  expect(desk.preferences.value.lengthUnit).toBe('in');
+  desk.setPreference('distanceUnit', 'diamonds');
+  expect(desk.preferences.value.lengthUnit).toBe('in');
+  desk.setPreference('distanceUnit', 'in');
+  desk.setPreference('lengthUnit', 'mm');
+  expect(desk.preferences.value).toMatchObject({ distanceUnit: 'in', lengthUnit: 'mm' });
+});
+
+it('tells a table in inches where small lengths are told in them', async () => {
+  const { kit, desk } = await openKit();
+  desk.setPreference('lengthUnit', 'in');
+  const [length] = kit
+    .figures('tables', kit.current.tables.value.id)
+    .flatMap((figure) => (figure.path === 'lengthM' ? [figure] : []));
+  // A nine-foot bed is 100 in long (WPA).
+  expect(length).toMatchObject({ facts: { symbol: 'in' } });
+  expect(length?.figure).toBeCloseTo(100, 9);
+});
+
 it('goes on in millimetres and metres where diamonds are counted', async () => {
   const { kit, desk } = await openKit();
   desk.setPreference('distanceUnit', 'diamonds');

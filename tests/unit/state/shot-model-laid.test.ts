@@ -63,10 +63,27 @@ describe('how a shot lies on the table', () => {
 
   it('comes with a shot that was worked out elsewhere, and goes when that is taken back', () => {
     const { model, desk } = openShot({ headingRad: null });
-    model.ask({ shot: { ...desk.shot.value, headingRad: -0.4 }, pocket: desk.pocket.value });
+    const asked = { shot: { ...desk.shot.value, headingRad: -0.4 }, pocket: desk.pocket.value };
+    model.ask(asked, { ball: 3, pocket: 'far-left' });
     expect(model.shot.value.headingRad).toBe(-0.4);
     model.undo();
     expect(model.shot.value.headingRad).toBeNull();
+  });
+
+  it('says of what ball and pocket it was asked, until it lies otherwise', () => {
+    const { model, desk } = openShot({ headingRad: null });
+    expect(model.laid.value).toBeNull();
+    const asked = { shot: { ...desk.shot.value, headingRad: -0.4 }, pocket: desk.pocket.value };
+    model.ask(asked, { ball: 3, pocket: 'far-left' });
+    expect(model.laid.value).toEqual({ ball: 3, pocket: 'far-left' });
+    model.nudge('speed', 1);
+    expect(model.laid.value).toEqual({ ball: 3, pocket: 'far-left' });
+    model.nudge('cut', 1);
+    expect(model.laid.value).toBeNull();
+    model.undo();
+    expect(model.laid.value).toEqual({ ball: 3, pocket: 'far-left' });
+    model.nudge('distance', 1);
+    expect(model.laid.value).toBeNull();
   });
 
   it('is held with the shot, and exchanged with it', () => {

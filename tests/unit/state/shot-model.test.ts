@@ -58,7 +58,7 @@ describe('a shot worked out elsewhere', () => {
     const before = model.shot.value;
     const shot = { ...before, distanceM: 0.7, side: 0.2 };
     const pocket = { distanceM: 0.4, mouthM: 0.1 };
-    model.ask({ shot, pocket });
+    model.ask({ shot, pocket }, { ball: 3, pocket: 'far-left' });
     expect(model.shot.value).toEqual(shot);
     expect(model.problems.speed.value).toBeNull();
     expect(model.fields.mouth.value.figure).toBeCloseTo(100, 9);

@@ -25,7 +25,7 @@ const assessed = (low: number, high: number) =>
 it('tells a chance by one figure with one width, and nothing of how it was drawn', () => {
   const { container } = render(<HowOften app={app} assessed={assessed(0.41, 0.83)} />);
   const rows = [...container.querySelectorAll('dd')].map(({ textContent }) => textContent);
-  expect(rows).toEqual(['about 6 in 10 (4 to 8, nine times in ten)', 'about 7 in 10']);
+  expect(rows).toEqual(['about 6 in 10 (4 to 8, 9 chances in 10)', 'about 7 in 10']);
   expect(container.textContent).toMatch(/From 4 to 8 is for what is not known of the player yet/);
   expect(container.textContent).not.toMatch(/±|%/);
 });

@@ -18,9 +18,9 @@ const known = (shots: number) =>
 const LEVEL = { straight: NONE, cutLeft: NONE, cutRight: NONE };
 
 describe('words for what is known of a player', () => {
-  it('say from what, how far off the line is, and nothing of a lean that is not clear', () => {
+  it('say from what, how far the line scatters, and nothing of a lean that is not clear', () => {
     expect(knownWords(known(43), LEVEL, NEWCOMER)).toBe(
-      'From 43 shots: their line is off by 0.15° (0.11 to 0.20).',
+      'From 43 shots: their line scatters by 0.15°, between 0.11° and 0.20° (9 chances in 10).',
     );
     expect(knownWords(known(0), LEVEL, YOU)).toMatch(/^From 6 made of 10: your line /);
     expect(knownWords(known(1), LEVEL, STUDENT)).toMatch(/^From 6 made of 10 and 1 shot: their /);
@@ -39,9 +39,9 @@ describe('words for what is known of a player', () => {
     ],
     ['a touch right on straight ones', { straight: figure(0.05, 0.01, 0.1) }],
     ['left on straight ones', { straight: figure(-0.3, -0.4, -0.1) }],
-  ])('say that it lies %s', (lean, leans) => {
+  ])('tell its lean apart from that: %s', (lean, leans) => {
     expect(knownWords(known(43), { ...LEVEL, ...leans }, NEWCOMER)).toBe(
-      `From 43 shots: their line is off by 0.15° (0.11 to 0.20), ${lean}.`,
+      `From 43 shots: their line scatters by 0.15°, between 0.11° and 0.20° (9 chances in 10), and leans ${lean}.`,
     );
   });
 

@@ -30,43 +30,55 @@ function models(players: readonly Player[], played: readonly PlayedShot[] = []) 
 const press = (name: string | RegExp) => screen.getByRole('button', { name }).click();
 
 describe('the question', () => {
-  it('is asked kindly where a chance is told for nobody, and answered by one tap', async () => {
+  const button = () => screen.queryByRole('button', { name: /one question/ });
+
+  it('is a line beside a chance that is told for nobody, and answered by one tap on its panel', async () => {
     const app = models([NEWCOMER]);
-    render(<AskOnce app={app} />);
-    press('Ask me');
+    const { rerender } = render(<AskOnce app={app} panel="question" />);
+    press(/^Chances for Newcomer: one question/);
+    expect(app.router.route.value.panel).toBe('question');
+    rerender(<QuestionPanel app={app} />);
     await screen.findByText(/How many of ten does Newcomer make/);
     expect(screen.getAllByRole('button', { name: /^\d+$/ })).toHaveLength(11);
     press('7');
-    await screen.findByText(/^That makes Newcomer’s line .*°/);
+    await screen.findByText(/^That makes Newcomer’s line scatter by .*°, between/);
     expect(app.player.inPlay.value).toMatchObject({ madeOf10: 7, wasAsked: true });
     press('7');
     expect(app.player.inPlay.value.madeOf10).toBeNull();
     await screen.findByRole('button', { name: '7', pressed: false });
     press('7');
     (await screen.findByRole('button', { name: 'Done' })).click();
-    await expect.poll(() => screen.queryByRole('region')).toBeNull();
+    rerender(<AskOnce app={app} panel="question" />);
+    expect(button()).toBeNull();
   });
 
-  it('is not asked twice, but can be come back to', async () => {
-    const app = models([NEWCOMER]);
-    render(<AskOnce app={app} />);
-    press('Not now');
-    await screen.findByText(/Told for most players, not for Newcomer/);
-    expect(screen.queryByRole('button', { name: 'Not now' })).toBeNull();
-    press('The question');
-    await screen.findByText(/How many of ten/);
+  it('can be come back to while nothing is known of whom it was skipped for', () => {
+    render(<AskOnce app={models([{ ...NEWCOMER, wasAsked: true }])} panel="question" />);
+    expect(button()).toBeTruthy();
+  });
+
+  it('stays after the first shots are logged, until it is answered or skipped', async () => {
+    const app = models([NEWCOMER], [{ ...PLAIN_SHOT, playerId: NEWCOMER.id }]);
+    await expect.poll(() => app.player.isKnown.value).toBe(true);
+    const { rerender } = render(<AskOnce app={app} panel="question" />);
+    expect(button()?.textContent).toMatch(/^Surer for Newcomer/);
+    app.player.putAside();
+    rerender(<AskOnce app={app} panel="question" />);
+    await expect.poll(button).toBeNull();
   });
 
   it('is asked of whom an invented player stood for, and of them only once', async () => {
     const app = models([{ ...STUDENT, wasAsked: false }]);
-    const { container } = render(<AskOnce app={app} />);
-    expect(container.textContent).toContain('as for the player chosen before');
-    press('Not now');
-    await expect.poll(() => container.textContent).toBe('');
+    const { rerender } = render(<AskOnce app={app} panel="question" />);
+    expect(button()?.textContent).toMatch(/^Chances for/);
+    rerender(<QuestionPanel app={app} />);
+    press('Done');
+    rerender(<AskOnce app={app} panel="question" />);
+    expect(button()).toBeNull();
   });
 
   it('is not asked of whom something is known', () => {
-    const { container } = render(<AskOnce app={models([STUDENT])} />);
+    const { container } = render(<AskOnce app={models([STUDENT])} panel="question" />);
     expect(container.textContent).toBe('');
   });
 });
@@ -101,8 +113,15 @@ describe('the question on Shot', () => {
     await expect.poll(line).toBeNull();
   });
 
+  it('stays, in other words, once shots are logged', async () => {
+    const app = models([NEWCOMER], [{ ...PLAIN_SHOT, playerId: NEWCOMER.id }]);
+    await expect.poll(() => app.player.isKnown.value).toBe(true);
+    render(<AskLine app={app} />);
+    expect(line()?.textContent).toMatch(/^Told from few shots\. Answer one question/);
+  });
+
   it.each([
-    ['something is known', STUDENT],
+    ['the answer is known', STUDENT],
     ['an invented player stood for', { ...STUDENT, wasAsked: false }],
   ])('takes no line of whom %s', (_, player) => {
     render(<AskLine app={models([player])} />);

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { createRouter, parseHash } from '../../../src/ui/route';
+import { createRouter, parseHash, type Router } from '../../../src/ui/route';
 
 describe('an address', () => {
   it.each([
@@ -52,6 +52,41 @@ describe('the router', () => {
     router.close();
     expect(history.length).toBe(before);
     expect(router.route.value).toEqual({ place: 'shot', panel: '' });
+  });
+
+  const atPlace = (router: Router) => expect.poll(() => router.route.value);
+
+  it('comes back from a visit to the place it was made from, through the panels opened there', async () => {
+    const router = createRouter(window);
+    router.visit('kit', 'measure');
+    router.open('measure/one');
+    router.open('measure/two');
+    router.close();
+    await atPlace(router).toEqual({ place: 'kit', panel: 'measure' });
+    router.close();
+    await atPlace(router).toEqual({ place: 'shot', panel: '' });
+  });
+
+  it('comes back from a visit to a whole place, and says that it can', async () => {
+    const router = createRouter(window);
+    router.visit('kit', '');
+    expect(router.isVisit.value).toBe(true);
+    router.open('cues');
+    expect(router.isVisit.value).toBe(false);
+    router.close();
+    await atPlace(router).toEqual({ place: 'kit', panel: '' });
+    expect(router.isVisit.value).toBe(true);
+    router.close();
+    await atPlace(router).toEqual({ place: 'shot', panel: '' });
+    expect(router.isVisit.value).toBe(false);
+  });
+
+  it('stays at a place that one goes to oneself', () => {
+    const router = createRouter(window);
+    router.goTo('kit');
+    router.close();
+    expect(router.isVisit.value).toBe(false);
+    expect(router.route.value).toEqual({ place: 'kit', panel: '' });
   });
 
   it('closes a panel within another to that one', () => {

@@ -108,6 +108,12 @@ export const TAPE = { sd: 0.01, isShare: false } as const;
 /** Of two taps of a thumb, s (our estimate). */
 export const THUMB = { sd: 0.15, isShare: false } as const;
 
+/**
+ * A level shot comes before one with the cue raised where it teaches this share as much: no risk to
+ * the cloth, and nothing to set up anew (our judgement).
+ */
+export const LEVEL_SHARE = 0.5;
+
 /** What a trial asks of whoever does it. */
 export interface TrialTraits {
   /** In the order in which they are taken; one of a time is taken by two taps while it is played. */

@@ -28,6 +28,33 @@ describe('what Choose works out by itself', () => {
     expect(model.comparison.value.state).toBe('done');
   });
 
+  it('looks at the pockets alone while balls are laid, for the one selected, not under the hand', async () => {
+    const opened = await openChoose();
+    const { model, rest, hired } = opened;
+    model.attend(true);
+    rest();
+    model.select('cue');
+    rest();
+    expect(names(opened)).toEqual([]);
+    model.select(8);
+    expect(model.tried.value).toBe(8);
+    rest();
+    await answerAll(hired);
+    expect(names(opened)).toEqual(['pockets']);
+    expect(model.chances.value?.size).toBe(6);
+    expect(model.open.value.goal.ball).toBe(3);
+    const { xM = 0, yM = 0 } = model.ballAt(8) ?? {};
+    model.drag(8, xM + 0.05, yM);
+    rest();
+    expect(model.chances.value).toBeNull();
+    expect(names(opened)).toEqual(['pockets']);
+    model.endDrag();
+    rest();
+    expect(names(opened)).toEqual(['pockets', 'pockets']);
+    model.select(null);
+    expect(model.tried.value).toBe(3);
+  });
+
   it('does nothing more once nobody attends', async () => {
     const opened = await openChoose();
     const leave = opened.model.attend();

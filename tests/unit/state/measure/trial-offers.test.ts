@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FitReport } from '../../../../src/engine/fit/fit-report';
 import type { Lesson } from '../../../../src/engine/fit/next-shot';
-import {
-  TRIAL_NAMES,
-  type TrialName,
-  type TrialShot,
-} from '../../../../src/engine/fit/trials/trials';
+import { TRIAL_NAMES, type TrialName } from '../../../../src/engine/fit/trials/trials';
 import { freshAttempt } from '../../../../src/state/measure/attempt-changes';
 import type { AttemptProgress } from '../../../../src/state/measure/attempt-progress';
 import { trialOffers } from '../../../../src/state/measure/trial-offers';
@@ -36,7 +32,7 @@ const doneOnce = (...trials: readonly TrialName[]): AttemptProgress[] =>
     now: null,
   }));
 
-const RAISED_FIRST = reportOf([lesson('curve', 3), lesson('stop', 2), lesson('line', 1)]);
+const RAISED_FIRST = reportOf([lesson('curve', 3), lesson('stop', 1.4), lesson('line', 1)]);
 const trialsOf = (...given: Parameters<typeof trialOffers>) =>
   trialOffers(...given).map(({ trial }) => trial);
 
@@ -80,23 +76,14 @@ describe('the trials on offer', () => {
     expect(offers.map(({ trial }) => trial).sort()).toEqual([...TRIAL_NAMES].sort());
   });
 
-  describe('after a shot on one side', () => {
-    const other: TrialShot = { ...LINE, stroke: { ...LINE.stroke, side: -LINE.stroke.side } };
-    const shown = (worth: number) =>
-      reportOf([lesson('curve', 3), { ...lesson('line', worth), shot: other }]);
-    const done = [...doneOnce('coast', 'throw'), ...doneOnce('line')].map((one) =>
-      one.attempt.shot.trial === 'line' ? { ...one, attempt: { ...one.attempt, shot: LINE } } : one,
-    );
-
-    it('have the other side before a raised cue where it teaches half as much', () => {
-      expect(trialOffers(BED, shown(1.6), done)[0]?.shot).toBe(other);
-      expect(trialOffers(BED, shown(1.4), done)[0]?.trial).toBe('curve');
-    });
-
-    it('go on to the raised cue once both sides are done alike', () => {
-      const [last] = done.slice(-1);
-      const both = last ? [...done, { ...last, attempt: { ...last.attempt, shot: other } }] : [];
-      expect(trialOffers(BED, shown(2.9), both)[0]?.trial).toBe('curve');
-    });
+  it('have a level shot before a raised one where it teaches half as much', () => {
+    const first = (worth: number) =>
+      trialsOf(
+        BED,
+        reportOf([lesson('curve', 3), lesson('line', worth)]),
+        doneOnce('coast', 'throw', 'line'),
+      )[0];
+    expect(first(1.6)).toBe('line');
+    expect(first(1.4)).toBe('curve');
   });
 });

@@ -15,8 +15,10 @@ const MAP = layOutTable(SHAPE, CANVAS);
 function setUp(mode: ChooseMode, position = CUT) {
   const { choose } = inventedChoose(position);
   const drag = vi.spyOn(choose, 'drag');
+  const drawing = document.createElement('div');
   const touch = createBoardTouch({
     choose,
+    drawing: () => drawing,
     board: {
       canvas: signal(CANVAS),
       map: signal(MAP),
@@ -26,7 +28,6 @@ function setUp(mode: ChooseMode, position = CUT) {
     mode: () => mode,
     isSnapping: () => true,
   });
-  const drawing = document.createElement('div');
   for (const [type, handler] of [
     ['pointerdown', touch.onPointerDown],
     ['pointermove', touch.onPointerMove],
@@ -44,10 +45,66 @@ function setUp(mode: ChooseMode, position = CUT) {
     send('pointerdown', x - 1, y);
     send('pointerup', x, y);
   };
-  return { choose, drag, send, tap, pointOf };
+  return { choose, drag, send, tap, pointOf, touch };
 }
 
 const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
+
+describe('a ball beside the table', () => {
+  /** Takes the ball up below the drawing, as from the tray. */
+  function takeUp(name: BallName) {
+    const opened = setUp('balls', EMPTY);
+    const { touch } = opened;
+    const button = document.createElement('button');
+    button.addEventListener('pointerdown', (event) =>
+      touch.onPointerDown(event as PointerEvent, name),
+    );
+    button.addEventListener('pointermove', touch.onPointerMove as EventListener);
+    button.addEventListener('pointerup', touch.onPointerUp as EventListener);
+    const send = (type: string, { x, y }: { x: number; y: number }) =>
+      button.dispatchEvent(
+        new PointerEvent(type, { clientX: x, clientY: y, pointerId: 1, button: 0 }),
+      );
+    return { ...opened, send };
+  }
+  const TRAY = { x: 150, y: 700 };
+
+  it('is put down where it is dragged to, above the finger, as one edit', async () => {
+    const { choose, send, touch } = takeUp(4);
+    send('pointerdown', TRAY);
+    expect(choose.selected.value).toBeNull();
+    const { x, y } = MAP.toPoint({ xM: 0.2, yM: -0.3 });
+    send('pointermove', { x, y: y + 400 });
+    await frame();
+    expect(choose.ballAt(4)).toBeNull();
+    send('pointermove', { x, y: y + 60 });
+    await frame();
+    expect(choose.ballAt(4)).not.toBeNull();
+    send('pointerup', { x, y: y + 30 });
+    expect(choose.ballAt(4)?.xM).toBeCloseTo(0.2, 9);
+    expect(choose.ballAt(4)?.yM).toBeCloseTo(-0.3, 9);
+    expect(choose.selected.value).toBe(4);
+    expect(touch.wasDragged()).toBe(true);
+    choose.undo();
+    expect(choose.ballAt(4)).toBeNull();
+    expect(choose.canUndo.value).toBe(false);
+  });
+
+  it('stays off where it is let go beside the table, and is not dragged by a tap', async () => {
+    const { choose, send, touch } = takeUp(4);
+    send('pointerdown', TRAY);
+    send('pointermove', MAP.toPoint({ xM: 0, yM: 0 }));
+    await frame();
+    expect(choose.ballAt(4)).not.toBeNull();
+    send('pointerup', TRAY);
+    expect(choose.ballAt(4)).toBeNull();
+    expect(choose.canUndo.value).toBe(false);
+    send('pointerdown', TRAY);
+    send('pointerup', TRAY);
+    expect(touch.wasDragged()).toBe(false);
+    expect(choose.ballAt(4)).toBeNull();
+  });
+});
 
 describe('a finger on the table', () => {
   it('selects the ball it taps', () => {

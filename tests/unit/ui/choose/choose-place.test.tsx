@@ -29,6 +29,20 @@ describe('laying balls by buttons', () => {
     await expect.poll(line).toBe('5 ball: 4.0 diamonds along, 2.0 from the left.');
   });
 
+  it('tells at the pockets how often the selected ball goes in, and of none where none is selected', async () => {
+    const { choose, container, rest } = openChoose('#choose', CUT);
+    rest();
+    expect(container.querySelector('.pocket-marks')).toBeNull();
+    choose.select(8);
+    rest();
+    await expect.poll(() => container.querySelector('.pocket-marks')).toBeTruthy();
+    const label = () => container.querySelector('svg[role="img"]')?.getAttribute('aria-label');
+    expect(choose.open.value.goal.ball).toBe(3);
+    await expect.poll(label).toMatch(/\. (Near|Middle|Far) (left|right) pocket \d in 10/);
+    choose.select(null);
+    await expect.poll(() => container.querySelector('.pocket-marks')).toBeNull();
+  });
+
   it('says first what the selected ball touches', async () => {
     const { choose, container } = openChoose();
     choose.select(11);
@@ -232,6 +246,15 @@ describe('choosing what to play', () => {
 });
 
 describe('the zone', () => {
+  it('is drawn on the bed alone', () => {
+    const { container } = openChoose('#choose/zone', CUT);
+    const clip = container.querySelector('.zone-mark')?.getAttribute('clip-path');
+    const id = /^url\(#(.+)\)$/.exec(clip ?? '')?.[1] ?? 'none';
+    expect(container.querySelector(`clipPath#${id} path`)?.getAttribute('d')).toBe(
+      container.querySelector('.board-bed')?.getAttribute('d'),
+    );
+  });
+
   it('is put, sized, moved and taken away by buttons', async () => {
     const { choose } = openChoose('#choose/zone', EMPTY);
     press('Put a zone in the middle');

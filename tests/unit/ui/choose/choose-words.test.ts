@@ -7,7 +7,6 @@ import { NOTHING_CHOSEN } from '../../../../src/store/saved-position';
 import { besideWords } from '../../../../src/ui/choose/beside-words';
 import { boardWords } from '../../../../src/ui/choose/board-words';
 import { pocketTold, tenthsWords } from '../../../../src/ui/choose/pocket-words';
-import { NONE_TOLD } from '../../../../src/ui/choose/pockets-told';
 import { goalWords, hindranceLines, lieWords } from '../../../../src/ui/choose/shot-words';
 import { percentWords, spotWords } from '../../../../src/ui/choose/table-words';
 import { inventedChoose } from './invented-choose';
@@ -36,10 +35,10 @@ describe('words for a table', () => {
   });
 
   it.each([
-    [0, '0 %'],
-    [0.004, 'under 1 %'],
-    [0.414, '41 %'],
-    [1, '100 %'],
+    [0, '0\u00a0%'],
+    [0.004, 'under 1\u00a0%'],
+    [0.414, '41\u00a0%'],
+    [1, '100\u00a0%'],
   ])('tell a share of %d as %s', (share, words) => {
     expect(percentWords(share)).toBe(words);
   });
@@ -123,7 +122,7 @@ describe('what is told of a pocket', () => {
       isClosed: true,
     });
     expect(why({ reason: 'in-the-way', what: 'jaw' })?.words).toBe('blocked');
-    expect(why({ reason: 'not-reached' })?.words).toBe('too far');
+    expect(why({ reason: 'not-reached' })?.words).toBe('falls short');
   });
 
   it('is in the words of the drawing', () => {
@@ -135,7 +134,7 @@ describe('what is told of a pocket', () => {
 describe('the drawing in words', () => {
   it('tells balls, what is played and the zone', () => {
     const { choose } = inventedChoose();
-    const words = boardWords(choose, 'm', NONE_TOLD);
+    const words = boardWords(choose, 'm', new Map());
     expect(words).toContain('Cue ball 2.4 diamonds along, 1.1 from the left');
     expect(words).toContain('12 ball');
     expect(words).toContain('The 11 is frozen to the 12');
@@ -143,7 +142,7 @@ describe('the drawing in words', () => {
     expect(words).toContain(
       'Zone for the cue ball 3.4 diamonds along, 1.4 from the left, 0.50 m across',
     );
-    expect(boardWords(choose, 'in', NONE_TOLD)).toContain(', 20 in across');
+    expect(boardWords(choose, 'in', new Map())).toContain(', 20 in across');
   });
 
   it('tells the fan of the way that is looked at', async () => {
@@ -152,7 +151,7 @@ describe('the drawing in words', () => {
     await expect.poll(() => choose.comparison.value.state).toBe('done');
     choose.choose(choose.comparison.value.ways[0] ?? null);
     await expect.poll(() => choose.fan.value.length).toBe(5);
-    expect(boardWords(choose, 'm', NONE_TOLD)).toMatch(
+    expect(boardWords(choose, 'm', new Map())).toMatch(
       /Where the cue ball rests, in diamonds: true: /,
     );
   });

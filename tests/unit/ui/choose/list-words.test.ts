@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { RankedWay } from '../../../../src/engine/plan/ranked-way';
-import { differenceLine } from '../../../../src/ui/choose/chance-words';
+import { differenceLine, easeBeside, rangeLine } from '../../../../src/ui/choose/chance-words';
 import {
   orderWords,
   rowLine,
@@ -44,22 +44,26 @@ const WAY: RankedWay = {
 };
 const BY_SPEED: RankedWay = { ...WAY, hardest: 'speed', scratch: 0.08 };
 const inCm = (lengthM: number) => roughDistance(lengthM, 'cm', 2.54);
-const AIM = 'little room for the line of the cue; thin aimed left, full aimed right';
+const AIM = 'the aim leaves little room';
 
 describe('words for a list of ways', () => {
   it('say what it is ordered by, with a zone and without', () => {
     expect(orderWords(false, 'figures', 'you')).toBe(
-      'By how often the ball goes for you without a scratch',
+      'For you, the likeliest first: pot without a scratch',
     );
-    expect(orderWords(true, 'figures', 'Ann')).toMatch(/goes for Ann and .* in the zone$/);
+    expect(orderWords(true, 'figures', 'Ann')).toMatch(
+      /^For Ann, the likeliest first: pot and zone$/,
+    );
   });
 
   it('tell no figure of how often where nobody is known', () => {
-    expect(orderWords(false, 'ease', 'you')).toBe('The easiest first');
-    expect(orderWords(true, 'ease', 'you')).toMatch(/^The easiest .* in the zone first$/);
+    expect(orderWords(false, 'ease', 'you')).toBe('For most players, the easiest first');
+    expect(orderWords(true, 'ease', 'you')).toMatch(
+      /^For most players, the easiest first: pot and zone$/,
+    );
     const zoned = { ...BY_SPEED, goodPosition: 0.25 };
     expect(rowLine(zoned, AIM, 'ease', inCm)).toMatch(
-      /^To make at all hard, now and then a scratch, at most 10 % slower/,
+      /^The pot alone: hard\. Now and then a scratch\. Hit no more than 10\u00a0% softer/,
     );
   });
 
@@ -69,7 +73,7 @@ describe('words for a list of ways', () => {
     expect(shared).toBe(AIM);
     expect(sharedLine(ways, AIM)).toBe(`All of them: ${AIM}.`);
     expect(rowLine(WAY, shared, 'figures', inCm)).toBe(
-      'At most 10 % slower, 15 % faster, cue ball spreads 14 cm',
+      'Hit no more than 10\u00a0% softer or 15\u00a0% firmer. Cue ball stops give or take 14 cm',
     );
   });
 
@@ -92,16 +96,16 @@ describe('words for a list of ways', () => {
   it('say of the few that differ why they do', () => {
     const ways = [WAY, BY_SPEED, WAY];
     const shared = sharedReason(ways);
-    expect(sharedLine(ways, AIM)).toBe(`Where nothing else is said: ${AIM}.`);
+    expect(sharedLine(ways, AIM)).toBe(`Unless a way says otherwise: ${AIM}.`);
     expect(rowLine(BY_SPEED, shared, 'figures', inCm)).toBe(
-      'Scratch 8 %, at most 10 % slower, 15 % faster, cue ball spreads 14 cm. Speed window narrow; thin if slow, full if fast',
+      'Scratch 1 in 10. Hit no more than 10\u00a0% softer or 15\u00a0% firmer. Cue ball stops give or take 14 cm. The speed leaves little room',
     );
   });
 
   it('say every reason in its row where most have one of their own', () => {
     expect(sharedReason([WAY, BY_SPEED])).toBeNull();
     expect(sharedReason([WAY])).toBeNull();
-    expect(rowLine(WAY, null, 'figures', inCm)).toMatch(/\. Little room for the line of the cue/);
+    expect(rowLine(WAY, null, 'figures', inCm)).toMatch(/\. The aim leaves little room/);
   });
 
   it('tell room for the speed only where there is little of it', () => {
@@ -112,18 +116,45 @@ describe('words for a list of ways', () => {
         'figures',
         inCm,
       );
-    expect(ample(room(1.7, 5))).toBe('At most 15 % slower, cue ball spreads 14 cm');
-    expect(ample(room(0.8, 5))).toBe('Cue ball spreads 14 cm');
+    expect(ample(room(1.7, 5))).toBe(
+      'Hit no more than 15\u00a0% softer. Cue ball stops give or take 14 cm',
+    );
+    expect(ample(room(0.8, 5))).toBe('Cue ball stops give or take 14 cm');
   });
 
   it('put the chance to go second where there is a zone', () => {
     expect(rowLine({ ...WAY, goodPosition: 0.25 }, AIM, 'figures', inCm)).toMatch(
-      /^Goes at all 40 %, at most/,
+      /^The pot alone: 4 in 10\. Hit no more/,
     );
   });
 
   it('say the reason alone where nothing more is known', () => {
     const bare = { ...WAY, windows: null, rest: { ...WAY.rest, places: [] } };
-    expect(rowLine(bare, null, 'figures', inCm)).toBe('Little room for the line of the cue');
+    expect(rowLine(bare, null, 'figures', inCm)).toBe('The aim leaves little room');
+  });
+});
+
+describe('words for how easy a way is beside the easiest', () => {
+  // By how much less it goes of all strokes, and of the strokes with which the easiest goes.
+  it.each([
+    [0.6, 0.6, 'easiest'],
+    [0.57, 0.6, 'about as easy'],
+    [0.53, 0.6, 'harder'],
+    [0.42, 0.6, 'much harder'],
+    // Two in a hundred are nothing, though a seventh of what goes at all.
+    [0.12, 0.14, 'about as easy'],
+    [0.09, 0.14, 'much harder'],
+    [0.95, 0.99, 'about as easy'],
+  ])('%d beside %d is %s', (share, easiest, words) => {
+    expect(easeBeside(share, easiest)).toBe(words);
+  });
+});
+
+describe('words for how far a chance may be off', () => {
+  it('count in 10, and say nothing where both ends are the same', () => {
+    expect(rangeLine({ low: 0.28, high: 0.51 }, 'you')).toBe(
+      'For you 3 to 5 in 10, as far as is known.',
+    );
+    expect(rangeLine({ low: 0.28, high: 0.31 }, 'you')).toBe('');
   });
 });

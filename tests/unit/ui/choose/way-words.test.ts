@@ -4,7 +4,7 @@ import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way'
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
 import { DEFAULT_PREFERENCES } from '../../../../src/store/default-desk';
 import { fanLine } from '../../../../src/ui/choose/fan-words';
-import { percentWords } from '../../../../src/ui/choose/table-words';
+import { tenthsWords } from '../../../../src/ui/choose/pocket-words';
 import {
   leadLabel,
   leadShare,
@@ -93,11 +93,11 @@ describe('words for a way', () => {
   });
 
   it.each([
-    ['speed', 'speed window narrow; full if slow, thin if fast'],
-    ['direction', 'little room for the line of the cue; thin aimed left, full aimed right'],
-    ['height', 'little room for the tip’s height; full if higher'],
-    ['elevation', 'little room for how high the butt is'],
-    ['kit', 'hangs on what is not measured of the kit'],
+    ['speed', 'the speed leaves little room: full if slow, thin if fast'],
+    ['direction', 'the aim leaves little room: thin if aimed left, full if aimed right'],
+    ['height', 'the tip’s height leaves little room: full if higher'],
+    ['elevation', 'the butt’s height leaves little room'],
+    ['kit', 'most of the doubt is your kit: measuring it helps'],
   ] as const)('say why it is hard where that is the %s', (hardest, words) => {
     expect(reasonWords({ ...WAY, hardest })).toBe(words);
   });
@@ -105,30 +105,34 @@ describe('words for a way', () => {
   it('count more side away from the middle, left side too', () => {
     // Side is left: the low end is more of it.
     expect(reasonWords({ ...WAY, hardest: 'side' })).toBe(
-      'little room for the side; thin with more, miscue with less',
+      'the side leaves little room: thin with more, miscue with less',
     );
   });
 
   it('say the reason alone where no window is known', () => {
-    expect(reasonWords({ ...WAY, windows: null })).toBe('speed window narrow');
+    expect(reasonWords({ ...WAY, windows: null })).toBe('the speed leaves little room');
   });
 
   it('tell scratches, and the zone where there is one', () => {
-    expect(outcomeWords(WAY, 'figures')).toEqual(['scratch 8 %']);
+    expect(outcomeWords(WAY, 'figures')).toEqual(['scratch 1 in 10']);
+    expect(outcomeWords({ ...WAY, scratch: 0.04 }, 'figures')).toEqual(['scratch rarely']);
+    expect(outcomeWords({ ...WAY, scratch: 0.02 }, 'figures')).toEqual([]);
     const zoned = { ...WAY, scratch: 0, goodPosition: 0.5 };
-    expect(outcomeWords(zoned, 'figures')).toEqual(['goes at all 41 %']);
+    expect(outcomeWords(zoned, 'figures')).toEqual(['the pot alone: 4 in 10']);
     expect(
-      `${leadLabel(zoned, 'figures')} ${percentWords(leadShare({ ...zoned, chance: 0.4 }))}`,
-    ).toBe('goes and in the zone 20 %');
-    expect(`${leadLabel(WAY, 'figures')} ${percentWords(leadShare(WAY))}`).toBe('goes 41 %');
+      `${leadLabel(zoned, 'figures')} ${tenthsWords(leadShare({ ...zoned, chance: 0.4 }), 'figures')}`,
+    ).toBe('goes and in the zone 2 in 10');
+    expect(`${leadLabel(WAY, 'figures')} ${tenthsWords(leadShare(WAY), 'figures')}`).toBe(
+      'goes 4 in 10',
+    );
   });
 
   it('leave scratches out of the figure where they count, and say what goes at all', () => {
     const risky = { ...WAY, chance: 0.5, clean: 0.6 };
-    expect(`${leadLabel(risky, 'figures')} ${percentWords(leadShare(risky))}`).toBe(
-      'goes, no scratch 30 %',
+    expect(`${leadLabel(risky, 'figures')} ${tenthsWords(leadShare(risky), 'figures')}`).toBe(
+      'goes, no scratch 3 in 10',
     );
-    expect(outcomeWords(risky, 'figures')).toEqual(['goes at all 50 %', 'scratch 8 %']);
+    expect(outcomeWords(risky, 'figures')).toEqual(['the pot alone: 5 in 10', 'scratch 1 in 10']);
   });
 
   it('tell how often in words where nobody is known', () => {

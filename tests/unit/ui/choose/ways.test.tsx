@@ -15,12 +15,14 @@ describe('comparing the ways', () => {
   it('lists them with their chance, the easiest first, and draws the map', async () => {
     await openCompared();
     await expect.poll(() => rows().length).toBeGreaterThan(3);
-    const chances = rows().map((row) => Number.parseInt(row.textContent ?? '', 10));
+    const told = rows().map((row) => row.querySelector('.way-chance')?.textContent ?? '');
+    expect(told.every((words) => /^(\d in 10|rarely|nearly all)$/.test(words))).toBe(true);
+    const chances = told.map((words) => Number.parseInt(words, 10) || 0);
     expect(chances).toEqual([...chances].sort((a, b) => b - a));
     expect(screen.getByRole('img', { name: /^Chance over side and speed/ })).toBeTruthy();
     const cells = [...document.querySelectorAll('.chance-cell text')];
     expect(cells.length).toBeGreaterThan(0);
-    expect(cells.every((cell) => /^(\d+|·)$/.test(cell.textContent ?? ''))).toBe(true);
+    expect(cells.every((cell) => /^(\d|10|·)$/.test(cell.textContent ?? ''))).toBe(true);
   });
 
   it('greys them and says so once they are stale, and no more once that is undone', async () => {
@@ -64,23 +66,40 @@ describe('comparing the ways', () => {
 
   it('leads with how often the ball goes where there is no zone', async () => {
     await openCompared({ ...CUT, zone: null });
-    await expect.poll(heading).toBe('By how often the ball goes for Student “A” without a scratch');
+    await expect.poll(heading).toBe('For Student “A”, the likeliest first: pot without a scratch');
   });
 
   it('leads with going and ending in the zone where there is one, and says so above', async () => {
     const { choose } = await openCompared();
-    await expect.poll(heading).toMatch(/in the zone$/);
+    await expect.poll(heading).toMatch(/pot and zone$/);
     const [way] = choose.comparison.value.ways;
     if (!way) throw new Error('there is a way');
-    const percent = (share: number) => Math.round(100 * share);
-    const both = percent(way.chance * 0.25);
+    const inTen = (share: number) => `${Math.round(10 * share)} in 10`;
+    const both = inTen(way.chance * 0.25);
     expect(rows()[0]?.textContent).toMatch(
-      new RegExp(`^${both} %goes and in the zone.*Goes at all ${percent(way.chance)} %`),
+      new RegExp(`^${both}goes and in the zone.*The pot alone: ${inTen(way.chance)}`),
     );
     choose.choose(way);
     await expect
       .poll(() => document.querySelector('#chosen-way')?.textContent)
-      .toMatch(new RegExp(`^goes and in the zone ${both} %`));
+      .toMatch(new RegExp(`^goes and in the zone ${both}`));
+  });
+
+  it('tells nobody’s ways apart by how easy they are beside the easiest, and asks in one line', async () => {
+    const { player, router } = await openCompared({ ...CUT, zone: null });
+    player.answer(null);
+    await expect.poll(heading).toBe('For most players, the easiest first');
+    const words = () => rows().map((row) => row.querySelector('.way-chance')?.textContent);
+    expect(words()[0]).toBe('easiest');
+    expect(new Set(words()).size).toBeGreaterThan(1);
+    expect(rows()[0]?.querySelector('.way-label')?.textContent).toMatch(/^(easy|fair|hard)$/);
+    press(/one question/);
+    expect(router.route.value.panel).toBe('ways/question');
+    await screen.findByText(/How many of ten/);
+    press('6');
+    (await screen.findByRole('button', { name: 'Done' })).click();
+    await expect.poll(() => words()[0]).toMatch(/in 10$/);
+    expect(screen.queryByRole('button', { name: /one question/ })).toBeNull();
   });
 
   it('draws no map where no way goes, and says what to try', async () => {
@@ -106,7 +125,7 @@ describe('comparing the ways', () => {
     const { choose } = await openCompared(CUT, { sweep: () => (goes ? some : []) });
     const words = () =>
       screen.queryByRole('img', { name: /^Chance over/ })?.getAttribute('aria-label') ?? '';
-    await expect.poll(words).toMatch(/, \d\.\d m\/s: goes about 40 %/);
+    await expect.poll(words).toMatch(/, \d\.\d m\/s: goes about 4 in 10/);
     goes = false;
     choose.compare();
     await expect.poll(() => choose.comparison.value.state).toBe('done');

@@ -41,7 +41,9 @@ describe('after a shot on Shot', () => {
     switchNow().click();
     press('Went');
     await expect.poll(() => screen.queryByRole('button', { name: 'Same again' })).toBeTruthy();
+    await screen.findByText('1 logged. Tap another result to put it right.');
     press('Same again');
+    await screen.findByText('1 logged. Now tap how the next went.');
     await expect.poll(pressed).toEqual([]);
     press('Too full');
     await screen.findByText(/^2 logged/);

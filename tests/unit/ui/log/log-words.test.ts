@@ -79,8 +79,8 @@ describe('the level test in words', () => {
       { straight: none, cutLeft: figure(0.001, 0.0004), cutRight: none },
     );
     expect(lines).toEqual([
-      'Your line is off by 0.17° (0.11 to 0.23), nine times in ten.',
-      'It lies a touch full on cuts to the left.',
+      'Your line scatters by 0.17°, between 0.11° and 0.23° (9 chances in 10).',
+      'It leans a touch full on cuts to the left.',
       'You hit 12 % harder than meant.',
     ]);
     const unclear = { ...known, bias: { ...bias, speedShare: figure(0.12, 0.2) } };

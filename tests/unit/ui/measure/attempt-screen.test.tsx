@@ -60,7 +60,7 @@ describe('an attempt', () => {
     const rail = await screen.findByRole('img', { name: /^The table from above/ });
     // A drawing that is not laid out is taken to be 360 px wide, its middle diamond at 180.
     fireEvent.pointerDown(rail, { clientX: 150 });
-    expect(measure.progress('attempt-line')?.attempt.typed?.text).toMatch(/^[\d.]+ cm left$/);
+    expect(measure.progress('attempt-line')?.attempt.typed?.text).toMatch(/^[\d.]+ cm left whole$/);
     fireEvent.pointerMove(rail, { clientX: 230, buttons: 1 });
     await expect
       .poll(() => screen.getByLabelText('Figure').textContent)
@@ -68,6 +68,64 @@ describe('an attempt', () => {
     await press('Enter');
     await heading('Taken down');
     expect(measure.progress('attempt-line')?.attempt.readings.landingM).toBeGreaterThan(0.05);
+  });
+
+  it('begins a figure anew at the first digit after a touch of the rail, its way standing', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [
+      { ...begunAttempt('line'), stepsDone: ['place', 'play'] },
+    ]);
+    const typed = () => measure.progress('attempt-line')?.attempt.typed?.text;
+    fireEvent.pointerDown(await screen.findByRole('img', { name: /^The table from above/ }), {
+      clientX: 230,
+    });
+    expect(typed()).toMatch(/^[\d.]+ cm right whole$/);
+    await keys('7.5');
+    expect(typed()).toBe('7.5 cm right');
+  });
+
+  it('takes no figure of a touch for one in another unit, and keeps the digits that were typed', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [
+      {
+        ...begunAttempt('line'),
+        stepsDone: ['place', 'play'],
+        typed: { step: 'landingM', text: '7.9 cm left whole' },
+      },
+    ]);
+    const choose = async (value: string) =>
+      fireEvent.change(await screen.findByRole('combobox', { name: 'Unit' }), {
+        target: { value },
+      });
+    const typed = () => measure.progress('attempt-line')?.attempt.typed?.text;
+    await choose('in');
+    expect(typed()).toBe('– in left');
+    await keys('3');
+    await choose('cm');
+    expect(typed()).toBe('3 cm left');
+  });
+
+  it('tells a small landing in small units though diamonds were chosen', async () => {
+    const { container } = openMeasure('#kit/measure/attempt-line', [
+      { ...begunAttempt('line'), stepsDone: ['place', 'play'] },
+    ]);
+    const told = () => container.textContent ?? '';
+    await expect.poll(told, { timeout: 100_000 }).toMatch(/Expected: [\d.]+ cm/);
+    fireEvent.change(screen.getByRole('combobox', { name: 'Unit' }), {
+      target: { value: 'diamonds' },
+    });
+    await expect.poll(told).toMatch(/Expected: \d+ mm [←→]/);
+  }, 120_000);
+
+  it('can be taken back from its result, with the reading still there', async () => {
+    const { measure } = openMeasure('#kit/measure/attempt-line', [FINISHED_LINE]);
+    await heading('Taken down');
+    await press(/step back$/);
+    await heading('Where did it touch?');
+    expect(measure.progress('attempt-line')?.attempt.readings).toEqual({});
+    expect(screen.getByLabelText('Figure').textContent).toMatch(/^8\.2.*left/);
+    await keys('4');
+    await press('Enter');
+    await heading('Taken down');
+    expect(measure.progress('attempt-line')?.attempt.readings.landingM).toBeCloseTo(-0.04, 12);
   });
 
   it('says what is expected before the reading, and what it did to the aim after it', async () => {

@@ -17,12 +17,12 @@ describe('a figure entered', () => {
   });
 
   it('stands on the keypad again as it was entered', () => {
-    expect(entryDraft('landingM', -0.12, 'cm', TABLE)).toEqual({
+    expect(entryDraft('landingM', -0.12, 'cm', TABLE)).toMatchObject({
       figure: '12',
       unit: 'cm',
       word: 'left',
     });
-    expect(entryDraft('cueBallM', 0.0762, 'in', TABLE)).toEqual({
+    expect(entryDraft('cueBallM', 0.0762, 'in', TABLE)).toMatchObject({
       figure: '3',
       unit: 'in',
       word: 'on',

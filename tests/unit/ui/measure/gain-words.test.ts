@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { gainWords, toGoWords } from '../../../../src/ui/measure/gain-words';
+import { LINE } from '../../state/measure/open-measure';
 
 const GAIN = { shiftM: -0.003, beforeSdM: 0.011, nowSdM: 0.005, enoughM: 1.35, isEnough: true };
+
+const words = (shots: number | null) => toGoWords({ shots, first: null });
 
 describe('what a trial did to the aim', () => {
   it('is told by how far it moved, how sure it is, and for how far that does', () => {
@@ -27,14 +30,30 @@ describe('what a trial did to the aim', () => {
   });
 
   it('says how many more shots it takes, one, some or too many to tell', () => {
-    expect(toGoWords(1, null)).toMatch(/^About 1 more shot until/);
-    expect(toGoWords(4, null)).toMatch(/^About 4 more shots until/);
-    expect(toGoWords(null, null)).toMatch(/^More than a dozen more shots until/);
-    expect(toGoWords(0, 'your cue’s squirt')).toBe('Good enough for the shot on Shot.');
+    expect(words(1)).toMatch(/^About 1 more shot until/);
+    expect(words(4)).toMatch(/^About 4 more shots until/);
+    expect(words(null)).toMatch(/^About 12 or more shots until/);
+    expect(words(0)).toBe('✓ Good enough for the shot you have.');
   });
 
-  it('says what they are for, which need not be what comes next', () => {
-    expect(toGoWords(1, 'your cue’s squirt')).toMatch(/^About 1 more shot, for your cue’s squirt/);
-    expect(toGoWords(3, 'your cue’s squirt')).toMatch(/^About 3 more shots, first for your cue’s/);
+  it('says what the one offered next is for', () => {
+    const first = { shot: LINE, teaches: 'massRatio' } as const;
+    expect(toGoWords({ shots: 2, first })).toMatch(
+      /you have\. The next is for your cue’s squirt\.$/,
+    );
+  });
+
+  it('says so where the last shot brought it no nearer', () => {
+    const since = (before: number | null, shots: number | null) =>
+      toGoWords({ shots, first: null }, before);
+    expect(since(2, 2)).toBe(
+      'About 2 more shots until good enough for the shot you have. As before: this helped little.',
+    );
+    expect(since(null, null)).toMatch(
+      /^About 12 or more shots .* As before: this helped little\.$/,
+    );
+    expect(since(2, 1)).toMatch(/^About 1 more shot until [^.]*\.$/);
+    expect(since(null, 9)).toMatch(/^About 9 more shots until [^.]*\.$/);
+    expect(since(1, 0)).toBe('✓ Good enough for the shot you have.');
   });
 });

@@ -28,6 +28,14 @@ describe('the keys of a keypad', () => {
     expect(keyed({ ...blank, word: 'left' }, 'delete').word).toBe('');
   });
 
+  it('begin anew on a figure that was put there whole, but for the deleting one', () => {
+    const whole: KeypadDraft = { figure: '7.9', unit: 'cm', word: 'left', isWhole: true };
+    expect(keyed(whole, '7')).toEqual({ figure: '7', unit: 'cm', word: 'left' });
+    expect(keyed(whole, '.').figure).toBe('0.');
+    expect(keyed(keyed(whole, '7'), '5').figure).toBe('75');
+    expect(keyed(keyed(whole, 'delete'), '5').figure).toBe('7.5');
+  });
+
   it('stop before a figure grows past reading', () => {
     expect(pressed(...'123456789')).toBe('1234567');
   });
@@ -39,6 +47,8 @@ describe('what stands on a keypad', () => {
     { figure: '1.', unit: 'cm', word: '' },
     { figure: '', unit: 'in', word: 'on' },
     { figure: '1.62', unit: 's', word: 'tapped' },
+    { figure: '7.9', unit: 'cm', word: 'left', isWhole: true },
+    { figure: '0', unit: 'cm', word: '', isWhole: true },
     blank,
   ])('is read back as it was kept: %o', (draft) => {
     expect(parseDraft(draftText(draft), 'mm')).toEqual(draft);

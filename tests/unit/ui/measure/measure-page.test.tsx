@@ -1,11 +1,19 @@
 import { fireEvent, screen, within } from '@testing-library/preact';
 import { describe, expect, it } from 'vitest';
 import { TRIAL_STEPS } from '../../../../src/state/measure/trial-steps';
+import type { Attempt } from '../../../../src/store/attempt';
+import { DEFAULT_DESK } from '../../../../src/store/default-desk';
 import { onEmptyPage, press } from './empty-page';
-import { begunAttempt, FINISHED_LINE } from './invented-trials';
+import { begunAttempt, FINISHED_LINE, shotOf } from './invented-trials';
 import { openMeasure } from './open-measure';
 
 onEmptyPage();
+
+const FINISHED_COAST: Attempt = {
+  ...begunAttempt('coast'),
+  readings: { timeS: 4 },
+  stepsDone: TRIAL_STEPS.coast.map(({ name }) => name),
+};
 
 const taken = () => within(screen.getByRole('region', { name: 'Taken down' }));
 
@@ -32,17 +40,40 @@ describe('the Measure page', () => {
     );
   });
 
-  it('warns of the raised cue where it is the next one, too', async () => {
-    const attempts = (['line', 'coast', 'throw'] as const).map((trial) => ({
-      ...begunAttempt(trial),
-      readings: { landingM: -0.082 },
-      stepsDone: TRIAL_STEPS[trial].map(({ name }) => name),
-      isStruckOut: true,
-    }));
-    openMeasure('#kit/measure', attempts);
-    const next = await screen.findByRole('region', { name: 'Next' });
-    await expect.poll(() => next.textContent).toMatch(/^NextCurve, .*room’s owner first\./s);
-  });
+  it('keeps all trials where they were first seen, though it is found what teaches most', async () => {
+    const { container, measure } = openMeasure('#kit/measure', [
+      { ...FINISHED_LINE, isStruckOut: true },
+      FINISHED_COAST,
+      { ...FINISHED_COAST, id: 'throw', shot: shotOf('throw') },
+    ]);
+    const rows = () =>
+      [...container.querySelectorAll('.trial-row b')].map((row) => row.textContent?.split(',')[0]);
+    const order = () => measure.offers.value.map(({ trial }) => trial);
+    const [seen, offered] = [rows(), order()];
+    expect(seen).toHaveLength(9);
+    await expect.poll(order, { timeout: 60_000 }).not.toEqual(offered);
+    await expect.poll(() => measure.isFresh.value).toBe(true);
+    expect(rows()).toEqual(seen);
+  }, 120_000);
+
+  it('has all that is read on it in inches where those are liked', async () => {
+    const { container } = openMeasure('#kit/measure', [FINISHED_LINE, FINISHED_COAST], {
+      shot: { ...DEFAULT_DESK.shot, distanceM: 1.6, side: 0.4 },
+      preferences: { ...DEFAULT_DESK.preferences, lengthUnit: 'in' },
+    });
+    await screen.findByText(/° was assumed, .*° measured\./, {}, { timeout: 60_000 });
+    const told = container.textContent ?? '';
+    expect(told).toMatch(/\d in\b/);
+    expect(told).not.toMatch(/\d ?(mm|cm|m)\b/);
+  }, 120_000);
+
+  it('leads back to the shot first once its aim is sure enough', async () => {
+    openMeasure('#kit/measure', [FINISHED_LINE]);
+    const next = within(await screen.findByRole('region', { name: 'Next' }));
+    const back = await next.findByRole('button', { name: 'To your shot' }, { timeout: 60_000 });
+    expect(back.className).toContain('button-main');
+    expect(next.getByRole('button', { name: 'Play it' }).className).toBe('button');
+  }, 120_000);
 
   it('begins the shot that comes next by one button', async () => {
     const { measure } = openMeasure('#kit/measure');

@@ -16,6 +16,7 @@ import { DEFAULT_DESK } from '../../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
+import type { Desk } from '../../../../src/store/records';
 import type { AppModels } from '../../../../src/ui/app-models';
 import { KitPlace } from '../../../../src/ui/kit/KitPlace';
 import { createRouter } from '../../../../src/ui/route';
@@ -25,10 +26,14 @@ import { fakeWakePage } from '../../sensors/fake-wake-page';
 const NOW_MS = 1_790_000_000_000;
 
 /** The Kit place at an address, on models that work things out at once and keep all in memory. */
-export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
+export function openMeasure(
+  hash: string,
+  attempts: readonly Attempt[] = [],
+  deskRow: Partial<Desk> = {},
+) {
   history.replaceState(null, '', hash);
   const store = createMemoryStore(createNoticeBoard());
-  const desk = createDeskModel({ store, desk: DEFAULT_DESK });
+  const desk = createDeskModel({ store, desk: { ...DEFAULT_DESK, ...deskRow } });
   const kit = createKitModel(createKitInPlay({ store, desk, shelves: DEMO_CATALOGUE }), { desk });
   const fit = async (job: FitJob) => fitReport(job);
   const known = createKnownKit({
@@ -63,6 +68,8 @@ export function openMeasure(hash: string, attempts: readonly Attempt[] = []) {
   const nowMs = () => NOW_MS;
   // The screens looked at here read no others.
   const app = { kit, desk, measure, awake, nowMs, router, install } as AppModels;
-  const { container } = render(<KitPlace app={app} />);
+  // Any other place is not looked at here.
+  const Shown = () => (router.route.value.place === 'kit' ? <KitPlace app={app} /> : null);
+  const { container } = render(<Shown />);
   return { app, measure, lastLock, container };
 }
