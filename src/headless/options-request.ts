@@ -1,4 +1,4 @@
-import { directCut, type Goal } from '../engine/goal/goal';
+import { directCut, type Pot } from '../engine/goal/goal';
 import type { RestZone } from '../engine/goal/scene';
 import type { KitSpread } from '../engine/kit/kit-spread';
 import { isWithin } from '../engine/numerics/range';
@@ -13,7 +13,7 @@ import type { KnownNames } from './unknown-names';
 
 /** A position, what to play from it, and by whom with what. */
 export interface OptionsRequest extends GivenTable {
-  readonly goal: Goal;
+  readonly goal: Pot;
   readonly spread: KitSpread;
   readonly profile: StrokeProfile;
   readonly zone: RestZone | null;
@@ -53,7 +53,7 @@ export function parseOptions(fields: Fields): OptionsRequest | DoorRefusal {
 }
 
 /** What is to be played from a table, or why it cannot be. */
-export function parseGoal(given: unknown, shape: TableShape): Goal | DoorRefusal {
+export function parseGoal(given: unknown, shape: TableShape): Pot | DoorRefusal {
   if (!isFields(given)) return notTaken('play', 'an object with ball and pocket');
   const { ball } = given;
   if (typeof ball !== 'number') return notTaken('play.ball', 'the number of a ball on the table');

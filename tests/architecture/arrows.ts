@@ -60,6 +60,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ['goal'],
   ['room', 'fit'],
   ['plan', 'player'],
+  ['ways'],
 ];
 
 const floorOf = (folder: string) => FLOORS.findIndex((floor) => floor.includes(folder));

@@ -1,4 +1,4 @@
-import type { Goal } from '../../src/engine/goal/goal';
+import type { Pot } from '../../src/engine/goal/goal';
 import type { PositionShot } from '../../src/engine/goal/position-shot';
 import { shotFrom } from '../../src/engine/goal/shot-from-position';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
@@ -30,7 +30,7 @@ export interface AskedPosition {
 
 export function askPosition(
   balls: readonly NamedBall[],
-  goal: Goal,
+  goal: Pot,
   zone: Zone | null = null,
   name = '',
 ): AskedPosition {

@@ -2,7 +2,7 @@ import type { Kit } from '../kit/kit';
 import type { Position } from '../lie/position';
 import type { PocketName } from '../table/pocket-shape';
 import type { TableShape } from '../table/table-shape';
-import type { Goal } from './goal';
+import type { Pot } from './goal';
 import { openWay } from './open-way';
 import type { NoShot } from './position-shot';
 import { shotFrom } from './shot-from-position';
@@ -16,7 +16,7 @@ export type WhyClosed = Extract<NoShot['reason'], 'too-thin' | 'pocket-closed'>;
  */
 export function closedPockets(
   position: Position,
-  goal: Omit<Goal, 'pocket'>,
+  goal: Omit<Pot, 'pocket'>,
   shape: TableShape,
   kit: Kit,
 ): ReadonlyMap<PocketName, WhyClosed> {

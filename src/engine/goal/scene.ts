@@ -5,7 +5,7 @@ import type { Stroke } from '../stroke/stroke';
 import { playTable, type TableOptions } from '../table/play-table';
 import type { TablePlay } from '../table/table-play';
 import type { TableShape } from '../table/table-shape';
-import type { Goal } from './goal';
+import type { Pot } from './goal';
 
 /** A round patch of the bed in which the cue ball would do well, m. */
 export interface RestZone {
@@ -17,7 +17,7 @@ export interface RestZone {
 /** A table with balls on it and what is to be done there, all in the table's own frame. */
 export interface Scene {
   readonly position: Position;
-  readonly goal: Goal;
+  readonly goal: Pot;
   /** Of the straight line over the table, as in a shot from a position, rad. */
   readonly headingRad: number;
   readonly shape: TableShape;

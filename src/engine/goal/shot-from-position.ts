@@ -10,7 +10,7 @@ import type { PocketShape } from '../table/pocket-shape';
 import type { Point } from '../table/point';
 import type { TableShape } from '../table/table-shape';
 import { fallingWay } from './falling-way';
-import type { Goal } from './goal';
+import type { Pot } from './goal';
 import { onStraightWay, type StraightWay, wayToMouth } from './in-the-way';
 import type { OpenAtSpeed, OpenWay } from './open-way';
 import type { Opening } from './opening';
@@ -30,7 +30,7 @@ export type FindWay = typeof fallingWay;
  */
 export function shotFrom(
   position: Position,
-  goal: Goal,
+  goal: Pot,
   shape: TableShape,
   kit: Kit,
   findWay: FindWay = fallingWay,

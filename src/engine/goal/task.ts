@@ -9,7 +9,13 @@ export type Lost =
   /** It stops on its way. */
   | 'short'
   /** The tip would slip. */
-  | 'miscue';
+  | 'miscue'
+  /** A ball of the shot meets one that has no part in it. */
+  | 'other-ball'
+  /** Two balls of the shot meet once more than they should. */
+  | 'kiss'
+  /** A ball of the shot comes to a cushion, or a pocket, that is not on its way. */
+  | 'other-way';
 
 /** How what should go comes to its target. */
 export interface Arrival {

@@ -33,6 +33,7 @@ const SWAYING: readonly KitQuantity[] = [
  * not get there even in the middle of what the player does.
  *
  * @param meant one whose ball goes along the target line
+ * @param swaying what of the kit is looked at
  */
 export function linearChance(
   task: Task,
@@ -40,6 +41,7 @@ export function linearChance(
   meant: Stroke,
   player: StrokeProfile,
   spread: KitSpread,
+  swaying: readonly KitQuantity[] = SWAYING,
 ): LinearChance | null {
   const { stroke, profile, kit: known } = inPlay(meant, player, asked, task.thinSide);
   const whenTrue = task.arrivalAt(known, stroke);
@@ -63,7 +65,7 @@ export function linearChance(
     ...stroke,
     speedMps: stroke.speedMps * (1 + profile.speedShare * by),
   }));
-  const kit = SWAYING.map((quantity) =>
+  const kit = swaying.map((quantity) =>
     arrivalSlope(whenTrue, (sds) => task.arrivalAt(kitMoved(known, spread, quantity, sds), stroke)),
   );
   const others = [elevation, speed, ...kit];

@@ -1,4 +1,4 @@
-import type { Goal } from '../goal/goal';
+import type { Pot } from '../goal/goal';
 import type { PositionShot } from '../goal/position-shot';
 import type { Scene } from '../goal/scene';
 import { type FindWay, shotFrom } from '../goal/shot-from-position';
@@ -15,7 +15,7 @@ import { type Option, questionOf, solveOption, taskOf } from './solve-option';
 /** A ball on a table, and who plays it with what. */
 export interface PocketsQuestion {
   readonly position: Position;
-  readonly goal: Omit<Goal, 'pocket'>;
+  readonly goal: Omit<Pot, 'pocket'>;
   readonly shape: TableShape;
   /** Its bed as seen from the break end. */
   readonly kit: Kit;

@@ -13,6 +13,9 @@ export interface CueBallFate {
   readonly scratch: number;
 }
 
+/** What of a scene tells where a cue ball rests well. */
+type RestScene = Pick<Scene, 'shape' | 'zone'>;
+
 /** Where a cue ball rests, and how likely that is beside the others. */
 interface Rest {
   readonly at: Point;
@@ -21,7 +24,7 @@ interface Rest {
 
 /** @param meant the stroke itself: it tells the middle where no draw left the cue ball at rest */
 export function cueBallFate(
-  scene: Scene,
+  scene: RestScene,
   plays: readonly TablePlay[],
   going: readonly GoingPlay[],
   meant: TablePlay | null,
@@ -40,7 +43,7 @@ export function cueBallFate(
 }
 
 /** Where the cue ball ends, be it in a pocket. */
-export function cueBallEnd({ balls }: TablePlay, { shape }: Scene): Point {
+export function cueBallEnd({ balls }: TablePlay, { shape }: Pick<Scene, 'shape'>): Point {
   const outcome = balls[0]?.outcome;
   if (outcome === undefined) throw new RangeError('a play has a cue ball');
   if (outcome.kind !== 'pocketed') return { x: outcome.xM, y: outcome.yM };

@@ -39,19 +39,34 @@ export function wayOf(
   return {
     side: sideOf(stroke.side, cutRad),
     arrival,
-    isDrag: stroke.height < STRUCK_LOW && arrival !== 'draw',
+    isDrag: isDragged(stroke.height, arrival),
     speed: speedOf(stroke.speedMps),
-    isRaised: stroke.elevationRad > leastElevationRad + RAISED_BY_RAD,
+    isRaised: isMuchRaised(stroke.elevationRad, leastElevationRad),
   };
 }
 
+/** Whether a ball struck so has backspin that is worn off by the time it arrives. */
+export function isDragged(height: number, arrival: ArrivalSpin): boolean {
+  return height < STRUCK_LOW && arrival !== 'draw';
+}
+
+/** Whether a cue is raised by more than it must be. */
+export function isMuchRaised(elevationRad: number, leastElevationRad: number): boolean {
+  return elevationRad > leastElevationRad + RAISED_BY_RAD;
+}
+
+/** Whether a contact has no side to speak of. */
+export function sideless(side: number): boolean {
+  return Math.abs(side) < SOME_SIDE;
+}
+
 function sideOf(side: number, cutRad: number): Way['side'] {
-  if (Math.abs(side) < SOME_SIDE) return 'none';
+  if (sideless(side)) return 'none';
   if (cutRad === 0) return side > 0 ? 'right' : 'left';
   return side > 0 === cutRad > 0 ? 'inside' : 'outside';
 }
 
-function speedOf(speedMps: number): Way['speed'] {
+export function speedOf(speedMps: number): Way['speed'] {
   if (speedMps < SPEED_FROM_MPS.medium) return 'soft';
   return speedMps < SPEED_FROM_MPS.firm ? 'medium' : 'firm';
 }
@@ -60,7 +75,7 @@ function speedOf(speedMps: number): Way['speed'] {
 const SOME_ROLL = 0.35;
 
 /** By the spin about the axis square to the motion, as a share of what rolling has. */
-function arrivalSpin({ vx, vy, wx, wy }: BallState, ballRadiusM: number): ArrivalSpin {
+export function arrivalSpin({ vx, vy, wx, wy }: BallState, ballRadiusM: number): ArrivalSpin {
   const roll = (ballRadiusM * (wy * vx - wx * vy)) / (vx * vx + vy * vy);
   if (roll > SOME_ROLL) return 'roll';
   return roll < -SOME_ROLL ? 'draw' : 'stun';

@@ -1,5 +1,5 @@
 import { fallingWay } from '../goal/falling-way';
-import { directCut, type Goal } from '../goal/goal';
+import { directCut, type Pot } from '../goal/goal';
 import type { OpenWay } from '../goal/open-way';
 import type { PositionShot } from '../goal/position-shot';
 import { type FindWay, shotFrom } from '../goal/shot-from-position';
@@ -16,7 +16,7 @@ import { type AskedShot, type PlainLine, plainLine, shotLine } from './shot-line
 export interface LevelShot extends AskedShot {
   /** Cue ball and ball 1, each where lines from two diamonds cross; in the table's frame. */
   readonly position: Position;
-  readonly goal: Goal;
+  readonly goal: Pot;
   /** Of the straight line over the table, as in a shot from a position, rad. */
   readonly headingRad: number;
   readonly line: PlainLine;

@@ -1,17 +1,11 @@
 import { type MissOrLost, missAt, type Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
-import {
-  KIT_QUANTITIES,
-  type KitCorrelation,
-  type KitQuantity,
-  type KitSpread,
-  kitMoved,
-} from '../kit/kit-spread';
-import { cholesky } from '../numerics/cholesky';
+import { type KitCorrelation, type KitQuantity, type KitSpread, kitMoved } from '../kit/kit-spread';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
 import type { Stroke } from '../stroke/stroke';
-import { asLikely, drawnStroke, type InPlay, inPlay, type Normal, turnedBy } from './drawn-stroke';
+import { drawKit, tiesOf } from './drawn-kit';
+import { asLikely, drawnStroke, type InPlay, inPlay, turnedBy } from './drawn-stroke';
 import { shareAlong } from './share-along';
 import type { StrokeProfile } from './stroke-profile';
 
@@ -31,9 +25,6 @@ const SECANT_ERROR = 0.005;
 
 /** A tilted bed costs far more to play; its effect on the miss is small and taken as straight. */
 const SLOPES: readonly KitQuantity[] = ['bedSlopeAlong', 'bedSlopeRight'];
-/** Speed, sideways tip, height, elevation and slope; then the kit. */
-const FIRST_DIMENSIONS = 5;
-
 /**
  * The chance that the ball goes when a player with this profile plays these inputs, counting what
  * is not known of the kit. Everything but the cue's direction is drawn from an even lattice, always
@@ -100,36 +91,6 @@ function whoPlays(
     const who = inPlay(meant, asLikely(player, one), known, thinSide);
     return massRatio === 0 ? { ...who, kit: middle.kit } : who;
   };
-}
-
-/** How independent draws make up those of the sampled quantities: rows of a Cholesky factor. */
-type Ties = readonly (readonly number[])[];
-
-/** Null where the quantities are independent. */
-function tiesOf(
-  sampled: readonly KitQuantity[],
-  correlation: KitCorrelation | undefined,
-): Ties | null {
-  if (correlation === undefined) return null;
-  const at = (quantity: KitQuantity) => KIT_QUANTITIES.indexOf(quantity);
-  return cholesky(sampled.map((one) => sampled.map((two) => correlation[at(one)]?.[at(two)] ?? 0)));
-}
-
-function drawKit(
-  known: Kit,
-  spread: KitSpread,
-  sampled: readonly KitQuantity[],
-  ties: Ties | null,
-  normal: Normal,
-): Kit {
-  let kit = known;
-  const alone = (index: number) => normal(FIRST_DIMENSIONS + index);
-  sampled.forEach((quantity, index) => {
-    if (spread[quantity] === 0) return;
-    const tied = ties?.[index]?.reduce((sum, share, from) => sum + share * alone(from), 0);
-    kit = kitMoved(kit, spread, quantity, tied ?? alone(index));
-  });
-  return kit;
 }
 
 /** The miss with the cue's direction off by so many standard deviations, the tip going with it. */

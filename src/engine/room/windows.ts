@@ -7,7 +7,8 @@ import { STROKE_RANGES, type Stroke } from '../stroke/stroke';
 /**
  * What ends a window: the ball goes wide on the thin or the full side (left or right where there is
  * no cut), the cue ball misses, the object ball stops short, the tip would slip, or the input's own
- * range is out.
+ * range is out; of a way with more to it, another ball comes between, two meet once too often, or one
+ * comes to a cushion or a pocket that is not on its way.
  */
 export type EndedBy =
   | 'thin'
@@ -17,6 +18,9 @@ export type EndedBy =
   | 'untouched'
   | 'short'
   | 'miscue'
+  | 'other-ball'
+  | 'kiss'
+  | 'other-way'
   | 'range';
 
 export interface WindowEnd {

@@ -9,7 +9,7 @@ import { type Field, newField } from './field';
 import { foresee } from './foresee';
 import { restingMover, setOff } from './mover';
 import { outcomeOf } from './outcome';
-import type { PlacedBall, TablePlay, TableRefusal } from './table-play';
+import type { PlacedBall, TableEvent, TablePlay, TableRefusal } from './table-play';
 import type { TableShape } from './table-shape';
 
 export interface TableOptions {
@@ -17,6 +17,8 @@ export interface TableOptions {
   readonly mostEvents?: number;
   /** Whether only what becomes of the balls is asked: then no phases are told. */
   readonly endsOnly?: boolean;
+  /** Told each event in turn; the play breaks off after one for which it is true. */
+  readonly until?: (event: TableEvent) => boolean;
 }
 
 /**
@@ -42,7 +44,7 @@ export function playTable(
   shape: TableShape,
   options: TableOptions = {},
 ): TablePlay | TableRefusal {
-  const { mostEvents = MOST_EVENTS, endsOnly = false } = options;
+  const { mostEvents = MOST_EVENTS, endsOnly = false, until } = options;
   const refusal = checkTable(balls, stroke, kit, shape);
   if (refusal !== null) return refusal;
   const movers = balls.map(({ xM, yM }, number) =>
@@ -55,7 +57,7 @@ export function playTable(
     setOff(cueBall, { ...strike(stroke, kit), xM, yM }, 0, kit);
     foresee(field, cueBall, 0);
   }
-  const { endS, complete } = playOut(field, mostEvents);
+  const { endS, complete } = playOut(field, mostEvents, until);
   return {
     ok: true,
     balls: balls.map((from, number) => runOf(field, from, number, endS, shape)),
@@ -65,12 +67,17 @@ export function playTable(
   };
 }
 
-function playOut(field: Field, mostEvents: number) {
+function playOut(field: Field, mostEvents: number, until: TableOptions['until']) {
   let endS = 0;
+  let told = 0;
   for (let count = 0; count < mostEvents; count++) {
     const timeS = playNext(field);
     if (timeS === null) return { endS, complete: true };
     endS = timeS;
+    for (; until !== undefined && told < field.events.length; told++) {
+      const event = field.events[told];
+      if (event !== undefined && until(event)) return { endS, complete: false };
+    }
   }
   return { endS, complete: false };
 }

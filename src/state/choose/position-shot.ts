@@ -1,6 +1,6 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { fallingWay } from '../../engine/goal/falling-way';
-import type { Goal } from '../../engine/goal/goal';
+import type { Pot } from '../../engine/goal/goal';
 import { openWay } from '../../engine/goal/open-way';
 import type { NoShot, PositionShot } from '../../engine/goal/position-shot';
 import { type FindWay, shotFrom } from '../../engine/goal/shot-from-position';
@@ -9,7 +9,7 @@ import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition } from '../../store/saved-position';
 
 /** What is to be played; null while no ball and pocket are chosen. */
-export function goalOf({ goal }: SavedPosition): Goal | null {
+export function goalOf({ goal }: SavedPosition): Pot | null {
   const { ball, pocket } = goal;
   return ball === null || pocket === null ? null : { ...goal, ball, pocket };
 }

@@ -58,6 +58,9 @@ export const MISS_WORDS: Readonly<Record<EndedBy, string>> = {
   untouched: 'misses the ball',
   short: 'stops short',
   miscue: 'miscue',
+  'other-ball': 'another ball',
+  kiss: 'a second kiss',
+  'other-way': 'by another way',
   range: '',
 };
 
@@ -88,6 +91,9 @@ const BEYOND_WORDS: Readonly<Record<EndedBy, string>> = {
   untouched: 'it misses the ball',
   short: 'it stops short',
   miscue: 'the tip slips',
+  'other-ball': 'another ball comes between',
+  kiss: 'two balls kiss once more',
+  'other-way': 'it goes another way',
   range: '',
 };
 

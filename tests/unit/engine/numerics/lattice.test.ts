@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { latticePoint } from '../../../../src/engine/numerics/lattice';
 
-const DIMENSIONS = 16;
+const DIMENSIONS = 20;
 const POINTS = 128;
 
 const column = (dimension: number, copy: number) =>

@@ -1,0 +1,78 @@
+import { directCut, directGoal } from '../goal/goal';
+import type { PositionShot } from '../goal/position-shot';
+import { shotFrom } from '../goal/shot-from-position';
+import { kitAlong } from '../kit/kit-along';
+import { distinctWays } from '../plan/distinct-ways';
+import type { OptionGrid } from '../plan/option-grid';
+import { placesOf } from '../plan/option-grid';
+import type { RankQuestion } from '../plan/refine-way';
+import { questionOf, taskOf } from '../plan/solve-option';
+import { sweepOpen } from '../plan/sweep-open';
+import type { PocketName } from '../table/pocket-shape';
+import type { FoundWay } from './found-way';
+import type { StretchFound, WhyNoWay } from './search-stretch';
+import type { WaysQuestion } from './ways-question';
+
+/** A coarse grid, for there are many balls and pockets. */
+const SIDES = [0, -0.25, 0.25] as const;
+const HEIGHTS = [0, 0.3, -0.3] as const;
+const SPEEDS_MPS = [0.9, 1.4, 2.1, 3.1] as const;
+/** How many of a ball and a pocket are worth working out. */
+const MOST_OF_A_POCKET = 4;
+
+/** The direct cuts of a ball into a pocket that really differ, on a coarse grid. */
+export function directWays(question: WaysQuestion, ball: number, pocket: PocketName): StretchFound {
+  const shot = shotFrom(question.position, directCut(ball, pocket), question.shape, question.kit);
+  if (!shot.ok) return closedBy(shot.reason === 'too-thin' ? 'too-thin' : 'pocket-closed');
+  const ranked = rankQuestion(question, ball, pocket, shot);
+  const grid: OptionGrid = {
+    sides: SIDES,
+    heights: HEIGHTS,
+    speedsMps: SPEEDS_MPS,
+    elevationsRad: [ranked.leastElevationRad],
+  };
+  const options = sweepOpen(ranked, grid, { from: 0, to: placesOf(grid) });
+  if (options.length === 0) return closedBy(shot.inTheWay.length > 0 ? 'in-the-way' : 'short');
+  const named = distinctWays(ranked.question, options, ranked.leastElevationRad);
+  const ways = named.slice(0, MOST_OF_A_POCKET).map(({ option, way }): FoundWay => {
+    return {
+      goal: directGoal(ball, pocket),
+      headingRad: shot.headingRad,
+      stroke: option.stroke,
+      rough: option.chance.share,
+      chance: option.chance,
+      way,
+      doubleKiss: false,
+      shot,
+      isClean: true,
+    };
+  });
+  return { ways, failed: [] };
+}
+
+function closedBy(why: WhyNoWay): StretchFound {
+  return { ways: [], failed: [{ kind: 'direct', why, times: 1 }] };
+}
+
+/** What a direct way is to do, and the kit as its shot sees it; null where there is no shot any more. */
+export function directPotOf(question: WaysQuestion, { shot }: Pick<FoundWay, 'shot'>) {
+  if (shot === null) return null;
+  const { kit, spread, profile } = question;
+  const asked = questionOf(shot, kitAlong(kit, shot.headingRad), spread, profile);
+  return { task: taskOf(asked), kit: asked.kit };
+}
+
+function rankQuestion(
+  question: WaysQuestion,
+  ball: number,
+  pocket: PocketName,
+  shot: PositionShot,
+): RankQuestion {
+  const { position, shape, kit, spread, profile, zone } = question;
+  const { headingRad, least } = shot;
+  return {
+    question: questionOf(shot, kitAlong(kit, headingRad), spread, profile),
+    scene: { position, goal: directCut(ball, pocket), headingRad, shape, kit, zone },
+    leastElevationRad: least.elevationRad,
+  };
+}

@@ -1,0 +1,71 @@
+import { playLaid } from '../goal/laid-table';
+import { KIT_QUANTITIES } from '../kit/kit-spread';
+import { latticePoint } from '../numerics/lattice';
+import { normalQuantile } from '../numerics/normal';
+import { drawKit, tiesOf } from '../room/drawn-kit';
+import { drawnStroke, inPlay, turnedBy } from '../room/drawn-stroke';
+import type { Stroke } from '../stroke/stroke';
+import type { TablePlay } from '../table/table-play';
+import type { FoundWay } from './found-way';
+import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
+
+/** What became of strokes that were drawn as the player makes them, each with a kit as it may be. */
+export interface DrawnWay {
+  /** That the ball falls in its pocket, a legal ball hit first. */
+  readonly chance: number;
+  /** Standard error of that, as of independent draws: the lattice's is less. */
+  readonly chanceError: number;
+  readonly plays: readonly TablePlay[];
+  readonly going: readonly TablePlay[];
+}
+
+const DRAWS = 512;
+/** The lattice's dimension for the cue's direction, after those of the rest of the stroke. */
+const DIRECTION = 4;
+
+/**
+ * The chance of a way by playing it on the whole table, stroke and kit drawn from an even lattice that
+ * is always the same: where a hair decides between jaw and hole no smooth miss tells it.
+ *
+ * @param fullerAim on which side the cue points for a fuller hit: 1 right, −1 left; 0: neither
+ */
+export function drawnWay(question: WaysQuestion, way: FoundWay, fullerAim: 1 | -1 | 0): DrawnWay {
+  const { profile: player, kit: known, spread, correlation } = question;
+  const asked = askedFor(question);
+  const { stroke, profile, kit } = inPlay(overTable(way), player, known, fullerAim);
+  const sampled = KIT_QUANTITIES.filter((quantity) => spread[quantity] > 0);
+  const ties = tiesOf(sampled, correlation);
+  const plays: TablePlay[] = [];
+  const going: TablePlay[] = [];
+  for (let draw = 0; draw < DRAWS; draw++) {
+    const normal = (dimension: number) => normalQuantile(latticePoint(draw, dimension, 0));
+    const drawnKit = drawKit(kit, spread, sampled, ties, normal);
+    const drawn = drawnStroke(kit, stroke, profile, normal);
+    const turned = turnedBy(kit, drawn, profile, normal(DIRECTION));
+    const play = playLaid(asked.laid, turned, drawnKit, { endsOnly: true });
+    if (play === null) continue;
+    plays.push(play);
+    if (doesGo(asked, way, play)) going.push(play);
+  }
+  const share = (going.length + 1) / (DRAWS + 2);
+  return {
+    chance: going.length / DRAWS,
+    chanceError: Math.sqrt((share * (1 - share)) / DRAWS),
+    plays,
+    going,
+  };
+}
+
+/** The stroke of a way, its aim over the table. */
+export function overTable({ headingRad, stroke }: Pick<FoundWay, 'headingRad' | 'stroke'>): Stroke {
+  return { ...stroke, aimRad: headingRad + stroke.aimRad };
+}
+
+/** Whether the ball of a way falls where it should, whichever way, a legal ball being hit first. */
+function doesGo({ laid, first }: WaysAsked, { goal }: FoundWay, play: TablePlay): boolean {
+  const outcome = play.balls[laid.names.indexOf(goal.ball)]?.outcome;
+  if (outcome?.kind !== 'pocketed' || outcome.pocket !== goal.pocket) return false;
+  const hit = play.events.find((event) => event.kind === 'hits-ball' && event.ball === 0);
+  const name = hit?.kind === 'hits-ball' ? laid.names[hit.other] : undefined;
+  return typeof name === 'number' && first.includes(name);
+}

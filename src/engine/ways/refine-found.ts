@@ -1,0 +1,86 @@
+import { playLaid } from '../goal/laid-table';
+import { playedOut } from '../goal/played-out';
+import type { Task } from '../goal/task';
+import type { Kit } from '../kit/kit';
+import { STRAY_SOURCES } from '../plan/linear-chance';
+import type { FanPlay, RankedWay } from '../plan/ranked-way';
+import { cueBallFate } from '../plan/rest-spread';
+import { atUsualPace } from '../room/drawn-stroke';
+import { roomWindows } from '../room/windows';
+import { directPotOf } from './direct-ways';
+import { drawnWay, overTable } from './drawn-chance';
+import { type FoundWay, screened } from './found-way';
+import { askedFor, type WaysQuestion } from './ways-question';
+
+/** A way worked out in full. */
+export interface ToldWay
+  extends RankedWay,
+    Pick<FoundWay, 'goal' | 'headingRad' | 'doubleKiss' | 'shot'> {
+  /** Which way the cue turns for a fuller hit of the first ball: 1 right, −1 left; 0: it is full. */
+  readonly fullerSide: Task['thinSide'];
+}
+
+/** What a way is to do, and the kit as its stroke sees it. */
+function taskOf(question: WaysQuestion, way: FoundWay): { task: Task; kit: Kit } | null {
+  const { goal, headingRad, stroke } = way;
+  if (goal.kind === 'direct') return directPotOf(question, way);
+  const { laid } = askedFor(question);
+  return { task: playedOut({ laid, goal, headingRad }, stroke, question.kit), kit: question.kit };
+}
+
+/** Works a way out in full; null where it hangs on a hair. */
+export function refineFound(question: WaysQuestion, found: FoundWay): ToldWay | null {
+  const asked = askedFor(question);
+  const way = screened(asked, found);
+  const at = way && taskOf(question, way);
+  if (at === null || way?.chance == null) return null;
+  const { task, kit } = at;
+  const { stroke, goal, headingRad, doubleKiss, shot, chance: linear } = way;
+  const { chance, chanceError, plays, going } = drawnWay(question, way, task.thinSide);
+  const meant = atUsualPace(overTable(way), question.profile);
+  const { sds } = linear;
+  return {
+    goal,
+    headingRad,
+    doubleKiss,
+    shot,
+    fullerSide: task.thinSide,
+    option: { place: 0, stroke, chance: linear },
+    way: way.way,
+    chance,
+    chanceError,
+    hardest: STRAY_SOURCES.reduce((a, b) => (sds[b] > sds[a] ? b : a)),
+    windows: roomWindows(task, kit, stroke),
+    ...cueBallFate(
+      { shape: question.shape, zone: question.zone },
+      plays,
+      going.map((play) => ({ play, weight: 1 })),
+      playLaid(asked.laid, meant, question.kit, { endsOnly: true }),
+    ),
+  };
+}
+
+/**
+ * A way as it plays out when the cue points true, at either edge of what still goes, and as far again
+ * beyond; its plays tell of the balls in the order of a laid table. The pace is the player's usual one.
+ */
+export function fanOfWay(question: WaysQuestion, told: ToldWay): readonly FanPlay[] {
+  const { laid } = askedFor(question);
+  const { option, headingRad, windows } = told;
+  const stroke = atUsualPace(option.stroke, question.profile);
+  const { aimRad } = stroke;
+  const low = windows?.aimRad.low.value ?? aimRad - question.profile.directionRad;
+  const high = windows?.aimRad.high.value ?? aimRad + question.profile.directionRad;
+  const [thinRad, fullRad] = told.fullerSide < 0 ? [high, low] : [low, high];
+  const aims: readonly (readonly [FanPlay['hit'], number])[] = [
+    ['true', aimRad],
+    ['thin', thinRad],
+    ['full', fullRad],
+    ['missed-thin', 2 * thinRad - aimRad],
+    ['missed-full', 2 * fullRad - aimRad],
+  ];
+  return aims.flatMap(([hit, aim]) => {
+    const play = playLaid(laid, { ...stroke, aimRad: headingRad + aim }, question.kit);
+    return play === null ? [] : [{ hit, aimRad: aim, play }];
+  });
+}

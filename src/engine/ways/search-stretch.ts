@@ -1,0 +1,72 @@
+import type { PlayedGoal, PlayedKind, WayKind } from '../goal/goal';
+import type { Lost } from '../goal/task';
+import { BASE_STROKES, type BaseStroke } from './base-strokes';
+import { type Bracket, bracketsIn } from './brackets';
+import { directWays } from './direct-ways';
+import { type FoundWay, foundBy } from './found-way';
+import type { LegFilter, Sample } from './sample';
+import { scanAcross, scanAround, strokeAt } from './scan';
+import { solveHeading } from './solve-heading';
+import type { WaysStretch } from './stretches';
+import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
+
+/** Why a way that seemed to be there does not go. */
+export type WhyNoWay = Lost | 'foul' | 'too-thin' | 'pocket-closed' | 'in-the-way';
+
+/** Of a kind, how many ways seemed to be there and did not go for one reason. */
+export interface Failed {
+  readonly kind: WayKind;
+  readonly why: WhyNoWay;
+  readonly times: number;
+}
+
+/** What a part of the search came to. */
+export interface StretchFound {
+  readonly ways: readonly FoundWay[];
+  readonly failed: readonly Failed[];
+}
+
+/** Does one part of the search. */
+export function searchStretch(question: WaysQuestion, stretch: WaysStretch): StretchFound {
+  const asked = askedFor(question);
+  if (stretch.search === 'direct') {
+    return directWays(question, stretch.ball, stretch.pocket);
+  }
+  const base = BASE_STROKES[stretch.stroke];
+  if (base === undefined) return { ways: [], failed: [] };
+  const kinds = question.kinds.filter((kind): kind is PlayedKind => kind !== 'direct');
+  const isKick = stretch.search === 'kick';
+  const filter: LegFilter = {
+    kinds: kinds.filter((kind) => (kind === 'kick') === isKick),
+    first: isKick ? null : stretch.ball,
+  };
+  const samples = isKick
+    ? scanAround(asked, base, filter)
+    : scanAcross(asked, stretch.ball, base, filter);
+  return solved(asked, base, samples);
+}
+
+function solved(asked: WaysAsked, base: BaseStroke, samples: readonly Sample[]): StretchFound {
+  const ways: FoundWay[] = [];
+  const failed = new Map<string, Failed>();
+  for (const bracket of bracketsIn(asked, samples)) {
+    const way = wayIn(asked, base, bracket);
+    if (typeof way === 'object') {
+      ways.push(way);
+      continue;
+    }
+    const { kind } = bracket.leg;
+    const times = 1 + (failed.get(`${kind} ${way}`)?.times ?? 0);
+    failed.set(`${kind} ${way}`, { kind, why: way, times });
+  }
+  return { ways, failed: [...failed.values()] };
+}
+
+function wayIn(asked: WaysAsked, base: BaseStroke, bracket: Bracket): FoundWay | WhyNoWay {
+  const { kind, ball, via } = bracket.leg;
+  const goal: PlayedGoal = { kind, ball, pocket: bracket.pocket.name, via };
+  const solved = solveHeading(asked, base, goal, bracket);
+  if ('lost' in solved) return solved.lost;
+  const { headingRad, missPerRad } = solved;
+  return foundBy(asked, goal, strokeAt(asked, base, headingRad), missPerRad);
+}
