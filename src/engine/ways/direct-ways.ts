@@ -1,17 +1,17 @@
-import { directCut, directGoal } from '../goal/goal';
+import { type DirectGoal, directCut, directGoal } from '../goal/goal';
 import type { PositionShot } from '../goal/position-shot';
 import { shotFrom } from '../goal/shot-from-position';
 import { kitAlong } from '../kit/kit-along';
-import { distinctWays } from '../plan/distinct-ways';
+import { distinctWays, type NamedOption } from '../plan/distinct-ways';
 import type { OptionGrid } from '../plan/option-grid';
 import { placesOf } from '../plan/option-grid';
 import type { RankQuestion } from '../plan/refine-way';
 import { questionOf, taskOf } from '../plan/solve-option';
 import { sweepOpen } from '../plan/sweep-open';
 import type { PocketName } from '../table/pocket-shape';
-import type { FoundWay } from './found-way';
-import type { StretchFound, WhyNoWay } from './search-stretch';
-import type { WaysQuestion } from './ways-question';
+import { type FoundWay, isOnTable, tried } from './found-way';
+import type { StretchFound, WhyNoWay } from './stretch-found';
+import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
 
 /** A coarse grid, for there are many balls and pockets. */
 const SIDES = [0, -0.25, 0.25] as const;
@@ -34,20 +34,26 @@ export function directWays(question: WaysQuestion, ball: number, pocket: PocketN
   const options = sweepOpen(ranked, grid, { from: 0, to: placesOf(grid) });
   if (options.length === 0) return closedBy(shot.inTheWay.length > 0 ? 'in-the-way' : 'short');
   const named = distinctWays(ranked.question, options, ranked.leastElevationRad);
-  const ways = named.slice(0, MOST_OF_A_POCKET).map(({ option, way }): FoundWay => {
-    return {
-      goal: directGoal(ball, pocket),
-      headingRad: shot.headingRad,
-      stroke: option.stroke,
-      rough: option.chance.share,
-      chance: option.chance,
-      way,
-      doubleKiss: false,
-      shot,
-      isClean: true,
-    };
-  });
-  return { ways, failed: [] };
+  const ways = named
+    .slice(0, MOST_OF_A_POCKET)
+    .flatMap((one) => directWay(askedFor(question), directGoal(ball, pocket), shot, one) ?? []);
+  return ways.length > 0 ? { ways, failed: [] } : closedBy('other-way');
+}
+
+/** Null where, played with all balls, it does anything but what it says. */
+function directWay(
+  asked: WaysAsked,
+  goal: DirectGoal,
+  shot: PositionShot,
+  { option, way }: NamedOption,
+): FoundWay | null {
+  const { headingRad } = shot;
+  const { stroke, chance } = option;
+  const played = tried(asked, goal, { ...stroke, aimRad: headingRad + stroke.aimRad });
+  if (!played?.did || !played.isLegal) return null;
+  const isClean = isOnTable(played.play);
+  const rough = chance.share;
+  return { goal, headingRad, stroke, rough, chance, way, doubleKiss: false, shot, isClean };
 }
 
 function closedBy(why: WhyNoWay): StretchFound {

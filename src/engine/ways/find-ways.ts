@@ -1,7 +1,8 @@
 import type { FoundWay } from './found-way';
 import { type PickRule, waysToRefine, waysToTell } from './pick-ways';
 import { refineFound, type ToldWay } from './refine-found';
-import { type StretchFound, searchStretch } from './search-stretch';
+import { searchStretch } from './search-stretch';
+import type { StretchFound } from './stretch-found';
 import { waysStretches } from './stretches';
 import type { WaysQuestion } from './ways-question';
 

@@ -1,5 +1,5 @@
 import { Chains } from '../goal/chains';
-import { type Goal, isDoubleKiss, isStep, type PlayedGoal } from '../goal/goal';
+import { type Goal, isDoubleKiss, isStep, type PlayedGoal, type Step } from '../goal/goal';
 import { playLaid } from '../goal/laid-table';
 import { lastLeg, playedOut } from '../goal/played-out';
 import type { PositionShot } from '../goal/position-shot';
@@ -45,8 +45,41 @@ const SWAYING: readonly KitQuantity[] = [
   'cushionFriction',
 ];
 
+/** A stroke played with all balls, beside what it should do. */
+interface Tried {
+  readonly play: TablePlay;
+  /** The ball fell in its pocket, by just the way it should. */
+  readonly did: boolean;
+  /** A legal ball was touched first. */
+  readonly isLegal: boolean;
+}
+
+/** @param stroke its aim is measured over the table; null: the engine does not take it */
+export function tried(asked: WaysAsked, goal: Goal, stroke: Stroke): Tried | null {
+  const { names } = asked.laid;
+  const chains = new Chains(names);
+  const number = names.indexOf(goal.ball);
+  let did = false;
+  const play = playLaid(asked.laid, stroke, asked.question.kit, {
+    until: (event) => {
+      if (event.kind === 'pocketed' && event.ball === number && event.pocket === goal.pocket) {
+        did = isSameWay(chains.viaOf(number) ?? [], goal.via);
+      }
+      chains.take(event);
+      return false;
+    },
+  });
+  const firstHit = names[chains.firstHit ?? -1];
+  const isLegal = typeof firstHit === 'number' && asked.first.includes(firstHit);
+  return play && { play, did, isLegal };
+}
+
+function isSameWay(one: readonly Step[], other: readonly Step[]): boolean {
+  return one.length === other.length && one.every((step, at) => isStep(step, other[at] ?? step));
+}
+
 /**
- * Plays a stroke with all balls, and tells the way if it does just what it says; else why it does not.
+ * The way of a stroke, if played with all balls it does just what it says; else why it does not.
  *
  * @param stroke its aim is measured over the table
  */
@@ -57,41 +90,23 @@ export function foundBy(
   missPerRad: number,
 ): FoundWay | Lost | 'foul' {
   const { laid, question } = asked;
-  const { kit, profile } = question;
-  const chains = new Chains(laid.names);
-  const names = laid.names;
-  const number = names.indexOf(goal.ball);
-  let did = false;
-  const play = playLaid(laid, stroke, kit, {
-    until: (event) => {
-      if (event.kind === 'pocketed' && event.ball === number) {
-        const via = chains.viaOf(number) ?? [];
-        did =
-          event.pocket === goal.pocket &&
-          via.length === goal.via.length &&
-          via.every((step, at) => isStep(step, goal.via[at] ?? step));
-      }
-      chains.take(event);
-      return false;
-    },
-  });
-  if (play === null) return 'other-way';
-  const firstHit = names[chains.firstHit ?? -1];
-  if (typeof firstHit !== 'number' || !asked.first.includes(firstHit)) return 'foul';
-  if (!did) {
-    const leg = lastLeg({ laid, goal }, stroke, kit, true);
+  const played = tried(asked, goal, stroke);
+  if (played === null) return 'other-way';
+  if (!played.isLegal) return 'foul';
+  if (!played.did) {
+    const leg = lastLeg({ laid, goal }, stroke, question.kit, true);
     return typeof leg === 'string' ? leg : 'other-way';
   }
   return {
     goal,
     headingRad: stroke.aimRad,
     stroke: { ...stroke, aimRad: 0 },
-    rough: roughChance(missPerRad, profile),
+    rough: roughChance(missPerRad, question.profile),
     chance: null,
-    way: playedWayOf(asked, stroke, play),
+    way: playedWayOf(asked, stroke, played.play),
     doubleKiss: isDoubleKiss(goal.via),
     shot: null,
-    isClean: isOnTable(play),
+    isClean: isOnTable(played.play),
   };
 }
 
@@ -113,7 +128,8 @@ export function screened(asked: WaysAsked, way: FoundWay): FoundWay | null {
   return chance && { ...way, chance };
 }
 
-function isOnTable({ balls }: TablePlay): boolean {
+/** Whether the cue ball stays on the bed. */
+export function isOnTable({ balls }: TablePlay): boolean {
   const kind = balls[0]?.outcome.kind;
   return kind === 'rests' || kind === 'hangs';
 }

@@ -1,5 +1,4 @@
-import type { PlayedGoal, PlayedKind, WayKind } from '../goal/goal';
-import type { Lost } from '../goal/task';
+import type { PlayedGoal, PlayedKind } from '../goal/goal';
 import { BASE_STROKES, type BaseStroke } from './base-strokes';
 import { type Bracket, bracketsIn } from './brackets';
 import { directWays } from './direct-ways';
@@ -7,24 +6,9 @@ import { type FoundWay, foundBy } from './found-way';
 import type { LegFilter, Sample } from './sample';
 import { scanAcross, scanAround, strokeAt } from './scan';
 import { solveHeading } from './solve-heading';
+import type { Failed, StretchFound, WhyNoWay } from './stretch-found';
 import type { WaysStretch } from './stretches';
 import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
-
-/** Why a way that seemed to be there does not go. */
-export type WhyNoWay = Lost | 'foul' | 'too-thin' | 'pocket-closed' | 'in-the-way';
-
-/** Of a kind, how many ways seemed to be there and did not go for one reason. */
-export interface Failed {
-  readonly kind: WayKind;
-  readonly why: WhyNoWay;
-  readonly times: number;
-}
-
-/** What a part of the search came to. */
-export interface StretchFound {
-  readonly ways: readonly FoundWay[];
-  readonly failed: readonly Failed[];
-}
 
 /** Does one part of the search. */
 export function searchStretch(question: WaysQuestion, stretch: WaysStretch): StretchFound {

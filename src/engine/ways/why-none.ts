@@ -1,5 +1,5 @@
 import type { WayKind } from '../goal/goal';
-import type { StretchFound, WhyNoWay } from './search-stretch';
+import type { StretchFound, WhyNoWay } from './stretch-found';
 import { askedFor, type WaysQuestion } from './ways-question';
 
 /** Why no way of a kind goes. */
