@@ -10,7 +10,7 @@ import { noShotWords } from '../words/no-shot-words';
 import { checkKit } from './check-kit';
 import { type DoorRefusal, isRefusal, notTaken, refusedAt, worded } from './door-refusal';
 import { type Fields, fieldsOf, isFields, numberOf } from './json-fields';
-import { parseGoal } from './options-request';
+import { parseGoal } from './options-play';
 import { kitFrom, shotFrom } from './parse-request';
 import { parseKitSd, parseTarget } from './parse-room';
 import { parseGivenTable } from './play-given';

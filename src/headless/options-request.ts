@@ -1,11 +1,10 @@
-import { directCut, type Pot } from '../engine/goal/goal';
 import type { RestZone } from '../engine/goal/scene';
 import type { KitSpread } from '../engine/kit/kit-spread';
 import { isWithin } from '../engine/numerics/range';
 import type { StrokeProfile } from '../engine/room/stroke-profile';
-import type { TableShape } from '../engine/table/table-shape';
 import { type DoorRefusal, isRefusal, notTaken } from './door-refusal';
 import { type Fields, isFields } from './json-fields';
+import { type GivenPlay, parsePlay } from './options-play';
 import { kitNames, STROKE_NAMES } from './parse-request';
 import { parseKitSd, parsePlayer } from './parse-room';
 import { type GivenTable, parseGivenTable, TABLE_NAMES } from './play-given';
@@ -13,7 +12,7 @@ import type { KnownNames } from './unknown-names';
 
 /** A position, what to play from it, and by whom with what. */
 export interface OptionsRequest extends GivenTable {
-  readonly goal: Pot;
+  readonly play: GivenPlay;
   readonly spread: KitSpread;
   readonly profile: StrokeProfile;
   readonly zone: RestZone | null;
@@ -22,7 +21,20 @@ export interface OptionsRequest extends GivenTable {
 
 /** Every name of a request, and of the objects in it. */
 export const OPTIONS_NAMES: KnownNames = {
-  '': ['id', 'table', 'balls', 'play', 'kit', 'kitSd', 'stroke', 'made', 'zone', 'most'],
+  '': [
+    'id',
+    'table',
+    'balls',
+    'play',
+    'legal',
+    'kinds',
+    'kit',
+    'kitSd',
+    'stroke',
+    'made',
+    'zone',
+    'most',
+  ],
   ...TABLE_NAMES,
   play: ['ball', 'pocket'],
   zone: ['xM', 'yM', 'radiusM'],
@@ -30,36 +42,27 @@ export const OPTIONS_NAMES: KnownNames = {
   ...kitNames(''),
 };
 
-const MOST_WAYS = 12;
+const USUAL_WAYS = 12;
+const MOST_WAYS = 24;
 
 /** Reads one request, or tells why it cannot be taken. */
 export function parseOptions(fields: Fields): OptionsRequest | DoorRefusal {
   const given = parseGivenTable(fields);
   if (isRefusal(given)) return given;
-  const goal = parseGoal(fields.play, given.shape);
-  if (isRefusal(goal)) return goal;
+  const play = parsePlay(fields, given.shape);
+  if (isRefusal(play)) return play;
   const spread = parseKitSd(fields, given.kit);
   if (isRefusal(spread)) return spread;
   const player = parsePlayer(fields, given.kit, spread);
   if (isRefusal(player)) return player;
   const zone = parseZone(fields.zone);
   if (zone !== null && isRefusal(zone)) return zone;
-  const { most = MOST_WAYS } = fields;
+  const { most = USUAL_WAYS } = fields;
   if (!Number.isInteger(most) || !isWithin({ min: 1, max: MOST_WAYS }, most)) {
     return notTaken('most', `a whole number from 1 to ${MOST_WAYS}`);
   }
   const { profile, spread: chanceSpread } = player;
-  return { ...given, goal, spread: chanceSpread, profile, zone, most };
-}
-
-/** What is to be played from a table, or why it cannot be. */
-export function parseGoal(given: unknown, shape: TableShape): Pot | DoorRefusal {
-  if (!isFields(given)) return notTaken('play', 'an object with ball and pocket');
-  const { ball } = given;
-  if (typeof ball !== 'number') return notTaken('play.ball', 'the number of a ball on the table');
-  const pocket = shape.pockets.find(({ name }) => name === given.pocket)?.name;
-  if (pocket !== undefined) return directCut(ball, pocket);
-  return notTaken('play.pocket', `one of ${shape.pockets.map(({ name }) => name).join(', ')}`);
+  return { ...given, play, spread: chanceSpread, profile, zone, most };
 }
 
 const ZONE_WORDS = 'an object with xM, yM and a radiusM from 0.01 to 2';

@@ -3,13 +3,13 @@ import type { PositionShot } from '../goal/position-shot';
 import { shotFrom } from '../goal/shot-from-position';
 import { kitAlong } from '../kit/kit-along';
 import { distinctWays, type NamedOption } from '../plan/distinct-ways';
-import type { OptionGrid } from '../plan/option-grid';
-import { placesOf } from '../plan/option-grid';
+import { type OptionGrid, placesOf } from '../plan/option-grid';
 import type { RankQuestion } from '../plan/refine-way';
-import { questionOf, taskOf } from '../plan/solve-option';
+import { type Option, questionOf, taskOf } from '../plan/solve-option';
 import { sweepOpen } from '../plan/sweep-open';
 import type { PocketName } from '../table/pocket-shape';
 import { type FoundWay, isOnTable, tried } from './found-way';
+import { strokeAt } from './scan';
 import type { StretchFound, WhyNoWay } from './stretch-found';
 import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
 
@@ -25,19 +25,30 @@ export function directWays(question: WaysQuestion, ball: number, pocket: PocketN
   const shot = shotFrom(question.position, directCut(ball, pocket), question.shape, question.kit);
   if (!shot.ok) return closedBy(shot.reason === 'too-thin' ? 'too-thin' : 'pocket-closed');
   const ranked = rankQuestion(question, ball, pocket, shot);
-  const grid: OptionGrid = {
-    sides: SIDES,
-    heights: HEIGHTS,
-    speedsMps: SPEEDS_MPS,
-    elevationsRad: [ranked.leastElevationRad],
-  };
-  const options = sweepOpen(ranked, grid, { from: 0, to: placesOf(grid) });
+  const options = HEIGHTS.flatMap((height) => coarseOptions(question, ranked, height));
   if (options.length === 0) return closedBy(shot.inTheWay.length > 0 ? 'in-the-way' : 'short');
   const named = distinctWays(ranked.question, options, ranked.leastElevationRad);
   const ways = named
     .slice(0, MOST_OF_A_POCKET)
     .flatMap((one) => directWay(askedFor(question), directGoal(ball, pocket), shot, one) ?? []);
   return ways.length > 0 ? { ways, failed: [] } : closedBy('other-way');
+}
+
+/** Of one height on the ball: a cue that strikes low has to be raised more over what is behind it. */
+function coarseOptions(
+  question: WaysQuestion,
+  ranked: RankQuestion,
+  height: number,
+): readonly Option[] {
+  const base = { side: 0, height, speedMps: 1 };
+  const { elevationRad } = strokeAt(askedFor(question), base, ranked.scene.headingRad);
+  const grid: OptionGrid = {
+    sides: SIDES,
+    heights: [height],
+    speedsMps: SPEEDS_MPS,
+    elevationsRad: [elevationRad],
+  };
+  return sweepOpen(ranked, grid, { from: 0, to: placesOf(grid) });
 }
 
 /** Null where, played with all balls, it does anything but what it says. */
@@ -53,17 +64,15 @@ function directWay(
   if (!played?.did || !played.isLegal) return null;
   const isClean = isOnTable(played.play);
   const rough = chance.share;
-  return { goal, headingRad, stroke, rough, chance, way, doubleKiss: false, shot, isClean };
+  return { goal, headingRad, stroke, rough, way, doubleKiss: false, shot, isClean };
 }
 
 function closedBy(why: WhyNoWay): StretchFound {
   return { ways: [], failed: [{ kind: 'direct', why, times: 1 }] };
 }
 
-/** What a direct way is to do, and the kit as its shot sees it; null where there is no shot any more. */
-export function directPotOf(question: WaysQuestion, { shot }: Pick<FoundWay, 'shot'>) {
-  if (shot === null) return null;
-  const { kit, spread, profile } = question;
+/** What a direct way is to do, and the kit as its shot sees it. */
+export function directPotOf({ kit, spread, profile }: WaysQuestion, shot: PositionShot) {
   const asked = questionOf(shot, kitAlong(kit, shot.headingRad), spread, profile);
   return { task: taskOf(asked), kit: asked.kit };
 }

@@ -37,7 +37,7 @@ export function* findWays(
   const stretches = waysStretches(question);
   const of = stretches.length + rule.most;
   const parts: StretchFound[] = [];
-  const refined = new Map<FoundWay, ToldWay | null>();
+  const refined = new Map<FoundWay, ToldWay>();
   const known = () =>
     waysToTell(
       [...refined.values()].filter((way) => way !== null),

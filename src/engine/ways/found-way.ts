@@ -1,12 +1,10 @@
 import { Chains } from '../goal/chains';
 import { type Goal, isDoubleKiss, isStep, type PlayedGoal, type Step } from '../goal/goal';
 import { playLaid } from '../goal/laid-table';
-import { lastLeg, playedOut } from '../goal/played-out';
+import { lastLeg } from '../goal/played-out';
 import type { PositionShot } from '../goal/position-shot';
 import type { Lost } from '../goal/task';
-import type { KitQuantity } from '../kit/kit-spread';
 import { normalBelow } from '../numerics/normal';
-import { type LinearChance, linearChance } from '../plan/linear-chance';
 import type { Way } from '../plan/way';
 import type { StrokeProfile } from '../room/stroke-profile';
 import type { Stroke } from '../stroke/stroke';
@@ -23,8 +21,6 @@ export interface FoundWay {
   readonly stroke: Stroke;
   /** How often it goes if all hangs on the cue's direction: enough to choose what to look at. */
   readonly rough: number;
-  /** The same by straight lines in all that strays; null: not worked out as yet. */
-  readonly chance: LinearChance | null;
   readonly way: Way;
   /** Cue ball and object ball meet twice. */
   readonly doubleKiss: boolean;
@@ -33,17 +29,6 @@ export interface FoundWay {
   /** Whether the cue ball stays on the table when all is as meant. */
   readonly isClean: boolean;
 }
-
-/** What of the kit sways a way off cushions or other balls. */
-const SWAYING: readonly KitQuantity[] = [
-  'massRatio',
-  'slideFriction',
-  'ballFriction',
-  'rollFriction',
-  'ballRestitution',
-  'cushionRestitution',
-  'cushionFriction',
-];
 
 /** A stroke played with all balls, beside what it should do. */
 interface Tried {
@@ -102,7 +87,6 @@ export function foundBy(
     headingRad: stroke.aimRad,
     stroke: { ...stroke, aimRad: 0 },
     rough: roughChance(missPerRad, question.profile),
-    chance: null,
     way: playedWayOf(asked, stroke, played.play),
     doubleKiss: isDoubleKiss(goal.via),
     shot: null,
@@ -115,17 +99,6 @@ const OTHERS = 1.5;
 
 function roughChance(missPerRad: number, { directionRad }: StrokeProfile): number {
   return 2 * normalBelow(1 / Math.abs(OTHERS * missPerRad * directionRad)) - 1;
-}
-
-/** The same way with its chance by straight lines; null where it goes by a hair alone. */
-export function screened(asked: WaysAsked, way: FoundWay): FoundWay | null {
-  const { goal, headingRad, stroke } = way;
-  if (way.chance !== null || goal.kind === 'direct') return way;
-  const { laid, question } = asked;
-  const { kit, profile, spread } = question;
-  const task = playedOut({ laid, goal, headingRad }, stroke, kit);
-  const chance = linearChance(task, kit, stroke, profile, spread, SWAYING);
-  return chance && { ...way, chance };
 }
 
 /** Whether the cue ball stays on the bed. */

@@ -80,8 +80,8 @@ function byPromise(one: FoundWay, other: FoundWay): number {
   return promiseOf(other) - promiseOf(one) || compareIds(one, other);
 }
 
-function promiseOf({ rough, chance, isClean }: FoundWay): number {
-  return (chance?.share ?? rough) * (isClean ? 1 : SCRATCHED);
+function promiseOf({ rough, isClean }: FoundWay): number {
+  return rough * (isClean ? 1 : SCRATCHED);
 }
 
 function byWorth(one: ToldWay, other: ToldWay): number {

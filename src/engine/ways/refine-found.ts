@@ -2,14 +2,15 @@ import { playLaid } from '../goal/laid-table';
 import { playedOut } from '../goal/played-out';
 import type { Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
-import { STRAY_SOURCES } from '../plan/linear-chance';
+import type { KitQuantity } from '../kit/kit-spread';
+import { type LinearChance, linearChance, STRAY_SOURCES } from '../plan/linear-chance';
 import type { FanPlay, RankedWay } from '../plan/ranked-way';
 import { cueBallFate } from '../plan/rest-spread';
 import { atUsualPace } from '../room/drawn-stroke';
 import { roomWindows } from '../room/windows';
 import { directPotOf } from './direct-ways';
 import { drawnWay, overTable } from './drawn-chance';
-import { type FoundWay, screened } from './found-way';
+import type { FoundWay } from './found-way';
 import { askedFor, type WaysQuestion } from './ways-question';
 
 /** A way worked out in full. */
@@ -21,23 +22,40 @@ export interface ToldWay
 }
 
 /** What a way is to do, and the kit as its stroke sees it. */
-function taskOf(question: WaysQuestion, way: FoundWay): { task: Task; kit: Kit } | null {
-  const { goal, headingRad, stroke } = way;
-  if (goal.kind === 'direct') return directPotOf(question, way);
+function taskOf(question: WaysQuestion, way: FoundWay): { task: Task; kit: Kit } {
+  const { goal, headingRad, stroke, shot } = way;
+  if (shot !== null) return directPotOf(question, shot);
+  if (goal.kind === 'direct') throw new RangeError('a direct way has its shot');
   const { laid } = askedFor(question);
   return { task: playedOut({ laid, goal, headingRad }, stroke, question.kit), kit: question.kit };
 }
 
-/** Works a way out in full; null where it hangs on a hair. */
-export function refineFound(question: WaysQuestion, found: FoundWay): ToldWay | null {
+/** What of the kit sways a way off cushions or other balls. */
+const SWAYING: readonly KitQuantity[] = [
+  'massRatio',
+  'slideFriction',
+  'ballFriction',
+  'rollFriction',
+  'ballRestitution',
+  'cushionRestitution',
+  'cushionFriction',
+];
+
+/** Of a way that goes by a hair alone: no straight line tells what makes it hard. */
+const BY_A_HAIR: LinearChance = {
+  share: 0,
+  sds: { direction: 0, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 },
+};
+
+/** Works a way out in full. */
+export function refineFound(question: WaysQuestion, way: FoundWay): ToldWay {
   const asked = askedFor(question);
-  const way = screened(asked, found);
-  const at = way && taskOf(question, way);
-  if (at === null || way?.chance == null) return null;
-  const { task, kit } = at;
-  const { stroke, goal, headingRad, doubleKiss, shot, chance: linear } = way;
+  const { profile, spread } = question;
+  const { stroke, goal, headingRad, doubleKiss, shot } = way;
+  const { task, kit } = taskOf(question, way);
+  const linear = linearChance(task, kit, stroke, profile, spread, SWAYING) ?? BY_A_HAIR;
   const { chance, chanceError, plays, going } = drawnWay(question, way, task.thinSide);
-  const meant = atUsualPace(overTable(way), question.profile);
+  const meant = atUsualPace(overTable(way), profile);
   const { sds } = linear;
   return {
     goal,
