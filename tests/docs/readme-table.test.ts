@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fieldsOf, firstOf, namesUnder } from './doors-reference';
+import { COMMANDS, fieldsOf, firstOf, namesUnder, printedBy } from './doors-reference';
 
 const START_TIMEOUT_MS = 300_000;
 
@@ -27,6 +27,20 @@ describe('the reference of the doors', () => {
       expect(namesUnder('field of a comparison').sort()).toEqual(fieldsOf(printed).sort());
       expect(namesUnder('field of a way').sort()).toEqual(fieldsOf(printed.ways[0]).sort());
       expect(namesUnder('field of a position')).toEqual(expect.arrayContaining(Object.keys(asked)));
+    },
+    START_TIMEOUT_MS,
+  );
+
+  it(
+    'shows a search for all ways that answers when run as it stands, and names its fields',
+    () => {
+      const [command = ''] = COMMANDS.filter((line) => line.includes('"legal"'));
+      const printed = printedBy(command);
+      expect(printed).toMatchObject({ id: 7, ok: true });
+      expect(printed.unknown).toBeUndefined();
+      expect(namesUnder('field of all ways').sort()).toEqual(fieldsOf(printed).sort());
+      const named = [...namesUnder('field of a way'), 'shot'];
+      expect(named.sort()).toEqual(fieldsOf(printed.ways[0]).sort());
     },
     START_TIMEOUT_MS,
   );

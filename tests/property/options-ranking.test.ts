@@ -1,7 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openingAt } from '../../src/engine/goal/opening';
 import { didGo, playOn, type Scene } from '../../src/engine/goal/scene';
-import { KIT_QUANTITIES, kitMoved } from '../../src/engine/kit/kit-spread';
 import { lineCrossing } from '../../src/engine/motion/line-crossing';
 import { runOf } from '../../src/engine/motion/run';
 import { pathCheck } from '../../src/engine/plan/path-in-the-way';
@@ -11,8 +10,8 @@ import { refineWay } from '../../src/engine/plan/refine-way';
 import type { OptionQuestion } from '../../src/engine/plan/solve-option';
 import type { TablePlay } from '../../src/engine/table/table-play';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
+import { drawnByChance } from '../harness/drawn-by-chance';
 import { type AskedPosition, inventedPositions, someOptions } from '../harness/invented-positions';
-import { normalDraw } from '../harness/normal-draw';
 import { type Random, seededRandom } from '../harness/seeded-random';
 
 /** Ten positions, all invented, with long thin cuts and position to play among them. */
@@ -20,27 +19,11 @@ const POSITIONS = inventedPositions();
 const WAYS = campaignSize(3, 6);
 const PLAYS = campaignSize(400, 20_000);
 
-/** A stroke as it came out, by the plain way: every error drawn, the kit's too. */
+/** A stroke as it came out, played. */
 function drawnPlay({ question, scene }: AskedPosition['asked'], way: RankedWay, random: Random) {
   const { profile, spread } = question;
-  const meant = way.option.stroke;
-  const kit = KIT_QUANTITIES.filter((quantity) => spread[quantity] > 0).reduce(
-    (moved, quantity) => kitMoved(moved, spread, quantity, normalDraw(random)),
-    scene.kit,
-  );
-  const tip = profile.tipM / (kit.ballRadiusM + kit.tipRadiusM);
-  const apart = Math.sqrt(1 - profile.together ** 2);
-  const direction = normalDraw(random);
-  const table = playOn(
-    { ...scene, kit },
-    {
-      aimRad: meant.aimRad + profile.directionRad * direction,
-      side: meant.side + tip * (profile.together * direction + apart * normalDraw(random)),
-      height: meant.height + tip * normalDraw(random),
-      speedMps: Math.max(0.02, meant.speedMps * (1 + profile.speedShare * normalDraw(random))),
-      elevationRad: Math.abs(meant.elevationRad + profile.elevationRad * normalDraw(random)),
-    },
-  );
+  const { stroke, kit } = drawnByChance(way.option.stroke, scene.kit, profile, spread, random);
+  const table = playOn({ ...scene, kit }, stroke);
   return table && { table, kit };
 }
 

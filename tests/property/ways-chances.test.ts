@@ -1,11 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { WAY_KINDS } from '../../src/engine/goal/goal';
 import { laidTable, playLaid } from '../../src/engine/goal/laid-table';
-import { KIT_QUANTITIES, kitMoved } from '../../src/engine/kit/kit-spread';
 import type { ToldWay } from '../../src/engine/ways/refine-found';
 import type { WaysQuestion } from '../../src/engine/ways/ways-question';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
-import { normalDraw } from '../harness/normal-draw';
+import { drawnByChance } from '../harness/drawn-by-chance';
 import { type Random, seededRandom } from '../harness/seeded-random';
 import { waysOf } from '../harness/ways-found';
 import { randomPosition, waysQuestion } from '../harness/ways-positions';
@@ -20,29 +19,17 @@ interface Counted {
   readonly share: number;
 }
 
-/** A stroke as it came out, by the plain way: every error drawn, the kit's too. */
+/** Whether a stroke as it came out goes. */
 function goes(
   { position, shape, kit, profile, spread }: WaysQuestion,
   way: ToldWay,
   random: Random,
 ) {
   const laid = laidTable(position, shape);
-  const { stroke: meant } = way.option;
-  const drawnKit = KIT_QUANTITIES.filter((quantity) => spread[quantity] > 0).reduce(
-    (moved, quantity) => kitMoved(moved, spread, quantity, normalDraw(random)),
-    kit,
-  );
-  const tip = profile.tipM / (kit.ballRadiusM + kit.tipRadiusM);
-  const apart = Math.sqrt(1 - profile.together ** 2);
-  const direction = normalDraw(random);
-  const stroke = {
-    aimRad: way.headingRad + meant.aimRad + profile.directionRad * direction,
-    side: meant.side + tip * (profile.together * direction + apart * normalDraw(random)),
-    height: meant.height + tip * normalDraw(random),
-    speedMps: Math.max(0.02, meant.speedMps * (1 + profile.speedShare * normalDraw(random))),
-    elevationRad: Math.abs(meant.elevationRad + profile.elevationRad * normalDraw(random)),
-  };
-  const play = playLaid(laid, stroke, drawnKit, { endsOnly: true });
+  const { stroke } = way.option;
+  const meant = { ...stroke, aimRad: way.headingRad + stroke.aimRad };
+  const drawn = drawnByChance(meant, kit, profile, spread, random);
+  const play = playLaid(laid, drawn.stroke, drawn.kit, { endsOnly: true });
   const outcome = play?.balls[laid.names.indexOf(way.goal.ball)]?.outcome;
   return outcome?.kind === 'pocketed' && outcome.pocket === way.goal.pocket;
 }

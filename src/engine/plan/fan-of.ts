@@ -14,18 +14,25 @@ import { type Option, type OptionQuestion, taskOf } from './solve-option';
 export function fanOf(question: OptionQuestion, scene: Scene, option: Option): readonly FanPlay[] {
   const stroke = atUsualPace(option.stroke, question.profile);
   const { thinRad, fullRad } = edgesOf(question, stroke);
-  const { aimRad } = stroke;
-  const aims: readonly (readonly [FanPlay['hit'], number])[] = [
+  return fanAims(stroke.aimRad, thinRad, fullRad).flatMap(([hit, aim]) => {
+    const play = playOn(scene, { ...stroke, aimRad: aim });
+    return play === null ? [] : [{ hit, aimRad: aim, play }];
+  });
+}
+
+/** Where the cue points: true, at either edge of what still goes, and as far again beyond. */
+export function fanAims(
+  aimRad: number,
+  thinRad: number,
+  fullRad: number,
+): readonly (readonly [FanPlay['hit'], number])[] {
+  return [
     ['true', aimRad],
     ['thin', thinRad],
     ['full', fullRad],
     ['missed-thin', 2 * thinRad - aimRad],
     ['missed-full', 2 * fullRad - aimRad],
   ];
-  return aims.flatMap(([hit, aim]) => {
-    const play = playOn(scene, { ...stroke, aimRad: aim });
-    return play === null ? [] : [{ hit, aimRad: aim, play }];
-  });
 }
 
 /** A ball cut to the right is hit on its left: pointing further left is thin. Uncut, left is. */

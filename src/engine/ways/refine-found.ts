@@ -3,6 +3,7 @@ import { playedOut } from '../goal/played-out';
 import type { Task } from '../goal/task';
 import type { Kit } from '../kit/kit';
 import type { KitQuantity } from '../kit/kit-spread';
+import { fanAims } from '../plan/fan-of';
 import { type LinearChance, linearChance, STRAY_SOURCES } from '../plan/linear-chance';
 import type { FanPlay, RankedWay } from '../plan/ranked-way';
 import { cueBallFate } from '../plan/rest-spread';
@@ -90,14 +91,7 @@ export function fanOfWay(question: WaysQuestion, told: ToldWay): readonly FanPla
   const low = windows?.aimRad.low.value ?? aimRad - question.profile.directionRad;
   const high = windows?.aimRad.high.value ?? aimRad + question.profile.directionRad;
   const [thinRad, fullRad] = told.fullerSide < 0 ? [high, low] : [low, high];
-  const aims: readonly (readonly [FanPlay['hit'], number])[] = [
-    ['true', aimRad],
-    ['thin', thinRad],
-    ['full', fullRad],
-    ['missed-thin', 2 * thinRad - aimRad],
-    ['missed-full', 2 * fullRad - aimRad],
-  ];
-  return aims.flatMap(([hit, aim]) => {
+  return fanAims(aimRad, thinRad, fullRad).flatMap(([hit, aim]) => {
     const play = playLaid(laid, { ...stroke, aimRad: headingRad + aim }, question.kit);
     return play === null ? [] : [{ hit, aimRad: aim, play }];
   });
