@@ -1,10 +1,14 @@
 import { shotFrom } from '../../src/engine/goal/shot-from-position';
 import { strike } from '../../src/engine/impacts/strike';
+import { DEFAULT_KIT } from '../../src/engine/kit/kit';
+import type { Position } from '../../src/engine/lie/position';
 import { gridFrom } from '../../src/engine/plan/grid-from';
 import { placesOf } from '../../src/engine/plan/option-grid';
 import { rankWays } from '../../src/engine/plan/rank-ways';
 import { sweepOptions } from '../../src/engine/plan/sweep-options';
+import { findWays } from '../../src/engine/ways/find-ways';
 import { inventedPositions } from '../harness/invented-positions';
+import { waysQuestion } from '../harness/ways-positions';
 import type { BenchLine } from './bench-line';
 import { steppedPath } from './stepped-path';
 import { ratePerSecond } from './stopwatch';
@@ -12,6 +16,50 @@ import { ratePerSecond } from './stopwatch';
 const STEPPED = 400;
 const ROUNDS = 3;
 const SHOTS = 40;
+const STROKE = { aimRad: 0, side: 0.3, height: 0, elevationRad: 0, speedMps: 2 };
+
+/** Invented: a cue ball and five others, spread over the table. */
+const SIX_BALLS: Position = [
+  { name: 'cue', xM: -0.2, yM: -0.7 },
+  { name: 1, xM: 0.3, yM: 0.75 },
+  { name: 2, xM: -0.35, yM: 0.4 },
+  { name: 3, xM: 0.1, yM: -0.1 },
+  { name: 4, xM: -0.45, yM: -0.25 },
+  { name: 5, xM: 0.42, yM: -0.85 },
+];
+/** As many as are told where nothing else is said. */
+const TOLD = 12;
+
+/** All ways to play six balls: processor time, for the search is long and other work runs beside it. */
+function waysBench(): readonly BenchLine[] {
+  const yardstick = cpuSecondsOf(() => {
+    for (let path = 0; path < STEPPED; path++)
+      steppedPath(strike(STROKE, DEFAULT_KIT), 1.5, DEFAULT_KIT);
+  });
+  const search = findWays(waysQuestion(SIX_BALLS), { most: TOLD, keepsLow: false });
+  let firstS = 0;
+  let isOver = false;
+  const allS = cpuSecondsOf((sinceS) => {
+    while (!isOver) {
+      const news = search.next();
+      isOver = news.done === true;
+      if (firstS === 0 && news.value.ways.length > 0) firstS = sinceS();
+    }
+  });
+  const paths = (seconds: number) => (STEPPED * seconds) / yardstick;
+  return [
+    { name: 'all ways to play six balls, in stepped paths', value: paths(allS), unit: '×' },
+    { name: 'the first of them, in stepped paths', value: paths(firstS), unit: '×' },
+  ];
+}
+
+/** @param work is told how many seconds of processor time have gone since it began */
+function cpuSecondsOf(work: (sinceS: () => number) => void): number {
+  const start = process.cpuUsage();
+  const sinceS = () => process.cpuUsage(start).user / 1e6;
+  work(sinceS);
+  return sinceS();
+}
 
 /** One position compared whole, beside the stepped yardstick of the same run. */
 export function optionsBench(): readonly BenchLine[] {
@@ -20,9 +68,8 @@ export function optionsBench(): readonly BenchLine[] {
   const { asked, shot } = position;
   const { question, scene } = asked;
   const { shape, kit, goal } = scene;
-  const stroke = { aimRad: 0, side: 0.3, height: 0, elevationRad: 0, speedMps: 2 };
   const yardstick = ratePerSecond(STEPPED, () => {
-    steppedPath(strike(stroke, kit), 1.5, kit);
+    steppedPath(strike(STROKE, kit), 1.5, kit);
   });
   const grid = gridFrom(scene.position, shot.headingRad, shape, kit);
   const whole = { from: 0, to: placesOf(grid) };
@@ -35,5 +82,6 @@ export function optionsBench(): readonly BenchLine[] {
     { name: 'that sweep, in stepped paths', value: yardstick / sweeps, unit: '×' },
     { name: 'its ways worked out in full, over the sweep', value: sweeps / ranks, unit: '×' },
     { name: 'shot from a position, in stepped paths', value: yardstick / shots, unit: '×' },
+    ...waysBench(),
   ];
 }

@@ -9,7 +9,7 @@ import { type Random, seededRandom } from '../harness/seeded-random';
 import { waysOf } from '../harness/ways-found';
 import { randomPosition, waysQuestion } from '../harness/ways-positions';
 
-const WAYS = campaignSize(6, 80);
+const WAYS = campaignSize(4, 80);
 const PLAYS = campaignSize(1500, 20_000);
 /** Of each position so many, so that they come from many. */
 const OF_A_POSITION = 5;
