@@ -64,7 +64,8 @@ function directWay(
   if (!played?.did || !played.isLegal) return null;
   const isClean = isOnTable(played.play);
   const rough = chance.share;
-  return { goal, headingRad, stroke, rough, way, doubleKiss: false, shot, isClean };
+  const missPerRad = Number.NaN;
+  return { goal, headingRad, stroke, rough, missPerRad, way, doubleKiss: false, shot, isClean };
 }
 
 function closedBy(why: WhyNoWay): StretchFound {

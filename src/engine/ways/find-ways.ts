@@ -49,6 +49,7 @@ export function* findWays(
     if (parts.length === EARLY_PARTS) {
       for (const way of waysToRefine(found(), { ...rule, most: EARLY_WAYS })) {
         refined.set(way, refineFound(question, way));
+        yield { done: parts.length, of, ways: known() };
       }
     }
     yield { done: parts.length, of, ways: known() };

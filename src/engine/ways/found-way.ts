@@ -4,12 +4,11 @@ import { playLaid } from '../goal/laid-table';
 import { lastLeg } from '../goal/played-out';
 import type { PositionShot } from '../goal/position-shot';
 import type { Lost } from '../goal/task';
-import { normalBelow } from '../numerics/normal';
 import type { Way } from '../plan/way';
-import type { StrokeProfile } from '../room/stroke-profile';
 import type { Stroke } from '../stroke/stroke';
 import type { TablePlay } from '../table/table-play';
 import { playedWayOf } from './played-way';
+import { roughChance } from './rough-chance';
 import type { WaysAsked } from './ways-question';
 
 /** A way that does what it says, as the search found it: plain data. */
@@ -19,8 +18,10 @@ export interface FoundWay {
   readonly headingRad: number;
   /** Its aim is right + of the shot's straight line, or where there is none of the heading. */
   readonly stroke: Stroke;
-  /** How often it goes if all hangs on the cue's direction: enough to choose what to look at. */
+  /** About how often it goes: enough to choose what to work out. */
   readonly rough: number;
+  /** Of the miss, as a share of what is open, per rad that the cue turns; of a direct way NaN. */
+  readonly missPerRad: number;
   readonly way: Way;
   /** Cue ball and object ball meet twice. */
   readonly doubleKiss: boolean;
@@ -86,19 +87,13 @@ export function foundBy(
     goal,
     headingRad: stroke.aimRad,
     stroke: { ...stroke, aimRad: 0 },
-    rough: roughChance(missPerRad, question.profile),
+    rough: roughChance(asked, goal, stroke, missPerRad),
+    missPerRad,
     way: playedWayOf(asked, stroke, played.play),
     doubleKiss: isDoubleKiss(goal.via),
     shot: null,
     isClean: isOnTable(played.play),
   };
-}
-
-/** The tip strays with the direction, and other things stray too. */
-const OTHERS = 1.5;
-
-function roughChance(missPerRad: number, { directionRad }: StrokeProfile): number {
-  return 2 * normalBelow(1 / Math.abs(OTHERS * missPerRad * directionRad)) - 1;
 }
 
 /** Whether the cue ball stays on the bed. */

@@ -12,6 +12,7 @@ import { roomWindows } from '../room/windows';
 import { directPotOf } from './direct-ways';
 import { drawnWay, overTable } from './drawn-chance';
 import type { FoundWay } from './found-way';
+import { improved } from './improve';
 import { askedFor, type WaysQuestion } from './ways-question';
 
 /** A way worked out in full. */
@@ -48,8 +49,9 @@ const BY_A_HAIR: LinearChance = {
   sds: { direction: 0, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 },
 };
 
-/** Works a way out in full. */
-export function refineFound(question: WaysQuestion, way: FoundWay): ToldWay {
+/** Works a way out in full, with the stroke near by that goes most often. */
+export function refineFound(question: WaysQuestion, found: FoundWay): ToldWay {
+  const way = improved(question, found);
   const asked = askedFor(question);
   const { profile, spread } = question;
   const { stroke, goal, headingRad, doubleKiss, shot } = way;

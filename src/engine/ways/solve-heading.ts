@@ -40,17 +40,36 @@ export function solveHeading(
   goal: PlayedGoal,
   bracket: Bracket,
 ): Solved {
-  const { laid, question } = asked;
-  const { shape, kit } = question;
-  const lookAt = (headingRad: number): Look | Lost => {
-    const ball = lastLeg({ laid, goal }, strokeAt(asked, base, headingRad), kit, false);
-    if (typeof ball === 'string') return ball;
-    const heading = headingAt(ball, bracket.pocket, shape, kit);
-    return heading === null ? 'other-way' : { headingRad, ball, heading };
-  };
+  const lookAt = lookerFor(asked, base, goal);
   const found = closeIn(lookAt, bracket);
   if (typeof found.look === 'string') return { lost: found.look };
-  return cross(lookAt, found.look, found.slope, asked);
+  return cross(lookAt, found.look, found.slope / found.look.heading.open.halfAngleRad, asked);
+}
+
+/** The same from a direction near by, at which a stroke much like this one goes. */
+export function solveNear(
+  asked: WaysAsked,
+  base: BaseStroke,
+  goal: PlayedGoal,
+  headingRad: number,
+  missPerRad: number,
+): Solved {
+  const lookAt = lookerFor(asked, base, goal);
+  const look = lookAt(headingRad);
+  return typeof look === 'string' ? { lost: look } : cross(lookAt, look, missPerRad, asked);
+}
+
+/** Plays a stroke until its ball sets off on its last leg, and sees where that heads. */
+function lookerFor(asked: WaysAsked, base: BaseStroke, goal: PlayedGoal): LookAt {
+  const { laid, question } = asked;
+  const { shape, kit } = question;
+  const pocket = shape.pockets.find(({ name }) => name === goal.pocket);
+  return (headingRad) => {
+    const ball = lastLeg({ laid, goal }, strokeAt(asked, base, headingRad), kit, false);
+    if (typeof ball === 'string') return ball;
+    const heading = pocket === undefined ? null : headingAt(ball, pocket, shape, kit);
+    return heading === null ? 'other-way' : { headingRad, ball, heading };
+  };
 }
 
 type LookAt = (headingRad: number) => Look | Lost;
@@ -78,10 +97,10 @@ function closeIn(lookAt: LookAt, bracket: Bracket): { look: Look | Lost; slope: 
 }
 
 /** Secant steps on where the ball crosses the mouth. */
-function cross(lookAt: LookAt, start: Look, offSlope: number, { question }: WaysAsked): Solved {
+function cross(lookAt: LookAt, start: Look, missPerRad: number, { question }: WaysAsked): Solved {
   const run = new Run();
   let look = start;
-  let slope = offSlope / start.heading.open.halfAngleRad;
+  let slope = missPerRad;
   let before: { headingRad: number; miss: number } | null = null;
   for (let count = 0; count < MOST_STEPS; count++) {
     const arrival = mouthArrival(look.ball, look.heading, question.kit, run);

@@ -1,0 +1,78 @@
+import type { PlayedGoal } from '../goal/goal';
+import { heldWithin } from '../numerics/range';
+import { isBeyondMiscue } from '../stroke/miscue-limit';
+import type { BaseStroke } from './base-strokes';
+import { type FoundWay, foundBy } from './found-way';
+import { strokeAt } from './scan';
+import { solveNear } from './solve-heading';
+import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
+
+/** Steps away from a stroke: harder and softer, and the tip a little elsewhere, in fractions of R. */
+const FASTER = 1.18;
+const TIP_STEP = 0.12;
+/** The contact point keeps this share of the way to the miscue limit. */
+const MARGIN = 0.92;
+/** A ball that just gets there, to a break (common practice, no source). */
+const SPEEDS_MPS = { min: 0.6, max: 5 };
+const MOST_ROUNDS = 3;
+/** Less than this is no gain worth another round. */
+const GAIN = 0.01;
+
+/**
+ * The same way with a stroke near by that goes more often: step by step, as long as it does and players
+ * would still call it by the same words. A direct way is left as its grid found it.
+ */
+export function improved(question: WaysQuestion, way: FoundWay): FoundWay {
+  const { goal } = way;
+  if (goal.kind === 'direct') return way;
+  const asked = askedFor(question);
+  let best = way;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const before = best;
+    for (const base of besides(best)) {
+      const other = alike(asked, goal, best, base);
+      if (other !== null && other.rough > best.rough) best = other;
+    }
+    if (best.rough < before.rough + GAIN) break;
+  }
+  return best;
+}
+
+function besides({ stroke: { side, height, speedMps } }: FoundWay): readonly BaseStroke[] {
+  const moved: readonly BaseStroke[] = [
+    { side, height, speedMps: speedMps * FASTER },
+    { side, height, speedMps: speedMps / FASTER },
+    { side, height: height + TIP_STEP, speedMps },
+    { side, height: height - TIP_STEP, speedMps },
+    { side: side + TIP_STEP, height, speedMps },
+    { side: side - TIP_STEP, height, speedMps },
+  ];
+  return moved
+    .map((base) => ({
+      side: rounded(base.side),
+      height: rounded(base.height),
+      speedMps: heldWithin(SPEEDS_MPS, rounded(base.speedMps)),
+    }))
+    .filter((base) => !isBeyondMiscue(base.side / MARGIN, base.height / MARGIN));
+}
+
+/** To what a player can mean at all. */
+function rounded(value: number): number {
+  return Math.round(100 * value) / 100;
+}
+
+/** The same way by another stroke; null where it does not go, or is called otherwise. */
+function alike(
+  asked: WaysAsked,
+  goal: PlayedGoal,
+  way: FoundWay,
+  base: BaseStroke,
+): FoundWay | null {
+  const solved = solveNear(asked, base, goal, way.headingRad, way.missPerRad);
+  if ('lost' in solved) return null;
+  const { headingRad, missPerRad } = solved;
+  const other = foundBy(asked, goal, strokeAt(asked, base, headingRad), missPerRad);
+  if (typeof other !== 'object' || (way.isClean && !other.isClean)) return null;
+  const isAlike = JSON.stringify(other.way) === JSON.stringify(way.way);
+  return isAlike ? other : null;
+}
