@@ -19,6 +19,7 @@ export type WaysStretch =
 export function waysStretches(question: WaysQuestion): readonly WaysStretch[] {
   const { first, falls } = askedFor(question);
   const { kinds } = question;
+  if (first.length === 0 || falls.length === 0) return [];
   const direct: WaysStretch[] = kinds.includes('direct')
     ? falls
         .filter((ball) => first.includes(ball))
