@@ -5,9 +5,11 @@ import { kitAlong } from '../kit/kit-along';
 import { distinctWays, type NamedOption } from '../plan/distinct-ways';
 import { type OptionGrid, placesOf } from '../plan/option-grid';
 import type { RankQuestion } from '../plan/refine-way';
-import { type Option, questionOf, taskOf } from '../plan/solve-option';
+import { type Option, questionOf, solveOption, taskOf } from '../plan/solve-option';
 import { sweepOpen } from '../plan/sweep-open';
+import { wayOf } from '../plan/way';
 import type { PocketName } from '../table/pocket-shape';
+import type { BaseStroke } from './base-strokes';
 import { type FoundWay, isOnTable, tried } from './found-way';
 import { strokeAt } from './scan';
 import type { StretchFound, WhyNoWay } from './stretch-found';
@@ -28,9 +30,11 @@ export function directWays(question: WaysQuestion, ball: number, pocket: PocketN
   const options = HEIGHTS.flatMap((height) => coarseOptions(question, ranked, height));
   if (options.length === 0) return closedBy(shot.inTheWay.length > 0 ? 'in-the-way' : 'short');
   const named = distinctWays(ranked.question, options, ranked.leastElevationRad);
+  const asked = askedFor(question);
   const ways = named
-    .slice(0, MOST_OF_A_POCKET)
-    .flatMap((one) => directWay(askedFor(question), directGoal(ball, pocket), shot, one) ?? []);
+    .slice(0, 2 * MOST_OF_A_POCKET)
+    .flatMap((one) => directWay(asked, directGoal(ball, pocket), shot, one) ?? [])
+    .slice(0, MOST_OF_A_POCKET);
   return ways.length > 0 ? { ways, failed: [] } : closedBy('other-way');
 }
 
@@ -66,6 +70,22 @@ function directWay(
   const rough = chance.share;
   const missPerRad = Number.NaN;
   return { goal, headingRad, stroke, rough, missPerRad, way, doubleKiss: false, shot, isClean };
+}
+
+/** The same cut by another stroke; null where that does not do it. */
+export function directBeside(
+  asked: WaysAsked,
+  { goal, shot }: FoundWay,
+  base: BaseStroke,
+): FoundWay | null {
+  if (shot === null || goal.kind !== 'direct') return null;
+  const { kit, spread, profile } = asked.question;
+  const question = questionOf(shot, kitAlong(kit, shot.headingRad), spread, profile);
+  const { elevationRad } = strokeAt(asked, base, shot.headingRad);
+  const option = solveOption(question, taskOf(question), { ...base, elevationRad }, 0);
+  if (option === null) return null;
+  const way = wayOf(question, option.stroke, shot.least.elevationRad);
+  return directWay(asked, goal, shot, { option, way });
 }
 
 function closedBy(why: WhyNoWay): StretchFound {

@@ -2,6 +2,7 @@ import type { PlayedGoal } from '../goal/goal';
 import { heldWithin } from '../numerics/range';
 import { isBeyondMiscue } from '../stroke/miscue-limit';
 import type { BaseStroke } from './base-strokes';
+import { directBeside } from './direct-ways';
 import { type FoundWay, foundBy } from './found-way';
 import { strokeAt } from './scan';
 import { solveNear } from './solve-heading';
@@ -20,17 +21,15 @@ const GAIN = 0.01;
 
 /**
  * The same way with a stroke near by that goes more often: step by step, as long as it does and players
- * would still call it by the same words. A direct way is left as its grid found it.
+ * would still call it by the same words.
  */
 export function improved(question: WaysQuestion, way: FoundWay): FoundWay {
-  const { goal } = way;
-  if (goal.kind === 'direct') return way;
   const asked = askedFor(question);
   let best = way;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const before = best;
     for (const base of besides(best)) {
-      const other = alike(asked, goal, best, base);
+      const other = alike(asked, best, base);
       if (other !== null && other.rough > best.rough) best = other;
     }
     if (best.rough < before.rough + GAIN) break;
@@ -62,7 +61,15 @@ function rounded(value: number): number {
 }
 
 /** The same way by another stroke; null where it does not go, or is called otherwise. */
-function alike(
+function alike(asked: WaysAsked, way: FoundWay, base: BaseStroke): FoundWay | null {
+  const { goal } = way;
+  const other =
+    goal.kind === 'direct' ? directBeside(asked, way, base) : playedBeside(asked, goal, way, base);
+  if (other === null || (way.isClean && !other.isClean)) return null;
+  return JSON.stringify(other.way) === JSON.stringify(way.way) ? other : null;
+}
+
+function playedBeside(
   asked: WaysAsked,
   goal: PlayedGoal,
   way: FoundWay,
@@ -72,7 +79,5 @@ function alike(
   if ('lost' in solved) return null;
   const { headingRad, missPerRad } = solved;
   const other = foundBy(asked, goal, strokeAt(asked, base, headingRad), missPerRad);
-  if (typeof other !== 'object' || (way.isClean && !other.isClean)) return null;
-  const isAlike = JSON.stringify(other.way) === JSON.stringify(way.way);
-  return isAlike ? other : null;
+  return typeof other === 'object' ? other : null;
 }
