@@ -39,6 +39,14 @@ describe('the ways that a position can be played', { timeout: SWEEP_TIMEOUT_MS }
     }
   });
 
+  it('say what they do, and where the cue points over the table', () => {
+    const does = { kind: 'direct', ball: 1, pocket: 'middle-right', via: [{ ball: 1, by: 'cue' }] };
+    for (const way of answer.ways) {
+      expect(way).toMatchObject({ ...does, doubleKiss: false });
+      expect(way.headingDeg).toBeCloseTo(answer.shot.headingDeg + way.aimAngleDeg, 9);
+    }
+  });
+
   it('tell the shot that the position makes', () => {
     const { shot } = answer;
     // From the cue ball to the ghost ball, drawn by hand: the ball's mouth lies square to the right

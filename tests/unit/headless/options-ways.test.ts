@@ -85,14 +85,6 @@ describe('all ways to play a position', { timeout: SEARCH_TIMEOUT_MS }, () => {
   });
 });
 
-describe('a direct cut alone', { timeout: SEARCH_TIMEOUT_MS }, () => {
-  it('is told as ever, with what it does', () => {
-    const { shot, ways } = ask({ ...REQUEST, play: { ball: 11, pocket: 'middle-right' }, most: 1 });
-    expect(ways[0]).toMatchObject({ kind: 'direct', ball: 11, via: [{ ball: 11, by: 'cue' }] });
-    expect(ways[0].headingDeg).toBeCloseTo(shot.headingDeg + ways[0].aimAngleDeg, 9);
-  });
-});
-
 describe('what may be played', () => {
   const field = (changed: object) => ask({ ...REQUEST, ...changed }).field;
 
