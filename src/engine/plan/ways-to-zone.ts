@@ -1,6 +1,7 @@
 import { didScratch, playOn, type RestZone, type Scene } from '../goal/scene';
 import { atUsualPace } from '../room/drawn-stroke';
 import type { StrokeProfile } from '../room/stroke-profile';
+import type { Point } from '../table/point';
 import { byChance, kindOf, type NamedOption } from './distinct-ways';
 import { cueBallEnd, outsideBy } from './rest-spread';
 import type { Option, OptionQuestion } from './solve-option';
@@ -61,6 +62,11 @@ function variants(
 function worthOf(option: Option, profile: StrokeProfile, scene: Scene, zone: RestZone): number {
   const play = playOn(scene, atUsualPace(option.stroke, profile), { endsOnly: true });
   if (play === null || didScratch(play)) return 0;
-  const off = outsideBy(zone, cueBallEnd(play, scene)) / NEAR_M;
-  return option.chance.share * Math.exp((-off * off) / 2);
+  return option.chance.share * nearness(zone, cueBallEnd(play, scene));
+}
+
+/** How well a place does for a zone: 1 within it, and less the farther outside. */
+export function nearness(zone: RestZone, place: Point): number {
+  const off = outsideBy(zone, place) / NEAR_M;
+  return Math.exp((-off * off) / 2);
 }

@@ -10,7 +10,7 @@ import { sweepOpen } from '../plan/sweep-open';
 import { wayOf } from '../plan/way';
 import type { PocketName } from '../table/pocket-shape';
 import type { BaseStroke } from './base-strokes';
-import { type FoundWay, isOnTable, tried } from './found-way';
+import { endsOf, type FoundWay, tried } from './found-way';
 import { strokeAt } from './scan';
 import type { StretchFound, WhyNoWay } from './stretch-found';
 import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
@@ -66,10 +66,10 @@ function directWay(
   const { stroke, chance } = option;
   const played = tried(asked, goal, { ...stroke, aimRad: headingRad + stroke.aimRad });
   if (!played?.did || !played.isLegal) return null;
-  const isClean = isOnTable(played.play);
+  const ends = endsOf(asked, played.play);
   const rough = chance.share;
   const missPerRad = Number.NaN;
-  return { goal, headingRad, stroke, rough, missPerRad, way, doubleKiss: false, shot, isClean };
+  return { goal, headingRad, stroke, rough, missPerRad, way, doubleKiss: false, shot, ends };
 }
 
 /** The same cut by another stroke; null where that does not do it. */

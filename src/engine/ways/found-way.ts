@@ -4,7 +4,9 @@ import { playLaid } from '../goal/laid-table';
 import { lastLeg } from '../goal/played-out';
 import type { PositionShot } from '../goal/position-shot';
 import type { Lost } from '../goal/task';
+import { cueBallEnd } from '../plan/rest-spread';
 import type { Way } from '../plan/way';
+import { nearness } from '../plan/ways-to-zone';
 import type { Stroke } from '../stroke/stroke';
 import type { TablePlay } from '../table/table-play';
 import { playedWayOf } from './played-way';
@@ -27,8 +29,8 @@ export interface FoundWay {
   readonly doubleKiss: boolean;
   /** Null where no straight line is meant. */
   readonly shot: PositionShot | null;
-  /** Whether the cue ball stays on the table when all is as meant. */
-  readonly isClean: boolean;
+  /** How well the cue ball ends when all is as meant, 0 to 1: on the table, and in the zone if any. */
+  readonly ends: number;
 }
 
 /** A stroke played with all balls, beside what it should do. */
@@ -92,12 +94,22 @@ export function foundBy(
     way: playedWayOf(asked, stroke, played.play),
     doubleKiss: isDoubleKiss(goal.via),
     shot: null,
-    isClean: isOnTable(played.play),
+    ends: endsOf(asked, played.play),
   };
 }
 
-/** Whether the cue ball stays on the bed. */
-export function isOnTable({ balls }: TablePlay): boolean {
-  const kind = balls[0]?.outcome.kind;
-  return kind === 'rests' || kind === 'hangs';
+/** A way that loses the cue ball is seldom wanted. */
+const SCRATCHED = 0.1;
+
+/** How well a play leaves the cue ball, 0 to 1. */
+export function endsOf({ question }: WaysAsked, play: TablePlay): number {
+  const kind = play.balls[0]?.outcome.kind;
+  if (kind !== 'rests' && kind !== 'hangs') return SCRATCHED;
+  const { zone } = question;
+  return zone === null ? 1 : nearness(zone, cueBallEnd(play, question));
+}
+
+/** What a way that was found promises: how often it goes, and how well it leaves the cue ball. */
+export function promiseOf({ rough, ends }: FoundWay): number {
+  return rough * ends;
 }

@@ -3,7 +3,7 @@ import { heldWithin } from '../numerics/range';
 import { isBeyondMiscue } from '../stroke/miscue-limit';
 import type { BaseStroke } from './base-strokes';
 import { directBeside } from './direct-ways';
-import { type FoundWay, foundBy } from './found-way';
+import { type FoundWay, foundBy, promiseOf } from './found-way';
 import { strokeAt } from './scan';
 import { solveNear } from './solve-heading';
 import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
@@ -30,9 +30,9 @@ export function improved(question: WaysQuestion, way: FoundWay): FoundWay {
     const before = best;
     for (const base of besides(best)) {
       const other = alike(asked, best, base);
-      if (other !== null && other.rough > best.rough) best = other;
+      if (other !== null && promiseOf(other) > promiseOf(best)) best = other;
     }
-    if (best.rough < before.rough + GAIN) break;
+    if (promiseOf(best) < promiseOf(before) + GAIN) break;
   }
   return best;
 }
@@ -65,8 +65,7 @@ function alike(asked: WaysAsked, way: FoundWay, base: BaseStroke): FoundWay | nu
   const { goal } = way;
   const other =
     goal.kind === 'direct' ? directBeside(asked, way, base) : playedBeside(asked, goal, way, base);
-  if (other === null || (way.isClean && !other.isClean)) return null;
-  return JSON.stringify(other.way) === JSON.stringify(way.way) ? other : null;
+  return other !== null && JSON.stringify(other.way) === JSON.stringify(way.way) ? other : null;
 }
 
 function playedBeside(

@@ -1,5 +1,5 @@
 import { worthOf } from '../plan/worth-of';
-import type { FoundWay } from './found-way';
+import { type FoundWay, promiseOf } from './found-way';
 import type { ToldWay } from './refine-found';
 import { keyOf } from './sample';
 
@@ -73,15 +73,8 @@ function strokeOf({ way }: Pick<FoundWay, 'way'>): string {
   return `${way.side} ${way.arrival} ${way.isDrag} ${way.speed}`;
 }
 
-/** A way that loses the cue ball is seldom wanted. */
-const SCRATCHED = 0.1;
-
 function byPromise(one: FoundWay, other: FoundWay): number {
   return promiseOf(other) - promiseOf(one) || compareIds(one, other);
-}
-
-function promiseOf({ rough, isClean }: FoundWay): number {
-  return rough * (isClean ? 1 : SCRATCHED);
 }
 
 function byWorth(one: ToldWay, other: ToldWay): number {
