@@ -5,9 +5,10 @@ import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
 import type { Stroke } from '../stroke/stroke';
 import { drawKit, tiesOf } from './drawn-kit';
-import { asLikely, drawnStroke, type InPlay, inPlay, turnedBy } from './drawn-stroke';
+import { drawnStroke, turnedBy } from './drawn-stroke';
 import { shareAlong } from './share-along';
 import type { StrokeProfile } from './stroke-profile';
+import { whoPlays } from './who-plays';
 
 /** How often the ball goes. */
 export interface Chance {
@@ -43,12 +44,10 @@ export function chanceOf(
   spread: KitSpread,
   correlation?: KitCorrelation,
 ): Chance {
-  const middle = inPlay(meant, player, known, task.thinSide);
-  const { stroke, profile, kit } = middle;
-  const whoAt = whoPlays(middle, meant, player, known, spread, task);
-  const ownsSquirt = player.likely !== undefined;
+  const who = whoPlays(meant, player, known, spread, task.thinSide, COPIES * POINTS);
+  const { stroke, profile, kit } = who.middle;
   const sampled = task.quantities.filter(
-    (quantity) => !SLOPES.includes(quantity) && !(ownsSquirt && quantity === 'massRatio'),
+    (quantity) => !SLOPES.includes(quantity) && who.isDrawn(quantity),
   );
   const ties = tiesOf(sampled, correlation);
   const missPerSd = slopeAlong(task, kit, stroke, profile);
@@ -57,13 +56,13 @@ export function chanceOf(
     let sum = 0;
     for (let point = 0; point < POINTS; point++) {
       const normal = (dimension: number) => normalQuantile(latticePoint(point, dimension, copy));
-      const who = whoAt(point * COPIES + copy);
-      const drawn = drawnStroke(who.kit, who.stroke, who.profile, normal);
-      const drawnKit = drawKit(who.kit, spread, sampled, ties, normal);
+      const one = who.at(point * COPIES + copy);
+      const drawn = drawnStroke(one.kit, one.stroke, one.profile, normal);
+      const drawnKit = drawKit(one.kit, spread, sampled, ties, normal);
       const tilt = tiltSd * normal(4);
       sum += shareAlong(
-        (sds) => plusTilt(missAlong(task, drawnKit, drawn, who.profile, sds), tilt),
-        missPerSd * (who.profile.directionRad / profile.directionRad),
+        (sds) => plusTilt(missAlong(task, drawnKit, drawn, one.profile, sds), tilt),
+        missPerSd * (one.profile.directionRad / profile.directionRad),
       );
     }
     return sum / POINTS;
@@ -72,25 +71,6 @@ export function chanceOf(
   const square = copies.reduce((sum, copy) => sum + (copy - share) ** 2, 0);
   const sampling = Math.sqrt(square / (COPIES * (COPIES - 1)));
   return { share, error: Math.hypot(sampling, SECANT_ERROR) };
-}
-
-/** Who plays a draw: the middle of all, or each of them in turn; with a cue that is known, all with it. */
-function whoPlays(
-  middle: InPlay,
-  meant: Stroke,
-  player: StrokeProfile,
-  known: Kit,
-  { massRatio }: KitSpread,
-  { thinSide }: Task,
-): (draw: number) => InPlay {
-  const { likely } = player;
-  if (likely === undefined) return () => middle;
-  return (draw) => {
-    const one = likely[Math.floor(((draw + 0.5) * likely.length) / (COPIES * POINTS))];
-    if (one === undefined) return middle;
-    const who = inPlay(meant, asLikely(player, one), known, thinSide);
-    return massRatio === 0 ? { ...who, kit: middle.kit } : who;
-  };
 }
 
 /** The miss with the cue's direction off by so many standard deviations, the tip going with it. */

@@ -3,7 +3,8 @@ import { KIT_QUANTITIES } from '../kit/kit-spread';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
 import { drawKit, tiesOf } from '../room/drawn-kit';
-import { drawnStroke, inPlay, turnedBy } from '../room/drawn-stroke';
+import { drawnStroke, turnedBy } from '../room/drawn-stroke';
+import { whoPlays } from '../room/who-plays';
 import type { Stroke } from '../stroke/stroke';
 import type { TablePlay } from '../table/table-play';
 import type { FoundWay } from './found-way';
@@ -32,13 +33,14 @@ const DIRECTION = 4;
 export function drawnWay(question: WaysQuestion, way: FoundWay, fullerAim: 1 | -1 | 0): DrawnWay {
   const { profile: player, kit: known, spread, correlation } = question;
   const asked = askedFor(question);
-  const { stroke, profile, kit } = inPlay(overTable(way), player, known, fullerAim);
-  const sampled = KIT_QUANTITIES.filter((quantity) => spread[quantity] > 0);
+  const who = whoPlays(overTable(way), player, known, spread, fullerAim, DRAWS);
+  const sampled = KIT_QUANTITIES.filter((name) => spread[name] > 0 && who.isDrawn(name));
   const ties = tiesOf(sampled, correlation);
   const plays: TablePlay[] = [];
   const going: TablePlay[] = [];
   for (let draw = 0; draw < DRAWS; draw++) {
     const normal = (dimension: number) => normalQuantile(latticePoint(draw, dimension, 0));
+    const { stroke, profile, kit } = who.at(draw);
     const drawnKit = drawKit(kit, spread, sampled, ties, normal);
     const drawn = drawnStroke(kit, stroke, profile, normal);
     const turned = turnedBy(kit, drawn, profile, normal(DIRECTION));
