@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { Chains } from '../../src/engine/goal/chains';
-import { kindOfVia, type PlayedKind } from '../../src/engine/goal/goal';
+import type { PlayedKind } from '../../src/engine/goal/goal';
+import { kindOfVia } from '../../src/engine/goal/kind-of-via';
 import { laidTable, playLaid } from '../../src/engine/goal/laid-table';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { leastElevation } from '../../src/engine/lie/least-elevation';

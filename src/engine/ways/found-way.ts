@@ -1,5 +1,6 @@
 import { Chains } from '../goal/chains';
-import { type Goal, isDoubleKiss, isStep, type PlayedGoal, type Step } from '../goal/goal';
+import type { Goal, PlayedGoal, Step } from '../goal/goal';
+import { isDoubleKiss, isStep } from '../goal/kind-of-via';
 import { playLaid } from '../goal/laid-table';
 import { lastLeg } from '../goal/played-out';
 import type { PositionShot } from '../goal/position-shot';

@@ -1,6 +1,7 @@
 import type { BallState } from '../ball/ball-state';
 import { Chains, stateFrom } from '../goal/chains';
-import { kindOfVia, type PlayedKind, type Step } from '../goal/goal';
+import type { PlayedKind, Step } from '../goal/goal';
+import { kindOfVia } from '../goal/kind-of-via';
 import { playLaid } from '../goal/laid-table';
 import type { Stroke } from '../stroke/stroke';
 import type { WaysAsked } from './ways-question';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isDoubleKiss, kindOfVia, type Step } from '../../../../src/engine/goal/goal';
+import type { Step } from '../../../../src/engine/goal/goal';
+import { isDoubleKiss, kindOfVia } from '../../../../src/engine/goal/kind-of-via';
 
 const struck = (ball: number): Step => ({ ball, by: 'cue' });
 const far = (by: Step['by']): Step => ({ cushion: 'far', by });
