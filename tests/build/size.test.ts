@@ -17,12 +17,12 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
  * a kit by what a player can see, its drawings, and what a trial did to the aim 6.5; drawings whose parts
  * follow a finger without being drawn anew 1.4.
  */
-const BUDGET_BYTES = 220_500;
+const BUDGET_BYTES = 228_500;
 
 /** What must have come, and been read, before the first answer; the way to repair the app with it. */
 const FIRST_BUDGET_BYTES = 80_000;
 
-it('sends at most 220.5 kB of scripts and styles, gzipped, the service worker among them', () => {
+it('sends at most 228.5 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
   expect(shippedCode.length).toBeGreaterThan(1);
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);
