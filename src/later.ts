@@ -1,4 +1,5 @@
 import { dropStoredApp } from './offline/drop-stored-app';
+import { findSpeaker } from './sensors/find-speaker';
 import { sharePort } from './sensors/share-port';
 import type { createStorageRoom } from './sensors/storage-room';
 import type { CopyPlaces } from './state/backup/copy-places';
@@ -57,6 +58,7 @@ export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
     work: ports.waysWork,
     shot,
     later: ports.later,
+    speaker: findSpeaker(window),
   });
   return {
     ...first,

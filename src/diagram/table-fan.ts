@@ -52,16 +52,17 @@ function pathOf(
 ) {
   return {
     hit,
-    path: pathThrough([from, ...phases.flatMap(spotsOf)].map(toPoint)),
+    path: pathThrough([from, ...phases.flatMap((phase) => spotsOf(phase))].map(toPoint)),
     end: toPoint(endOf(outcome, phases, from)),
     endKind: outcome.kind,
   };
 }
 
-function spotsOf(phase: Phase): readonly BedSpot[] {
+/** Where a ball comes in a phase, the start left out. */
+export function spotsOf(phase: Phase, durationS = phase.durationS): readonly BedSpot[] {
   const place = newPlace();
   return Array.from({ length: STEPS }, (_, step) => {
-    placeAt(phase, (phase.durationS * (step + 1)) / STEPS, place);
+    placeAt(phase, (durationS * (step + 1)) / STEPS, place);
     return { xM: place.xM, yM: place.yM };
   });
 }
@@ -69,7 +70,7 @@ function spotsOf(phase: Phase): readonly BedSpot[] {
 /** A pocketed ball ends where its last piece does. */
 function endOf(outcome: Outcome, phases: readonly Phase[], from: BedSpot): BedSpot {
   if (outcome.kind !== 'pocketed') return outcome;
-  return phases.flatMap(spotsOf).at(-1) ?? from;
+  return phases.flatMap((phase) => spotsOf(phase)).at(-1) ?? from;
 }
 
 /** Half of the mark at a path's end, px. */

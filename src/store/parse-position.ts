@@ -1,4 +1,5 @@
 import type { Pot } from '../engine/goal/goal';
+import type { LegalRule } from '../engine/goal/legal';
 import type { BallName, NamedBall } from '../engine/lie/position';
 import { isWithin } from '../engine/numerics/range';
 import { STROKE_RANGES } from '../engine/stroke/stroke';
@@ -38,6 +39,11 @@ const isPocketName = (was: unknown): was is PocketName => POCKET_NAMES.some((nam
 const isObjectBall = (was: unknown): was is number =>
   Number.isInteger(was) && isWithin(NUMBERS, was);
 const NUMBERS = { min: 1, max: 15 } as const;
+
+const RULES: readonly unknown[] = ['any', 'lowest', 'low', 'high'];
+
+const isRule = (was: unknown): was is LegalRule =>
+  RULES.includes(was) || (Array.isArray(was) && was.length < MOST_BALLS && was.every(isObjectBall));
 
 const isBallName = (was: unknown): was is BallName => was === 'cue' || isObjectBall(was);
 
@@ -117,12 +123,20 @@ function isPot(was: unknown): was is Pot {
  */
 export function parsePosition(given: unknown): ParsedRow<SavedPosition> {
   return parseWithId('positions', withGoal(given), (row, id) =>
-    Array.isArray(row.balls) ? mendPosition(id) : 'unreadable',
+    Array.isArray(row.balls) ? ('legal' in row ? mendRuled : mendPosition)(id) : 'unreadable',
   );
 }
 
-const mendPosition = (id: string): Mend<SavedPosition> =>
-  mendObject<SavedPosition>({
+type Unruled = Omit<SavedPosition, 'legal'>;
+
+const mendPosition = (id: string): Mend<Unruled> => mendObject<Unruled>(fieldsOf(id));
+
+/** Rows are older than what is told here of which ball may be touched first. */
+const mendRuled = (id: string): Mend<SavedPosition> =>
+  mendObject<SavedPosition>({ ...fieldsOf(id), legal: mendUnless(isRule, 'any') });
+
+function fieldsOf(id: string): { readonly [K in keyof Unruled]-?: Mend<Unruled[K]> } {
+  return {
     id: () => id,
     name: mendLine(LONGEST_NAME, 'Position without a name'),
     origin: mendWord(['invented', 'by-hand'], 'by-hand'),
@@ -132,4 +146,5 @@ const mendPosition = (id: string): Mend<SavedPosition> =>
     goal: mendGoal,
     zone: mendZone,
     changedAtMs: mendUnless(isTime, 0),
-  });
+  };
+}

@@ -1,4 +1,5 @@
 import type { Pot } from '../engine/goal/goal';
+import type { LegalRule } from '../engine/goal/legal';
 import type { NamedBall } from '../engine/lie/position';
 
 /** A round patch of the bed in which the cue ball would do well, m. */
@@ -25,6 +26,8 @@ export interface SavedPosition {
   readonly widthM: number;
   readonly balls: readonly NamedBall[];
   readonly goal: GoalDraft;
+  /** What may be touched first; left out: any ball. */
+  readonly legal?: LegalRule;
   readonly zone: Zone | null;
   readonly changedAtMs: number;
 }

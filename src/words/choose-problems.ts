@@ -6,6 +6,7 @@ export const CHOOSE_PROBLEMS = {
   noRoom: 'There is no room for it.',
   nothingNear: 'There is nothing it could be frozen to.',
   nothingToPlay: 'Choose a ball and a pocket first.',
+  noOtherBall: 'There is only the cue ball on the table: lay a ball to play.',
   outOfDate: 'Something has changed since these ways were compared: compare again.',
   nothingRemoved: 'There is nothing to put back.',
   noWorkers: 'This browser cannot work beside the page: ways cannot be compared here.',

@@ -2,6 +2,7 @@ import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Page } from 'playwright-core';
+import { pictureAllWays } from './all-ways-at-hand';
 import { bringIn, inventedBackup, pickBackup, saveBackup } from './backup-at-hand';
 import { launchBrowser } from './launch-browser';
 import { playEveryTrial } from './measure-at-table';
@@ -72,6 +73,9 @@ for (const size of SIZES) {
     await page.locator('.way-row').first().tap();
     await page.locator('.fan-path').first().waitFor();
     await picture(page, 'choose-way', size);
+  }
+  if ('choose-all'.includes(values.only)) {
+    await pictureAllWays(page, server.url, (name) => picture(page, name, size));
   }
   if ('measure'.includes(values.only)) {
     await page.goto(`${server.url}#kit/measure`);

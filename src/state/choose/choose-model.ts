@@ -1,5 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { WhyClosed } from '../../engine/goal/closed-pockets';
+import type { LegalRule } from '../../engine/goal/legal';
 import type { NoShot, PositionShot } from '../../engine/goal/position-shot';
 import type { Neighbour } from '../../engine/lie/neighbours';
 import type { BallName, NamedBall } from '../../engine/lie/position';
@@ -13,6 +14,7 @@ import type { EditResult } from '../edit-result';
 import type { Gestures } from '../history';
 import type { ShotToLog } from '../log/shot-to-log';
 import type { PocketChances } from './all-pockets';
+import type { AllWays } from './all-ways/all-ways';
 import type { Difference } from './for-most';
 
 /** How far the comparison has come. */
@@ -59,6 +61,8 @@ export interface ChooseModel extends Gestures {
   /** The last one that was a shot, to show greyed while {@link shot} is none. */
   readonly lastShot: ReadonlySignal<PositionShot | null>;
   readonly comparison: ReadonlySignal<Comparison>;
+  /** Ways of every kind, of any ball and pocket. */
+  readonly all: AllWays;
   /** The way looked at, and how it plays out. */
   readonly chosen: ReadonlySignal<RankedWay | null>;
   readonly fan: ReadonlySignal<readonly FanPlay[]>;
@@ -91,6 +95,8 @@ export interface ChooseModel extends Gestures {
   /** Chooses what to play; null chooses nothing. */
   playBall(ball: number | null): void;
   playInto(pocket: PocketName | null): void;
+  /** Says what may be touched first. */
+  allow(rule: LegalRule): void;
   /** Where the cue ball should come to rest; null: anywhere. */
   markZone(zone: Zone | null): void;
   openPosition(id: string): EditResult;

@@ -1,5 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
+import type { Speaker } from '../../sensors/find-speaker';
 import type { Table } from '../../store/records';
 import type { SavedPosition } from '../../store/saved-position';
 import type { StorePort } from '../../store/store-port';
@@ -22,6 +23,8 @@ export interface ChoosePorts {
   /** Works jobs out beside the page; null where the browser cannot. */
   readonly work: Work | null;
   readonly shot: Pick<ShotModel, 'ask'>;
+  /** Reads aloud; null, or left out, where the browser cannot. */
+  readonly speaker?: Speaker | null;
   /** When what works by itself may begin. */
   readonly later: Later;
   /** The time of day, ms since 1970. */

@@ -15,6 +15,9 @@ import { askedByWay } from '../log/shot-to-log';
 import { knownAlongShot } from '../measure/known-along-shot';
 import { shapeOf } from '../table-in-play';
 import { createAllPockets } from './all-pockets';
+import { createAllWays } from './all-ways/create-all-ways';
+import { directShots } from './all-ways/direct-shots';
+import { waysAsked } from './all-ways/ways-asked';
 import { askedOf, askedOfPockets } from './asked-of';
 import { createBallEdits } from './ball-edits';
 import type { ChooseModel } from './choose-model';
@@ -98,6 +101,14 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     if (way === null || asked === null || !isSameShot(present.value, asked)) return null;
     return askedByWay(asked, way.option, spreadAlong(asked));
   });
+  const all = createAllWays({
+    ...ports,
+    ...directShots(() => ({ position: open.peek(), ...given.peek() }), spreadAlong),
+    present: computed(() => waysAsked({ position: open.value, ...given.value })),
+    isShot: computed(() => shot.value?.ok === true),
+    speaker: ports.speaker ?? null,
+    ask: ports.shot.ask,
+  });
   const compare = () => {
     choosing.choose(null);
     comparing.compare();
@@ -146,6 +157,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
         refusal.value = null;
         choosing.choose(null);
         comparing.forget();
+        all.forget();
       }
       return result;
     });
@@ -170,6 +182,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     shot,
     lastShot,
     comparison: comparing.comparison,
+    all,
     chosen: choosing.chosen,
     fan: choosing.fan,
     range: choosing.range,

@@ -7,7 +7,7 @@ import type { ChooseModel } from './choose-model';
 import type { LayoutEdits } from './layout-edits';
 
 /** Every way to say what to play. */
-export type GoalEdits = Pick<ChooseModel, 'playBall' | 'playInto' | 'markZone'>;
+export type GoalEdits = Pick<ChooseModel, 'playBall' | 'playInto' | 'allow' | 'markZone'>;
 
 export function createGoalEdits(
   open: ReadonlySignal<SavedPosition>,
@@ -19,6 +19,7 @@ export function createGoalEdits(
   return {
     playBall: (ball) => intend({ ball }),
     playInto: (pocket) => intend({ pocket }),
+    allow: (legal) => edits.change({ legal }),
     markZone(zone) {
       if (zone === null || isTold(zone)) {
         edits.change({ zone: zone && onBed(zone, shape.peek()) });

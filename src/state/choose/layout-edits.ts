@@ -5,7 +5,10 @@ import { createHistory, type Gestures, type History } from '../history';
 import type { KeptPositions } from './kept-positions';
 
 /** What can be changed, and taken back, of a position. */
-export type Layout = Pick<SavedPosition, 'lengthM' | 'widthM' | 'balls' | 'goal' | 'zone'>;
+export type Layout = Pick<
+  SavedPosition,
+  'lengthM' | 'widthM' | 'balls' | 'goal' | 'legal' | 'zone'
+>;
 
 /** Changes to the open position, which is then the person's own. Each position has its own history. */
 export interface LayoutEdits extends Gestures {
@@ -112,6 +115,6 @@ function isSameLayout(one: Layout, other: Layout): boolean {
   return isSame(layoutOf(one), layoutOf(other));
 }
 
-function layoutOf({ lengthM, widthM, balls, goal, zone }: Layout): Layout {
-  return { lengthM, widthM, balls, goal, zone };
+function layoutOf({ lengthM, widthM, balls, goal, legal = 'any', zone }: Layout): Layout {
+  return { lengthM, widthM, balls, goal, legal, zone };
 }

@@ -68,9 +68,14 @@ const SHEETS: ReadonlyMap<string, string> = new Map([
 function Page(props: PageProps) {
   const { app, mode } = props;
   const { panel } = app.router.route.value;
-  if (panel === 'ways/after') return <AfterShot app={app} asked={app.choose.toLog.value} />;
+  if (panel === 'ways/after') return <AfterShot app={app} asked={toLogOf(app)} />;
   if (panel === 'ways/question') return <QuestionPanel app={app} />;
   return mode === 'positions' ? <PositionsPanel app={app} /> : <TablePage {...props} />;
+}
+
+/** The way looked at, as it is logged. */
+function toLogOf({ choose }: PageProps['app']) {
+  return choose.all.isDirect.value ? choose.toLog.value : choose.all.toLog.value;
 }
 
 function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
@@ -102,7 +107,8 @@ interface SheetProps {
 function Sheet({ app, mode, board, isSnapping, touch }: SheetProps) {
   const { choose } = app;
   // What is played was told before, and is drawn: the way takes its room.
-  const isLooking = mode === 'ways' && choose.chosen.value !== null && !choose.problem.value;
+  const way = choose.all.isDirect.value ? choose.chosen.value : choose.all.chosen.value;
+  const isLooking = mode === 'ways' && way !== null && !choose.problem.value;
   const sheet = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     if (mode !== 'positions') sheet.current?.scrollTo?.(0, 0);
@@ -113,7 +119,7 @@ function Sheet({ app, mode, board, isSnapping, touch }: SheetProps) {
       {mode === 'balls' && <BallTools {...{ choose, board, isSnapping, touch }} />}
       {mode === 'play' && <PlayTools app={app} board={board} />}
       {mode === 'zone' && <ZoneTools choose={choose} board={board} />}
-      {mode === 'ways' && <WaysTools app={app} />}
+      {mode === 'ways' && <WaysTools app={app} board={board} />}
       {(mode === 'play' || mode === 'ways') && <WayOut app={app} mode={mode} />}
     </div>
   );

@@ -44,7 +44,7 @@ export function FanOverlay({ choose, board, keepOff, children }: Props) {
   );
 }
 
-function Spread({ spread }: { spread: SpreadView | null }) {
+export function Spread({ spread }: { spread: SpreadView | null }) {
   if (spread === null) return null;
   return (
     <g class="fan-spread" clip-path={`url(#${BED_CLIP})`}>
@@ -57,7 +57,7 @@ function Spread({ spread }: { spread: SpreadView | null }) {
 }
 
 /** A dot where the cue ball rests, a cross where it is lost; a letter, led to where it stands off. */
-function FanEnd({ path: { hit, end, endKind, label, isLed } }: { path: FanPath }) {
+export function FanEnd({ path: { hit, end, endKind, label, isLed } }: { path: FanPath }) {
   const isLost = endKind === 'pocketed' || endKind === 'off-table';
   return (
     <g class={`fan-end is-${hit}`}>

@@ -3,6 +3,9 @@ import { layOutShot, type ShotLines } from '../../diagram/table-lines';
 import { type PlacedWords, placeWords, ZONE } from '../../diagram/table-words';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
+import { AllWayOverlay } from './all-ways/AllWayOverlay';
+import { AIM_PANEL } from './all-ways/OpenedWay';
+import { modeOf } from './choose-mode';
 import { BED_CLIP, FanOverlay } from './FanOverlay';
 import { PocketMarks } from './PocketMarks';
 import { type PocketsTold, pocketsTold } from './pockets-told';
@@ -20,15 +23,25 @@ interface Props {
  * that the shot's lines alone are drawn anew while a ball is dragged.
  */
 export function OverTable({ app, board }: Props) {
-  const { choose } = app;
+  const { choose, router } = app;
   const lines = useComputed(() => linesOf(choose, board));
   const told = useComputed(() => pocketsTold(app));
   const words = useComputed(() => wordsOf(choose, board, lines.value, told.value)).value;
+  const { panel } = router.route.value;
+  if (modeOf(panel) === 'ways' && !choose.all.isDirect.value) {
+    const way = choose.all.chosen.value;
+    const isAiming = panel === AIM_PANEL && way?.told.shot === null;
+    return (
+      <>
+        <BedClip board={board} />
+        <ZoneMark choose={choose} board={board} />
+        {way && <AllWayOverlay choose={choose} board={board} way={way} isAiming={isAiming} />}
+      </>
+    );
+  }
   return (
     <>
-      <clipPath id={BED_CLIP}>
-        <path d={board.rails.value.bedPath} />
-      </clipPath>
+      <BedClip board={board} />
       <ZoneMark choose={choose} board={board} />
       <FanOverlay choose={choose} board={board} keepOff={words.taken}>
         <ShotOverlay choose={choose} board={board} lines={lines} words={words.crosses} />
@@ -36,6 +49,15 @@ export function OverTable({ app, board }: Props) {
       <Word label={words.zone}>{ZONE}</Word>
       <PocketMarks board={board} told={told.value} words={words.pockets} />
     </>
+  );
+}
+
+/** The outline within which zone and ring are drawn. */
+function BedClip({ board }: Pick<Props, 'board'>) {
+  return (
+    <clipPath id={BED_CLIP}>
+      <path d={board.rails.value.bedPath} />
+    </clipPath>
   );
 }
 

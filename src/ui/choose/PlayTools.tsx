@@ -4,6 +4,8 @@ import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
+import { AnyTools } from './all-ways/AnyTools';
+import { LegalTools } from './all-ways/LegalTools';
 import { pocketsTold } from './pockets-told';
 import { hindranceLines } from './shot-words';
 import { ballLabel, POCKETS_TURNED, pocketWords } from './table-words';
@@ -24,6 +26,8 @@ export function PlayTools({ app, board }: Props) {
       <Pockets app={app} board={board} />
       <PocketsNote app={app} />
       <Hindrances choose={choose} />
+      <AnyTools choose={choose} />
+      <LegalTools choose={choose} />
     </>
   );
 }

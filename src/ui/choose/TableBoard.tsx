@@ -31,7 +31,10 @@ export function TableBoard({ app, holder, board, mode, touch }: Props) {
   const { preferences } = desk;
   const { onPointerDown, onPointerMove, onPointerUp, onPointerCancel } = touch;
   const words = useSettled(
-    useComputed(() => boardWords(choose, preferences.value.distanceUnit, pocketsTold(app))),
+    useComputed(() => {
+      const isAll = mode === 'ways' && !choose.all.isDirect.value;
+      return boardWords(choose, preferences.value.distanceUnit, pocketsTold(app), isAll);
+    }),
   );
   const { widthPx, heightPx } = board.canvas.value;
   return (

@@ -26,14 +26,15 @@ export function WayOut({ app: { choose, router }, mode }: Props) {
           {onwardWords(choose.comparison.value)}
         </button>
       </div>
-    ) : null;
+    ) : (
+      <div class="sheet-foot">
+        <button type="button" class="button button-primary" onClick={() => router.open('ways')}>
+          See all ways to play it
+        </button>
+      </div>
+    );
   }
-  if (isShot) return null;
-  return (
-    <button type="button" class="button button-primary" onClick={() => router.open('play')}>
-      Choose ball and pocket
-    </button>
-  );
+  return null;
 }
 
 /** Whoever goes on finds the comparison begun, or done. */

@@ -6,9 +6,12 @@ import type { Models } from '../app-models';
 import { tellingOf } from '../chance-telling';
 import { AskOnce } from '../player/AskOnce';
 import { forWords } from '../player/player-words';
+import { AllWaysTools } from './all-ways/AllWaysTools';
+import { KindChips } from './all-ways/KindChips';
 import { ChanceMapDrawing, type PickedCell } from './ChanceMapDrawing';
 import { WayFan, WayHead } from './ChosenWay';
 import { orderWords } from './list-words';
+import type { Board } from './use-board';
 import { useListPlace } from './use-list-place';
 import { WayList } from './WayList';
 import './Ways.css';
@@ -58,16 +61,26 @@ function compareWords({ state, ways, isStale }: Comparison): string {
   if (state === 'stopped') return 'Stopped early: not all ways are here.';
   if (state !== 'done') return 'Comparing thousands of strokes…';
   return ways.length === 0
-    ? 'No direct way of playing it goes; banks, kicks and combinations were not looked at. Try another pocket or another ball under Play.'
+    ? 'No direct way of playing it goes: look at All, for banks, kicks, combinations and caroms.'
     : `${ways.length} ways to play it.`;
 }
 
+interface Props {
+  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
+  readonly board: Board;
+}
+
+/** Ways of every kind, or what one straight shot can be played with. */
+export function WaysTools({ app, board }: Props) {
+  return app.choose.all.isDirect.value ? (
+    <DirectWays app={app} />
+  ) : (
+    <AllWaysTools app={app} board={board} />
+  );
+}
+
 /** The ways to play the shot, or the one that was picked. */
-export function WaysTools({
-  app,
-}: {
-  app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
-}) {
+function DirectWays({ app }: Pick<Props, 'app'>) {
   const { choose } = app;
   const way = choose.chosen.value;
   const picked = useSignal<PickedCell | null>(null);
@@ -84,6 +97,7 @@ export function WaysTools({
   const grid = map && coarseChances(map);
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>
+      <KindChips choose={choose} />
       <Comparing app={app} />
       <WayList app={app} ways={ways} onLook={onLook} />
       {grid && bestCell(grid) && (

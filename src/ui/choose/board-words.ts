@@ -1,6 +1,7 @@
 import type { NamedBall } from '../../engine/lie/position';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { DistanceUnit } from '../../units/unit-names';
+import { fallWords, kindWords } from './all-ways/kind-words';
 import { FAN_LEAD, fanLine } from './fan-words';
 import type { PocketsTold } from './pockets-told';
 import { goalWords, hindranceLines } from './shot-words';
@@ -15,7 +16,12 @@ import {
 import { wayName } from './way-words';
 
 /** What the drawing shows, in words: balls, pockets, what is played and in the way, zone and fan. */
-export function boardWords(choose: ChooseModel, unit: DistanceUnit, told: PocketsTold): string {
+export function boardWords(
+  choose: ChooseModel,
+  unit: DistanceUnit,
+  told: PocketsTold,
+  isAll = false,
+): string {
   return [
     'Table from above',
     ...ballLines(choose),
@@ -23,7 +29,7 @@ export function boardWords(choose: ChooseModel, unit: DistanceUnit, told: Pocket
     ...goalLines(choose),
     ...pocketLines(told),
     ...zoneLines(choose, unit),
-    ...fanLines(choose),
+    ...(isAll ? allLines(choose) : fanLines(choose)),
   ].join('. ');
 }
 
@@ -68,4 +74,13 @@ function fanLines({ chosen, fan, shape }: ChooseModel): readonly string[] {
   if (way === null) return [];
   const lines = fan.value.map((play) => fanLine(play, shape.value));
   return [capitalised(wayName(way)), `${FAN_LEAD}: ${lines.join('; ')}`];
+}
+
+/** Of the way of any kind that is looked at. */
+function allLines({ all, shape }: ChooseModel): readonly string[] {
+  const way = all.chosen.value;
+  if (way === null) return [];
+  const { goal, doubleKiss } = way.told;
+  const lines = way.fan.map((play) => fanLine(play, shape.value));
+  return [`${fallWords(goal)}, ${kindWords(goal, doubleKiss)}`, `${FAN_LEAD}: ${lines.join('; ')}`];
 }

@@ -1,6 +1,7 @@
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Preferences } from '../../store/records';
 import { noShotWords } from '../../words/no-shot-words';
+import { wantedWords } from './all-ways/kind-words';
 import { besideWords } from './beside-words';
 import type { ChooseMode } from './choose-mode';
 import { goalWords, hindranceLines, lieWords } from './shot-words';
@@ -18,8 +19,10 @@ export function statusOf(
   mode: ChooseMode,
   preferences: Pick<Preferences, 'distanceUnit' | 'lengthUnit'>,
 ): Status {
-  const problem = choose.problem.value ?? noShotMessage(choose, mode);
+  const isAll = mode === 'ways' && !choose.all.isDirect.value;
+  const problem = choose.problem.value ?? (isAll ? null : noShotMessage(choose, mode));
   if (problem !== null) return { text: problem, isProblem: true };
+  if (isAll) return { text: `${wantedWords(choose.open.value)}.`, isProblem: false };
   const text =
     mode === 'balls'
       ? ballStatus(choose, preferences)

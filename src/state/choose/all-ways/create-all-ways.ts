@@ -1,0 +1,150 @@
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { WaysQuestion } from '../../../engine/ways/ways-question';
+import type { Speaker } from '../../../sensors/find-speaker';
+import { isSame } from '../../../store/same-value';
+import { CHOOSE_PROBLEMS } from '../../../words/choose-problems';
+import type { Work } from '../../../worker/engine-pool';
+import type { ShotToLog } from '../../log/shot-to-log';
+import type { Asked } from '../../shot-field';
+import { type Later, workAtRest } from '../work-at-rest';
+import type { AllWays, WayFilter, WaysSearch } from './all-ways';
+import { lookForWays, RULE, type ShownWay } from './look-for-ways';
+import { createSpeaking } from './speaking';
+
+export interface AllWaysPorts {
+  /** What would be asked now, or in one line why nothing can be. */
+  readonly present: ReadonlySignal<WaysQuestion | string>;
+  /** Whether one ball and one pocket are chosen, and a straight shot leads there. */
+  readonly isShot: ReadonlySignal<boolean>;
+  readonly work: Work | null;
+  readonly later: Later;
+  readonly speaker: Speaker | null;
+  /** A direct cut as Shot asks it, and as it is logged; null where there is no such shot. */
+  asShot(way: ShownWay): Asked | null;
+  asLogged(way: ShownWay): ShotToLog | null;
+  ask(asked: Asked): void;
+}
+
+type Shown = Omit<WaysSearch, 'isStale'>;
+
+const NOTHING: Shown = { state: 'none', done: 0, of: 0, ways: [], none: [], problem: null };
+
+/** All ways to play the open position, looked for by themselves while somebody looks at them. */
+export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void } {
+  const { present, isShot, work, later } = ports;
+  const shown = signal<Shown>(NOTHING);
+  const asked = signal<WaysQuestion | null>(null);
+  const wanted = signal<WayFilter | null>(null);
+  const chosen = signal<ShownWay | null>(null);
+  const speaking = createSpeaking(ports.speaker);
+  const filter = computed<WayFilter>(() => wanted.value ?? (isShot.value ? 'direct' : 'all'));
+  const isDirect = computed(() => filter.value === 'direct' && isShot.value);
+  const isAsked = computed(() => isSame(present.value, asked.value));
+  const isStale = computed(() => asked.value !== null && !isAsked.value);
+  const lies = (question: WaysQuestion | string | null) =>
+    typeof question === 'string' || question === null ? question : liesOf(question);
+  const isMoved = computed(() => !isSame(lies(present.value), lies(asked.value)));
+  const isRunning = computed(() => shown.value.state === 'running');
+  let abort = new AbortController();
+
+  const show = (part: Partial<Shown>) => {
+    shown.value = { ...shown.peek(), ...part };
+  };
+  const choose = (way: ShownWay | null) => {
+    speaking.hush();
+    chosen.value = way;
+  };
+  const run = async (question: WaysQuestion, work: Work) => {
+    const mine = new AbortController();
+    abort = mine;
+    const ifWanted = (part: () => Partial<Shown>) => {
+      if (!mine.signal.aborted) show(part());
+    };
+    try {
+      const found = await lookForWays(question, work, mine.signal, {
+        onProgress: (done, of) => ifWanted(() => ({ done, of })),
+        onWay: (way) => ifWanted(() => ({ ways: [...shown.peek().ways, way] })),
+      });
+      ifWanted(() => ({ state: 'done', ...found }));
+    } catch {
+      ifWanted(() => ({ state: 'failed', problem: CHOOSE_PROBLEMS.failed }));
+      mine.abort();
+    }
+  };
+  const forget = () => {
+    abort.abort();
+    asked.value = null;
+    shown.value = NOTHING;
+  };
+  const look = () => {
+    const question = present.peek();
+    choose(null);
+    if (work === null || typeof question === 'string') {
+      forget();
+      show({ problem: typeof question === 'string' ? question : CHOOSE_PROBLEMS.noWorkers });
+      return;
+    }
+    abort.abort();
+    asked.value = question;
+    shown.value = { ...NOTHING, state: 'running', of: RULE.most };
+    void run(question, work);
+  };
+  effect(() => {
+    if (isRunning.value && isStale.value) forget();
+  });
+  /** Whoever looks at a way is not sent away from it. */
+  const isDue = () =>
+    chosen.value === null &&
+    !isDirect.value &&
+    (typeof present.value === 'string' ? shown.value.problem !== present.value : !isAsked.value);
+  const toLog = computed(() => {
+    const way = chosen.value;
+    return way === null || isMoved.value ? null : ports.asLogged(way);
+  });
+
+  return {
+    ...speaking,
+    filter,
+    isDirect,
+    show(kind) {
+      choose(null);
+      wanted.value = kind;
+    },
+    search: computed(() => ({ ...shown.value, isStale: isStale.value })),
+    chosen,
+    choose,
+    isMoved,
+    toLog,
+    attend: () => {
+      const end = workAtRest([{ isDue, begin: look }], later);
+      return () => {
+        end();
+        speaking.hush();
+      };
+    },
+    look,
+    stop() {
+      if (shown.peek().state !== 'running') return;
+      abort.abort();
+      show({ state: 'stopped' });
+    },
+    sendToShot() {
+      const way = chosen.peek();
+      const shot = way === null || isMoved.peek() ? null : ports.asShot(way);
+      if (shot === null) return false;
+      ports.ask(shot);
+      return true;
+    },
+    /** As if nothing had been looked for, and nothing picked. */
+    forget() {
+      choose(null);
+      wanted.value = null;
+      forget();
+    },
+  };
+}
+
+/** What a stroke does hangs on this; whoever plays it. */
+function liesOf({ position, shape, kit, legal }: WaysQuestion) {
+  return { position, shape, kit, legal };
+}

@@ -1,0 +1,96 @@
+import { ballPaths, fallsAtS } from '../../../diagram/ball-paths';
+import { layOutFan, layOutSpread } from '../../../diagram/table-fan';
+import { aroundPoint, boxAround, placeWord } from '../../../diagram/table-words';
+import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import type { ChooseModel } from '../../../state/choose/choose-model';
+import { Line } from '../../drawing-parts';
+import { FanEnd, Spread } from '../FanOverlay';
+import { type Board, ballsOn } from '../use-board';
+import { Word } from '../Word';
+import { aimedAt } from './aim-line';
+import { diamondsWords } from './rail-words';
+import { cueBallFirst, pathClass } from './WayPicture';
+
+interface Props {
+  readonly choose: ChooseModel;
+  readonly board: Board;
+  readonly way: ShownWay;
+  /** Whether the cue's line is drawn, in place of what comes of a thin or full hit. */
+  readonly isAiming: boolean;
+}
+
+/** A way drawn over the table: every ball's path when all is as meant; with it the fan, or the aim. */
+export function AllWayOverlay({ choose, board, way, isAiming }: Props) {
+  return (
+    <g class={choose.all.isMoved.value ? 'fan is-old' : 'fan'}>
+      <MeantPaths choose={choose} board={board} way={way} isAiming={isAiming} />
+      {isAiming ? (
+        <AimLine choose={choose} board={board} way={way} />
+      ) : (
+        <Fan choose={choose} board={board} way={way} />
+      )}
+    </g>
+  );
+}
+
+/** Of the cue ball, the fan draws its own. */
+function MeantPaths({ choose, board, way: { told, fan }, isAiming }: Props) {
+  const meant = fan.find(({ hit }) => hit === 'true');
+  if (!meant) return null;
+  const balls = cueBallFirst(choose.open.value.balls);
+  const falls = balls.findIndex(({ name }) => name === told.goal.ball);
+  const untilS = isAiming ? (fallsAtS(meant.play, falls) ?? meant.play.endS) : meant.play.endS;
+  return (
+    <>
+      {ballPaths(meant.play, board.map.value, untilS)
+        .filter(({ ball }) => isAiming || ball !== 0)
+        .map(({ ball, path }) => (
+          <path key={ball} class={`ball-path ${pathClass(ball, falls)}`} d={path} />
+        ))}
+    </>
+  );
+}
+
+type Drawn = Omit<Props, 'isAiming'>;
+
+function Fan({ choose, board, way: { told, fan } }: Drawn) {
+  const map = board.map.value;
+  const paths = layOutFan(fan, map, board.canvas.value, ballsOn(choose, board).map(boxAround));
+  return (
+    <>
+      <Spread spread={layOutSpread(told.rest, map)} />
+      {paths.map(({ hit, path }) => (
+        <path key={hit} class={`fan-path is-${hit}`} d={path} />
+      ))}
+      {paths.map((path) => (
+        <FanEnd key={path.hit} path={path} />
+      ))}
+    </>
+  );
+}
+
+/** Half of the mark across the nose, px. */
+const MARK_PX = 9;
+
+/** From the cue ball to the named point on the rail. */
+function AimLine({ choose, board, way: { told } }: Drawn) {
+  const point = aimedAt(choose, told);
+  const cueBall = choose.open.value.balls.find(({ name }) => name === 'cue');
+  if (!point || !cueBall) return null;
+  const map = board.map.value;
+  const canvas = board.canvas.value;
+  const [from, to] = [map.toPoint(cueBall), map.toPoint(point.spot)];
+  const word = diamondsWords(point);
+  const taken = ballsOn(choose, board).map(boxAround);
+  const label = word && placeWord(word, aroundPoint(to, word, canvas.textPx), canvas, taken);
+  return (
+    <>
+      <Line segment={{ from, to }} class="board-aim" />
+      <path
+        class="aim-mark"
+        d={`M${to.x - MARK_PX} ${to.y}h${2 * MARK_PX}M${to.x} ${to.y - MARK_PX}v${2 * MARK_PX}`}
+      />
+      <Word label={label || null}>{word}</Word>
+    </>
+  );
+}

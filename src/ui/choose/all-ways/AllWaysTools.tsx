@@ -1,0 +1,54 @@
+import { useEffect } from 'preact/hooks';
+import { noWayWords } from '../../../words/no-way-words';
+import type { Models } from '../../app-models';
+import { AskOnce } from '../../player/AskOnce';
+import type { Board } from '../use-board';
+import { useListPlace } from '../use-list-place';
+import { AllWayList } from './AllWayList';
+import { KindChips, listed } from './KindChips';
+import { Looking } from './Looking';
+import { OpenedWay } from './OpenedWay';
+import { useSteadyRows } from './use-steady-rows';
+import './AllWays.css';
+
+interface Props {
+  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
+  readonly board: Board;
+}
+
+/** Ways of every kind to play the position, or the one that was picked. */
+export function AllWaysTools({ app, board }: Props) {
+  const { all } = app.choose;
+  useEffect(() => all.attend(), [all]);
+  const way = all.chosen.value;
+  const onLook = useListPlace(way !== null);
+  const { ways, state, isStale } = all.search.value;
+  const { rows, putInOrder } = useSteadyRows(ways, state === 'done');
+  if (way) return <OpenedWay app={app} way={way} />;
+  const shown = listed(rows, all.filter.value);
+  return (
+    <div class={isStale ? 'ways is-stale' : 'ways'}>
+      <KindChips choose={app.choose} />
+      <Looking app={app} putInOrder={putInOrder} />
+      {shown.length > 0 && <AskOnce app={app} />}
+      <AllWayList app={app} rows={shown} isTurned={board.map.value.isTurned} onLook={onLook} />
+      <NoWays app={app} />
+    </div>
+  );
+}
+
+/** Why there is none of a kind, once all is looked at. */
+function NoWays({ app }: Pick<Props, 'app'>) {
+  const { all } = app.choose;
+  const filter = all.filter.value;
+  const none = all.search.value.none.filter(({ kind }) => filter === 'all' || filter === kind);
+  const lines = [...new Set(none.map(noWayWords))];
+  if (lines.length === 0) return null;
+  return (
+    <ul class="no-ways">
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,55 @@
+import type { WaysSearch } from '../../../state/choose/all-ways/all-ways';
+import type { Models } from '../../app-models';
+
+interface Props {
+  readonly app: Models<'choose'>;
+  /** Puts the rows in order; null where they are. */
+  readonly putInOrder: (() => void) | null;
+}
+
+/** How far the search has come, which begins by itself, and how to end it or to begin anew. */
+export function Looking({ app: { choose }, putInOrder }: Props) {
+  const { all } = choose;
+  const search = all.search.value;
+  const { state, done, of } = search;
+  const words = putInOrder ? 'All is looked at: put in order when you like.' : lookWords(search);
+  return (
+    <div class="compare">
+      <p class="compare-note">{words}</p>
+      {/* Every count read out would drown whatever else is. */}
+      <output class="visually-hidden">
+        {state === 'running' ? 'Looking at all ways…' : words}
+      </output>
+      {putInOrder && (
+        <button type="button" class="button compare-do" onClick={putInOrder}>
+          Put in order
+        </button>
+      )}
+      {state === 'running' && (
+        <>
+          <button type="button" class="button compare-do" onClick={() => all.stop()}>
+            Stop
+          </button>
+          <progress aria-label="Ways looked at" value={done} max={of}>
+            {done} of {of}
+          </progress>
+        </>
+      )}
+      {(state === 'stopped' || state === 'failed') && (
+        <button type="button" class="button compare-do" onClick={() => all.look()}>
+          Look again
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** Said of the search as it stands. */
+function lookWords({ state, done, of, ways, isStale, problem }: WaysSearch): string {
+  if (problem !== null) return problem;
+  if (isStale) return 'Something has changed: looking anew…';
+  const few = ways.length === 1 ? '1 way' : `${ways.length} ways`;
+  if (state === 'stopped') return `Stopped early: ${few} so far.`;
+  if (state === 'done') return ways.length === 0 ? 'Nothing goes.' : `${few}, the likeliest first.`;
+  return state === 'none' ? '' : `${done} of ${of} looked at, ${few} so far.`;
+}

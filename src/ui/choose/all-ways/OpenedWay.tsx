@@ -1,0 +1,174 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import type { Models } from '../../app-models';
+import { tellingOf } from '../../chance-telling';
+import { tipOf } from '../../shot/tip-told';
+import { shareWords } from '../chance-words';
+import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
+import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from '../way-words';
+import { aimedAt } from './aim-line';
+import { fallWords, kindWords } from './kind-words';
+import { ReadAloud } from './ReadAloud';
+import { railPointWords } from './rail-words';
+import { roomLines } from './room-lines';
+import { waySentence } from './way-sentence';
+
+type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
+
+interface Props {
+  readonly app: App;
+  readonly way: ShownWay;
+}
+
+/** The panel of a way that is laid out to be aimed. */
+export const AIM_PANEL = 'ways/aim';
+
+/** A way that was picked: how it plays out, or how to lay the cue. */
+export function OpenedWay({ app, way }: Props) {
+  const isAiming = app.router.route.value.panel === AIM_PANEL && way.told.shot === null;
+  return isAiming ? <AsLaid app={app} way={way} /> : <HowItPlays app={app} way={way} />;
+}
+
+function HowItPlays({ app, way }: Props) {
+  const { told, fan } = way;
+  const { choose } = app;
+  const sentence = waySentence(app, way);
+  const point = aimedAt(choose, told);
+  return (
+    <section class="way-fan" aria-labelledby="chosen-way">
+      <Head app={app} way={way} sentence={sentence} />
+      {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
+      <p class="way-reason">{FAN_LEAD}:</p>
+      <ul class="fan-lines">
+        {fan.map((play) => (
+          <li key={play.hit}>
+            <b>{FAN_LETTERS[play.hit]}</b> {fanLine(play, choose.shape.value)}
+          </li>
+        ))}
+      </ul>
+      {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
+      {point && <Room app={app} way={way} awayM={point.awayM} />}
+      <ReadAloud choose={choose} sentence={sentence} />
+      <WaysOn app={app} way={way} />
+    </section>
+  );
+}
+
+/** The focus comes here; what is heard is what is read aloud. */
+function Head({ app, way: { told }, sentence }: Props & { readonly sentence: string }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  const telling = tellingOf(app);
+  return (
+    <>
+      <h2
+        id="chosen-way"
+        class="way-title"
+        tabIndex={-1}
+        ref={heading}
+        aria-describedby="way-sentence"
+      >
+        {fallWords(told.goal)}, {kindWords(told.goal, told.doubleKiss)}
+      </h2>
+      <p id="way-sentence" class="visually-hidden">
+        {sentence}
+      </p>
+      <p class="way-played">
+        <span class="way-label">{leadLabel(told, telling)}</span>{' '}
+        <b class="way-figure">{shareWords(leadShare(told), telling)}</b>{' '}
+        <span>{wayName(told)}</span>
+      </p>
+      <p class="way-stroke">{strokeWords(told, app.shot.speedScale.value, tipOf(app))}</p>
+      <p class="way-reason">{wayLine(told, telling)}.</p>
+      {app.choose.all.isMoved.value && <p class="way-reason">The position has changed since.</p>}
+    </>
+  );
+}
+
+/** How far each part of the stroke may be off, and it still goes. */
+function Room({ app, way: { told }, awayM }: Props & { readonly awayM: number }) {
+  const lines = roomLines(app, told, awayM);
+  if (lines.length === 0)
+    return <p class="way-reason">It goes by a hair: there is no room to tell.</p>;
+  return (
+    <>
+      <p class="way-reason">Goes, all else as meant (the line as seen where it meets the rail):</p>
+      <ul class="fan-lines">
+        {lines.map(({ what, words }) => (
+          <li key={what}>
+            {what} {words}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** Back to the list, and on to the aim. */
+function WaysOn({ app: { choose, router }, way }: Props) {
+  const { all } = choose;
+  const isMoved = all.isMoved.value;
+  const aim = () => {
+    if (way.told.shot === null) router.open(AIM_PANEL);
+    else if (all.sendToShot()) router.goTo('shot');
+  };
+  return (
+    <div class="sheet-foot">
+      <button type="button" class="button" onClick={() => all.choose(null)}>
+        <span aria-hidden="true">‹</span> All ways
+      </button>
+      <button
+        type="button"
+        class={isMoved ? 'button' : 'button button-primary'}
+        data-opens={AIM_PANEL}
+        disabled={isMoved}
+        onClick={aim}
+      >
+        Aim it
+      </button>
+      {way.told.shot !== null && (
+        <button
+          type="button"
+          class="button"
+          aria-label="Log how it went"
+          data-opens="ways/after"
+          disabled={all.toLog.value === null}
+          onClick={() => router.open('ways/after')}
+        >
+          Log
+        </button>
+      )}
+      {isMoved && (
+        <button type="button" class="button button-primary" onClick={() => all.look()}>
+          Look again
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** The cue as it is laid on the table, and what the stroke forgives. */
+function AsLaid({ app, way }: Props) {
+  const { choose, router } = app;
+  const { told } = way;
+  const sentence = waySentence(app, way);
+  const point = aimedAt(choose, told);
+  return (
+    <section class="way-fan" aria-labelledby="chosen-way">
+      <Head app={app} way={way} sentence={sentence} />
+      {point && (
+        <p class="aim-point">
+          Point the cue at <b>{railPointWords(point)}</b>.
+        </p>
+      )}
+      {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
+      {point && <Room app={app} way={way} awayM={point.awayM} />}
+      <ReadAloud choose={choose} sentence={sentence} />
+      <div class="sheet-foot">
+        <button type="button" class="button" onClick={() => router.close()}>
+          <span aria-hidden="true">‹</span> How it plays
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,65 @@
+import { layOutWayPicture } from '../../../diagram/way-picture';
+import type { NamedBall } from '../../../engine/lie/position';
+import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import type { ChooseModel } from '../../../state/choose/choose-model';
+
+/** The longer and the shorter side of the drawing, px. */
+const LONG = 84;
+const SHORT = 46;
+
+interface Props {
+  readonly choose: ChooseModel;
+  readonly way: ShownWay;
+  /** Whether the table lies with its break end on the left, as on the board. */
+  readonly isTurned: boolean;
+}
+
+/** What each ball does until the one meant falls; the row's words say the same. */
+export function WayPicture({ choose, way: { told, fan }, isTurned }: Props) {
+  const meant = fan.find(({ hit }) => hit === 'true');
+  if (!meant) return null;
+  const [widthPx, heightPx] = isTurned ? [LONG, SHORT] : [SHORT, LONG];
+  const { lengthM, widthM } = choose.shape.value;
+  const balls = cueBallFirst(choose.open.value.balls);
+  const falls = balls.findIndex(({ name }) => name === told.goal.ball);
+  const view = layOutWayPicture(
+    { lengthM, widthM, balls, play: meant.play, falls },
+    { widthPx, heightPx },
+  );
+  return (
+    <svg
+      class="way-picture"
+      width={widthPx}
+      height={heightPx}
+      viewBox={`0 0 ${widthPx} ${heightPx}`}
+      aria-hidden="true"
+    >
+      <rect class="table-rail picture-rail" {...view.frame} rx={2} />
+      <rect class="board-bed" {...view.bed} />
+      {view.holes.map((hole) => (
+        <circle key={`${hole.cx} ${hole.cy}`} class="picture-hole" {...hole} />
+      ))}
+      {view.paths.map(({ ball, path }) => (
+        <path key={ball} class={`ball-path ${pathClass(ball, falls)}`} d={path} />
+      ))}
+      {view.balls.map(({ isCue, ...dot }) => (
+        <circle
+          key={`${dot.cx} ${dot.cy}`}
+          class={isCue ? 'picture-ball is-cue' : 'picture-ball'}
+          {...dot}
+        />
+      ))}
+    </svg>
+  );
+}
+
+/** How the way of a ball is drawn, by its place in the play. */
+export function pathClass(ball: number, falls: number): string {
+  if (ball === 0) return 'is-cue';
+  return ball === falls ? 'is-falling' : 'is-other';
+}
+
+/** The order in which a play tells of them. */
+export function cueBallFirst(balls: readonly NamedBall[]): readonly NamedBall[] {
+  return [...balls].sort((one, other) => Number(other.name === 'cue') - Number(one.name === 'cue'));
+}

@@ -1,0 +1,78 @@
+import type { Goal, Step, WayKind } from '../../../engine/goal/goal';
+import type { LegalRule } from '../../../engine/goal/legal';
+import type { WayFilter } from '../../../state/choose/all-ways/all-ways';
+import type { SavedPosition } from '../../../store/saved-position';
+import { ballWords, capitalised, pocketWords } from '../table-words';
+
+/** What can be listed, as on the buttons. */
+export const FILTERS: readonly (readonly [WayFilter, string])[] = [
+  ['all', 'All'],
+  ['direct', 'Cuts'],
+  ['bank', 'Banks'],
+  ['kick', 'Kicks'],
+  ['combination', 'Combinations'],
+  ['carom', 'Caroms'],
+];
+
+/** What falls where: "The 3 into the far right pocket". */
+export function fallWords({ ball, pocket }: Pick<Goal, 'ball' | 'pocket'>): string {
+  return `The ${ball} into the ${pocketWords(pocket)} pocket`;
+}
+
+/** How it gets there: "bank off the left rail", "combination, the 3 off the 5". */
+export function kindWords(goal: Pick<Goal, 'kind' | 'ball' | 'via'>, doubleKiss: boolean): string {
+  return `${KINDS[goal.kind](goal)}${doubleKiss ? ', the cue ball meeting it twice' : ''}`;
+}
+
+type Told = Pick<Goal, 'ball' | 'via'>;
+
+const KINDS: Readonly<Record<WayKind, (goal: Told) => string>> = {
+  direct: () => 'straight in',
+  bank: ({ via }) => `bank off ${railsWords(via)}`,
+  kick: ({ via }) => `kick off ${railsWords(via)}`,
+  combination: ({ ball, via }) => `combination, the ${ball} off ${firstBall(via)}`,
+  carom: ({ ball, via }) => {
+    const kissed = via.find((step) => 'ball' in step && step.by === ball);
+    return kissed && 'ball' in kissed
+      ? `carom, the ${ball} off ${ballWords(kissed.ball)}`
+      : `carom, cue ball off ${firstBall(via)}`;
+  },
+};
+
+/** The ball that the cue ball meets first. */
+function firstBall(via: readonly Step[]): string {
+  const struck = via.find((step) => 'ball' in step);
+  return struck && 'ball' in struck ? ballWords(struck.ball) : 'a ball';
+}
+
+/** "the left rail", "the left, then the far rail". */
+function railsWords(via: readonly Step[]): string {
+  const rails = via.flatMap((step) => ('cushion' in step ? [`the ${step.cushion}`] : []));
+  return `${rails.join(', then ')} rail`;
+}
+
+/** What is looked for: "Any ball into any pocket; the lowest hit first". */
+export function wantedWords({
+  goal: { ball, pocket },
+  legal = 'any',
+}: Pick<SavedPosition, 'goal' | 'legal'>): string {
+  const what = ball === null ? 'any ball' : ballWords(ball);
+  const where = pocket === null ? 'any pocket' : `the ${pocketWords(pocket)} pocket`;
+  const first = firstWords(legal);
+  return `${capitalised(what)} into ${where}${first === '' ? '' : `; ${first} hit first`}`;
+}
+
+function firstWords(legal: LegalRule): string {
+  switch (legal) {
+    case 'any':
+      return '';
+    case 'lowest':
+      return 'the lowest';
+    case 'low':
+      return 'a low one, 1 to 7,';
+    case 'high':
+      return 'a high one, 9 to 15,';
+    default:
+      return legal.length === 0 ? 'nothing' : `the ${legal.join(' or the ')}`;
+  }
+}

@@ -1,0 +1,66 @@
+import type { Page } from 'playwright-core';
+import { untilRendered } from './open-app';
+import { PATIENCE_MS } from './patience';
+import { tap, tapButton } from './thumb';
+import { tapTable } from './touch-table';
+
+/**
+ * Lays an invented position on a new table: the 3 hides behind the 12 from the cue ball, both before
+ * the far right corner.
+ */
+export async function layHidden(page: Page): Promise<void> {
+  await tapButton(page, /^Positions/);
+  await tapButton(page, 'New position');
+  for (const [name, up, across] of [
+    ['cue ball', 0.3, 0.4],
+    ['12 ball', 0.68, 0.62],
+    ['3 ball', 0.82, 0.78],
+  ] as const) {
+    await tapButton(page, name);
+    await tapTable(page, { up, across });
+  }
+}
+
+/** Looks for ways of every kind to pot any ball anywhere. */
+export async function lookAtAll(page: Page): Promise<void> {
+  await tapButton(page, 'Ways');
+  await page.locator('.all-way-row').first().waitFor({ timeout: PATIENCE_MS });
+}
+
+/** Waits until all is looked at. */
+export async function untilAllLooked(page: Page): Promise<void> {
+  await page.locator('.compare progress').waitFor({ state: 'detached', timeout: PATIENCE_MS });
+}
+
+/** A row of the kind that is called so. */
+export const rowOf = (page: Page, kind: string) =>
+  page.locator('.all-way-row', { hasText: kind }).first();
+
+/** Takes pictures of all that there is of ways of every kind. */
+export async function pictureAllWays(
+  page: Page,
+  url: string,
+  take: (name: string) => Promise<void>,
+): Promise<void> {
+  await page.goto(`${url}#choose/positions`);
+  await page.reload();
+  await untilRendered(page);
+  await page.locator('.record-choose', { hasText: 'A ball beside the way' }).first().tap();
+  await tapButton(page, 'Play');
+  await tapButton(page, 'Any ball');
+  await tapButton(page, 'Any pocket');
+  await take('choose-all-play');
+  await tapButton(page, 'pick…');
+  await take('choose-all-picked');
+  await tapButton(page, 'any');
+  await lookAtAll(page);
+  await take('choose-all-running');
+  await untilAllLooked(page);
+  await take('choose-all-done');
+  await tap(page, rowOf(page, 'bank'));
+  await page.locator('.fan-path').first().waitFor();
+  await take('choose-all-way');
+  await tapButton(page, 'Aim it');
+  await page.locator('.board-aim').waitFor();
+  await take('choose-all-laid');
+}
