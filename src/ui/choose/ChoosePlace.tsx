@@ -33,6 +33,7 @@ export function ChoosePlace({
   const isTurned = useSignal(false);
   const isSnapping = useSignal(true);
   const { choose } = app;
+  const isAll = mode === 'ways' && !choose.all.isDirect.value;
   // A ball left selected would be thrown across by the first stray tap after coming back.
   useEffect(() => (mode === 'balls' ? () => choose.select(null) : undefined), [mode, choose]);
   // While balls are laid, whatever ways were found would be overtaken by the next one.
@@ -45,7 +46,7 @@ export function ChoosePlace({
     else if (takesKey(event, app.choose, mode, isTurned.peek())) event.preventDefault();
   };
   return (
-    <main ref={place} class={SHEETS.get(panel) ?? placeClass(mode)} onKeyDown={onKeyDown}>
+    <main ref={place} class={SHEETS.get(panel) ?? placeClass(mode, isAll)} onKeyDown={onKeyDown}>
       <Page app={app} mode={mode} isTurned={isTurned} isSnapping={isSnapping} />
     </main>
   );
@@ -125,8 +126,8 @@ function Sheet({ app, mode, board, isSnapping, touch }: SheetProps) {
   );
 }
 
-function placeClass(mode: ChooseMode): string {
-  return mode === 'positions' ? 'kit-place' : `choose-place is-${mode}`;
+function placeClass(mode: ChooseMode, isAll: boolean): string {
+  return mode === 'positions' ? 'kit-place' : `choose-place is-${mode}${isAll ? ' is-all' : ''}`;
 }
 
 function isTyping({ target }: KeyboardEvent): boolean {

@@ -51,7 +51,8 @@ function RowWords({ app, way: { told } }: Pick<Props, 'app'> & { readonly way: S
         <span class="way-label">{leadLabel(told, telling)}</span>
       </span>{' '}
       <span class="way-name">
-        {fallWords(goal)}, {kindWords(goal, doubleKiss)}.
+        {fallWords(goal).replace(/ pocket$/, '')},{' '}
+        <span class="way-kind">{kindWords(goal, doubleKiss)}</span>.
       </span>{' '}
       <span class="way-reason">{capitalised(played)}</span>
     </>

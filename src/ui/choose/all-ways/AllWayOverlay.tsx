@@ -1,4 +1,5 @@
 import { ballPaths, fallsAtS } from '../../../diagram/ball-paths';
+import type { Point } from '../../../diagram/canvas';
 import { layOutFan, layOutSpread } from '../../../diagram/table-fan';
 import { aroundPoint, boxAround, placeWord } from '../../../diagram/table-words';
 import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
@@ -81,7 +82,8 @@ function AimLine({ choose, board, way: { told } }: Drawn) {
   const canvas = board.canvas.value;
   const [from, to] = [map.toPoint(cueBall), map.toPoint(point.spot)];
   const word = diamondsWords(point);
-  const taken = ballsOn(choose, board).map(boxAround);
+  const along = steps(from, to).map(({ x, y }) => boxAround({ cx: x, cy: y, r: MARK_PX / 2 }));
+  const taken = [...ballsOn(choose, board).map(boxAround), ...along];
   const label = word && placeWord(word, aroundPoint(to, word, canvas.textPx), canvas, taken);
   return (
     <>
@@ -93,4 +95,14 @@ function AimLine({ choose, board, way: { told } }: Drawn) {
       <Word label={label || null}>{word}</Word>
     </>
   );
+}
+
+const STEPS = 40;
+
+/** Points along a line, its ends left out. */
+function steps(from: Point, to: Point): readonly Point[] {
+  return Array.from({ length: STEPS - 1 }, (_, at) => {
+    const share = (at + 1) / STEPS;
+    return { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) };
+  });
 }

@@ -30,8 +30,8 @@ export function AllWaysTools({ app, board }: Props) {
     <div class={isStale ? 'ways is-stale' : 'ways'}>
       <KindChips choose={app.choose} />
       <Looking app={app} putInOrder={putInOrder} />
-      {shown.length > 0 && <AskOnce app={app} />}
       <AllWayList app={app} rows={shown} isTurned={board.map.value.isTurned} onLook={onLook} />
+      {shown.length > 0 && <AskOnce app={app} />}
       <NoWays app={app} />
     </div>
   );

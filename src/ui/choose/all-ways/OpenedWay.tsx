@@ -1,10 +1,12 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import { speedWord } from '../../../units/speed-word';
 import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
 import { shareWords } from '../chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
+import { capitalised } from '../table-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
 import { fallWords, kindWords } from './kind-words';
@@ -36,7 +38,8 @@ function HowItPlays({ app, way }: Props) {
   const point = aimedAt(choose, told);
   return (
     <section class="way-fan" aria-labelledby="chosen-way">
-      <Head app={app} way={way} sentence={sentence} />
+      <Title way={way} sentence={sentence} />
+      <Told app={app} way={way} />
       {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
       <p class="way-reason">{FAN_LEAD}:</p>
       <ul class="fan-lines">
@@ -55,10 +58,9 @@ function HowItPlays({ app, way }: Props) {
 }
 
 /** The focus comes here; what is heard is what is read aloud. */
-function Head({ app, way: { told }, sentence }: Props & { readonly sentence: string }) {
+function Title({ way: { told }, sentence }: Pick<Props, 'way'> & { readonly sentence: string }) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus({ preventScroll: true }), []);
-  const telling = tellingOf(app);
   return (
     <>
       <h2
@@ -73,6 +75,15 @@ function Head({ app, way: { told }, sentence }: Props & { readonly sentence: str
       <p id="way-sentence" class="visually-hidden">
         {sentence}
       </p>
+    </>
+  );
+}
+
+/** How often it goes, how it is struck, and why it is no easier. */
+function Told({ app, way: { told } }: Props) {
+  const telling = tellingOf(app);
+  return (
+    <>
       <p class="way-played">
         <span class="way-label">{leadLabel(told, telling)}</span>{' '}
         <b class="way-figure">{shareWords(leadShare(told), telling)}</b>{' '}
@@ -155,12 +166,16 @@ function AsLaid({ app, way }: Props) {
   const point = aimedAt(choose, told);
   return (
     <section class="way-fan" aria-labelledby="chosen-way">
-      <Head app={app} way={way} sentence={sentence} />
+      <Title way={way} sentence={sentence} />
       {point && (
         <p class="aim-point">
           Point the cue at <b>{railPointWords(point)}</b>.
         </p>
       )}
+      <p class="aim-point">
+        {capitalised(speedWord(told.option.stroke.speedMps))}:{' '}
+        {strokeWords(told, app.shot.speedScale.value, tipOf(app))}.
+      </p>
       {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
       {point && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={choose} sentence={sentence} />
