@@ -27,9 +27,18 @@ export async function lookAtAll(page: Page): Promise<void> {
   await page.locator('.all-way-row').first().waitFor({ timeout: PATIENCE_MS });
 }
 
+/** Waits until so many ways are on screen. */
+export async function lookUntil(page: Page, ways: number): Promise<void> {
+  await page
+    .locator('.all-way-row')
+    .nth(ways - 1)
+    .waitFor({ timeout: PATIENCE_MS });
+}
+
 /** Waits until all is looked at. */
 export async function untilAllLooked(page: Page): Promise<void> {
-  await page.locator('.compare progress').waitFor({ state: 'detached', timeout: PATIENCE_MS });
+  const note = page.locator('.compare-note', { hasText: /likeliest first|Nothing goes|in order/ });
+  await note.waitFor({ timeout: PATIENCE_MS });
 }
 
 /** A row of the kind that is called so. */

@@ -22,6 +22,25 @@ describe('parsing a position', () => {
     },
   );
 
+  it.each(['any', 'lowest', 'low', 'high', [], [3, 9]])(
+    'keeps %j as what may be hit first, and leaves out what was never said',
+    (legal) => {
+      const ruled = { ...BANK_POSITION, legal };
+      expect(parsed(ruled)).toEqual({ position: ruled, fields: [] });
+      expect('legal' in parsed(BANK_POSITION).position).toBe(false);
+    },
+  );
+
+  it.each([['all'], [null], [[16]], [['cue']], [Array.from({ length: 17 }, () => 1)]])(
+    'lets any ball be hit first where it says %j',
+    (legal) => {
+      expect(parsed({ ...BANK_POSITION, legal })).toEqual({
+        position: { ...BANK_POSITION, legal: 'any' },
+        fields: ['legal'],
+      });
+    },
+  );
+
   it('keeps what a newer version stored with it', () => {
     const newer = { ...BANK_POSITION, note: 'left hand' };
     expect(parsed(newer)).toEqual({ position: newer, fields: [] });

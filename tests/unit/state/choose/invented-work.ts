@@ -7,6 +7,7 @@ import { wayOf } from '../../../../src/engine/plan/way';
 import type { ChanceRange, RangeJob } from '../../../../src/engine/player/some-players';
 import type { Work } from '../../../../src/worker/engine-pool';
 import type { OptionJob, PickJob, ResultOf, SweepJob } from '../../../../src/worker/engine-work';
+import { INVENTED_WAYS } from './all-ways/invented-ways';
 
 /** Every so many places of a grid are looked at: few enough to be quick, in every stretch. */
 const EVERY = 13;
@@ -76,7 +77,7 @@ function pockets({ shape }: PocketsQuestion): readonly PocketChance[] {
 }
 
 /** What workers would make of a job, invented and quick. */
-const INVENTED_WORK = { sweep, pick, refine, fan, range, pockets };
+const INVENTED_WORK = { sweep, pick, refine, fan, range, pockets, ...INVENTED_WAYS };
 
 type Invented = typeof INVENTED_WORK;
 

@@ -177,15 +177,14 @@ describe('choosing what to play', () => {
     expect(location.hash).toBe('#choose');
   });
 
-  it('leads from Ways without a shot to Play', async () => {
-    const { choose } = openChoose('#choose/ways');
-    expect(screen.queryByRole('button', { name: 'Choose ball and pocket' })).toBeNull();
+  it('leads from Play to all ways where no one shot is chosen', async () => {
+    const { choose } = openChoose('#choose/play');
+    const onward = () => screen.queryByRole('button', { name: 'See all ways to play it' });
+    expect(onward()).toBeNull();
     choose.playInto(null);
-    await expect
-      .poll(() => screen.queryByRole('button', { name: 'Choose ball and pocket' }))
-      .toBeTruthy();
-    press('Choose ball and pocket');
-    expect(location.hash).toBe('#choose/play');
+    await expect.poll(onward).toBeTruthy();
+    press('See all ways to play it');
+    expect(location.hash).toBe('#choose/ways');
   });
 
   it('asks for a ball first, and tells of every pocket how often it goes, before one is chosen', async () => {

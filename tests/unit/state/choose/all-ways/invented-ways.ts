@@ -1,0 +1,145 @@
+import { directCut, directGoal, type Goal } from '../../../../../src/engine/goal/goal';
+import { laidTable, playLaid } from '../../../../../src/engine/goal/laid-table';
+import { shotFrom } from '../../../../../src/engine/goal/shot-from-position';
+import type { FanPlay } from '../../../../../src/engine/plan/ranked-way';
+import type { FoundWay } from '../../../../../src/engine/ways/found-way';
+import type { ToldWay } from '../../../../../src/engine/ways/refine-found';
+import type { StretchFound } from '../../../../../src/engine/ways/stretch-found';
+import type { WaysStretch } from '../../../../../src/engine/ways/stretches';
+import type { WaysQuestion } from '../../../../../src/engine/ways/ways-question';
+import type { NoWay } from '../../../../../src/engine/ways/why-none';
+import type {
+  WaysFanJob,
+  WaysNoneJob,
+  WaysPickJob,
+  WaysRefineJob,
+  WaysSearchJob,
+  WaysTellJob,
+} from '../../../../../src/worker/engine-work';
+
+const PARTS = 10;
+/** Invented: the 3 into the far right corner by every kind but a carom. */
+const GOALS: readonly Goal[] = [
+  directGoal(3, 'far-right'),
+  {
+    kind: 'bank',
+    ball: 3,
+    pocket: 'far-right',
+    via: [
+      { ball: 3, by: 'cue' },
+      { cushion: 'left', by: 3 },
+    ],
+  },
+  {
+    kind: 'kick',
+    ball: 3,
+    pocket: 'far-right',
+    via: [
+      { cushion: 'near', by: 'cue' },
+      { cushion: 'right', by: 'cue' },
+      { ball: 3, by: 'cue' },
+    ],
+  },
+  {
+    kind: 'combination',
+    ball: 3,
+    pocket: 'far-right',
+    via: [
+      { ball: 8, by: 'cue' },
+      { ball: 3, by: 8 },
+    ],
+  },
+];
+
+const HEADING_RAD = 0.4;
+
+function wayOf({ position, shape, kit }: WaysQuestion, at: number): FoundWay | null {
+  const goal = GOALS[at % GOALS.length] ?? directGoal(3, 'far-right');
+  const shot = shotFrom(position, directCut(3, 'far-right'), shape, kit);
+  if (goal.kind === 'direct' && !shot.ok) return null;
+  return {
+    goal,
+    headingRad: goal.kind === 'direct' && shot.ok ? shot.headingRad : HEADING_RAD,
+    stroke: { aimRad: 0, side: 0, height: 0.1, elevationRad: 0.05, speedMps: 1 + at / 10 },
+    rough: ((at * 7) % PARTS) / PARTS,
+    way: { side: 'none', arrival: 'roll', isDrag: false, speed: 'medium', isRaised: at === 5 },
+    doubleKiss: false,
+    shot: goal.kind === 'direct' && shot.ok ? shot : null,
+    isClean: true,
+  };
+}
+
+function refine({ way }: WaysRefineJob): ToldWay {
+  const { goal, headingRad, stroke, doubleKiss, shot } = way;
+  const end = (value: number, endedBy: 'full' | 'thin') => ({ value, endedBy });
+  const around = (value: number, by: number) => ({
+    low: end(value - by, 'full'),
+    high: end(value + by, 'thin'),
+    directionPerUnit: null,
+  });
+  return {
+    goal,
+    headingRad,
+    doubleKiss,
+    shot,
+    fullerSide: 1,
+    option: {
+      place: 0,
+      stroke,
+      chance: {
+        share: way.rough,
+        sds: { direction: 1, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 },
+      },
+    },
+    way: way.way,
+    chance: way.rough,
+    chanceError: 0.01,
+    hardest: 'direction',
+    windows: {
+      aimRad: {
+        low: end(-0.01, 'full'),
+        high: end(0.02, 'thin'),
+        directionPerUnit: null,
+      },
+      speedMps: around(stroke.speedMps, 0.2),
+      side: around(stroke.side, 0.1),
+      height: around(stroke.height, 0.1),
+      elevationRad: around(stroke.elevationRad, 0.02),
+    },
+    rest: { xM: 0, yM: 0, sdM: 0.1, places: [{ xM: 0.2, yM: 0.3 }] },
+    goodPosition: null,
+    clean: 1,
+    scratch: 0.08,
+  };
+}
+
+const FAN_RAD = { true: 0, thin: 0.012, full: -0.012, 'missed-thin': 0.03, 'missed-full': -0.03 };
+
+function fan({ question, told }: WaysFanJob): readonly FanPlay[] {
+  const { position, shape, kit } = question;
+  const hits = Object.keys(FAN_RAD) as (keyof typeof FAN_RAD)[];
+  return hits.flatMap((hit) => {
+    const aimRad = FAN_RAD[hit];
+    const stroke = { ...told.option.stroke, aimRad: told.headingRad + aimRad };
+    const play = playLaid(laidTable(position, shape), stroke, kit);
+    return play === null ? [] : [{ hit, aimRad, play }];
+  });
+}
+
+/** What workers would make of a search for all ways, invented and quick. */
+export const INVENTED_WAYS = {
+  waysParts: (_: WaysQuestion): readonly WaysStretch[] =>
+    Array.from({ length: PARTS }, (_, stroke) => ({ search: 'kick', stroke })),
+  waysSearch({ question, stretch }: WaysSearchJob): StretchFound {
+    const way = 'stroke' in stretch ? wayOf(question, stretch.stroke) : null;
+    return { ways: way ? [way] : [], failed: [] };
+  },
+  waysPick: ({ found, rule }: WaysPickJob): readonly FoundWay[] =>
+    [...found].sort((a, b) => b.rough - a.rough).slice(0, rule.most),
+  waysRefine: refine,
+  // Against the order in which they are worked out, so that at the end some rows have to move.
+  waysTell: ({ refined }: WaysTellJob): readonly ToldWay[] =>
+    [...refined].sort((a, b) => a.option.stroke.speedMps - b.option.stroke.speedMps),
+  waysFan: fan,
+  waysNone: (_: WaysNoneJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],
+};

@@ -1,0 +1,257 @@
+import { cleanup, screen, within } from '@testing-library/preact';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { SavedPosition } from '../../../../../src/store/saved-position';
+import type { Answers } from '../../../state/choose/invented-work';
+import { CUT } from '../invented-choose';
+import { openChoose, press } from '../open-choose';
+
+afterEach(cleanup);
+
+/** The 3 and the pocket as they are chosen, or neither. */
+const ANY: SavedPosition = { ...CUT, zone: null, goal: { ...CUT.goal, ball: null, pocket: null } };
+
+const rows = () => [...document.querySelectorAll<HTMLElement>('.all-way-row')];
+const text = (css: string) => document.querySelector(css)?.textContent ?? '';
+const chip = (name: string) =>
+  within(screen.getByRole('group', { name: 'Ways to list' })).getByRole('button', {
+    name: new RegExp(`^${name}`),
+  });
+
+async function openAll(answers: Answers = {}, position = ANY) {
+  const opened = openChoose('#choose/ways', position, answers);
+  opened.rest();
+  await expect.poll(() => opened.choose.all.search.value.state).not.toBe('none');
+  return opened;
+}
+
+async function openDone(answers: Answers = {}, position = ANY) {
+  const opened = await openAll(answers, position);
+  await expect.poll(() => opened.choose.all.search.value.state).toBe('done');
+  await expect.poll(() => rows().length).toBeGreaterThan(0);
+  return opened;
+}
+
+const rowOf = (words: string) => {
+  const row = rows().find(({ textContent }) => textContent?.includes(words));
+  if (!row) throw new Error(`there is a row of ${words}`);
+  return row;
+};
+
+describe('the list of all ways', () => {
+  it('tells of each how often, what falls where and how, and draws its paths', async () => {
+    await openDone();
+    expect(rows()).toHaveLength(10);
+    expect(rowOf('bank').textContent).toMatch(
+      /\d.* goes.* The 3 into the far right, bank off the left rail\. No side, \w+, roll, scratch /,
+    );
+    expect(rowOf('kick').textContent).toContain('kick off the near, then the right rail');
+    expect(rowOf('combination').textContent).toContain('combination, the 3 off the 8');
+    for (const row of rows()) {
+      expect(row.querySelectorAll('.way-picture .ball-path').length).toBeGreaterThan(0);
+    }
+  });
+
+  it('counts each kind, and lists the one that is pressed', async () => {
+    await openDone();
+    // Invented workers find ten: three direct cuts, three banks, two kicks, two combinations.
+    const counts = [...document.querySelectorAll('.kind-chip')].map((one) => one.textContent);
+    expect(counts).toEqual(['All10', 'Cuts3', 'Banks3', 'Kicks2', 'Combinations2', 'Caroms0']);
+    chip('Kicks').click();
+    await expect.poll(() => rows().length).toBe(2);
+    expect(chip('Kicks').getAttribute('aria-pressed')).toBe('true');
+    expect(rows().every(({ textContent }) => textContent?.includes('kick'))).toBe(true);
+  });
+
+  it('says in a sentence why there is none of a kind', async () => {
+    await openDone();
+    chip('Caroms').click();
+    await expect.poll(() => rows().length).toBe(0);
+    expect(text('.no-ways')).toBe('No carom goes: mostly, a ball is in the way.');
+  });
+
+  it('says what is looked for, and what may be hit first', async () => {
+    const { choose } = await openDone();
+    expect(text('.status-line')).toContain('Any ball into any pocket.');
+    choose.allow('lowest');
+    await expect.poll(() => text('.status-line')).toContain('the lowest hit first');
+  });
+
+  it('stands beside the straight shot’s own list, which all of it stays', async () => {
+    const { choose, rest } = openChoose('#choose/ways', { ...CUT, zone: null });
+    rest();
+    await expect.poll(() => choose.comparison.value.state).toBe('done');
+    await expect.poll(() => screen.queryByRole('img', { name: /^Chance over/ })).toBeTruthy();
+    expect(chip('Cuts').getAttribute('aria-pressed')).toBe('true');
+    chip('All').click();
+    await expect.poll(() => screen.queryByRole('img', { name: /^Chance over/ })).toBeNull();
+    await expect
+      .poll(() => {
+        rest();
+        return rows().length;
+      })
+      .toBe(10);
+    chip('Cuts').click();
+    await expect.poll(() => screen.queryByRole('img', { name: /^Chance over/ })).toBeTruthy();
+  });
+
+  it('can be stopped, keeps what was found, and says so', async () => {
+    let asked = 0;
+    const { choose } = await openAll({
+      waysSearch: ({ stretch }) => {
+        asked++;
+        const at = 'stroke' in stretch ? stretch.stroke : 0;
+        return at < 6 ? { ways: [], failed: [] } : new Promise(() => {});
+      },
+    });
+    await expect.poll(() => text('.compare-note')).toMatch(/^6 of \d+ looked at, 0 ways so far/);
+    expect(screen.getByRole('progressbar', { name: 'Ways looked at' })).toBeTruthy();
+    press('Stop');
+    await expect.poll(() => text('.compare-note')).toBe('Stopped early: 0 ways so far.');
+    expect(choose.all.search.value.state).toBe('stopped');
+    const before = asked;
+    press('Look again');
+    await expect.poll(() => asked).toBeGreaterThan(before);
+  });
+
+  it('keeps its rows where they are for who reads them, and puts them in order when told', async () => {
+    let letGo = () => {};
+    const held = new Promise<void>((resolve) => (letGo = resolve));
+    const { choose } = await openAll({
+      waysNone: () => held.then(() => []),
+    });
+    await expect.poll(() => rows().length).toBe(10);
+    const shown = () => rows().map(({ dataset }) => dataset.way);
+    const before = shown();
+    rows()[4]?.focus();
+    letGo();
+    await expect.poll(() => choose.all.search.value.state).toBe('done');
+    await expect.poll(() => screen.queryByRole('button', { name: 'Put in order' })).toBeTruthy();
+    expect(shown()).toEqual(before);
+    press('Put in order');
+    const ordered = choose.all.search.value.ways.map(({ key }) => key);
+    await expect.poll(shown).toEqual(ordered);
+    expect(ordered).not.toEqual(before);
+  });
+});
+
+describe('a way that is opened', () => {
+  async function look(words: string) {
+    const opened = await openDone();
+    rowOf(words).click();
+    await expect.poll(() => text('#chosen-way')).toContain(words);
+    return opened;
+  }
+
+  it('draws the fan and the other balls’ paths, and tells the room for error', async () => {
+    const { container } = await look('bank');
+    expect(container.querySelectorAll('.fan-path')).toHaveLength(5);
+    const lines = [...container.querySelectorAll('.fan-lines li')].map((line) => line.textContent);
+    expect(lines[0]).toMatch(/^A true: /);
+    const room = lines.slice(5).join('; ');
+    expect(room).toMatch(/Line from \d+.* left \(full\) to \d+.* right \(thin\)/);
+    expect(room).toMatch(/Speed from [\d.]+ \(full\) to [\d.]+ m\/s \(thin\)/);
+    expect(text('.way-reason')).toMatch(/Scratch 8 %/);
+    await expect
+      .poll(() => container.querySelector('.table-board svg')?.getAttribute('aria-label'))
+      .toMatch(/The 3 into the far right pocket, bank off the left rail/);
+  });
+
+  it('is heard as one sentence, which is what is read aloud', async () => {
+    const { choose } = await look('bank');
+    const heading = document.querySelector('#chosen-way');
+    await expect.poll(() => document.activeElement?.id).toBe('chosen-way');
+    expect(heading?.getAttribute('aria-describedby')).toBe('way-sentence');
+    expect(text('#way-sentence')).toMatch(
+      /^The 3 into the far right pocket, bank off the left rail\. Goes.* Point the cue at the .* rail’s nose, \d.* diamonds? from the .* corner\. No side.* m\/s\. Then the cue ball, in diamonds: /,
+    );
+    // This browser has no voice.
+    expect(choose.all.canSpeak).toBe(false);
+    expect(screen.queryByRole('button', { name: 'Read aloud' })).toBeNull();
+  });
+
+  it('opens as laid where no straight line is meant: the cue’s line to a point on a rail', async () => {
+    const { container, router } = await look('kick');
+    press('Aim it');
+    expect(location.hash).toBe('#choose/ways/aim');
+    await expect.poll(() => container.querySelectorAll('.board-aim').length).toBe(1);
+    expect(container.querySelectorAll('.fan-path')).toHaveLength(0);
+    // From (−0.28, −0.5) 0.4 rad right of straight up: the right rail, 0.915 m across and up the table.
+    const upM = -0.5 + 0.915 / Math.tan(0.4);
+    expect(upM).toBeGreaterThan(1.27);
+    const alongM = -0.28 + 1.77 * Math.tan(0.4);
+    const eighths = Math.round(((0.635 - alongM) / 0.3175) * 8) / 8;
+    expect(eighths).toBe(0.5);
+    expect(text('.aim-point')).toBe(
+      'Point the cue at the far rail’s nose, ½ diamond from the far right corner.',
+    );
+    expect(screen.queryByRole('button', { name: 'Log how it went' })).toBeNull();
+    router.close();
+    await expect.poll(() => container.querySelectorAll('.fan-path').length).toBe(5);
+  });
+
+  it('fills Shot in where it is a direct cut, which can be logged too', async () => {
+    const { choose, shot, router } = await look('straight in');
+    expect(screen.getByRole('button', { name: 'Log how it went' })).toBeTruthy();
+    const speedMps = choose.all.chosen.value?.told.option.stroke.speedMps;
+    press('Aim it');
+    expect(router.route.value.place).toBe('shot');
+    expect(shot.shot.value.speedMps).toBe(speedMps);
+  });
+
+  it('warns of a raised cue', async () => {
+    const { choose, container } = await openDone();
+    const raised = choose.all.search.value.ways.find(({ told }) => told.way.isRaised);
+    if (!raised) throw new Error('one is raised');
+    choose.all.choose(raised);
+    await expect.poll(() => text('.way-warning')).toMatch(/room’s rules/);
+    expect(container.querySelector('#way-sentence')?.textContent).toMatch(/room’s rules/);
+  });
+
+  it('gives the list back with the focus where it was', async () => {
+    await openDone();
+    const row = rowOf('combination');
+    const key = row.dataset.way;
+    row.click();
+    await expect.poll(() => text('#chosen-way')).toContain('combination');
+    (document.activeElement as HTMLElement).blur();
+    press(/All ways/);
+    await expect.poll(() => rows().length).toBe(10);
+    expect((document.activeElement as HTMLElement).dataset.way).toBe(key);
+  });
+
+  it('cannot be aimed once balls have moved, and offers to look again', async () => {
+    const { choose } = await look('bank');
+    choose.nudge('cue', 0.05, 0);
+    await expect
+      .poll(() => screen.getByRole<HTMLButtonElement>('button', { name: 'Aim it' }).disabled)
+      .toBe(true);
+    press('Look again');
+    await expect.poll(() => choose.all.search.value.state).not.toBe('none');
+    expect(choose.all.chosen.value).toBeNull();
+  });
+});
+
+describe('saying what may be played', () => {
+  it('leaves ball and pocket open, and picks what may be hit first', async () => {
+    const { choose } = openChoose('#choose/play', CUT);
+    press('Any ball');
+    press('Any pocket');
+    expect(choose.open.value.goal).toMatchObject({ ball: null, pocket: null });
+    const rules = () => within(screen.getByRole('group', { name: 'May be hit first' }));
+    const pressed = () =>
+      rules()
+        .getAllByRole('button', { pressed: true })
+        .map((one) => one.textContent);
+    await expect.poll(pressed).toEqual(['any']);
+    rules().getByRole('button', { name: 'the lowest' }).click();
+    expect(choose.open.value.legal).toBe('lowest');
+    await expect.poll(pressed).toEqual(['the lowest']);
+    rules().getByRole('button', { name: 'pick…' }).click();
+    expect(choose.open.value.legal).toEqual([3, 8, 11, 12]);
+    const eight = () => screen.queryByRole('button', { name: '8 ball may be hit first' });
+    await expect.poll(eight).toBeTruthy();
+    eight()?.click();
+    expect(choose.open.value.legal).toEqual([3, 11, 12]);
+    await expect.poll(() => eight()?.getAttribute('aria-pressed')).toBe('false');
+  });
+});
