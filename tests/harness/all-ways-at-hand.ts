@@ -5,16 +5,16 @@ import { tap, tapButton } from './thumb';
 import { tapTable } from './touch-table';
 
 /**
- * Lays an invented position on a new table: the 3 hides behind the 12 from the cue ball, both before
- * the far right corner.
+ * Lays an invented position on a new table, on crossings of diamonds: there are ways of every kind, but
+ * none of them cuts the 3 back into the near left corner.
  */
 export async function layHidden(page: Page): Promise<void> {
   await tapButton(page, /^Positions/);
   await tapButton(page, 'New position');
   for (const [name, up, across] of [
-    ['cue ball', 0.3, 0.4],
-    ['12 ball', 0.68, 0.62],
-    ['3 ball', 0.82, 0.78],
+    ['cue ball', 0.25, 0.5],
+    ['12 ball', 0.625, 0.5],
+    ['3 ball', 0.75, 0.75],
   ] as const) {
     await tapButton(page, name);
     await tapTable(page, { up, across });
