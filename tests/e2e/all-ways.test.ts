@@ -2,9 +2,9 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   layHidden,
   lookAtAll,
-  lookUntil,
   rowOf,
   untilAllLooked,
+  untilFirstWays,
 } from '../harness/all-ways-at-hand';
 import { runAxe } from '../harness/axe';
 import { contrastFaults } from '../harness/drawing-contrast';
@@ -58,7 +58,7 @@ describe('a position whose direct way is closed', () => {
     await tapButton(page, 'Any pocket');
     await tapButton(page, 'Ways');
     await tap(page, chip('All'));
-    await lookUntil(page, 3);
+    await untilFirstWays(page);
     const first = await keys();
     await tapButton(page, 'Stop');
     expect(await text('.compare-note')).toMatch(/^Stopped early: \d+ ways so far\.$/);

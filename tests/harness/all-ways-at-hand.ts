@@ -5,7 +5,7 @@ import { tap, tapButton } from './thumb';
 import { tapTable } from './touch-table';
 
 /**
- * Lays an invented position on a new table, on crossings of diamonds: there are ways of every kind, but
+ * Lays an invented position on a new table, by the diamonds: there are ways of every kind, but
  * none of them cuts the 3 back into the near left corner.
  */
 export async function layHidden(page: Page): Promise<void> {
@@ -13,7 +13,7 @@ export async function layHidden(page: Page): Promise<void> {
   await tapButton(page, 'New position');
   for (const [name, up, across] of [
     ['cue ball', 0.25, 0.5],
-    ['12 ball', 0.625, 0.5],
+    ['12 ball', 0.625, 0.625],
     ['3 ball', 0.75, 0.75],
   ] as const) {
     await tapButton(page, name);
@@ -27,12 +27,10 @@ export async function lookAtAll(page: Page): Promise<void> {
   await page.locator('.all-way-row').first().waitFor({ timeout: PATIENCE_MS });
 }
 
-/** Waits until so many ways are on screen. */
-export async function lookUntil(page: Page, ways: number): Promise<void> {
-  await page
-    .locator('.all-way-row')
-    .nth(ways - 1)
-    .waitFor({ timeout: PATIENCE_MS });
+/** Waits until the first three ways are on screen, and more are looked for. */
+export async function untilFirstWays(page: Page): Promise<void> {
+  const note = page.locator('.compare-note', { hasText: /looked at, ([3-9]|\d\d) ways so far/ });
+  await note.waitFor({ timeout: PATIENCE_MS });
 }
 
 /** Waits until all is looked at. */
