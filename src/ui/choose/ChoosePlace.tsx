@@ -4,6 +4,7 @@ import type { Models } from '../app-models';
 import { AfterShot } from '../log/AfterShot';
 import { QuestionPanel } from '../player/QuestionPanel';
 import { useKeptFocus } from '../use-kept-focus';
+import { isAllShown } from './all-ways/is-all-shown';
 import { BallTools } from './BallTools';
 import type { BoardTouch } from './board-touch';
 import { ChooseStrip } from './ChooseStrip';
@@ -33,7 +34,7 @@ export function ChoosePlace({
   const isTurned = useSignal(false);
   const isSnapping = useSignal(true);
   const { choose } = app;
-  const isAll = mode === 'ways' && !choose.all.isDirect.value;
+  const isAll = isAllShown(app);
   // A ball left selected would be thrown across by the first stray tap after coming back.
   useEffect(() => (mode === 'balls' ? () => choose.select(null) : undefined), [mode, choose]);
   // While balls are laid, whatever ways were found would be overtaken by the next one.

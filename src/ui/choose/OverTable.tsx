@@ -4,8 +4,8 @@ import { type PlacedWords, placeWords, ZONE } from '../../diagram/table-words';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
 import { AllWayOverlay } from './all-ways/AllWayOverlay';
+import { isAllShown } from './all-ways/is-all-shown';
 import { AIM_PANEL } from './all-ways/OpenedWay';
-import { modeOf } from './choose-mode';
 import { BED_CLIP, FanOverlay } from './FanOverlay';
 import { PocketMarks } from './PocketMarks';
 import { type PocketsTold, pocketsTold } from './pockets-told';
@@ -27,10 +27,9 @@ export function OverTable({ app, board }: Props) {
   const lines = useComputed(() => linesOf(choose, board));
   const told = useComputed(() => pocketsTold(app));
   const words = useComputed(() => wordsOf(choose, board, lines.value, told.value)).value;
-  const { panel } = router.route.value;
-  if (modeOf(panel) === 'ways' && !choose.all.isDirect.value) {
+  if (isAllShown(app)) {
     const way = choose.all.chosen.value;
-    const isAiming = panel === AIM_PANEL && way?.told.shot === null;
+    const isAiming = router.route.value.panel === AIM_PANEL && way?.told.shot === null;
     return (
       <>
         <BedClip board={board} />

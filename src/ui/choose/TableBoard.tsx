@@ -8,6 +8,7 @@ import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
 import { TableRails } from '../TableRails';
 import { useSettled } from '../use-settled';
+import { isAllShown } from './all-ways/is-all-shown';
 import { BallDisc, BallFace } from './BallMark';
 import type { BoardTouch } from './board-touch';
 import { boardWords } from './board-words';
@@ -32,8 +33,8 @@ export function TableBoard({ app, holder, board, mode, touch }: Props) {
   const { onPointerDown, onPointerMove, onPointerUp, onPointerCancel } = touch;
   const words = useSettled(
     useComputed(() => {
-      const isAll = mode === 'ways' && !choose.all.isDirect.value;
-      return boardWords(choose, preferences.value.distanceUnit, pocketsTold(app), isAll);
+      const { distanceUnit } = preferences.value;
+      return boardWords(choose, distanceUnit, pocketsTold(app), isAllShown(app));
     }),
   );
   const { widthPx, heightPx } = board.canvas.value;

@@ -6,6 +6,7 @@ import { CHOOSE_PROBLEMS } from '../../../words/choose-problems';
 import type { Work } from '../../../worker/engine-pool';
 import type { ShotToLog } from '../../log/shot-to-log';
 import type { Asked } from '../../shot-field';
+import type { ShotModel } from '../../shot-model';
 import { type Later, workAtRest } from '../work-at-rest';
 import type { AllWays, WayFilter, WaysSearch } from './all-ways';
 import { lookForWays, RULE, type ShownWay } from './look-for-ways';
@@ -22,7 +23,7 @@ export interface AllWaysPorts {
   /** A direct cut as Shot asks it, and as it is logged; null where there is no such shot. */
   asShot(way: ShownWay): Asked | null;
   asLogged(way: ShownWay): ShotToLog | null;
-  ask(asked: Asked): void;
+  ask: ShotModel['ask'];
 }
 
 type Shown = Omit<WaysSearch, 'isStale'>;
@@ -131,8 +132,8 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
     sendToShot() {
       const way = chosen.peek();
       const shot = way === null || isMoved.peek() ? null : ports.asShot(way);
-      if (shot === null) return false;
-      ports.ask(shot);
+      if (way === null || shot === null) return false;
+      ports.ask(shot, way.told.goal);
       return true;
     },
     /** As if nothing had been looked for, and nothing picked. */

@@ -1,7 +1,8 @@
 import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
 import type { Models } from '../../app-models';
-import { tellingOf } from '../../chance-telling';
-import { shareWords } from '../chance-words';
+import { easeWords, tellingOf } from '../../chance-telling';
+import { easeBeside } from '../chance-words';
+import { tenthsWords } from '../pocket-words';
 import { capitalised } from '../table-words';
 import { leadLabel, leadShare, outcomeWords, wayName } from '../way-words';
 import { fallWords, kindWords } from './kind-words';
@@ -18,6 +19,8 @@ interface Props {
 /** Ways of every kind: how often, what falls where and how, how it is struck, and each ball's path. */
 export function AllWayList({ app, rows, isTurned, onLook }: Props) {
   if (rows.length === 0) return null;
+  const isAllThere = app.choose.all.search.value.state === 'done';
+  const best = isAllThere ? Math.max(...rows.map(({ told }) => leadShare(told))) : null;
   return (
     <ol class="way-list">
       {rows.map((way) => (
@@ -31,7 +34,7 @@ export function AllWayList({ app, rows, isTurned, onLook }: Props) {
               app.choose.all.choose(way);
             }}
           >
-            <RowWords app={app} way={way} />
+            <RowWords app={app} way={way} best={best} />
             <WayPicture choose={app.choose} way={way} isTurned={isTurned} />
           </button>
         </li>
@@ -40,15 +43,24 @@ export function AllWayList({ app, rows, isTurned, onLook }: Props) {
   );
 }
 
-function RowWords({ app, way: { told } }: Pick<Props, 'app'> & { readonly way: ShownWay }) {
+interface RowProps {
+  readonly app: Models<'player'>;
+  readonly way: ShownWay;
+  /** How often the likeliest goes; null while that is not known. */
+  readonly best: number | null;
+}
+
+function RowWords({ app, way: { told }, best }: RowProps) {
   const telling = tellingOf(app);
+  const share = leadShare(told);
+  const isBeside = telling === 'ease' && best !== null;
   const { goal, doubleKiss } = told;
   const played = [wayName(told), ...outcomeWords(told, telling)].join(', ');
   return (
     <>
       <span class="way-lead">
-        <b class="way-chance">{shareWords(leadShare(told), telling)}</b>{' '}
-        <span class="way-label">{leadLabel(told, telling)}</span>
+        <b class="way-chance">{isBeside ? easeBeside(share, best) : tenthsWords(share, telling)}</b>{' '}
+        <span class="way-label">{isBeside ? easeWords(share) : leadLabel(told, telling)}</span>
       </span>{' '}
       <span class="way-name">
         {fallWords(goal).replace(/ pocket$/, '')},{' '}

@@ -1,7 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { noWayWords } from '../../../words/no-way-words';
 import type { Models } from '../../app-models';
-import { AskOnce } from '../../player/AskOnce';
 import type { Board } from '../use-board';
 import { useListPlace } from '../use-list-place';
 import { AllWayList } from './AllWayList';
@@ -31,7 +30,6 @@ export function AllWaysTools({ app, board }: Props) {
       <KindChips choose={app.choose} />
       <Looking app={app} putInOrder={putInOrder} />
       <AllWayList app={app} rows={shown} isTurned={board.map.value.isTurned} onLook={onLook} />
-      {shown.length > 0 && <AskOnce app={app} />}
       <NoWays app={app} />
     </div>
   );

@@ -1,15 +1,16 @@
 import type { WaysSearch } from '../../../state/choose/all-ways/all-ways';
 import type { Models } from '../../app-models';
+import { AskOnce } from '../../player/AskOnce';
 
 interface Props {
-  readonly app: Models<'choose'>;
+  readonly app: Models<'choose' | 'player' | 'router'>;
   /** Puts the rows in order; null where they are. */
   readonly putInOrder: (() => void) | null;
 }
 
 /** How far the search has come, which begins by itself, and how to end it or to begin anew. */
-export function Looking({ app: { choose }, putInOrder }: Props) {
-  const { all } = choose;
+export function Looking({ app, putInOrder }: Props) {
+  const { all } = app.choose;
   const search = all.search.value;
   const { state, done, of } = search;
   const words = putInOrder ? 'All is looked at: put in order when you like.' : lookWords(search);
@@ -34,6 +35,9 @@ export function Looking({ app: { choose }, putInOrder }: Props) {
             {done} of {of}
           </progress>
         </>
+      )}
+      {state === 'done' && search.ways.length > 0 && putInOrder === null && (
+        <AskOnce app={app} panel="ways/question" />
       )}
       {(state === 'stopped' || state === 'failed') && (
         <button type="button" class="button compare-do" onClick={() => all.look()}>

@@ -4,8 +4,8 @@ import { speedWord } from '../../../units/speed-word';
 import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
-import { shareWords } from '../chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
+import { tenthsWords } from '../pocket-words';
 import { capitalised } from '../table-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
@@ -86,7 +86,7 @@ function Told({ app, way: { told } }: Props) {
     <>
       <p class="way-played">
         <span class="way-label">{leadLabel(told, telling)}</span>{' '}
-        <b class="way-figure">{shareWords(leadShare(told), telling)}</b>{' '}
+        <b class="way-figure">{tenthsWords(leadShare(told), telling)}</b>{' '}
         <span>{wayName(told)}</span>
       </p>
       <p class="way-stroke">{strokeWords(told, app.shot.speedScale.value, tipOf(app))}</p>

@@ -3,8 +3,8 @@ import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { forWords } from '../../player/player-words';
 import { tipOf } from '../../shot/tip-told';
-import { shareWords } from '../chance-words';
 import { fanLine } from '../fan-words';
+import { tenthsWords } from '../pocket-words';
 import { capitalised } from '../table-words';
 import {
   leadLabel,
@@ -25,7 +25,7 @@ export function waySentence(
 ): string {
   const { choose } = app;
   const telling = tellingOf(app);
-  const goes = `${leadLabel(told, telling)}: ${shareWords(leadShare(told), telling)}`;
+  const goes = `${leadLabel(told, telling)}: ${tenthsWords(leadShare(told), telling)}`;
   const whom = telling === 'figures' ? ` for ${forWords(app.player.inPlay.value)}` : '';
   const meant = fan.find(({ hit }) => hit === 'true');
   const rest = meant ? fanLine(meant, choose.shape.value).replace(/^true: /, '') : '';

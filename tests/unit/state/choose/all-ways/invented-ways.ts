@@ -65,7 +65,8 @@ function wayOf({ position, shape, kit }: WaysQuestion, at: number): FoundWay | n
     way: { side: 'none', arrival: 'roll', isDrag: false, speed: 'medium', isRaised: at === 5 },
     doubleKiss: false,
     shot: goal.kind === 'direct' && shot.ok ? shot : null,
-    isClean: true,
+    missPerRad: 1,
+    ends: 1,
   };
 }
 

@@ -150,7 +150,7 @@ describe('a way that is opened', () => {
     const room = lines.slice(5).join('; ');
     expect(room).toMatch(/Line from \d+.* left \(full\) to \d+.* right \(thin\)/);
     expect(room).toMatch(/Speed from [\d.]+ \(full\) to [\d.]+ m\/s \(thin\)/);
-    expect(text('.way-reason')).toMatch(/Scratch 8 %/);
+    expect(text('.way-reason')).toMatch(/Scratch 1 in 10/);
     await expect
       .poll(() => container.querySelector('.table-board svg')?.getAttribute('aria-label'))
       .toMatch(/The 3 into the far right pocket, bank off the left rail/);
