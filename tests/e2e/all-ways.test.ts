@@ -58,6 +58,7 @@ describe('a position whose direct way is closed', () => {
     await tapButton(page, 'Any pocket');
     await tapButton(page, 'Ways');
     await tap(page, chip('All'));
+    await expect.poll(() => text('.status-line p')).toBe('Any ball into any pocket.');
     await untilFirstWays(page);
     const first = await keys();
     await tapButton(page, 'Stop');
@@ -67,6 +68,13 @@ describe('a position whose direct way is closed', () => {
     await lookAtAll(page);
     await untilAllLooked(page);
     expect(await text('.compare-note')).toMatch(/^\d+ ways, the likeliest first\.$/);
+  });
+
+  it('has ways of every kind', async () => {
+    const labels = await app.page.locator('.kind-chip').allTextContents();
+    const counts = labels.map((label) => label.replace(/[1-9]\d*$/, ' some'));
+    const kinds = ['All', 'Cuts', 'Banks', 'Kicks', 'Combinations', 'Caroms'];
+    expect(counts, labels.join()).toEqual(kinds.map((kind) => `${kind} some`));
   });
 
   it('lists one kind at a time, as many as its button says', async () => {

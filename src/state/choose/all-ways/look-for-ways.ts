@@ -51,16 +51,21 @@ export async function lookForWays(
   signal: AbortSignal,
   hooks: LookHooks,
 ): Promise<AllFound> {
+  /** By what was found, and by what it was worked out to: that betters a stroke. */
+  const worked = new Map<string, ShownWay>();
   const known = new Map<string, ShownWay>();
   const stretches = await work('waysParts', question, signal);
   let done = 0;
   const step = (of: number) => hooks.onProgress(++done, of);
   const workOut = async (way: FoundWay): Promise<ShownWay> => {
-    const key = keyOf(way);
-    const before = known.get(key);
+    const found = keyOf(way);
+    const before = worked.get(found);
     if (before) return before;
     const told = await work('waysRefine', { question, way }, signal);
-    return { key, told, fan: await work('waysFan', { question, told }, signal) };
+    const fan = await work('waysFan', { question, told }, signal);
+    const shown = { key: keyOfTold(told), told, fan };
+    worked.set(found, shown);
+    return shown;
   };
   const tell = (way: ShownWay) => {
     if (known.has(way.key)) return;

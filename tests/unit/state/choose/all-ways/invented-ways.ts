@@ -52,6 +52,8 @@ const GOALS: readonly Goal[] = [
 ];
 
 const HEADING_RAD = 0.4;
+/** Working a way out changes its stroke a little. */
+const BETTERED = 1.01;
 
 function wayOf({ position, shape, kit }: WaysQuestion, at: number): FoundWay | null {
   const goal = GOALS[at % GOALS.length] ?? directGoal(3, 'far-right');
@@ -86,7 +88,7 @@ function refine({ way }: WaysRefineJob): ToldWay {
     fullerSide: 1,
     option: {
       place: 0,
-      stroke,
+      stroke: { ...stroke, speedMps: BETTERED * stroke.speedMps },
       chance: {
         share: way.rough,
         sds: { direction: 1, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 },

@@ -162,7 +162,7 @@ describe('a way that is opened', () => {
     await expect.poll(() => document.activeElement?.id).toBe('chosen-way');
     expect(heading?.getAttribute('aria-describedby')).toBe('way-sentence');
     expect(text('#way-sentence')).toMatch(
-      /^The 3 into the far right pocket, bank off the left rail\. Goes.* Point the cue at the .* rail’s nose, \d.* diamonds? from the .* corner\. No side.* m\/s\. Then the cue ball, in diamonds: /,
+      /^The 3 into the far right pocket, bank off the left rail\. Goes.* Point the cue at the .* rail’s nose, .*[\d½] diamonds? from the .* corner\. No side.* m\/s\. Then the cue ball, in diamonds: /,
     );
     // This browser has no voice.
     expect(choose.all.canSpeak).toBe(false);
