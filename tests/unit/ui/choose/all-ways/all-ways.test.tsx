@@ -230,28 +230,3 @@ describe('a way that is opened', () => {
     expect(choose.all.chosen.value).toBeNull();
   });
 });
-
-describe('saying what may be played', () => {
-  it('leaves ball and pocket open, and picks what may be hit first', async () => {
-    const { choose } = openChoose('#choose/play', CUT);
-    press('Any ball');
-    press('Any pocket');
-    expect(choose.open.value.goal).toMatchObject({ ball: null, pocket: null });
-    const rules = () => within(screen.getByRole('group', { name: 'May be hit first' }));
-    const pressed = () =>
-      rules()
-        .getAllByRole('button', { pressed: true })
-        .map((one) => one.textContent);
-    await expect.poll(pressed).toEqual(['any']);
-    rules().getByRole('button', { name: 'the lowest' }).click();
-    expect(choose.open.value.legal).toBe('lowest');
-    await expect.poll(pressed).toEqual(['the lowest']);
-    rules().getByRole('button', { name: 'pick…' }).click();
-    expect(choose.open.value.legal).toEqual([3, 8, 11, 12]);
-    const eight = () => screen.queryByRole('button', { name: '8 ball may be hit first' });
-    await expect.poll(eight).toBeTruthy();
-    eight()?.click();
-    expect(choose.open.value.legal).toEqual([3, 11, 12]);
-    await expect.poll(() => eight()?.getAttribute('aria-pressed')).toBe('false');
-  });
-});
