@@ -55,4 +55,25 @@ describe.each(ENGINES)('choosing in %s', (engine) => {
     expect(await page.evaluate(() => document.body.innerHTML.includes('NaN'))).toBe(false);
     expect(await page.problems()).toEqual([]);
   });
+
+  it('looks at ways of every kind, lists one kind, and lays the cue for it', async () => {
+    await page.evaluate(() => {
+      location.hash = '#choose/ways';
+    });
+    await tapButton(page, /All ways/);
+    await tap(page, { css: '.kind-chip', name: /^All/ });
+    await expect
+      .poll(() => textOf(page, '.compare-note'), { timeout: PATIENCE_MS, interval: 200 })
+      .toMatch(/likeliest first/);
+    await tap(page, { css: '.kind-chip', name: /^Kicks/ });
+    await tap(page, { css: '.all-way-row' });
+    await eventually(() =>
+      page.evaluate(() => document.querySelectorAll('.fan-path').length > 2),
+    ).toBe(true);
+    await tapButton(page, 'Aim it');
+    await waitFor(page, { css: '.aim-point' });
+    expect(await textOf(page, '.aim-point')).toMatch(/^Point the cue at the .*\.$/);
+    expect(await page.evaluate(() => document.querySelectorAll('.board-aim').length)).toBe(1);
+    expect(await page.problems()).toEqual([]);
+  });
 });

@@ -64,7 +64,7 @@ function RowWords({ app, way: { told }, best }: RowProps) {
       </span>{' '}
       <span class="way-name">
         {fallWords(goal).replace(/ pocket$/, '')},{' '}
-        <span class="way-kind">{kindWords(goal, doubleKiss)}</span>.
+        <span class="way-kind">{kindWords(goal, doubleKiss)}.</span>
       </span>{' '}
       <span class="way-reason">{capitalised(played)}</span>
     </>
