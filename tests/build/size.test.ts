@@ -21,7 +21,7 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
 const BUDGET_BYTES = 235_500;
 
 /** What must have come, and been read, before the first answer; the way to repair the app with it. */
-const FIRST_BUDGET_BYTES = 80_000;
+const FIRST_BUDGET_BYTES = 80_300;
 
 it('sends at most 235.5 kB of scripts and styles, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
@@ -29,7 +29,7 @@ it('sends at most 235.5 kB of scripts and styles, gzipped, the service worker am
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);
 });
 
-it('has the first answer on screen with at most 80 kB of scripts, gzipped', () => {
+it('has the first answer on screen with at most 80.3 kB of scripts, gzipped', () => {
   const scripts = firstScripts();
   expect(scripts.length).toBeGreaterThan(2);
   expect(shippedCode).toEqual(expect.arrayContaining([...scripts]));

@@ -75,7 +75,12 @@ function Page(props: PageProps) {
   return mode === 'positions' ? <PositionsPanel app={app} /> : <TablePage {...props} />;
 }
 
-/** The way looked at, as it is logged. */
+/** The way looked at, of whichever list is shown. */
+function lookedAt({ all, chosen }: PageProps['app']['choose']) {
+  return all.isDirect.value ? chosen.value : all.chosen.value;
+}
+
+/** The same, as it is logged. */
 function toLogOf({ choose }: PageProps['app']) {
   return choose.all.isDirect.value ? choose.toLog.value : choose.all.toLog.value;
 }
@@ -109,8 +114,7 @@ interface SheetProps {
 function Sheet({ app, mode, board, isSnapping, touch }: SheetProps) {
   const { choose } = app;
   // What is played was told before, and is drawn: the way takes its room.
-  const way = choose.all.isDirect.value ? choose.chosen.value : choose.all.chosen.value;
-  const isLooking = mode === 'ways' && way !== null && !choose.problem.value;
+  const isLooking = mode === 'ways' && lookedAt(choose) !== null && !choose.problem.value;
   const sheet = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     if (mode !== 'positions') sheet.current?.scrollTo?.(0, 0);
