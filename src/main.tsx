@@ -49,7 +49,12 @@ async function start(holder: HTMLElement): Promise<void> {
   const places = copyPlaces(findStorage, () => globalThis.sessionStorage ?? null);
   const storageRoom = createStorageRoom(navigator.storage);
   const gate = createSaveGate(
-    createStore({ findDraftStorage: findStorage, onPageGone, channel: rowChannel() }),
+    createStore({
+      findDraftStorage: findStorage,
+      onPageGone,
+      channel: rowChannel(),
+      fetchMemory: () => import('./store/memory-store'),
+    }),
     storageRoom.ask,
   );
   const { store } = gate;

@@ -1,7 +1,7 @@
 import { createDatabaseDoor } from './database-door';
 import { errorName } from './database-errors';
 import { createIndexedDbStore } from './indexed-db-store';
-import { createMemoryStore } from './memory-store';
+import type * as MemoryStore from './memory-store';
 import type { FindStorage } from './noted-text';
 import { createNoticeBoard } from './notice-board';
 import type { StorePort } from './store-port';
@@ -9,6 +9,8 @@ import type { TabChannel } from './tabs/tab-channel';
 import { createUnsavedNotes } from './unsaved-notes';
 
 export interface StoreOptions {
+  /** Has the store that keeps nothing come: few visits need it. */
+  readonly fetchMemory: () => Promise<typeof MemoryStore>;
   readonly databaseName?: string;
   /** How long to wait for the first load before going on without storage, ms. */
   readonly patienceMs?: number;
@@ -25,12 +27,13 @@ export interface StoreOptions {
  * for want of an answer never overwrite what is kept.
  */
 export function createStore({
+  fetchMemory,
   databaseName = 'leeway',
   patienceMs = 4000,
   findDraftStorage = () => globalThis.localStorage ?? null,
   onPageGone,
   channel,
-}: StoreOptions = {}): StorePort {
+}: StoreOptions): StorePort {
   const board = createNoticeBoard();
   const door = createDatabaseDoor(databaseName, (event, opened) => {
     if (event !== 'emptied') board.raise(event);
@@ -51,6 +54,7 @@ export function createStore({
       } catch (error) {
         if (errorName(error) === 'VersionError') board.raise('outdated');
         board.raise(isMissing(error) ? 'not-kept' : 'not-opened');
+        const { createMemoryStore } = await fetchMemory();
         const { loadAll, ...memory } = createMemoryStore(board, notes);
         load = loadAll;
         Object.assign(store, memory);

@@ -14,6 +14,7 @@ import {
   pick,
   TEXT_DAMAGES,
 } from '../harness/damage-text';
+import { fetchMemory } from '../harness/fetch-memory';
 import { type Random, seededRandom } from '../harness/seeded-random';
 import { contentsOf, fill, importText, textOf } from '../store/backup/import-text';
 import { CONTENTS, MY_CUE } from '../store/backup/invented-contents';
@@ -30,7 +31,7 @@ let textBefore: string;
 /** A device with contents of its own, and the backup of another. */
 beforeEach(async () => {
   newDevice();
-  store = createStore({ findDraftStorage: newDraftStorage });
+  store = createStore({ fetchMemory, findDraftStorage: newDraftStorage });
   await store.loadAll();
   await fill(store, CONTENTS);
   await store.loadAll();

@@ -5,6 +5,7 @@ import { writeValue } from '../../src/store/backup/value-text';
 import { createStore } from '../../src/store/create-store';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import type { LyingRow } from '../harness/corrupt-rows';
+import { fetchMemory } from '../harness/fetch-memory';
 import { seededRandom } from '../harness/seeded-random';
 import { contentsOf, textOf } from '../store/backup/import-text';
 import { lyingRows } from '../store/lying-rows';
@@ -49,11 +50,11 @@ it(
         (storage) => () =>
           storage
       )(newDevice());
-      await createStore({ findDraftStorage }).loadAll();
+      await createStore({ fetchMemory, findDraftStorage }).loadAll();
       await layDown(lyingRows(seededRandom(seed)));
       const before = await rowsByStore();
 
-      const store = createStore({ findDraftStorage });
+      const store = createStore({ fetchMemory, findDraftStorage });
       const kinds: string[] = [];
       store.onNotice(({ kind }) => kinds.push(kind));
       const loaded = await store.loadAll();
@@ -78,7 +79,7 @@ it(
         expect([seed, name, lost]).toEqual([seed, name, []]);
       }
 
-      const again = await createStore({ findDraftStorage }).loadAll();
+      const again = await createStore({ fetchMemory, findDraftStorage }).loadAll();
       expect([seed, again.repairs, again.quarantined]).toEqual([seed, [], []]);
       const parsed = await parseBackup(await textOf(store), null);
       if (!parsed.ok) throw new Error(`${seed}: line ${parsed.line}: ${parsed.fault.reason}`);

@@ -5,6 +5,7 @@ import { DEFAULT_DESK } from '../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
 import type { StoreNotice, StorePort } from '../../src/store/store-port';
+import { fetchMemory } from '../harness/fetch-memory';
 import { newDevice, newDraftStorage } from './new-device';
 
 beforeEach(() => {
@@ -15,7 +16,7 @@ afterEach(() => {
 });
 
 function openApp(patienceMs = 4000) {
-  const store = createStore({ patienceMs, findDraftStorage: newDraftStorage });
+  const store = createStore({ fetchMemory, patienceMs, findDraftStorage: newDraftStorage });
   const notices: StoreNotice[] = [];
   store.onNotice((notice) => notices.push(notice));
   return { store, kinds: () => notices.map(({ kind }) => kind), notices };

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, vi } from 'vitest';
 import { createStore } from '../../src/store/create-store';
+import { fetchMemory } from '../harness/fetch-memory';
 import { newDevice, newDraftStorage } from './new-device';
 
 /** Runs tests on a new device that keeps what is saved, and on one without storage. */
@@ -21,7 +22,7 @@ export function onEitherStorage(what: string, tests: (keeps: boolean) => void): 
 }
 
 export async function openApp() {
-  const store = createStore({ findDraftStorage: newDraftStorage });
+  const store = createStore({ fetchMemory, findDraftStorage: newDraftStorage });
   const loaded = await store.loadAll();
   return { store, loaded };
 }

@@ -4,6 +4,7 @@ import { createStore } from '../../src/store/create-store';
 import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import type { DraftStorage } from '../../src/store/noted-text';
 import { orderShelf } from '../../src/store/order-rows';
+import { fetchMemory } from '../harness/fetch-memory';
 import { contentsOf, fill, importText, textOf } from './backup/import-text';
 import { CONTENTS } from './backup/invented-contents';
 import { manyContents } from './backup/many-contents';
@@ -23,7 +24,11 @@ afterEach(() => {
 });
 
 async function openApp() {
-  const store = createStore({ findDraftStorage: () => draftStorage, patienceMs: 20_000 });
+  const store = createStore({
+    fetchMemory,
+    findDraftStorage: () => draftStorage,
+    patienceMs: 20_000,
+  });
   const loaded = await store.loadAll();
   return { store, loaded };
 }

@@ -6,6 +6,7 @@ import { DEMO_CATALOGUE } from '../../src/store/demo-catalogue';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
 import { FORMER_MADE } from '../../src/store/parse-player';
+import { fetchMemory } from '../harness/fetch-memory';
 import { CURVE_ATTEMPT } from './invented-attempts';
 import { newDevice } from './new-device';
 
@@ -90,7 +91,7 @@ async function afterFailedUpdate(method: 'add' | 'put') {
 describe('the second version', () => {
   it('finds every row of the first where it was, and opens with its desk and cue', async () => {
     await firstVersion();
-    const store = createStore({ findDraftStorage: () => null });
+    const store = createStore({ fetchMemory, findDraftStorage: () => null });
     const loaded = await store.loadAll();
     expect(loaded.repairs).toEqual([]);
     expect(loaded.quarantined).toEqual([]);

@@ -4,10 +4,11 @@ import type { DraftStorage } from '../../src/store/noted-text';
 import type { Cue } from '../../src/store/records';
 import type { StoreNotice, StoreNoticeKind } from '../../src/store/store-port';
 import { noticeWords } from '../../src/words/store-words';
+import { fetchMemory } from '../harness/fetch-memory';
 
 /** The store of the app opened, or opened again, on a device; not loaded yet. */
 export function openStore(draftStorage: DraftStorage) {
-  const store = createStore({ findDraftStorage: () => draftStorage });
+  const store = createStore({ fetchMemory, findDraftStorage: () => draftStorage });
   const notices: StoreNoticeKind[] = [];
   store.onNotice(({ kind }) => notices.push(kind));
   return { store, notices };
@@ -19,7 +20,7 @@ export async function openVisit(findDraftStorage: () => DraftStorage, patienceMs
   const onPageGone = (listener: () => void) => {
     leave = listener;
   };
-  const store = createStore({ patienceMs, findDraftStorage, onPageGone });
+  const store = createStore({ fetchMemory, patienceMs, findDraftStorage, onPageGone });
   const notices = new Map<string, string>();
   store.onNotice(
     (notice: StoreNotice) => notices.set(notice.kind, noticeWords(notice)),

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createStore } from '../../src/store/create-store';
 import { DEFAULT_DESK } from '../../src/store/default-desk';
 import { latestVersion, MIGRATIONS } from '../../src/store/migrations';
+import { fetchMemory } from '../harness/fetch-memory';
 import { contentsOf, importText, textOf } from './backup/import-text';
 import { MY_CUE } from './backup/invented-contents';
 import { CURVE_ATTEMPT } from './invented-attempts';
@@ -16,7 +17,7 @@ afterEach(() => {
 });
 
 async function openStore() {
-  const store = createStore();
+  const store = createStore({ fetchMemory });
   await store.loadAll();
   return { store };
 }

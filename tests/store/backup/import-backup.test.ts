@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createStore } from '../../../src/store/create-store';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
+import { fetchMemory } from '../../harness/fetch-memory';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
 import { NEWCOMER } from '../invented-players';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
@@ -19,7 +20,7 @@ afterEach(() => {
 });
 
 async function openApp() {
-  const store = createStore({ findDraftStorage: newDraftStorage });
+  const store = createStore({ fetchMemory, findDraftStorage: newDraftStorage });
   await store.loadAll();
   return store;
 }

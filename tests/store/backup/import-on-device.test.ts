@@ -12,6 +12,7 @@ import { importContents, newStamp, putBackFormer } from '../../../src/store/impo
 import { latestVersion, MIGRATIONS } from '../../../src/store/migrations';
 import type { DraftStorage } from '../../../src/store/noted-text';
 import type { StorePort } from '../../../src/store/store-port';
+import { fetchMemory } from '../../harness/fetch-memory';
 import { CURVE_ATTEMPT } from '../invented-attempts';
 import { STUDENT } from '../invented-players';
 import { newDevice } from '../new-device';
@@ -28,7 +29,7 @@ afterEach(() => {
 });
 
 async function openApp(): Promise<StorePort> {
-  const store = createStore({ findDraftStorage: () => draftStorage });
+  const store = createStore({ fetchMemory, findDraftStorage: () => draftStorage });
   await store.loadAll();
   return store;
 }

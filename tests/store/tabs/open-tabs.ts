@@ -7,6 +7,7 @@ import type { SavedPosition } from '../../../src/store/saved-position';
 import type { StorePort } from '../../../src/store/store-port';
 import type { Clash, RowChange } from '../../../src/store/tabs/elsewhere';
 import type { TabChannel } from '../../../src/store/tabs/tab-channel';
+import { fetchMemory } from '../../harness/fetch-memory';
 import { newDevice } from '../new-device';
 
 /** What tabs tell each other, held until it is delivered: as late as a test likes. */
@@ -78,7 +79,12 @@ export async function twoTabs() {
 export type Tab = Awaited<ReturnType<typeof openTab>>;
 
 async function openTab(draftStorage: DraftStorage, channel: TabChannel) {
-  const store = createStore({ patienceMs: 600_000, findDraftStorage: () => draftStorage, channel });
+  const store = createStore({
+    fetchMemory,
+    patienceMs: 600_000,
+    findDraftStorage: () => draftStorage,
+    channel,
+  });
   const { cues, positions, attempts, desk } = await store.loadAll();
   const rows = new Map<string, unknown>();
   const keyOf = (name: StoreName, id: string) => `${name} ${id}`;
