@@ -3,7 +3,6 @@ import { squirtAngle } from '../../src/engine/impacts/strike';
 import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
 import {
   eventually,
-  seen,
   settle,
   tap,
   tapButton,
@@ -29,10 +28,13 @@ describe.each(ENGINES)('measuring in %s', (engine) => {
   const stepTitle = () => textOf(page, 'h1');
   const squirtLine = () => textOf(page, '.sureness-list li');
 
+  /** Waits until the page says no more that it works out the readings. */
+  const untilFitted = () => eventually(() => textOf(page, '.measure-status')).toBe('');
+
   /** Begins a line shot, and says which. */
   async function beginLine(): Promise<string> {
     await waitFor(page, { css: '.next-shot b' });
-    await eventually(() => seen(page, { css: '.measure-status' })).toBe(false);
+    await untilFitted();
     if ((await textOf(page, '.next-shot b')).startsWith('Line')) await tapButton(page, 'Play it');
     else await tap(page, { css: '.trial-row', name: /^Line/ });
     await waitFor(page, { css: '.attempt' });
@@ -66,7 +68,7 @@ describe.each(ENGINES)('measuring in %s', (engine) => {
     await enterLanding(predictedTrial(second).readings.landingM);
     await tapButton(page, 'To all trials');
     await eventually(squirtLine).toMatch(MEASURED);
-    await eventually(() => seen(page, { css: '.measure-status' })).toBe(false);
+    await untilFitted();
     await settle(page);
     const [, assumed = 0, assumedSd = 0, found = 0, foundSd = 0] = (
       MEASURED.exec(await squirtLine()) ?? []
