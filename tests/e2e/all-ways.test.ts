@@ -73,12 +73,12 @@ describe('a position whose direct way is closed', () => {
   it('has ways of every kind', async () => {
     const labels = await app.page.locator('.kind-chip').allTextContents();
     const counts = labels.map((label) => label.replace(/[1-9]\d*$/, ' some'));
-    const kinds = ['All', 'Cuts', 'Banks', 'Kicks', 'Combinations', 'Caroms'];
+    const kinds = ['All', 'Cuts', 'Banks', 'Kicks', 'Combos', 'Caroms'];
     expect(counts, labels.join()).toEqual(kinds.map((kind) => `${kind} some`));
   });
 
   it('lists one kind at a time, as many as its button says', async () => {
-    for (const kind of ['Cuts', 'Banks', 'Kicks', 'Combinations', 'Caroms']) {
+    for (const kind of ['Cuts', 'Banks', 'Kicks', 'Combos', 'Caroms']) {
       const label = (await chip(kind).textContent()) ?? '';
       await tap(app.page, chip(kind));
       await expect.poll(() => rows().count()).toBe(Number(/\d+$/.exec(label)?.[0]));

@@ -10,7 +10,7 @@ export const FILTERS: readonly (readonly [WayFilter, string])[] = [
   ['direct', 'Cuts'],
   ['bank', 'Banks'],
   ['kick', 'Kicks'],
-  ['combination', 'Combinations'],
+  ['combination', 'Combos'],
   ['carom', 'Caroms'],
 ];
 

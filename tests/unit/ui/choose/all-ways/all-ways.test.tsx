@@ -55,7 +55,7 @@ describe('the list of all ways', () => {
     await openDone();
     // Invented workers find ten: three direct cuts, three banks, two kicks, two combinations.
     const counts = [...document.querySelectorAll('.kind-chip')].map((one) => one.textContent);
-    expect(counts).toEqual(['All10', 'Cuts3', 'Banks3', 'Kicks2', 'Combinations2', 'Caroms0']);
+    expect(counts).toEqual(['All10', 'Cuts3', 'Banks3', 'Kicks2', 'Combos2', 'Caroms0']);
     chip('Kicks').click();
     await expect.poll(() => rows().length).toBe(2);
     expect(chip('Kicks').getAttribute('aria-pressed')).toBe('true');
