@@ -155,11 +155,11 @@ const ratioOf = (name: Name) => brier(forecastsOf(name)) / brier(forecastsOf('kn
 /**
  * What soak holds. Asked were, after the test and after ordinary shots: the line within 0.3 and 0.2, two
  * times in three; the question's chance within 0.06; a Brier score of 1.04 and 1.025; bins within 0.03.
- * The test misses its question by a hair, and a bin, ordinary shots the line, and both the score: 176 players and more
+ * The test misses its question, as the best guess does, ordinary shots the line, and both the score: 400 players
  * came to this, with some slack.
  */
 const HELD = {
-  tested: { line: 0.3, median: 0.22, question: 0.075, brier: 1.19, bin: 0.055, biases: 0.9 },
+  tested: { line: 0.3, median: 0.22, question: 0.075, brier: 1.19, bin: 0.03, biases: 0.9 },
   played: { line: 0.23, median: 0.15, question: 0.05, brier: 1.06, bin: 0.03, biases: 0.95 },
 } as const;
 
