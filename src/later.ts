@@ -9,6 +9,7 @@ import { createBackupModel } from './state/backup-model';
 import { createChooseModel } from './state/choose/create-choose-model';
 import type { createKitInPlay } from './state/kit-in-play';
 import { createKitModel } from './state/kit-model';
+import { createLinksModel } from './state/links/create-links-model';
 import { createLogModel, type LogPorts } from './state/log/log-model';
 import { createAwakeModel } from './state/measure/awake-model';
 import type { createKnownKit } from './state/measure/create-known-kit';
@@ -60,16 +61,29 @@ export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
     later: ports.later,
     speaker: findSpeaker(window),
   });
+  const wholeKit = createKitModel(kit, { desk });
+  const wholeMeasure = createMeasureModel(measure, {
+    desk,
+    fit,
+    foresee: fitWork && ((job) => fitWork('foresee', job)),
+  });
   return {
     ...first,
-    kit: createKitModel(kit, { desk }),
+    kit: wholeKit,
     player: { ...player, file: createPlayerFile({ player, sharing, digest, now }) },
     choose,
     log: createLogModel({ shot, desk, choose, player, known, knowledge, table, work: fitWork }),
-    measure: createMeasureModel(measure, {
+    measure: wholeMeasure,
+    links: createLinksModel({
       desk,
-      fit,
-      foresee: fitWork && ((job) => fitWork('foresee', job)),
+      shot,
+      choose,
+      kit: wholeKit,
+      measure: wholeMeasure,
+      kept: kit.kept,
+      page: navigator,
+      sharing,
+      address: () => location.href.split(/[?#]/, 1)[0] ?? '',
     }),
     awake: createAwakeModel(window),
     backup: createBackupModel({

@@ -78,6 +78,32 @@ export function ballsSketch(throwRad: number): Sketch {
   ];
 }
 
+/** How far a line of aim reaches on the drawing of a shot, px either way. */
+const SHOT_REACH = { along: 34, across: 22 } as const;
+
+/**
+ * Cue ball, object ball and the way to the pocket, seen from above; straight on is to the right.
+ * @param cutRad + sends the object ball right, which is down on the drawing
+ */
+export function shotSketch(cutRad: number): Sketch {
+  const [r, ghostX] = [6, 36];
+  const [cos, sin] = [Math.cos(cutRad), Math.sin(cutRad)];
+  const { along, across } = SHOT_REACH;
+  const reach = Math.min(along / Math.abs(cos), across / Math.abs(sin));
+  const at = (away: number) => [ghostX + away * cos, MIDDLE + away * sin] as const;
+  return [
+    { look: 'faint', d: `M${2 * r} ${MIDDLE}H${ghostX}` },
+    {
+      look: 'line',
+      d: `M${at(2 * r)
+        .map(fixed)
+        .join(' ')}L${at(reach).map(fixed).join(' ')}`,
+    },
+    { look: 'ball', d: disc(r + 1, MIDDLE, r) },
+    { look: 'object', d: disc(...at(2 * r), r) },
+  ];
+}
+
 /** px for a metre of table: the longest there is fits. */
 const TABLE_PX = 17.5;
 

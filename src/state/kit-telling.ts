@@ -1,4 +1,7 @@
 import type { Kit } from '../engine/kit/kit';
+import { numberIn, PLACED_NUMBERS } from '../engine/kit/kit-numbers';
+import { PART_OF } from '../store/kit-fields';
+import { withNumberAt } from '../store/number-at';
 import type { ShelfName, Shelves } from '../store/records';
 import { FELT_FIGURES, type FeltName } from '../units/felt-figures';
 import { formatQuantity } from '../units/format-number';
@@ -58,6 +61,21 @@ export function toldBy<S extends ShelfName>(
 ): ToldBy {
   const own = feltSetting(models.kit.inPlay.value, shelf, record);
   return toldOf(models, shelf, record, own.kit).by;
+}
+
+/** A record with the numbers that it is told by: those that readings gave it, where it was measured. */
+export function recordAsTold<S extends ShelfName>(
+  models: Pick<TellingModels, 'kit' | 'measure'>,
+  shelf: S,
+  record: Shelves[S],
+): Shelves[S] {
+  const own = feltSetting(models.kit.inPlay.value, shelf, record);
+  const told = toldOf(models, shelf, record, own.kit);
+  if (told.by !== 'readings') return record;
+  return PLACED_NUMBERS.filter(({ part }) => part === PART_OF[shelf]).reduce<Shelves[S]>(
+    (made, number) => withNumberAt(made, number.path, numberIn(told.kit, number)),
+    { ...record, origin: 'by-hand' },
+  );
 }
 
 /** What a player can see of a record, the telling one first: as measured where it was, else by its numbers. */

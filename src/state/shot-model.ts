@@ -34,8 +34,11 @@ export interface ShotModel
   redo(): void;
   /** What the shot on screen was asked of, as long as it lies so; null where it lies nowhere. */
   readonly laid: ReadonlySignal<AskedOf | null>;
-  /** Asks something that was worked out elsewhere; it can be taken back as one change. */
-  ask(asked: Asked, of: AskedOf): void;
+  /**
+   * Asks something that was worked out elsewhere; it can be taken back as one change.
+   * @param of null where it was asked of nothing that lies on a table
+   */
+  ask(asked: Asked, of: AskedOf | null): void;
   /** Sets the present shot aside to compare with. */
   hold(): void;
   /** Exchanges the present shot and the held one. */
@@ -53,7 +56,7 @@ export function createShotModel(ports: ShotPorts): ShotModel {
   const asked = computed<Asked>(() => ({ shot: desk.shot.value, pocket: desk.pocket.value }));
   const history = createHistory<Asked>();
   const isHeld = signal(false);
-  const sent = signal<{ readonly shot: LaidShot; readonly of: AskedOf } | null>(null);
+  const sent = signal<{ readonly shot: LaidShot; readonly of: AskedOf | null } | null>(null);
   const gate = createFrameGate(ports.nextFrame, ports.frameTime);
   const set = ({ shot, pocket }: Asked) =>
     batch(() => {

@@ -45,6 +45,11 @@ export function copyName(name: string, takenNames: readonly string[], what = 'co
   return withSuffix(name, ` (${what} ${takenNames.length + 1})`);
 }
 
+/** A name as it is where nobody has it, else as that of a copy. */
+export function freeCopyName(name: string, takenNames: readonly string[], what: string): string {
+  return takenNames.includes(name) ? copyName(name, takenNames, what) : name;
+}
+
 function withSuffix(name: string, suffix: string): string {
   return name.slice(0, LONGEST_NAME - suffix.length).trimEnd() + suffix;
 }

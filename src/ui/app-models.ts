@@ -13,6 +13,7 @@ import type { KitInPlay } from '../state/kit-in-play';
 import type { KitModel } from '../state/kit-model';
 import type { Late } from '../state/late';
 import type { LawNews } from '../state/law-news';
+import type { LinksModel } from '../state/links/links-model';
 import type { LogModel } from '../state/log/log-model';
 import type { AwakeModel } from '../state/measure/awake-model';
 import type { KnownKit } from '../state/measure/create-known-kit';
@@ -79,6 +80,8 @@ export interface AppModels extends FirstModels {
   readonly log: LogModel;
   /** The trials that measure the kit in play, and what they told. */
   readonly measure: MeasureModel;
+  /** Shots, positions and kits as links. */
+  readonly links: LinksModel;
   /** Keeping the screen awake. */
   readonly awake: AwakeModel;
   /** A copy of everything, out of here and back in. */

@@ -24,6 +24,8 @@ const PANELS: ReadonlyMap<string, string> = new Map([
   ['preferences', 'Units and layout'],
   ['backup', 'Backup'],
   ['about', 'About'],
+  ['link', 'Links'],
+  ['share', 'Share'],
   ['words', 'Words and lines'],
   ['after', 'How did it go?'],
   ['shots', 'A shot'],

@@ -16,7 +16,7 @@ const MIDDLE = ['diagram', 'worker', 'store', 'units', 'words', 'sensors', 'offl
 const PLACES: Readonly<Record<string, Place>> = {
   engine: { from: [], packages: [] },
   units: { from: ['engine'], packages: [] },
-  diagram: { from: ['engine', 'units'], packages: [] },
+  diagram: { from: ['engine', 'units'], packages: ['lean-qr/nano'] },
   // What the app says: whoever speaks to a person takes it from here.
   words: { from: ['engine', 'units'], typesFrom: ['store'], packages: [] },
   worker: { from: ['engine'], packages: [] },

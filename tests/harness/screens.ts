@@ -1,3 +1,5 @@
+import { LINK_OF_VERSION_1 } from '../fixtures/link-of-version-1';
+
 /** Every place and panel of the app, by what follows its address. */
 export const SCREENS = [
   'shot',
@@ -24,6 +26,10 @@ export const SCREENS = [
   'kit/players',
   'kit/measure',
   'kit/backup',
+  'kit/link',
+  `kit/link/${LINK_OF_VERSION_1}`,
+  'kit/share/shot',
+  'kit/share/kit',
   'kit/preferences',
   'kit/about',
   'kit/words',

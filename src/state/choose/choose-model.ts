@@ -10,12 +10,13 @@ import type { ChanceRange } from '../../engine/player/some-players';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition, Zone } from '../../store/saved-position';
-import type { EditResult } from '../edit-result';
+import type { CopyResult, EditResult } from '../edit-result';
 import type { Gestures } from '../history';
 import type { ShotToLog } from '../log/shot-to-log';
 import type { PocketChances } from './all-pockets';
 import type { AllWays } from './all-ways/all-ways';
 import type { Difference } from './for-most';
+import type { WayToAsk } from './way-to-ask';
 
 /** How far the comparison has come. */
 export interface Comparison {
@@ -102,6 +103,8 @@ export interface ChooseModel extends Gestures {
   openPosition(id: string): EditResult;
   /** A new empty one, opened. */
   add(): string;
+  /** Adds one that came from elsewhere beside all others, and opens it. */
+  bring(position: SavedPosition): CopyResult;
   duplicate(id: string): EditResult;
   rename(id: string, name: string): EditResult;
   remove(id: string): EditResult;
@@ -121,6 +124,11 @@ export interface ChooseModel extends Gestures {
   choose(way: RankedWay | null): void;
   /** The way of a cell of the map, worked out in full and chosen. */
   chooseCell(side: number, speed: number): void;
+  /**
+   * What Shot would ask of the way looked at, of whichever list is shown; null where there is none, it is
+   * no direct cut, or balls or kit changed since.
+   */
+  readonly wayToAsk: ReadonlySignal<WayToAsk | null>;
   /** Fills Shot in with the chosen way; false where there is none. */
   sendToShot(): boolean;
   flush(): Promise<void>;

@@ -32,6 +32,7 @@ import { createPositionEdits } from './position-edits';
 import { positionOnTable } from './position-on-table';
 import { positionShot } from './position-shot';
 import { shotOfWay, shotToAsk } from './send-to-shot';
+import type { WayToAsk } from './way-to-ask';
 import { workAtRest } from './work-at-rest';
 
 const NOTHING_TO_PLAY = CHOOSE_PROBLEMS.nothingToPlay;
@@ -100,6 +101,11 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     const [way, asked] = [choosing.chosen.value, choosing.chosenFor.value];
     if (way === null || asked === null || !isSameShot(present.value, asked)) return null;
     return askedByWay(asked, way.option, spreadAlong(asked));
+  });
+  const directToAsk = computed((): WayToAsk | null => {
+    const [way, asked] = [choosing.chosen.value, choosing.chosenFor.value];
+    if (way === null || asked === null || toLog.value === null) return null;
+    return { asked: shotToAsk(asked, way.option), of: asked.scene.goal };
   });
   const all = createAllWays({
     ...ports,
@@ -205,6 +211,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     ...createGoalEdits(open, shape, edits),
     openPosition: (id) => whileOpen(() => tell(positions.openPosition(id))),
     add: () => whileOpen(positions.add),
+    bring: (position) => whileOpen(() => positions.bring(position)),
     duplicate: (id) => whileOpen(() => tell(positions.duplicate(id))),
     rename: (id, name) => whileOpen(() => tell(positions.rename(id, name))),
     remove: (id) => whileOpen(() => tell(positions.remove(id))),
@@ -215,16 +222,12 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     stop: comparing.stop,
     choose: choosing.choose,
     chooseCell: choosing.chooseCell,
+    wayToAsk: computed(() => (all.isDirect.value ? directToAsk.value : all.toAsk.value)),
     sendToShot() {
-      const way = choosing.chosen.peek();
-      const question = choosing.chosenFor.peek();
-      if (way === null || question === null) return false;
-      if (toLog.peek() === null) {
-        refusal.value = OUT_OF_DATE;
-        return false;
-      }
-      ports.shot.ask(shotToAsk(question, way.option), question.scene.goal);
-      return true;
+      const way = directToAsk.peek();
+      if (way !== null) ports.shot.ask(way.asked, way.of);
+      else if (choosing.chosen.peek() !== null) refusal.value = OUT_OF_DATE;
+      return way !== null;
     },
     async flush() {
       edits.endDrag();

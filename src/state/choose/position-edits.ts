@@ -1,5 +1,5 @@
 import type { SavedPosition } from '../../store/saved-position';
-import { copyName } from '../../store/shelf-changes';
+import { copyName, freeCopyName } from '../../store/shelf-changes';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { crowded } from '../crowded';
 import { type EditResult, NOT_THERE } from '../edit-result';
@@ -10,7 +10,7 @@ import type { KeptPositions } from './kept-positions';
 /** Every way to change which positions there are. */
 export type PositionEdits = Pick<
   ChooseModel,
-  'openPosition' | 'add' | 'duplicate' | 'rename' | 'remove' | 'restore'
+  'openPosition' | 'add' | 'bring' | 'duplicate' | 'rename' | 'remove' | 'restore'
 >;
 
 const OK = { ok: true } as const;
@@ -42,6 +42,15 @@ export function createPositionEdits({ kept, now, newId }: PositionEditsPorts): P
       kept.put(added);
       kept.openOne(added.id);
       return added.id;
+    },
+    bring(given) {
+      const problem = crowded(kept.all.peek());
+      if (problem !== null) return { ok: false, problem };
+      const name = freeCopyName(given.name, names(), 'shared');
+      const brought = { ...given, id: newId(), name, changedAtMs: now() };
+      kept.put(brought);
+      kept.openOne(brought.id);
+      return { ok: true, id: brought.id };
     },
     duplicate: (id) =>
       onOne(id, (position) => {

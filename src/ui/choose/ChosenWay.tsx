@@ -7,6 +7,7 @@ import { tipOf } from '../shot/tip-told';
 import { rangeLine } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
 import { tenthsWords } from './pocket-words';
+import { ShareWay } from './ShareWay';
 import {
   keptShare,
   leadLabel,
@@ -104,6 +105,7 @@ export function WayFan({ app: { choose, router }, way }: Props) {
         >
           Log
         </button>
+        <ShareWay router={router} isOff={isStale} />
         {isStale && (
           <button type="button" class="button button-primary" onClick={() => choose.compare()}>
             Compare again

@@ -19,7 +19,7 @@ export function goalWords({ ball, pocket }: GoalDraft): string {
 
 /** How it lies: "cut 31° → right, 0.84 m to the ghost ball". */
 export function lieWords(
-  { cutRad, distanceM }: PositionShot,
+  { cutRad, distanceM }: Pick<PositionShot, 'cutRad' | 'distanceM'>,
   { distanceUnit }: Pick<Preferences, 'distanceUnit'>,
   tableLengthM: number,
 ): string {

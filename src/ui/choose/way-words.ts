@@ -1,5 +1,6 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { EndedBy, RoomWindow } from '../../engine/room/windows';
+import type { Stroke } from '../../engine/stroke/stroke';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
@@ -150,7 +151,7 @@ function missWords(ends: readonly Stray[]): string {
 
 /** The stroke in figures: "⅜ tip right, ¼ tip low, cue 3° up, 1.6 m/s". */
 export function strokeWords(
-  { option: { stroke } }: Pick<RankedWay, 'option'>,
+  { option: { stroke } }: { readonly option: { readonly stroke: Omit<Stroke, 'aimRad'> } },
   scale: SpeedScale,
   tip: TipTold,
 ): string {

@@ -1,6 +1,8 @@
 import { useRef } from 'preact/hooks';
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { LinksPanel } from '../links/LinksPanel';
+import { SharePanel } from '../links/SharePanel';
 import { MeasurePlace } from '../measure/MeasurePlace';
 import { PlayerPanel } from '../player/PlayerPanel';
 import { PlayersPanel } from '../player/PlayersPanel';
@@ -15,8 +17,8 @@ import { SHELVES } from './shelf-labels';
 import { WordsPanel } from './WordsPanel';
 import './KitPlace.css';
 
-/** All but those of the other two places. */
-type KitPlaceModels = Omit<AppModels, 'shot' | 'choose'>;
+/** All but those of Choose. */
+type KitPlaceModels = Omit<AppModels, 'choose'>;
 
 /** What do I play with? And how do I like to read it. */
 export function KitPlace({ app }: { app: KitPlaceModels }) {
@@ -37,7 +39,7 @@ export function KitPlace({ app }: { app: KitPlaceModels }) {
 }
 
 function KitPage({ app, cameFrom }: { app: KitPlaceModels; cameFrom: string }) {
-  const [head = '', id = ''] = app.router.route.value.panel.split('/');
+  const [head = '', id = '', ...rest] = app.router.route.value.panel.split('/');
   const shelf: ShelfName | undefined = SHELVES.find((name) => name === head);
   if (head === 'preferences') return <PreferencesPanel app={app} />;
   if (head === 'measure') return <MeasurePlace app={app} id={id} />;
@@ -49,6 +51,8 @@ function KitPage({ app, cameFrom }: { app: KitPlaceModels; cameFrom: string }) {
     );
   }
   if (head === 'backup') return <BackupPanel app={app} />;
+  if (head === 'link') return <LinksPanel app={app} came={id} />;
+  if (head === 'share') return <SharePanel app={app} what={[id, ...rest].join('/')} />;
   if (head === 'about') return <AboutPanel app={app} />;
   if (head === 'words') return <WordsPanel app={app} />;
   if (!shelf) return <KitOverview app={app} />;

@@ -99,6 +99,7 @@ function ShelfRow({ app, shelf, record, onProblem }: RowProps) {
           onTap: () => router.open(numbers),
         },
         { label: 'Copy', onTap: copy },
+        { label: 'Share', onTap: () => router.visit('kit', `share/${numbers}`) },
         { label: 'Delete', isGrave: true, onTap: remove },
       ]}
     />

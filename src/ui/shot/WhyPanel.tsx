@@ -24,6 +24,9 @@ export function WhyPanel({ app }: WhyProps) {
     <section class="why-panel" aria-labelledby="why-heading">
       <header class="why-header">
         <h2 id="why-heading">Why this aim</h2>
+        <button type="button" class="button" onClick={() => app.router.visit('kit', 'share/shot')}>
+          Share
+        </button>
         <button type="button" class="button" onClick={() => app.router.close()}>
           Done
         </button>

@@ -2,6 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { WayKind } from '../../../engine/goal/goal';
 import type { NoWay } from '../../../engine/ways/why-none';
 import type { ShotToLog } from '../../log/shot-to-log';
+import type { WayToAsk } from '../way-to-ask';
 import type { ShownWay } from './look-for-ways';
 
 /** What of the ways is listed. */
@@ -42,6 +43,8 @@ export interface AllWays {
   attend(): () => void;
   look(): void;
   stop(): void;
+  /** The direct cut that is looked at, as Shot asks it; null where there is none, or it is out of date. */
+  readonly toAsk: ReadonlySignal<WayToAsk | null>;
   /** Fills Shot in with the direct cut that is looked at; false where there is none. */
   sendToShot(): boolean;
   /** Whether the browser can read aloud. */

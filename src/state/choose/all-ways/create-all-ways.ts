@@ -103,6 +103,12 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
     return way === null || isMoved.value ? null : ports.asLogged(way);
   });
 
+  const toAsk = computed(() => {
+    const way = chosen.value;
+    const asked = way === null || isMoved.value ? null : ports.asShot(way);
+    return way && asked && { asked, of: way.told.goal };
+  });
+
   return {
     ...speaking,
     filter,
@@ -129,12 +135,11 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
       abort.abort();
       show({ state: 'stopped' });
     },
+    toAsk,
     sendToShot() {
-      const way = chosen.peek();
-      const shot = way === null || isMoved.peek() ? null : ports.asShot(way);
-      if (way === null || shot === null) return false;
-      ports.ask(shot, way.told.goal);
-      return true;
+      const way = toAsk.peek();
+      if (way !== null) ports.ask(way.asked, way.of);
+      return way !== null;
     },
     /** As if nothing had been looked for, and nothing picked. */
     forget() {

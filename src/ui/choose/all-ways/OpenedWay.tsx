@@ -6,6 +6,7 @@ import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
 import { tenthsWords } from '../pocket-words';
+import { ShareWay } from '../ShareWay';
 import { capitalised } from '../table-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
@@ -149,6 +150,7 @@ function WaysOn({ app: { choose, router }, way }: Props) {
           Log
         </button>
       )}
+      {way.told.shot !== null && <ShareWay router={router} isOff={isMoved} />}
       {isMoved && (
         <button type="button" class="button button-primary" onClick={() => all.look()}>
           Look again

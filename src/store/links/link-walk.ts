@@ -1,0 +1,133 @@
+import type { LegalRule } from '../../engine/goal/legal';
+import type { NamedBall } from '../../engine/lie/position';
+import { DEFAULT_POCKET, DEFAULT_SHOT } from '../default-desk';
+import { usualNumbers } from '../kit-fields';
+import { numberAt, withNumberAt } from '../number-at';
+import { SHELF_NAMES, type ShelfName, type Shelves } from '../records';
+import type { SavedPosition } from '../saved-position';
+import type { LinkBytes } from './link-bytes';
+import { LINK_NUMBERS, LINK_ORIGINS, LINK_POCKETS, LINK_RULES, LIST_OF_BALLS } from './link-layout';
+import { LINK_ID, type Shared, type SharedKit, type SharedShot } from './shared';
+
+/** What a walk needs beside the bytes. */
+export interface Walk extends LinkBytes {
+  /** Whether there can be anything more of a list. */
+  goesOn(): boolean;
+  /** Told of something that only a newer version can mean. */
+  meetNewer(): void;
+}
+
+/**
+ * All that a link holds, one thing after the other, in the order of version 1. What is read is not
+ * checked: its types are what they ought to be.
+ */
+export function walkShared(walk: Walk, { shot, position, kit }: Shared): Shared {
+  const given = [shot, position, ...SHELF_NAMES.map((shelf) => kit[shelf])];
+  const bits = walk.count(given.reduce((sum, one, place) => sum + (one ? 2 ** place : 0), 0));
+  if (bits >= 2 ** given.length) walk.meetNewer();
+  const has = (place: number) => (bits >> place) & 1;
+  return {
+    shot: has(0) ? walkShot(walk, shot ?? ANY_SHOT) : null,
+    position: has(1) ? walkPosition(walk, position ?? ANY_POSITION) : null,
+    kit: Object.fromEntries(
+      SHELF_NAMES.filter((_, place) => has(place + 2)).map((shelf) => [
+        shelf,
+        walkRecord(walk, shelf, kit[shelf]),
+      ]),
+    ) as SharedKit,
+  };
+}
+
+const ANY_SHOT: SharedShot = { shot: DEFAULT_SHOT, pocket: DEFAULT_POCKET };
+const NAMED = { id: LINK_ID, name: '', origin: 'by-hand' } as const;
+const CUE_BALL: NamedBall = { name: 'cue', xM: 0, yM: 0 };
+const ANY_POSITION: SavedPosition = {
+  ...NAMED,
+  lengthM: 0,
+  widthM: 0,
+  balls: [],
+  goal: { kind: 'pot', ball: null, pocket: null, via: [] },
+  zone: null,
+  changedAtMs: 0,
+};
+
+function walkNumbers<H extends object>(walk: LinkBytes, holder: H, paths: readonly string[]): H {
+  return paths.reduce<H>(
+    (made, path) => withNumberAt(made, path, walk.number(numberAt(holder, path) ?? 0)),
+    holder,
+  );
+}
+
+function walkWord<W>(walk: Walk, words: readonly W[], word: W): W {
+  const place = walk.count(words.indexOf(word));
+  if (place >= words.length) walk.meetNewer();
+  return words[place] as W;
+}
+
+function walkList<T>(walk: Walk, list: readonly T[], any: T, take: (one: T) => T): T[] {
+  const count = walk.count(list.length);
+  const made: T[] = [];
+  while (made.length < count && walk.goesOn()) made.push(take(list[made.length] ?? any));
+  return made;
+}
+
+function walkNamed<N extends { readonly name: string; readonly origin: 'invented' | 'by-hand' }>(
+  walk: Walk,
+  named: N,
+): N {
+  const name = walk.text(named.name);
+  return { ...named, id: LINK_ID, name, origin: walkWord(walk, LINK_ORIGINS, named.origin) };
+}
+
+function walkShot(walk: Walk, given: SharedShot): SharedShot {
+  const { shot, pocket } = walkNumbers(walk, given, LINK_NUMBERS.shot);
+  const { objectDistanceM: reach, headingRad: heading, ...rest } = shot;
+  const headingRad = walkMaybe(walk, heading);
+  const objectDistanceM = walkMaybe(walk, reach ?? null);
+  const more = objectDistanceM === null ? {} : { objectDistanceM };
+  return { shot: { ...rest, headingRad, ...more }, pocket };
+}
+
+function walkMaybe(walk: Walk, value: number | null): number | null {
+  return walk.count(value === null ? 0 : 1) ? walk.number(value ?? 0) : null;
+}
+
+function walkPosition(walk: Walk, given: SavedPosition): SavedPosition {
+  const { legal: _none, ...position } = walkNumbers(
+    walk,
+    walkNamed(walk, given),
+    LINK_NUMBERS.table,
+  );
+  const balls = walkList(walk, given.balls, CUE_BALL, (ball) => ({
+    ...walkNumbers(walk, ball, LINK_NUMBERS.place),
+    name: walk.count(Number(ball.name) || 0) || CUE_BALL.name,
+  }));
+  const ball = walk.count(given.goal.ball ?? 0) || null;
+  const pocket = walkWord(walk, LINK_POCKETS, given.goal.pocket);
+  const legal = walkRule(walk, given.legal);
+  const zone = walk.count(given.zone ? 1 : 0)
+    ? walkNumbers(walk, given.zone ?? { xM: 0, yM: 0, radiusM: 0 }, LINK_NUMBERS.zone)
+    : null;
+  const goal = { ...given.goal, ball, pocket };
+  return { ...position, balls, goal, ...(legal && { legal }), zone };
+}
+
+function walkRule(walk: Walk, legal: LegalRule | undefined): LegalRule | undefined {
+  const picked = typeof legal === 'object' ? legal : [];
+  const word = walkWord(walk, LINK_RULES, typeof legal === 'object' ? LIST_OF_BALLS : legal);
+  return word === LIST_OF_BALLS ? walkList(walk, picked, 0, walk.count) : word;
+}
+
+/** What a link does not have yet is as usual. */
+function walkRecord<S extends ShelfName>(
+  walk: Walk,
+  shelf: S,
+  given: Shelves[S] | undefined,
+): Shelves[S] {
+  const usual = { ...usualNumbers(shelf), ...NAMED, changes: [], like: null } as object;
+  const named = walkNamed(walk, given ?? (usual as Shelves[S]));
+  const paths = LINK_NUMBERS[shelf];
+  const count = walk.count(paths.length);
+  if (count > paths.length) walk.meetNewer();
+  return walkNumbers(walk, named, paths.slice(0, count));
+}
