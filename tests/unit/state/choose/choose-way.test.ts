@@ -99,7 +99,9 @@ describe('sending a way to Shot', () => {
     const shot = model.shot.value;
     if (!way || !shot?.ok) throw new Error('there is a way');
     model.choose(way);
+    const shared = model.wayToAsk.value;
     expect(model.sendToShot()).toBe(true);
+    expect(shared).toMatchObject({ asked: sent.asked, of: { ball: 3, pocket: 'far-right' } });
     const { distanceM, cutRad, target, headingRad } = shot;
     const { side, height, elevationRad, speedMps } = way.option.stroke;
     const stroke = { side, height, elevationRad, speedMps };
@@ -151,6 +153,7 @@ describe('sending a way to Shot', () => {
     expect(model.sendToShot()).toBe(false);
     model.choose(model.comparison.value.ways[0] ?? null);
     model.nudge('cue', 0.05, 0);
+    expect(model.wayToAsk.value).toBeNull();
     expect(model.sendToShot()).toBe(false);
     expect(sent.asked).toBeNull();
     expect(model.problem.value).toMatch(/compare again/);

@@ -83,7 +83,9 @@ describe('aiming a way', () => {
     const { model, sent, wayOf } = await lookedAt();
     const way = wayOf('direct');
     model.all.choose(way);
+    const shared = model.wayToAsk.value;
     expect(model.all.sendToShot()).toBe(true);
+    expect(shared).toMatchObject({ asked: sent.asked, of: { ball: 3, pocket: 'far-right' } });
     const { speedMps, height } = way.told.option.stroke;
     expect(sent.asked?.shot).toMatchObject({ speedMps, height });
     expect(sent.asked?.shot.headingRad).toBe(way.told.shot?.headingRad);
@@ -94,6 +96,7 @@ describe('aiming a way', () => {
   it('has nothing for Shot or the log where no straight line is meant', async () => {
     const { model, sent, wayOf } = await lookedAt();
     model.all.choose(wayOf('kick'));
+    expect(model.wayToAsk.value).toBeNull();
     expect(model.all.sendToShot()).toBe(false);
     expect(sent.asked).toBeNull();
     expect(model.all.toLog.value).toBeNull();
