@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { argv, exit } from 'node:process';
 import { APP_FAULTS } from './app-faults';
 import { ENGINE_FAULTS } from './engine-faults';
+import { LINK_FAULTS } from './link-faults';
 import type { PlantedFault } from './planted-fault';
 import { type Failures, runCatchers, runWhole } from './run-catchers';
 import { copyTree, type TreeCopy } from './tree-copy';
@@ -12,7 +13,7 @@ import { copyTree, type TreeCopy } from './tree-copy';
  * stays unfound, or is found only by tests that fail without it.
  */
 const words = argv.slice(2);
-const chosen = [...ENGINE_FAULTS, ...APP_FAULTS].filter(
+const chosen = [...ENGINE_FAULTS, ...APP_FAULTS, ...LINK_FAULTS].filter(
   ({ file, why }) => words.length === 0 || words.some((word) => `${file} ${why}`.includes(word)),
 );
 const unplantable = chosen.filter(({ file, find }) => timesIn(file, find) !== 1);

@@ -22,7 +22,10 @@ export function PartList({ parts, wanted, onTap }: Props) {
           >
             {picture}
             <span class="record-words">
-              <b>{title}</b>
+              <b>
+                {wanted?.[part] && <span aria-hidden="true">● </span>}
+                {title}
+              </b>
               {lines.map((line) => (
                 <span key={line} class="record-origin">
                   {' '}
