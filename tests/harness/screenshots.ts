@@ -61,7 +61,7 @@ for (const size of SIZES) {
     await page.reload();
     await untilRendered(page);
     await untilTold(page, screen);
-    await picture(page, screen.replaceAll('/', '-').slice(0, 24), size);
+    await picture(page, screen.replaceAll('/', '-').slice(0, 40), size);
   }
   if ('choose-compared'.includes(values.only)) {
     await page.goto(`${server.url}#choose/ways`);
