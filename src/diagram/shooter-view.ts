@@ -129,11 +129,15 @@ function gripOf({ cx, cy, r }: Circle, cutRad: number, linesX: readonly (number 
   };
   const clearPx = ({ x }: Point) =>
     Math.min(...linesX.map((lineX) => (lineX === null ? HANDLE_CLEAR_PX : Math.abs(x - lineX))));
-  const places = [...GRIP_DEG.map((deg) => at(deg, r)), at(15, r + 2 * HANDLE_PX)];
+  const rim = Math.max(r, LEAST_OUT_PX);
+  const places = [...GRIP_DEG.map((deg) => at(deg, rim)), at(15, rim + 2 * HANDLE_PX)];
   const clearest = Math.max(...places.map(clearPx));
   const wanted = Math.min(clearest, HANDLE_CLEAR_PX);
-  return places.find((place) => clearPx(place) >= wanted) ?? at(40, r);
+  return places.find((place) => clearPx(place) >= wanted) ?? at(40, rim);
 }
+
+/** On a small ball the handle would touch the ball's name, px. */
+const LEAST_OUT_PX = 38;
 
 /** From the handle's middle to the middle of a line that it does not touch, px. */
 const HANDLE_CLEAR_PX = HANDLE_PX + 3;
