@@ -115,7 +115,7 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
 /** Half the width of the ghost ball's handle, px. */
 const HANDLE_PX = 12;
 /** Where it may stand on the rim: degrees above level, on the side away from the object ball. */
-const GRIP_DEG = [40, 15, 70, 110];
+const GRIP_DEG = [30, 10, 70, 110];
 
 /**
  * On the ghost ball's rim, away from the object ball; or just beyond it: where it is clear of the
@@ -133,11 +133,11 @@ function gripOf({ cx, cy, r }: Circle, cutRad: number, linesX: readonly (number 
   const places = [...GRIP_DEG.map((deg) => at(deg, rim)), at(15, rim + 2 * HANDLE_PX)];
   const clearest = Math.max(...places.map(clearPx));
   const wanted = Math.min(clearest, HANDLE_CLEAR_PX);
-  return places.find((place) => clearPx(place) >= wanted) ?? at(40, rim);
+  return places.find((place) => clearPx(place) >= wanted) ?? at(30, rim);
 }
 
 /** On a small ball the handle would touch the ball's name, px. */
-const LEAST_OUT_PX = 38;
+const LEAST_OUT_PX = 34;
 
 /** From the handle's middle to the middle of a line that it does not touch, px. */
 const HANDLE_CLEAR_PX = HANDLE_PX + 3;
