@@ -52,7 +52,7 @@ describe('the kit', () => {
       ['.kit-beside', '.kit-page'].map((selector) => page.locator(selector).boundingBox()),
     );
     expect(aside && aside.x + aside.width).toBeLessThanOrEqual(shown?.x ?? Number.NaN);
-    await tapButton(page, /Back/);
+    await tap(page, page.locator('.panel-header .button'));
     await expect.poll(() => list.count()).toBe(0);
   });
 
