@@ -25,7 +25,7 @@ import type { ShotModel } from '../state/shot-model';
 import type { StorageNotices } from '../state/storage-notices';
 import type { TabClashes } from '../state/tab-clashes';
 import type { Router } from './route';
-import type { Finger } from './shot/picture-grips';
+import type { Finger } from './shot/finger';
 import type { InputName } from './shot/tile-words';
 import type { Move } from './shot/use-drag';
 

@@ -12,7 +12,7 @@ import { useAttributes, useDrawing } from '../live-drawing';
 import { LiveBall, LiveLine, LivePath, pointsOf, Shown } from '../live-parts';
 import { canvasAttributes, useCanvas } from '../use-canvas';
 import { DragHandle } from './DragHandle';
-import type { Finger } from './picture-grips';
+import type { Finger } from './finger';
 import { staleWords, stripWords } from './picture-words';
 import { useDrag } from './use-drag';
 import { useRested } from './use-rested';

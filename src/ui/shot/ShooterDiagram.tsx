@@ -6,7 +6,7 @@ import type { LateParts, Models } from '../app-models';
 import { fromLate } from '../from-late';
 import { canvasAttributes, useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
-import type { Finger } from './picture-grips';
+import type { Finger } from './finger';
 import { shooterWords, staleWords } from './picture-words';
 import { isRoomStale } from './room-of-field';
 import { ShooterDrawing } from './ShooterDrawing';

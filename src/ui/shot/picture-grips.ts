@@ -10,15 +10,10 @@ import { distanceInUnit } from '../../units/distance-unit';
 import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
 import { faceMarks } from './face-marks';
+import type { Finger } from './finger';
 import { bedOf } from './run-bed';
 import type { InputName } from './tile-words';
 import type { Move } from './use-drag';
-
-/** A finger that drags a part of a drawing: what of the shot it sets, and where it is, px. */
-export interface Finger {
-  readonly sets: InputName;
-  readonly at: Point;
-}
 
 /** The same move, which says where the finger is. */
 function followed(move: Move, sets: InputName, finger: Signal<Finger | null>): Move {
