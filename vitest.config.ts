@@ -60,6 +60,8 @@ export default defineConfig(({ mode }) => ({
           name: 'dom',
           include: ['tests/unit/**/*.test.tsx'],
           environment: 'happy-dom',
+          // A phone's: what is wider shows more at once.
+          environmentOptions: { happyDOM: { width: 390, height: 844 } },
           isolate: false,
         },
       },

@@ -84,7 +84,7 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
   const ballNames = placeBallNames(objectBall, ghostBall, cutRad, [aimX, stickX], canvas);
   const names = namesOf(marks, ballNames, canvas.textPx);
   const scaleNote = frame.isWidened ? placeScaleNote(aimX, canvas) : null;
-  const ghostGrip = gripOf(ghostBall, cutRad);
+  const ghostGrip = gripOf(ghostBall, cutRad, [aimX, stickX]);
   const bandLabels = bandLabelsOf(marks.aim, {
     names,
     scaleNote,
@@ -112,14 +112,35 @@ export function layOutShooterView(scene: ShooterScene, canvas: Canvas): ShooterV
   };
 }
 
-/** On the ghost ball's rim, above, away from the object ball. */
-function gripOf({ cx, cy, r }: Circle, cutRad: number): Point {
-  const out = r / 2 ** 0.5;
-  return { x: cutRad >= 0 ? cx - out : cx + out, y: cy - out };
-}
-
 /** Half the width of the ghost ball's handle, px. */
 const HANDLE_PX = 12;
+/** Where it may stand on the rim: degrees above level, on the side away from the object ball. */
+const GRIP_DEG = [30, 10, 70, 110];
+
+/**
+ * On the ghost ball's rim, away from the object ball; or just beyond it: where it is clear of the
+ * lines of aim and stick, else where it is least in their way.
+ */
+function gripOf({ cx, cy, r }: Circle, cutRad: number, linesX: readonly (number | null)[]): Point {
+  const side = cutRad >= 0 ? -1 : 1;
+  const at = (deg: number, out: number): Point => {
+    const rad = (deg * Math.PI) / 180;
+    return { x: cx + side * out * Math.cos(rad), y: cy - out * Math.sin(rad) };
+  };
+  const clearPx = ({ x }: Point) =>
+    Math.min(...linesX.map((lineX) => (lineX === null ? HANDLE_CLEAR_PX : Math.abs(x - lineX))));
+  const rim = Math.max(r, LEAST_OUT_PX);
+  const places = [...GRIP_DEG.map((deg) => at(deg, rim)), at(15, rim + 2 * HANDLE_PX)];
+  const clearest = Math.max(...places.map(clearPx));
+  const wanted = Math.min(clearest, HANDLE_CLEAR_PX);
+  return places.find((place) => clearPx(place) >= wanted) ?? at(30, rim);
+}
+
+/** On a small ball the handle would touch the ball's name, px. */
+const LEAST_OUT_PX = 34;
+
+/** From the handle's middle to the middle of a line that it does not touch, px. */
+const HANDLE_CLEAR_PX = HANDLE_PX + 3;
 /** Of "view 5.1 balls wide". */
 const NOTE_LETTERS = 19;
 

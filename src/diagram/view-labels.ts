@@ -40,7 +40,7 @@ export function placeBallNames(
 }
 
 /** Smaller balls than this, in heights of text, leave their names no room. */
-const NAMED_FROM = 1.2;
+const NAMED_FROM = 1.75;
 /** Lines of a ball's name, each a text's height and a little. */
 const NAME_LINES = 2;
 const LINE_HEIGHT = 1.05;

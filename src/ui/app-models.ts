@@ -1,4 +1,4 @@
-import type { ReadonlySignal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import type { Canvas, Point } from '../diagram/canvas';
 import type { OverheadView } from '../diagram/overhead-view';
@@ -26,6 +26,7 @@ import type { ShotModel } from '../state/shot-model';
 import type { StorageNotices } from '../state/storage-notices';
 import type { TabClashes } from '../state/tab-clashes';
 import type { Router } from './route';
+import type { Finger } from './shot/finger';
 import type { InputName } from './shot/tile-words';
 import type { Move } from './shot/use-drag';
 
@@ -109,12 +110,18 @@ export interface LateParts {
 
 export interface PictureHand {
   /** What is taken hold of there, px; null where nothing is. */
-  shooterGrip(app: Models<'shot' | 'kit' | 'desk'>, view: ShooterView, at: Point): Move | null;
+  shooterGrip(
+    app: Models<'shot' | 'kit' | 'desk'>,
+    view: ShooterView,
+    at: Point,
+    finger: Signal<Finger | null>,
+  ): Move | null;
   stripGrip(
     app: Models<'shot' | 'kit' | 'desk'>,
     view: OverheadView,
     canvas: Canvas,
     at: Point,
+    finger: Signal<Finger | null>,
   ): Move | null;
   /** What lies there; the next of it where one was named before, and null after the last. */
   partUnder(view: ShooterView, at: Point, before: ShooterPart | null): ShooterPart | null;
@@ -123,6 +130,17 @@ export interface PictureHand {
   /** What each part is. */
   readonly PART_WORDS: Readonly<Record<ShooterPart, string>>;
   readonly RunRow: ComponentType<RunProps>;
+  /** What a finger sets, told off it. */
+  readonly OffFinger: ComponentType<OffFingerProps>;
+}
+
+export interface OffFingerProps {
+  readonly app: Models<'shot' | 'kit' | 'desk'>;
+  /** The finger that drags; null while none does. */
+  readonly finger: Signal<Finger | null>;
+  readonly canvas: ReadonlySignal<Canvas>;
+  /** How far above the drawing there is room, px. */
+  readonly abovePx: number;
 }
 
 export interface RunProps {

@@ -35,6 +35,27 @@ describe('the kit', () => {
     }
   });
 
+  it.each([
+    { width: 768, height: 1024 },
+    { width: 844, height: 390 },
+  ])('stands beside what is open of it, $width by $height', async (size) => {
+    const { page } = app;
+    const list = page.getByRole('region', { name: 'All of the kit' });
+    await toCues();
+    expect(await list.count()).toBe(0);
+    await page.setViewportSize(size);
+    await list.waitFor();
+    expect(await list.locator('[aria-current]').textContent()).toContain('House cue');
+    await tap(page, list.locator('[data-opens="balls"]'));
+    await expect.poll(() => text('.panel-header h1')).toBe('Balls');
+    const [aside, shown] = await Promise.all(
+      ['.kit-beside', '.kit-page'].map((selector) => page.locator(selector).boundingBox()),
+    );
+    expect(aside && aside.x + aside.width).toBeLessThanOrEqual(shown?.x ?? Number.NaN);
+    await tap(page, page.locator('.panel-header .button'));
+    await expect.poll(() => list.count()).toBe(0);
+  });
+
   it('changes the answer when another cue is chosen, and keeps the choice', async () => {
     const { page } = app;
     const before = await readAnswer(page);

@@ -157,6 +157,16 @@ describe.each([
     if (isOnScreen) expect(await outOfSight(app.page, ['.nav-bar'])).toEqual([]);
   });
 
+  it('is not scrolled off by what is there for ears alone, however far down', async () => {
+    await show('choose/play');
+    await tapButton(app.page, 'pick…');
+    await app.page.getByText('Balls that may be hit first').waitFor({ state: 'attached' });
+    const longer = () =>
+      app.page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+    expect(await longer()).toBe(0);
+    await tapButton(app.page, 'any');
+  });
+
   it('lays the table of the level test upright, its counts large enough to read', async () => {
     await show('log/test/new');
     const bed = await app.page.locator('.test-table .plain-bed').boundingBox();

@@ -4,6 +4,7 @@ import { HelpLinks } from '../HelpLinks';
 import { MeasureRow } from '../measure/MeasureRow';
 import { PlayerRow } from '../player/PlayerRow';
 import { DefaultsNote } from './DefaultsNote';
+import { isOpen } from './is-open';
 import { KitPicture } from './KitPicture';
 import { BackButton } from './PanelHeader';
 import { SHELF_LABELS, SHELVES } from './shelf-labels';
@@ -17,13 +18,13 @@ const MORE = [
   ['about', 'About'],
 ] as const;
 
+interface Props {
+  readonly app: LaterModels<'player' | 'kit' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
+}
+
 /** The cue, cloth, balls and table in play, and the ways to change them. */
-export function KitOverview({
-  app,
-}: {
-  app: LaterModels<'player' | 'kit' | 'measure' | 'nowMs' | 'desk' | 'router' | 'news'>;
-}) {
-  const { router, news } = app;
+export function KitOverview({ app }: Props) {
+  const { router } = app;
   return (
     <>
       <header class="place-head">
@@ -34,6 +35,16 @@ export function KitOverview({
         <HelpLinks app={app} />
       </header>
       <DefaultsNote app={app} />
+      <KitShelves app={app} />
+    </>
+  );
+}
+
+/** Everything there is of the kit, a row each, and what else can be set; the one that is open stands out. */
+export function KitShelves({ app }: Props) {
+  const { router, news } = app;
+  return (
+    <>
       <ul class="shelf-list">
         <li>
           <MeasureRow app={app} />
@@ -52,6 +63,7 @@ export function KitOverview({
             type="button"
             class="button"
             data-opens={panel}
+            aria-current={isOpen(router, panel)}
             onClick={() => router.open(panel)}
           >
             {label}
@@ -78,12 +90,14 @@ function ShelfRow({
         type="button"
         class="shelf-row has-picture"
         data-opens={shelf}
+        aria-current={isOpen(app.router, shelf)}
         onClick={() => app.router.open(shelf)}
       >
         <KitPicture sketch={sketch} />
         <span class="shelf-words">
           <span class="shelf-label">
-            {SHELF_LABELS[shelf]}, <span class="shelf-origin">{source}</span>
+            {SHELF_LABELS[shelf]}
+            <span class="shelf-origin">, {source}</span>
           </span>{' '}
           <b>{record.name}</b>{' '}
           <span class="record-figure">

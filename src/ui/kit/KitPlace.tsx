@@ -7,9 +7,10 @@ import { MeasurePlace } from '../measure/MeasurePlace';
 import { PlayerPanel } from '../player/PlayerPanel';
 import { PlayersPanel } from '../player/PlayersPanel';
 import { useKeptFocus } from '../use-kept-focus';
+import { useMedia } from '../use-media';
 import { AboutPanel } from './AboutPanel';
 import { BackupPanel } from './BackupPanel';
-import { KitOverview } from './KitOverview';
+import { KitOverview, KitShelves } from './KitOverview';
 import { PreferencesPanel } from './PreferencesPanel';
 import { RecordPanel } from './RecordPanel';
 import { ShelfPanel } from './ShelfPanel';
@@ -25,18 +26,30 @@ export function KitPlace({ app }: { app: KitPlaceModels }) {
   const { panel } = app.router.route.value;
   const place = useKeptFocus(panel);
   const cameFrom = useFormer(panel);
+  const isWide = useMedia(WIDE).value;
+  const isAttempt = panel.startsWith('measure/');
+  const isBeside = isWide && panel !== '' && !isAttempt;
+  const page = <KitPage app={app} cameFrom={cameFrom} />;
   return (
     <main
       ref={place}
-      class={panel.startsWith('measure/') ? 'kit-place is-attempt' : 'kit-place'}
+      class={`kit-place${isAttempt ? ' is-attempt' : ''}${isBeside ? ' is-beside' : ''}`}
       onKeyDown={(event) => {
         if (event.key === 'Escape') app.router.close();
       }}
     >
-      <KitPage app={app} cameFrom={cameFrom} />
+      {isBeside && (
+        <section class="kit-beside" aria-label="All of the kit">
+          <KitShelves app={app} />
+        </section>
+      )}
+      {isAttempt ? page : <div class="kit-page">{page}</div>}
     </main>
   );
 }
+
+/** As wide as this, all there is of the kit stands beside what is looked at. */
+const WIDE = '(min-width: 700px)';
 
 function KitPage({ app, cameFrom }: { app: KitPlaceModels; cameFrom: string }) {
   const [head = '', id = '', ...rest] = app.router.route.value.panel.split('/');

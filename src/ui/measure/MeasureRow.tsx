@@ -1,6 +1,7 @@
 import { MEASURE_SKETCH } from '../../diagram/kit-sketch';
 import { agoWords } from '../../units/ago-words';
 import type { LaterModels } from '../app-models';
+import { isOpen } from '../kit/is-open';
 import { KitPicture } from '../kit/KitPicture';
 import { shotName } from './trial-words';
 
@@ -16,6 +17,7 @@ export function MeasureRow({ app }: { app: LaterModels<'measure' | 'nowMs' | 'de
       type="button"
       class="shelf-row has-picture measure-row"
       data-opens="measure"
+      aria-current={isOpen(router, 'measure')}
       onClick={() => router.open('measure')}
     >
       <KitPicture sketch={MEASURE_SKETCH} />

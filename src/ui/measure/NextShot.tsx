@@ -1,5 +1,5 @@
 import type { LaterModels } from '../app-models';
-import { toGoWords } from './gain-words';
+import { forgivenWords, toGoWords } from './gain-words';
 import { lessonOf } from './lesson-of';
 import { OfferButton } from './OfferButton';
 import { ToShot } from './ToShot';
@@ -25,7 +25,7 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
           <b>{shotName(shot, desk.preferences.value.lengthUnit)}</b>: teaches {teaches} most. About{' '}
           {FACES[trial].takes}.
         </p>
-        <p class="place-note next-shot-to-go">{toGo && toGoWords({ ...toGo, first: null })}</p>
+        <p class="place-note next-shot-to-go">{leftWords(app)}</p>
         <div class="next-shot-buttons">
           {isReached && <ToShot router={app.router} />}
           <OfferButton app={app} shot={shot} isMain={!isReached}>
@@ -36,4 +36,14 @@ export function NextShot({ app }: { app: LaterModels<'kit' | 'measure' | 'desk' 
       <TrialDrawing app={app} shot={shot} step="place" />
     </section>
   );
+}
+
+/** How much is left to do for the shot on Shot, or that it asks for none of it. */
+function leftWords({ measure, kit }: LaterModels<'kit' | 'measure'>): string {
+  const toGo = measure.toGo.value;
+  if (toGo === null) return '';
+  const now = measure.measured.value.length > 0 ? null : measure.aimGain(measure.knowledge.value);
+  return toGo.shots === 0 && now
+    ? forgivenWords(now.enoughM, kit.current.tables.value.lengthM)
+    : toGoWords({ ...toGo, first: null });
 }

@@ -57,5 +57,13 @@ function left(shots: number | null): number {
   return shots ?? Number.POSITIVE_INFINITY;
 }
 
+/** Of a kit that nobody has measured: that the shot on Shot forgives that, and from how far it would not. */
+export function forgivenWords(enoughM: number, tableLengthM: number): string {
+  const forgives = 'Unmeasured, and the shot you have forgives it';
+  if (enoughM >= tableLengthM) return `${forgives}, however far apart the balls lie.`;
+  const diamonds = Math.ceil((enoughM / tableLengthM) * 8 * STEPS) / STEPS;
+  return `${forgives}; from ${formatQuantity(diamonds, DISTANCE_UNITS.diamonds)} on it would not.`;
+}
+
 /** What good enough means, said once. */
 export const ENOUGH_NOTE = 'Within what the pocket forgives, two times in three.';

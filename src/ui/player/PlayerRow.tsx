@@ -1,5 +1,6 @@
 import { PLAYER_SKETCH } from '../../diagram/kit-sketch';
 import type { Models } from '../app-models';
+import { isOpen } from '../kit/is-open';
 import { KitPicture } from '../kit/KitPicture';
 import { knownWords } from './learnt-words';
 
@@ -12,6 +13,7 @@ export function PlayerRow({ app: { player, router } }: { app: Models<'player' | 
       type="button"
       class="shelf-row has-picture"
       data-opens="players"
+      aria-current={isOpen(router, 'players')}
       onClick={() => router.open('players')}
     >
       <KitPicture sketch={PLAYER_SKETCH} />

@@ -28,8 +28,10 @@ export function KitStrip({ app }: { app: Models<'shot' | 'kit' | 'measure' | 'ro
             ', as laid'
           ) : (
             <span class="kit-strip-others">
-              {' '}
-              · {cloths.value.name} · {tables.value.name}
+              {'\u00a0· '}
+              {cloths.value.name}
+              {'\u00a0· '}
+              {tables.value.name}
             </span>
           )}
         </span>

@@ -1,4 +1,4 @@
-import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
 import type { Canvas } from '../../diagram/canvas';
 import {
   layOutOverheadView,
@@ -12,6 +12,7 @@ import { useAttributes, useDrawing } from '../live-drawing';
 import { LiveBall, LiveLine, LivePath, pointsOf, Shown } from '../live-parts';
 import { canvasAttributes, useCanvas } from '../use-canvas';
 import { DragHandle } from './DragHandle';
+import type { Finger } from './finger';
 import { staleWords, stripWords } from './picture-words';
 import { useDrag } from './use-drag';
 import { useRested } from './use-rested';
@@ -28,11 +29,14 @@ interface Props {
  */
 export function OverheadStrip({ app, hand }: Props) {
   const [holder, canvas, isMeasured] = useCanvas();
+  const finger = useSignal<Finger | null>(null);
+  const here = hand.here.value;
   return (
     <div class="overhead-strip">
       <div class="overhead-drawing" ref={holder}>
-        {isMeasured.value && <Drawing app={app} hand={hand} canvas={canvas} />}
+        {isMeasured.value && <Drawing app={app} hand={hand} canvas={canvas} finger={finger} />}
       </div>
+      {here && <here.OffFinger app={app} finger={finger} canvas={canvas} abovePx={80} />}
       <p class="overhead-caption">
         <span>
           <span class="caption-long">from above, </span>
@@ -49,12 +53,18 @@ export function OverheadStrip({ app, hand }: Props) {
   );
 }
 
-function Drawing({ app, hand, canvas }: Props & { readonly canvas: ReadonlySignal<Canvas> }) {
+interface DrawingProps extends Props {
+  readonly canvas: ReadonlySignal<Canvas>;
+  readonly finger: Signal<Finger | null>;
+}
+
+function Drawing({ app, hand, canvas, finger }: DrawingProps) {
   const model = app.shot;
   const view = useComputed(() => layOutOverheadView(stripScene(app), canvas.value));
   const handlers = useDrag({
     model,
-    grab: (at) => fromLate(hand, ({ stripGrip }) => stripGrip(app, view.peek(), canvas.peek(), at)),
+    grab: (at) =>
+      fromLate(hand, ({ stripGrip }) => stripGrip(app, view.peek(), canvas.peek(), at, finger)),
   });
   const runTopY = useComputed(() => view.value.runTopY);
   const RunRow = hand.here.value?.RunRow;

@@ -6,6 +6,7 @@ import type { LateParts, Models } from '../app-models';
 import { fromLate } from '../from-late';
 import { canvasAttributes, useCanvas } from '../use-canvas';
 import { aimWindowWords } from './aim-window';
+import type { Finger } from './finger';
 import { shooterWords, staleWords } from './picture-words';
 import { isRoomStale } from './room-of-field';
 import { ShooterDrawing } from './ShooterDrawing';
@@ -36,9 +37,10 @@ function Picture({ app, hand, canvas }: Props & { readonly canvas: ReadonlySigna
   const model = app.shot;
   const view = useComputed(() => layOutShooterView(shooterScene(app), canvas.value));
   const named = useSignal<ShooterPart | null>(null);
+  const finger = useSignal<Finger | null>(null);
   const handlers = useDrag({
     model,
-    grab: (at) => fromLate(hand, ({ shooterGrip }) => shooterGrip(app, view.peek(), at)),
+    grab: (at) => fromLate(hand, ({ shooterGrip }) => shooterGrip(app, view.peek(), at, finger)),
     onTap: (at) =>
       void fromLate(hand, ({ partUnder }) => {
         named.value = partUnder(view.peek(), at, named.peek());
@@ -47,6 +49,7 @@ function Picture({ app, hand, canvas }: Props & { readonly canvas: ReadonlySigna
   const isBandStale = useComputed(() => isRoomStale(app));
   const hasNear = useComputed(() => view.value.near !== null).value;
   const hasBandNames = useComputed(() => view.value.bandLabels.length > 0).value;
+  const here = hand.here.value;
   return (
     <>
       <div class="picture-touch" {...handlers}>
@@ -75,7 +78,8 @@ function Picture({ app, hand, canvas }: Props & { readonly canvas: ReadonlySigna
           <span aria-hidden="true">?</span>
         </button>
       )}
-      <PartLine named={named} view={view} words={hand.here.value?.PART_WORDS} />
+      <PartLine named={named} view={view} words={here?.PART_WORDS} />
+      {here && <here.OffFinger app={app} finger={finger} canvas={canvas} abovePx={0} />}
     </>
   );
 }

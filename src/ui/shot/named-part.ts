@@ -7,7 +7,7 @@ export const PART_WORDS: Readonly<Record<ShooterPart, string>> = {
   'object-ball': 'Object ball, as seen over the cue ball.',
   'ghost-ball': 'Ghost ball: cue ball at contact. Drag for the cut.',
   aim: 'Aim line: the way the cue points.',
-  cue: 'Cue: lies beside the aim line, parallel to it.',
+  cue: 'Cue: parallel to the aim line, drawn more aslant.',
   band: 'Goes: aims between these edges still pot.',
   haze: 'How sure: the right aim is in here 2 times in 3.',
   'cue-ball': 'Cue ball, in line with the ghost ball.',

@@ -1,4 +1,6 @@
+import type { Signal } from '@preact/signals';
 import type { Canvas, Point } from '../../diagram/canvas';
+import type { NearBall } from '../../diagram/near-ball';
 import type { OverheadView } from '../../diagram/overhead-view';
 import { cutOfGhost, draggedContact } from '../../diagram/picture-drags';
 import { layOutRun, MOST_LENGTHS } from '../../diagram/run-scale';
@@ -8,8 +10,18 @@ import { distanceInUnit } from '../../units/distance-unit';
 import { lengthsRun } from '../../units/table-run';
 import type { Models } from '../app-models';
 import { faceMarks } from './face-marks';
+import type { Finger } from './finger';
 import { bedOf } from './run-bed';
+import type { InputName } from './tile-words';
 import type { Move } from './use-drag';
+
+/** The same move, which says where the finger is. */
+function followed(move: Move, sets: InputName, finger: Signal<Finger | null>): Move {
+  return (at) => {
+    move(at);
+    finger.value = { sets, at };
+  };
+}
 
 /** Half of the room in which a finger takes hold of something small, px. */
 const REACH_PX = 24;
@@ -19,23 +31,24 @@ export function shooterGrip(
   app: Models<'shot' | 'kit' | 'desk'>,
   view: ShooterView,
   at: Point,
+  finger: Signal<Finger | null>,
 ): Move | null {
   const { near, ghostBall, ghostGrip } = view;
-  if (near && isWithin(at, near.ball.cx, near.ball.cy, near.ball.r)) return tipMove(app, view, at);
+  if (near && isWithin(at, near.ball.cx, near.ball.cy, near.ball.r)) {
+    return followed(tipMove(app, near, at), 'tip', finger);
+  }
   const isOnGhost =
     at.y < view.ruler.y + REACH_PX / 2 &&
     (isWithin(at, ghostBall.cx, ghostBall.cy, ghostBall.r) ||
       isWithin(at, ghostGrip.x, ghostGrip.y, REACH_PX));
-  return isOnGhost ? cutMove(app, view.pxPerM, at) : null;
+  return isOnGhost ? followed(cutMove(app, view.pxPerM, at), 'cut', finger) : null;
 }
 
 function isWithin(at: Point, x: number, y: number, reachPx: number): boolean {
   return Math.hypot(at.x - x, at.y - y) <= Math.max(reachPx, REACH_PX);
 }
 
-function tipMove({ shot }: Models<'shot'>, { near }: ShooterView, from: Point): Move | null {
-  if (!near) return null;
-  const { ball, tip } = near;
+function tipMove({ shot }: Models<'shot'>, { ball, tip }: NearBall, from: Point): Move {
   const start = shot.shot.peek();
   const marks = faceMarks(shot);
   const out = start.side === 0 ? 0 : (tip.cx - ball.cx) / start.side;
@@ -71,13 +84,15 @@ export function stripGrip(
   { cueBall, runTopY, pxPerM }: OverheadView,
   canvas: Canvas,
   at: Point,
+  finger: Signal<Finger | null>,
 ): Move | null {
   const toBall = Math.hypot(at.x - cueBall.cx, at.y - cueBall.cy);
   const run = runTopY === null ? null : layOutRun(runOf(app), runTopY, canvas);
   const toRun = run ? Math.hypot(at.x - run.atX, at.y - run.y) : Number.POSITIVE_INFINITY;
   if (Math.min(toBall, toRun) > REACH_PX) return null;
-  if (run && toRun < toBall) return speedMove(app, run.pxPerLength, at);
-  return distanceMove(app, pxPerM, at);
+  return run && toRun < toBall
+    ? followed(speedMove(app, run.pxPerLength, at), 'speed', finger)
+    : followed(distanceMove(app, pxPerM, at), 'distance', finger);
 }
 
 /** Where the scale's handle stands, whatever else is marked on it. */

@@ -1,5 +1,6 @@
 import type { PictureHand } from '../app-models';
 import { nextPart, PART_WORDS, partUnder } from './named-part';
+import { OffFinger } from './OffFinger';
 import { shooterGrip, stripGrip } from './picture-grips';
 import { RunRow } from './RunRow';
 
@@ -11,4 +12,5 @@ export const pictureHand: PictureHand = {
   shooterGrip,
   stripGrip,
   RunRow,
+  OffFinger,
 };

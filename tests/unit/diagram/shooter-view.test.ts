@@ -173,6 +173,20 @@ describe('the shooter’s view', () => {
     expect(layOutShooterView(scene, CANVAS).stick?.isClose).toBe(false);
   });
 
+  it('keeps the ghost ball’s handle off the lines of aim and cue', () => {
+    // A ring of 9.5 px with its edge, and half of a line.
+    const touchesPx = 9.5 + 0.75 + 1.5;
+    fc.assert(
+      fc.property(scenes, (scene) => {
+        const { ghostGrip, aim, stick } = layOutShooterView(scene, CANVAS);
+        for (const mark of [aim, stick]) {
+          expect(Math.abs(ghostGrip.x - (mark?.x ?? Number.NaN))).toBeGreaterThan(touchesPx);
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+
   it('writes the bands’ names on no other name, on the canvas, and clear of the handle', () => {
     const bands = { bandRad: { low: -0.01, high: 0.01 }, sureRad: { low: -0.01, high: 0.01 } };
     let written = 0;

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { contrastRatio, type Rgb } from '../../harness/contrast';
 
@@ -58,4 +58,20 @@ it('is the light one on a phone that asks for light', () => {
 
 it('opens dark in the colour that the page itself paints first', () => {
   expect(readFileSync('index.html', 'utf8')).toContain(`background: ${dark?.get('--slate')};`);
+});
+
+/** What is told in sizes of its own: the answer, what is typed, a face in radii, and words that follow others. */
+const OWN_SIZES = /(AnswerBlock|Keypad|TapPad|TipFace|SmallTiles|TableBoard)\.css$/;
+
+it('writes all else in one scale of text', () => {
+  const sheets = readdirSync('src/ui', { recursive: true }).map(String);
+  const styles = sheets.filter((name) => name.endsWith('.css'));
+  expect(styles.length).toBeGreaterThan(40);
+  const others = styles
+    .filter((name) => !OWN_SIZES.test(name))
+    .flatMap((name) => {
+      const sizes = readFileSync(`src/ui/${name}`, 'utf8').match(/font-size: [^;]*/g) ?? [];
+      return sizes.filter((size) => !size.includes('var(--text')).map((size) => `${name} ${size}`);
+    });
+  expect(others).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gainWords, toGoWords } from '../../../../src/ui/measure/gain-words';
+import { forgivenWords, gainWords, toGoWords } from '../../../../src/ui/measure/gain-words';
 import { LINE } from '../../state/measure/open-measure';
 
 const GAIN = { shiftM: -0.003, beforeSdM: 0.011, nowSdM: 0.005, enoughM: 1.35, isEnough: true };
@@ -34,6 +34,12 @@ describe('what a trial did to the aim', () => {
     expect(words(4)).toMatch(/^About 4 more shots until/);
     expect(words(null)).toMatch(/^About 12 or more shots until/);
     expect(words(0)).toBe('✓ Good enough for the shot you have.');
+  });
+
+  it('says of a kit that nobody has measured that the shot forgives it, and from where it would not', () => {
+    // 1.35 m are 4¼ of the 8 diamonds of 2.54 m.
+    expect(forgivenWords(1.35, 2.54)).toMatch(/forgives it; from 4½ diamonds on it would not\.$/);
+    expect(forgivenWords(2.6, 2.54)).toMatch(/forgives it, however far/);
   });
 
   it('says what the one offered next is for', () => {
