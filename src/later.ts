@@ -38,6 +38,8 @@ export interface LaterPorts {
   readonly fit: MeasurePorts['fit'];
   /** Does work once the hand rests, unless called off by what it returns. */
   readonly later: (work: () => void) => () => void;
+  /** The same: only the last work asked of each is done. */
+  readonly laterForLog: (work: () => void) => () => void;
   readonly flush: () => Promise<unknown>;
 }
 
@@ -65,7 +67,17 @@ export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
     kit: createKitModel(kit, { desk }),
     player: { ...player, file: createPlayerFile({ player, sharing, digest, now }) },
     choose,
-    log: createLogModel({ shot, desk, choose, player, known, knowledge, table, work: fitWork }),
+    log: createLogModel({
+      shot,
+      desk,
+      choose,
+      player,
+      known,
+      knowledge,
+      table,
+      work: fitWork,
+      later: ports.laterForLog,
+    }),
     measure: createMeasureModel(measure, {
       desk,
       fit,

@@ -184,7 +184,8 @@ async function start(holder: HTMLElement): Promise<void> {
     const waysWork = poolOf(workerCount(navigator.hardwareConcurrency));
     const later = createLaterAtRest(window);
     const what = { gate, loaded, places, storageRoom, findStorage, kit, known, later };
-    return completeApp(first, { ...what, waysWork, fitWork, fit, flush, measure });
+    const laterForLog = createLaterAtRest(window);
+    return completeApp(first, { ...what, laterForLog, waysWork, fitWork, fit, flush, measure });
   }, window);
   const late = createLateParts(models, window);
   wearPreferences(desk.preferences);

@@ -10,7 +10,7 @@ import type { ChanceRange } from '../../engine/player/some-players';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { SavedPosition, Zone } from '../../store/saved-position';
-import type { EditResult } from '../edit-result';
+import type { CopyResult, EditResult } from '../edit-result';
 import type { Gestures } from '../history';
 import type { ShotToLog } from '../log/shot-to-log';
 import type { PocketChances } from './all-pockets';
@@ -38,7 +38,9 @@ export interface ChooseModel extends Gestures {
   readonly shape: ReadonlySignal<TableShape>;
   /** All that are kept, the last used first; examples are invented and say so. */
   readonly saved: ReadonlySignal<readonly SavedPosition[]>;
-  /** The last one removed, while {@link restore} can bring it back. */
+  /** Ways kept to be played again, which are not laid here: the newest first. */
+  readonly drills: ReadonlySignal<readonly SavedPosition[]>;
+  /** The last one removed, of either, while {@link restore} can bring it back. */
   readonly lastDeleted: ReadonlySignal<SavedPosition | null>;
   /** Why no position can be added, in one line; null where one can. */
   readonly crowded: ReadonlySignal<string | null>;
@@ -121,6 +123,14 @@ export interface ChooseModel extends Gestures {
   choose(way: RankedWay | null): void;
   /** The way of a cell of the map, worked out in full and chosen. */
   chooseCell(side: number, speed: number): void;
+  /** Whether the way looked at can be kept: the balls lie as they did. */
+  readonly canKeep: ReadonlySignal<boolean>;
+  /** Keeps the way looked at, to be played again. */
+  keepDrill(name: string): CopyResult;
+  /** Counts a try of a kept way that Shot cannot ask; false where it is not there. */
+  logTry(id: string, playerId: string, went: boolean): boolean;
+  /** Takes back the last one of a player. */
+  takeBackTry(id: string, playerId: string): void;
   /** Fills Shot in with the chosen way; false where there is none. */
   sendToShot(): boolean;
   flush(): Promise<void>;

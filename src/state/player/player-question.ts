@@ -33,8 +33,18 @@ export function playerQuestion(
 }
 
 /** A shot keeps what was asked: what became of it alone is ever changed. */
-function lineOf({ id, shot, aimRad, result }: PlayedShot): string {
-  return [id, result, aimRad, shot.distanceM, shot.cutRad, shot.side, shot.speedMps].join(' ');
+function lineOf({ id, shot, aimRad, result, drill }: PlayedShot): string {
+  const stopped = drill?.rung?.stopped;
+  return [
+    ...(stopped ? [stopped] : []),
+    id,
+    result,
+    aimRad,
+    shot.distanceM,
+    shot.cutRad,
+    shot.side,
+    shot.speedMps,
+  ].join(' ');
 }
 
 /** Whether there is nothing to learn from. */

@@ -6,7 +6,9 @@ import { forWords } from '../player/player-words';
 import { tipOf } from '../shot/tip-told';
 import { rangeLine } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
+import { KeepDrill } from './KeepDrill';
 import { tenthsWords } from './pocket-words';
+import { pocketWords } from './table-words';
 import {
   keptShare,
   leadLabel,
@@ -65,7 +67,8 @@ function RangeLine({ app, kept }: { app: Models<'choose' | 'player'>; kept: numb
 }
 
 /** Under the table: where the cue ball ends, and the way to the aim. */
-export function WayFan({ app: { choose, router }, way }: Props) {
+export function WayFan({ app, way }: Props) {
+  const { choose, router } = app;
   const plays = choose.fan.value;
   const isStale = choose.toLog.value === null;
   return (
@@ -80,6 +83,7 @@ export function WayFan({ app: { choose, router }, way }: Props) {
         ))}
       </ul>
       {way.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
+      <KeepDrill app={app} name={keptName(app, way)} />
       <div class="sheet-foot">
         <button type="button" class="button" onClick={() => choose.choose(null)}>
           <span aria-hidden="true">‹</span> All ways
@@ -112,4 +116,10 @@ export function WayFan({ app: { choose, router }, way }: Props) {
       </div>
     </section>
   );
+}
+
+/** "3 far right: outside, soft, roll". */
+function keptName({ choose }: Props['app'], way: RankedWay): string {
+  const { ball, pocket } = choose.open.value.goal;
+  return `${ball} ${pocket === null ? '' : pocketWords(pocket)}: ${wayName(way)}`;
 }

@@ -150,7 +150,7 @@ function missWords(ends: readonly Stray[]): string {
 
 /** The stroke in figures: "⅜ tip right, ¼ tip low, cue 3° up, 1.6 m/s". */
 export function strokeWords(
-  { option: { stroke } }: Pick<RankedWay, 'option'>,
+  { option: { stroke } }: { readonly option: Pick<RankedWay['option'], 'stroke'> },
   scale: SpeedScale,
   tip: TipTold,
 ): string {

@@ -7,9 +7,9 @@ import { capitalised, pocketWords } from '../choose/table-words';
 import { PanelHeader } from '../kit/PanelHeader';
 import { loggedShot } from './AfterShot';
 import { LoggedNews } from './LoggedNews';
+import { PlacedBalls } from './PlacedBalls';
 import { ResultButtons } from './ResultButtons';
 import { TestTable } from './TestTable';
-import { crossingWords } from './test-words';
 import './LevelTest.css';
 import type { Models } from '../app-models';
 
@@ -86,23 +86,13 @@ interface WordsProps {
 }
 
 function TestWords({ app: { log }, shot, isWaiting }: WordsProps) {
-  const { lengthM, widthM } = log.test.shape.value;
-  const [cue, ball] = ['cue' as const, shot.goal.ball].map((name) => {
-    const spot = shot.position.find((one) => one.name === name);
-    return spot ? crossingWords(spot, { lengthM, widthM }) : '';
-  });
   return (
     <div class="test-words" role="status">
       {isWaiting ? (
         <p>Working out the next shot…</p>
       ) : (
         <>
-          <p>
-            <b>Cue ball</b> {cue}.
-          </p>
-          <p>
-            <b>Ball</b> {ball}.
-          </p>
+          <PlacedBalls shape={log.test.shape.value} {...shot} />
           <p>
             <b>{capitalised(pocketWords(shot.goal.pocket))}</b> pocket, medium speed, centre.
           </p>

@@ -5,8 +5,9 @@ import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
+import { KeepDrill } from '../KeepDrill';
 import { tenthsWords } from '../pocket-words';
-import { capitalised } from '../table-words';
+import { capitalised, pocketWords } from '../table-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
 import { fallWords, kindWords } from './kind-words';
@@ -52,6 +53,7 @@ function HowItPlays({ app, way }: Props) {
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
       {point && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={choose} sentence={sentence} />
+      <KeepDrill app={app} name={keptName(way)} />
       <WaysOn app={app} way={way} />
     </section>
   );
@@ -186,4 +188,9 @@ function AsLaid({ app, way }: Props) {
       </div>
     </section>
   );
+}
+
+/** "3 far right, bank off the left rail". */
+function keptName({ told: { goal } }: ShownWay): string {
+  return `${goal.ball} ${pocketWords(goal.pocket)}, ${kindWords(goal, false)}`;
 }

@@ -1,0 +1,43 @@
+import { useSignal } from '@preact/signals';
+import type { LaterModels, Models } from '../app-models';
+
+interface Props {
+  readonly app: Models<'router'> & LaterModels<'choose'>;
+  /** What it is called until somebody says otherwise. */
+  readonly name: string;
+}
+
+/** A name has room for no more. */
+const LONGEST = 60;
+
+/** Keeps the way looked at, to be played again: a tap more leads to where it is. */
+export function KeepDrill({ app: { choose, router }, name }: Props) {
+  const keptId = useSignal('');
+  const problem = useSignal('');
+  const isKept = choose.drills.value.some(({ id }) => id === keptId.value);
+  const keep = () => {
+    const kept = choose.keepDrill(name.slice(0, LONGEST));
+    keptId.value = kept.ok ? kept.id : '';
+    problem.value = kept.ok ? '' : kept.problem;
+  };
+  return (
+    <div class="keep-drill">
+      {isKept ? (
+        <button
+          type="button"
+          class="button"
+          onClick={() => router.visit('log', `practice/${keptId.value}`)}
+        >
+          Practise it <span aria-hidden="true">›</span>
+        </button>
+      ) : (
+        <button type="button" class="button" disabled={!choose.canKeep.value} onClick={keep}>
+          Keep
+        </button>
+      )}
+      <output>
+        {problem.value || (isKept ? 'Kept, in Log under Practice.' : 'To practise it: in Log.')}
+      </output>
+    </div>
+  );
+}
