@@ -38,8 +38,6 @@ export interface LaterPorts {
   readonly fit: MeasurePorts['fit'];
   /** Does work once the hand rests, unless called off by what it returns. */
   readonly later: (work: () => void) => () => void;
-  /** The same: only the last work asked of each is done. */
-  readonly laterForLog: (work: () => void) => () => void;
   readonly flush: () => Promise<unknown>;
 }
 
@@ -76,7 +74,7 @@ export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
       knowledge,
       table,
       work: fitWork,
-      later: ports.laterForLog,
+      later: ports.later,
     }),
     measure: createMeasureModel(measure, {
       desk,

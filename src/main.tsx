@@ -184,8 +184,7 @@ async function start(holder: HTMLElement): Promise<void> {
     const waysWork = poolOf(workerCount(navigator.hardwareConcurrency));
     const later = createLaterAtRest(window);
     const what = { gate, loaded, places, storageRoom, findStorage, kit, known, later };
-    const laterForLog = createLaterAtRest(window);
-    return completeApp(first, { ...what, laterForLog, waysWork, fitWork, fit, flush, measure });
+    return completeApp(first, { ...what, waysWork, fitWork, fit, flush, measure });
   }, window);
   const late = createLateParts(models, window);
   wearPreferences(desk.preferences);

@@ -24,24 +24,19 @@ const STRUCK_RANGES = { ...STROKE_RANGES, aimRad: HEADING_RANGE };
 /** Whether it is a stroke in the table's frame. */
 export const isStruck = (was: unknown): was is Stroke => isWithinAll(STRUCK_RANGES, was);
 
-const SHARE = { min: 0, max: 1 } as const;
-/** A logarithm of a speed over another, and no line is off by more, rad. */
-const ROOM = { min: 0, max: 4 } as const;
+/** Angles and logarithms of speeds: none that is meant is larger. */
 const EDGE = { min: -4, max: 4 } as const;
-const REST_RANGES = {
-  xM: BED_RANGES.xM,
-  yM: BED_RANGES.yM,
-  radiusM: { min: 0.001, max: 2 },
-  low: EDGE,
-  high: EDGE,
-} as const;
+/** A chance; and no spot is larger, m. */
+const SHARE = { min: 0, max: 1 } as const;
+const REST_RANGES = { ...BED_RANGES, radiusM: SHARE, low: EDGE, high: EDGE } as const;
+const RUNG_RANGES = { chance: SHARE, room: EDGE } as const;
 
 function isRung(was: unknown): was is PlayedRung {
-  if (!isPlainObject(was) || !isWithin(SHARE, was.chance) || !isWithin(ROOM, was.room))
-    return false;
-  const { rest, stopped } = was;
-  if (stopped !== null && !STOPS.some((one) => one === stopped)) return false;
-  return rest === null ? stopped === null : isWithinAll(REST_RANGES, rest);
+  if (!isWithinAll(RUNG_RANGES, was)) return false;
+  const { rest, stopped } = was as Record<string, unknown>;
+  if (rest === null) return stopped === null;
+  if (stopped !== null && !isOneOf(STOPS, stopped)) return false;
+  return isWithinAll(REST_RANGES, rest) && (rest.low as number) < (rest.high as number);
 }
 
 /** What a played shot practised, or nothing. */
@@ -51,14 +46,12 @@ export function isPlayedDrill(was: unknown): was is PlayedDrill | null {
 }
 
 const RAILS: readonly Rail[] = ['near', 'far', 'left', 'right'];
-/** More happens on no way that is told. */
-const MOST_STEPS = 12;
-/** What is kept of the tries of one way: the newest. */
+/** What is kept of the tries of one way, and of what happens on it: no way is told that has as many steps. */
 export const MOST_TRIES = 500;
 
 function isStep(was: unknown): was is Step {
   if (!isPlainObject(was) || !isBallName(was.by)) return false;
-  return 'ball' in was ? isBallName(was.ball) : RAILS.some((rail) => rail === was.cushion);
+  return 'ball' in was ? isBallName(was.ball) : isOneOf(RAILS, was.cushion);
 }
 
 function isTry(was: unknown): was is DrillTry {
@@ -68,16 +61,11 @@ function isTry(was: unknown): was is DrillTry {
 /** A way kept to be played again, or none: half of one tells nothing. */
 export function isDrillOrNone(was: unknown): was is KeptDrill | null {
   if (was === null) return true;
-  if (!isPlainObject(was) || !WAY_KINDS.some((kind) => kind === was.kind)) return false;
-  const { via, tries, stroke } = was;
-  return (
-    isShortList(via, MOST_STEPS) &&
-    via.every(isStep) &&
-    isShortList(tries, MOST_TRIES) &&
-    tries.every(isTry) &&
-    isStruck(stroke)
-  );
+  if (!isPlainObject(was) || !isOneOf(WAY_KINDS, was.kind)) return false;
+  return areAll(isStep, was.via) && areAll(isTry, was.tries) && isStruck(was.stroke);
 }
 
-const isShortList = (was: unknown, most: number): was is readonly unknown[] =>
-  Array.isArray(was) && was.length <= most;
+const isOneOf = (all: readonly unknown[], was: unknown) => all.includes(was);
+
+const areAll = (isOne: (was: unknown) => boolean, was: unknown) =>
+  Array.isArray(was) && was.length <= MOST_TRIES && was.every(isOne);

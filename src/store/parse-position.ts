@@ -122,12 +122,11 @@ type Fields = { readonly [K in keyof SavedPosition]-?: Mend<Exclude<SavedPositio
 
 /** Rows may be older than what is told here of which ball may be touched first, and of practice. */
 function mendPosition(id: string, row: Record<string, unknown>): Mend<SavedPosition> {
-  const newer: Pick<Fields, Newer> = {
-    legal: mendUnless(isRule, 'any'),
-    drill: mendUnless(isDrillOrNone, null),
-  };
-  const told = Object.entries(newer).filter(([name]) => name in row);
-  return mendObject<SavedPosition>({ ...fieldsOf(id), ...Object.fromEntries(told) } as Fields);
+  return mendObject<SavedPosition>({
+    ...fieldsOf(id),
+    ...('legal' in row && { legal: mendUnless(isRule, 'any') }),
+    ...('drill' in row && { drill: mendUnless(isDrillOrNone, null) }),
+  } as Fields);
 }
 
 function fieldsOf(id: string): Omit<Fields, Newer> {

@@ -4,7 +4,7 @@ import { directPot } from '../goal/direct-pot';
 import { goes, missAt } from '../goal/task';
 import { KIT_QUANTITIES, type KitSpread } from '../kit/kit-spread';
 import { chanceOf } from '../room/chance';
-import type { LikelyStroke, SteadyErrors, StrokeProfile } from '../room/stroke-profile';
+import type { LikelyStroke, StrokeProfile } from '../room/stroke-profile';
 import { likelihoodOfStop, type SpeedWindow } from './known-player';
 import type { LevelTable } from './level-test';
 import { type LimitShot, ordinaryShots } from './ordinary-shots';
@@ -97,43 +97,34 @@ function halfKnown(spread: KitSpread): KitSpread {
   return Object.fromEntries(halves) as KitSpread;
 }
 
-/** A player of whom one thing is half as far off; of the kit, the squirt that their cue has. */
+/**
+ * A player of whom one thing is half as far off; of the kit, the squirt that their cue has. The steady
+ * errors of the middle stay: those of all who may be the player are what counts.
+ */
 function halved(profile: StrokeProfile, limit: Limit): StrokeProfile {
-  const times = (one: Limit) => (one === limit ? HALF : 1);
-  const [line, speed, kit] = [times('line'), times('speed'), times('kit')];
-  const { directionRad, tipM, speedShare, steady, likely } = profile;
-  const one = ([direction, tip, share, aim, full, bias, massRatio]: LikelyStroke): LikelyStroke => [
-    line * direction,
-    line * tip,
-    speed * share,
-    line * aim,
-    line * full,
-    speed * bias,
-    massRatio ** kit,
+  const [line, speed, kit] = LIMITS.map((one) => (one === limit ? HALF : 1)) as [
+    number,
+    number,
+    number,
   ];
+  const { directionRad, tipM, speedShare, likely } = profile;
   return {
     ...profile,
     directionRad: line * directionRad,
     tipM: line * tipM,
     speedShare: speed * speedShare,
-    ...(steady && { steady: steadyOf(steady, { line, speed, kit }) }),
-    ...(likely && { likely: likely.map(one) }),
-  };
-}
-
-function steadyOf(steady: SteadyErrors, { line, speed, kit }: Record<Limit, number>): SteadyErrors {
-  const { aimRad, fullRad, speedShare, massRatioTimes = 1, unsure } = steady;
-  return {
-    aimRad: line * aimRad,
-    fullRad: line * fullRad,
-    speedShare: speed * speedShare,
-    massRatioTimes: massRatioTimes ** kit,
-    ...(unsure && {
-      unsure: {
-        ...unsure,
-        aimRad: line * unsure.aimRad,
-        fullRad: line * unsure.fullRad,
-      },
+    ...(likely && {
+      likely: likely.map(
+        ([direction, tip, share, aim, full, bias, massRatio]): LikelyStroke => [
+          line * direction,
+          line * tip,
+          speed * share,
+          line * aim,
+          line * full,
+          speed * bias,
+          massRatio ** kit,
+        ],
+      ),
     }),
   };
 }

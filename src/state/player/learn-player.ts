@@ -59,7 +59,7 @@ export function createLearnPlayer(report: ReportPlayer): LearnPlayer {
 /** Where the cue ball of a drill was to stop, and did. */
 function seenRest({ drill }: PlayedShot): Pick<PlayerJob['shots'][number], 'rest'> {
   const { rest, stopped } = drill?.rung ?? {};
-  return rest && stopped ? { rest: { low: rest.low, high: rest.high, stopped } } : {};
+  return rest && stopped ? { rest: { ...rest, stopped } } : {};
 }
 
 /**

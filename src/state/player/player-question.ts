@@ -34,10 +34,8 @@ export function playerQuestion(
 
 /** A shot keeps what was asked: what became of it alone is ever changed. */
 function lineOf({ id, shot, aimRad, result, drill }: PlayedShot): string {
-  const stopped = drill?.rung?.stopped;
   return [
-    ...(stopped ? [stopped] : []),
-    id,
+    id + (drill?.rung?.stopped ?? ''),
     result,
     aimRad,
     shot.distanceM,

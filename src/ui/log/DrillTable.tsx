@@ -5,6 +5,7 @@ import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
 import { PlainTable } from '../PlainTable';
 import { useCanvas } from '../use-canvas';
+import { NamedDot } from './NamedDot';
 import './StoppedTable.css';
 
 interface Props {
@@ -12,10 +13,6 @@ interface Props {
   readonly drill: DrillPosition;
   readonly laid: LaidDrill;
 }
-
-/** Of a radius: the cue ball’s dot, and a ball’s number. */
-const DOT = 0.3;
-const NUMBER = 1.3;
 
 /** Where the balls of a kept way lie on the table in play, and where the cue points. */
 export function DrillTable({ app: { log }, drill, laid }: Props) {
@@ -25,7 +22,6 @@ export function DrillTable({ app: { log }, drill, laid }: Props) {
   const isDirect = drill.drill.kind === 'direct';
   const view = layOutDrill(laid.position, isDirect ? null : laid.stroke.aimRad, shape, map);
   const { widthPx, heightPx } = canvas.value;
-  const { radiusPx } = view;
   return (
     <div ref={holder} class="test-table">
       <svg
@@ -40,27 +36,15 @@ export function DrillTable({ app: { log }, drill, laid }: Props) {
         <PlainTable shape={shape} map={map} endTextPx={canvas.value.textPx}>
           <path class={isDirect ? 'plain-line' : 'drill-aim'} d={view.path} />
           {view.ring && <circle class="test-ring" {...view.ring} />}
-          {view.balls.map(({ name, x, y }) =>
-            name === 'cue' ? (
-              <g key={name}>
-                <circle class="plain-cue-ball" cx={x} cy={y} r={radiusPx} />
-                <circle class="plain-dot" cx={x} cy={y} r={radiusPx * DOT} />
-              </g>
-            ) : (
-              <g key={name}>
-                <circle class="plain-ball" cx={x} cy={y} r={radiusPx} />
-                <text
-                  class="stopped-number"
-                  text-anchor="middle"
-                  x={x}
-                  y={y + 0.35 * NUMBER * radiusPx}
-                  font-size={NUMBER * radiusPx}
-                >
-                  {name}
-                </text>
-              </g>
-            ),
-          )}
+          {view.balls.map(({ name, ...at }) => (
+            <NamedDot
+              key={name}
+              class={name === 'cue' ? 'plain-cue-ball' : 'plain-ball'}
+              name={name}
+              at={at}
+              radiusPx={view.radiusPx}
+            />
+          ))}
         </PlainTable>
       </svg>
     </div>

@@ -8,7 +8,7 @@ import { PositionPicture } from '../choose/PositionPicture';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { RecordRow } from '../kit/RecordRow';
-import { tallyLine } from './practice-words';
+import { tallyWords } from './practice-words';
 
 type App = Models<'log' | 'choose' | 'router'>;
 
@@ -65,7 +65,7 @@ function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
   return (
     <RecordRow
       name={name}
-      note={tallyLine(kindOf(drill), log.practice.kept.tally(drill))}
+      note={`${kindOf(drill)}, ${tallyWords(log.practice.kept.tally(drill))}`}
       picture={<PositionPicture position={drill} />}
       isChosen={false}
       opens={`practice/${id}`}

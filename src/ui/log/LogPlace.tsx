@@ -18,7 +18,7 @@ export function LogPlace({ app }: { app: LogModels }) {
   const { panel } = app.router.route.value;
   const place = useKeptFocus(panel);
   const [head = '', id = ''] = panel.split('/');
-  const isEntry = id !== '' && ENTRIES.includes(head);
+  const isEntry = id !== '' && id !== 'question' && ENTRIES.includes(head);
   return (
     <main
       ref={place}
@@ -36,8 +36,8 @@ function Page({ app, head, id }: { app: LogModels; head: string; id: string }) {
   if (head === 'shots' && id !== '') return <ShotPanel key={id} app={app} id={id} />;
   if (head === 'test' && id === '') return <LevelTestPanel app={app} />;
   if (head === 'test') return <TestShotPanel app={app} isAnew={id === 'new'} />;
+  if (head === 'question' || id === 'question') return <QuestionPanel app={app} />;
   if (head === 'practice' && id === '') return <PracticePanel app={app} />;
   if (head === 'practice') return <PracticeEntry key={id} app={app} id={id} />;
-  if (head === 'question') return <QuestionPanel app={app} />;
   return <LogOverview app={app} />;
 }

@@ -1,7 +1,6 @@
 import { layOutHardness } from '../../diagram/practice-bar';
 import type { Theme } from '../../engine/player/drill-shot';
-import type { LadderTry } from '../../state/log/ladders';
-import { isMade } from '../../state/log/ladders';
+import { isMade, type LadderTry } from '../../state/log/ladders';
 import type { Models } from '../app-models';
 import { dayHeading } from './log-words';
 import { roomWords, THEME_WORDS } from './practice-words';
@@ -25,16 +24,13 @@ export function PracticeDays({ app: { log, nowMs } }: Props) {
       <p class="place-note">
         How far the line, or the speed, could be off in the shots played. Longer bar: less room.
       </p>
-      {begun.map((theme) => (
-        <section key={theme} class="practice-days" aria-label={THEME_WORDS[theme][0]}>
-          <h4>{THEME_WORDS[theme][0]}</h4>
-          <ul class="practice-bars">
-            {byDay(ladders[theme].tries, nowMs()).map(([day, tries]) => (
-              <DayRow key={day} theme={theme} day={day} tries={tries} />
-            ))}
-          </ul>
-        </section>
-      ))}
+      <ul class="practice-bars">
+        {begun.flatMap((theme) =>
+          byDay(ladders[theme].tries, nowMs()).map(([day, tries]) => (
+            <DayRow key={`${theme} ${day}`} theme={theme} day={day} tries={tries} />
+          )),
+        )}
+      </ul>
     </>
   );
 }
@@ -63,7 +59,10 @@ function DayRow({ theme, day, tries }: RowProps) {
   return (
     <li>
       <p>
-        <b>{day}</b> {tries.filter(isMade).length} of {tries.length} made{' '}
+        <b>
+          {THEME_WORDS[theme][0]}, {day}
+        </b>{' '}
+        {tries.filter(isMade).length} of {tries.length} made{' '}
         <span class="shelf-origin">{roomWords(theme, room)}</span>
       </p>
       <svg class="limit-bar" aria-hidden="true">

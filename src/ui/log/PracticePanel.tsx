@@ -34,7 +34,7 @@ export function PracticePanel({ app }: { app: App }) {
               : 'Log some shots, or answer the question: then it is told.'}
           </p>
         )}
-        <AskOnce app={app} panel="question" />
+        <AskOnce app={app} panel="practice/question" />
       </section>
       <section class="practice-part" aria-labelledby="practice-ladders">
         <h2 id="practice-ladders">Ladders</h2>

@@ -1,13 +1,13 @@
 import type { Theme } from '../../engine/player/drill-shot';
 import type { Stopped } from '../../engine/player/known-player';
 import type { Limit, Limits } from '../../engine/player/limits';
+import type { DrillTally } from '../../state/log/kept-drills';
 import type { Ladder } from '../../state/log/ladders';
 import type { PracticeModel } from '../../state/log/practice-model';
 import type { Player } from '../../store/player';
 import { agoWords } from '../../units/ago-words';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatNumber } from '../../units/format-number';
-import { capitalised } from '../choose/table-words';
 import { forWords } from '../player/player-words';
 
 /** What is practised, and how. */
@@ -41,16 +41,12 @@ export function ofTenWords(gain: number): string {
   return Math.max(0, 10 * gain).toFixed(1);
 }
 
-/** Less than this of ten shots is nothing to speak of. */
-const NOTHING = 0.01;
-
 /** "Your line limits you most: half as far off, it would bring 1.4 more of ten shots you played; …" */
 export function limitsLine(limits: Limits, player: Player): string {
   const { gains, isOwn } = limits;
   const isYou = forWords(player) === 'you';
   const [first = 'line', ...others] = limitsInOrder(limits);
   const shots = isOwn ? `ten shots ${isYou ? 'you' : 'they'} played` : 'ten ordinary shots';
-  if (gains[first] < NOTHING) return `Nothing limits ${isYou ? 'you' : 'them'} on ${shots}.`;
   const what =
     first === 'kit' ? 'What is not known of the kit' : `${isYou ? 'Your' : 'Their'} ${first}`;
   const rest = others.map((one) => `${LIMIT_WORDS[one]} ${ofTenWords(gains[one])}`);
@@ -62,7 +58,7 @@ export function limitsLine(limits: Limits, player: Player): string {
 
 /** How somebody stands on a ladder: "12 of 17 made, two steps harder than at first". */
 export function ladderWords({ tries, made, level }: Ladder): string {
-  if (tries.length === 0) return 'Not begun.';
+  if (tries.length === 0) return '';
   return `${made} of ${tries.length} made, ${stepsWords(level)}.`;
 }
 
@@ -87,10 +83,10 @@ export function practiceStanding(
   return `${times}, last ${agoWords(nowMs - last)}.${drills}`;
 }
 
-/** What the set before came to, and what comes of it: "4 of 5 made: the next is as hard". */
-export function setWords({ lastSet, lastStep }: Ladder, made: number): string {
-  const next = lastStep === 0 ? 'as hard' : lastStep > 0 ? 'harder' : 'easier';
-  return `${made} of ${lastSet.length} made: the next is ${next}.`;
+/** What a set came to, and what comes of it: "4 of 5 made: the next is as hard". */
+export function setWords(made: number, tries: number, step: Ladder['lastStep']): string {
+  const next = step === 0 ? 'as hard' : step > 0 ? 'harder' : 'easier';
+  return `${made} of ${tries} made: the next is ${next}.`;
 }
 
 /** How much room a shot leaves: "±0.31°", "±8 %". */
@@ -107,16 +103,13 @@ export const STOP_BUTTONS: readonly (readonly [Stopped, string])[] = [
   ['long', 'Went, past it'],
 ];
 
-/** How far from its middle the cue ball may stop, in balls: "1 ball", "half a ball". */
+/** How far from its middle the cue ball may stop, in balls: "¾ ball", "1½ balls". */
 export function reachWords(balls: number): string {
-  if (balls === 0.5) return 'half a ball';
-  if (balls === 0.75) return 'three quarters of a ball';
-  const rounded = Math.round(10 * balls) / 10;
-  return rounded === 1 ? 'a ball’s width' : `${String(rounded).replace('.5', '½')} balls`;
+  const told = formatNumber(balls, { decimals: 0, leastDecimals: 0, eighths: true });
+  return balls > 1.01 ? `${told} balls` : `${told} ball`;
 }
 
-/** How often a kept way was made: "bank, 3 of 7 made". */
-export function tallyLine(kind: string, { tries, made }: { tries: number; made: number }): string {
-  const words = tries === 0 ? 'not tried' : `${made} of ${tries} made`;
-  return `${capitalised(kind)}, ${words}`;
+/** How often a kept way was made: "3 of 7 made". */
+export function tallyWords({ tries, made }: DrillTally): string {
+  return tries === 0 ? 'not tried yet' : `${made} of ${tries} made`;
 }
