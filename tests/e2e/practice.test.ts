@@ -13,7 +13,6 @@ import { settle } from '../harness/read-shot';
 import { type StaticServer, startStaticServer } from '../harness/static-server';
 import { tap, tapButton } from '../harness/thumb';
 import { untilKept } from '../harness/until-kept';
-import { resealed } from '../store/backup/resealed';
 
 let profile: string;
 let server: StaticServer;
@@ -90,8 +89,8 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
     // Until the player is learnt anew, no figure is told.
     await expect.poll(() => untilTry(again, 'Line', 4), PATIENT).toBe(laid);
     await goTo(again, 'log/practice/speed');
-    expect(await untilTry(again, 'Speed', 1)).toMatch(/Stop the cue ball within .* balls? of /);
-    await tapButton(again, 'Went, stopped on it');
+    expect(await untilTry(again, 'Speed', 1)).toMatch(/Cue ball to stop within .* balls? of /);
+    await tapButton(again, 'On the spot');
     await untilTry(again, 'Speed', 2);
 
     await goTo(again, 'choose');
@@ -131,19 +130,6 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
     await pickBackup(again, file);
     await bringIn(again);
     expect(await readPractice(again)).toEqual(practice);
-
-    // What cannot be a drill is none: no row of a file is believed.
-    await goTo(again, 'kit/backup');
-    const text = await resealed(file.text, (lines) =>
-      lines.map((line) =>
-        line.store === 'positions'
-          ? { ...line, row: { ...(line.row as object), drill: { kind: 'bank' } } }
-          : line,
-      ),
-    );
-    await pickBackup(again, { name: 'forged.json', text });
-    await again.getByText(/forged\.json is not brought in.*Nothing was changed/).waitFor();
-    await tap(again, again.getByRole('button', { name: 'Log', exact: true }));
   } finally {
     await after.close();
   }

@@ -17,7 +17,7 @@ export type Limit = (typeof LIMITS)[number];
 export interface LimitsJob {
   /**
    * The oldest first, each with what is not known of its kit as it counts for this player. The newest
-   * count; of fewer than {@link LEAST_OWN} none does, and ordinary shots take their place.
+   * count; of fewer than ten none does, and ordinary shots take their place.
    */
   readonly own: readonly LimitShot[];
   readonly profile: StrokeProfile;
@@ -36,7 +36,7 @@ export interface Limits {
 }
 
 /** So many of somebody's shots tell what they play. */
-export const LEAST_OWN = 10;
+const LEAST_OWN = 10;
 const MOST_OWN = 12;
 /** What would be half as far off. */
 const HALF = 0.5;

@@ -1,4 +1,4 @@
-import { useComputed } from '@preact/signals';
+import { useComputed, useSignal } from '@preact/signals';
 import { railPoint } from '../../diagram/rail-point';
 import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
 import { speedWord } from '../../units/speed-word';
@@ -53,6 +53,11 @@ export function KeptDrillPanel({ app, drill }: Props) {
 function CountSheet({ app, drill, laid }: LaidProps) {
   const { kept } = app.log.practice;
   const { id } = app.player.inPlay.value;
+  // Those of another day are not taken back by a stray tap.
+  const here = useSignal(0);
+  const count = (went: boolean) => {
+    if (kept.count(drill, went).ok) here.value += 1;
+  };
   const last = drill.drill.tries.filter(({ playerId }) => playerId === id).at(-1);
   return (
     <div class="test-shot">
@@ -62,10 +67,17 @@ function CountSheet({ app, drill, laid }: LaidProps) {
           <Words app={app} drill={drill} laid={laid} />
         </div>
         <output class="undo-delete">
-          {last && (
+          {last && here.value > 0 && (
             <>
               <span>Counted: {last.went ? 'went' : 'missed'}.</span>
-              <button type="button" class="button" onClick={() => kept.takeBack(drill.id)}>
+              <button
+                type="button"
+                class="button"
+                onClick={() => {
+                  kept.takeBack(drill.id);
+                  here.value -= 1;
+                }}
+              >
                 <span aria-hidden="true">↶</span> Undo
               </button>
             </>
@@ -73,12 +85,12 @@ function CountSheet({ app, drill, laid }: LaidProps) {
         </output>
       </div>
       {drill.drill.kind !== 'direct' && (
-        <fieldset class="outcome result-buttons">
+        <fieldset class="outcome result-buttons is-pair">
           <legend class="visually-hidden">What became of it</legend>
-          <button type="button" class="button" onClick={() => kept.count(drill, true)}>
+          <button type="button" class="button" onClick={() => count(true)}>
             <ResultMark result="went" /> <span>Went</span>
           </button>
-          <button type="button" class="button" onClick={() => kept.count(drill, false)}>
+          <button type="button" class="button" onClick={() => count(false)}>
             <ResultMark result="left" /> <span>Missed</span>
           </button>
         </fieldset>

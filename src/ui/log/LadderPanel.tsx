@@ -85,7 +85,7 @@ function RungWords({ app, rung: { asked, rung } }: { app: App; rung: LaidRung })
       </p>
       {rest && (
         <p>
-          <b>Stop</b> the cue ball within {reachWords(rest.radiusM / (2 * kit.ballRadiusM))} of{' '}
+          <b>Cue ball to stop</b> within {reachWords(rest.radiusM / (2 * kit.ballRadiusM))} of{' '}
           {crossingWords(rest, shape)}.
         </p>
       )}

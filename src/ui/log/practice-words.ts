@@ -98,9 +98,9 @@ export function roomWords(theme: Theme, room: number): string {
 
 /** On the buttons of a ball that went. */
 export const STOP_BUTTONS: readonly (readonly [Stopped, string])[] = [
-  ['in', 'Went, stopped on it'],
-  ['short', 'Went, short of it'],
-  ['long', 'Went, past it'],
+  ['in', 'On the spot'],
+  ['short', 'Short of it'],
+  ['long', 'Past it'],
 ];
 
 /** How far from its middle the cue ball may stop, in balls: "¾ ball", "1½ balls". */

@@ -79,15 +79,15 @@ describe('a ladder on screen', () => {
     const { player } = await openLog('#log/practice/speed', [LAID_SHOT]);
     await isLaid();
     expect(text('.test-words')).toContain(
-      'Stop the cue ball within 1 ball of third diamond from the left, seventh from the break end.',
+      'Cue ball to stop within 1 ball of third diamond from the left, seventh from the break end.',
     );
     expect(document.querySelector('.test-spot')).toBeTruthy();
     expect(screen.getByRole('img', { name: /a ring where the cue ball is to stop/ })).toBeTruthy();
     expect(screen.queryByRole('button', { name: 'Went' })).toBeNull();
-    press('Went, past it');
+    press('Past it');
     await expect.poll(title).toBe('Speed: try 2 of 5');
     expect(text('.undo-delete')).toMatch(/^Logged: went, rolled past the spot, practice\./);
-    press('Went, stopped on it');
+    press('On the spot');
     press('Too thin');
     await expect.poll(title).toBe('Speed: try 4 of 5');
     expect(player.played.value.map(({ drill }) => drill?.rung?.stopped)).toEqual([
