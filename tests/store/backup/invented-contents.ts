@@ -4,7 +4,7 @@ import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import type { Cue } from '../../../src/store/records';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
 import { DRILL_SHOT, LAID_SHOT, NEWCOMER, PLAIN_SHOT, STUDENT } from '../invented-players';
-import { BANK_POSITION, KEPT_DRILL, LATER_POSITION } from '../invented-positions';
+import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 
 /** An invented cue with a past. */
 export const MY_CUE: Cue = {
@@ -30,7 +30,7 @@ export const CONTENTS: Contents = {
   ...DEMO_CATALOGUE,
   cues: [...DEMO_CATALOGUE.cues, MY_CUE],
   attempts: [CURVE_ATTEMPT, LATER_ATTEMPT],
-  positions: [LATER_POSITION, BANK_POSITION, KEPT_DRILL],
+  positions: [LATER_POSITION, BANK_POSITION],
   players: [STUDENT, NEWCOMER],
   played: [LAID_SHOT, PLAIN_SHOT, DRILL_SHOT],
   setAside: [
