@@ -83,7 +83,6 @@ export function WayFan({ app, way }: Props) {
         ))}
       </ul>
       {way.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
-      <KeepDrill app={app} name={keptName(app, way)} />
       <div class="sheet-foot">
         <button type="button" class="button" onClick={() => choose.choose(null)}>
           <span aria-hidden="true">‹</span> All ways
@@ -108,6 +107,7 @@ export function WayFan({ app, way }: Props) {
         >
           Log
         </button>
+        <KeepDrill app={app} name={keptName(app, way)} />
         {isStale && (
           <button type="button" class="button button-primary" onClick={() => choose.compare()}>
             Compare again

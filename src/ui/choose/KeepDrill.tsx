@@ -20,24 +20,16 @@ export function KeepDrill({ app: { choose, router }, name }: Props) {
     keptId.value = kept.ok ? kept.id : '';
     problem.value = kept.ok ? '' : kept.problem;
   };
+  if (!isKept && !choose.canKeep.value) return null;
+  const practise = () => router.visit('log', `practice/${keptId.value}`);
   return (
-    <div class="keep-drill">
-      {isKept ? (
-        <button
-          type="button"
-          class="button"
-          onClick={() => router.visit('log', `practice/${keptId.value}`)}
-        >
-          Practise it <span aria-hidden="true">›</span>
-        </button>
-      ) : (
-        <button type="button" class="button" disabled={!choose.canKeep.value} onClick={keep}>
-          Keep
-        </button>
-      )}
-      <output>
-        {problem.value || (isKept ? 'Kept, in Log under Practice.' : 'To practise it: in Log.')}
+    <>
+      <button type="button" class="button" onClick={isKept ? practise : keep}>
+        {isKept ? 'Practise' : 'Keep'}
+      </button>
+      <output class={problem.value === '' ? 'visually-hidden' : ''}>
+        {problem.value || (isKept && 'Kept, in Log under Practice.')}
       </output>
-    </div>
+    </>
   );
 }

@@ -53,7 +53,6 @@ function HowItPlays({ app, way }: Props) {
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
       {point && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={choose} sentence={sentence} />
-      <KeepDrill app={app} name={keptName(way)} />
       <WaysOn app={app} way={way} />
     </section>
   );
@@ -118,7 +117,8 @@ function Room({ app, way: { told }, awayM }: Props & { readonly awayM: number })
 }
 
 /** Back to the list, and on to the aim. */
-function WaysOn({ app: { choose, router }, way }: Props) {
+function WaysOn({ app, way }: Props) {
+  const { choose, router } = app;
   const { all } = choose;
   const isMoved = all.isMoved.value;
   const aim = () => {
@@ -151,6 +151,7 @@ function WaysOn({ app: { choose, router }, way }: Props) {
           Log
         </button>
       )}
+      <KeepDrill app={app} name={keptName(way)} />
       {isMoved && (
         <button type="button" class="button button-primary" onClick={() => all.look()}>
           Look again
