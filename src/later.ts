@@ -72,7 +72,17 @@ export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
     kit: wholeKit,
     player: { ...player, file: createPlayerFile({ player, sharing, digest, now }) },
     choose,
-    log: createLogModel({ shot, desk, choose, player, known, knowledge, table, work: fitWork }),
+    log: createLogModel({
+      shot,
+      desk,
+      choose,
+      player,
+      known,
+      knowledge,
+      table,
+      work: fitWork,
+      later: ports.later,
+    }),
     measure: wholeMeasure,
     links: createLinksModel({
       desk,

@@ -13,7 +13,8 @@ import { STROKE_RANGES } from '../engine/stroke/stroke';
 import type { Point } from '../engine/table/point';
 import type { ParsedRow } from './contents';
 import { isCount, isFlag, isTime, isWithinAll } from './known-values';
-import { isPlainObject, type Mend, mendObject, mendOrNone, mendUnless } from './mend';
+import { isPlainObject, type Mend, mendAbsent, mendObject, mendOrNone, mendUnless } from './mend';
+import { isPlayedDrill } from './parse-drill';
 import { isId, parseWithId } from './parse-named';
 import { isPlayedPosition } from './parse-position';
 import type { PlayedPosition, PlayedShot } from './player';
@@ -117,6 +118,8 @@ export function parsePlayed(raw: unknown): ParsedRow<PlayedShot> {
       cueBall: mendUnless(isPlace, null),
       asMeant: mendUnless(isFlag, false),
       testId: mendUnless((was): was is string | null => was === null || isId(was), null),
+      // Shots are older than practice.
+      drill: mendAbsent(null, mendUnless(isPlayedDrill, null)),
     });
   });
 }

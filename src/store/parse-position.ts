@@ -1,11 +1,10 @@
 import type { Pot } from '../engine/goal/goal';
 import type { LegalRule } from '../engine/goal/legal';
-import type { BallName, NamedBall } from '../engine/lie/position';
+import type { NamedBall } from '../engine/lie/position';
 import { isWithin } from '../engine/numerics/range';
-import { STROKE_RANGES } from '../engine/stroke/stroke';
 import type { PocketName } from '../engine/table/pocket-shape';
 import type { ParsedRow } from './contents';
-import { isTime, isWithinAll } from './known-values';
+import { isTime } from './known-values';
 import {
   isPlainObject,
   type Mend,
@@ -17,6 +16,7 @@ import {
   mendUnless,
   mendWord,
 } from './mend';
+import { isBallName, isDrillOrNone, isObjectBall, isStruck } from './parse-drill';
 import { LONGEST_NAME, parseWithId } from './parse-named';
 import type { PlayedPosition } from './player';
 import { BED_RANGES, NINE_FOOT, TABLE_RANGES, ZONE_RADIUS_RANGE } from './record-ranges';
@@ -36,16 +36,10 @@ const POCKET_NAMES: readonly PocketName[] = [
 
 const isPocketName = (was: unknown): was is PocketName => POCKET_NAMES.some((name) => name === was);
 
-const isObjectBall = (was: unknown): was is number =>
-  Number.isInteger(was) && isWithin(NUMBERS, was);
-const NUMBERS = { min: 1, max: 15 } as const;
-
 const RULES: readonly unknown[] = ['any', 'lowest', 'low', 'high'];
 
 const isRule = (was: unknown): was is LegalRule =>
   RULES.includes(was) || (Array.isArray(was) && was.length < MOST_BALLS && was.every(isObjectBall));
-
-const isBallName = (was: unknown): was is BallName => was === 'cue' || isObjectBall(was);
 
 /** A place moved into range would be an invented one. */
 function isPlaced(was: unknown): was is Record<string, unknown> {
@@ -93,10 +87,6 @@ export function withGoal(row: unknown): unknown {
   return { ...rest, goal: { ...NOTHING_CHOSEN, ...(isPlainObject(intent) ? intent : {}) } };
 }
 
-/** A way over the table: any direction at all. */
-const HEADING_RANGE = { min: -2 * Math.PI, max: 2 * Math.PI } as const;
-const STRUCK_RANGES = { ...STROKE_RANGES, aimRad: HEADING_RANGE };
-
 /** Whether it says where a shot lay and how it was to be struck: half of that tells nothing. */
 export function isPlayedPosition(was: unknown): was is PlayedPosition {
   if (!isPlainObject(was)) return false;
@@ -108,7 +98,7 @@ export function isPlayedPosition(was: unknown): was is PlayedPosition {
     balls.length <= MOST_BALLS &&
     balls.every(isBall) &&
     isPot(goal) &&
-    isWithinAll(STRUCK_RANGES, stroke)
+    isStruck(stroke)
   );
 }
 
@@ -119,23 +109,27 @@ function isPot(was: unknown): was is Pot {
 
 /**
  * A valid position out of anything found among them. Beyond repair is one without a list of balls.
- * Balls that cannot be read are left out, and so are a goal and a zone.
+ * Balls that cannot be read are left out, and so are a goal, a zone and a way to practise.
  */
 export function parsePosition(given: unknown): ParsedRow<SavedPosition> {
   return parseWithId('positions', withGoal(given), (row, id) =>
-    Array.isArray(row.balls) ? ('legal' in row ? mendRuled : mendPosition)(id) : 'unreadable',
+    Array.isArray(row.balls) ? mendPosition(id, row) : 'unreadable',
   );
 }
 
-type Unruled = Omit<SavedPosition, 'legal'>;
+type Newer = 'legal' | 'drill';
+type Fields = { readonly [K in keyof SavedPosition]-?: Mend<Exclude<SavedPosition[K], undefined>> };
 
-const mendPosition = (id: string): Mend<Unruled> => mendObject<Unruled>(fieldsOf(id));
+/** Rows may be older than what is told here of which ball may be touched first, and of practice. */
+function mendPosition(id: string, row: Record<string, unknown>): Mend<SavedPosition> {
+  return mendObject<SavedPosition>({
+    ...fieldsOf(id),
+    ...('legal' in row && { legal: mendUnless(isRule, 'any') }),
+    ...('drill' in row && { drill: mendUnless(isDrillOrNone, null) }),
+  } as Fields);
+}
 
-/** Rows are older than what is told here of which ball may be touched first. */
-const mendRuled = (id: string): Mend<SavedPosition> =>
-  mendObject<SavedPosition>({ ...fieldsOf(id), legal: mendUnless(isRule, 'any') });
-
-function fieldsOf(id: string): { readonly [K in keyof Unruled]-?: Mend<Unruled[K]> } {
+function fieldsOf(id: string): Omit<Fields, Newer> {
   return {
     id: () => id,
     name: mendLine(LONGEST_NAME, 'Position without a name'),

@@ -4,6 +4,8 @@ import type { Target } from '../engine/goal/target';
 import type { Kit } from '../engine/kit/kit';
 import type { KitSpread } from '../engine/kit/kit-spread';
 import type { NamedBall } from '../engine/lie/position';
+import type { AskedRest } from '../engine/player/drill-shot';
+import type { Stopped } from '../engine/player/known-player';
 import type { Result } from '../engine/player/shot-line';
 import type { Stroke } from '../engine/stroke/stroke';
 import type { Point } from '../engine/table/point';
@@ -29,6 +31,26 @@ export interface PlayedPosition {
   readonly goal: Pot;
   /** As it was to be struck, in the table's frame: `aimRad` is its heading, 0 away from the break end. */
   readonly stroke: Stroke;
+}
+
+/** A shot of a ladder, as it was asked. */
+export interface PlayedRung {
+  /** How often the player was taken to make it, 0 to 1. */
+  readonly chance: number;
+  /** How far the line may be off either way, rad; where the cue ball is to rest, the logarithm of the speed. */
+  readonly room: number;
+  /** Where the cue ball is to rest as well; null: anywhere. */
+  readonly rest: AskedRest | null;
+  /** Where it stopped of that; null: not said, or the ball did not go. */
+  readonly stopped: Stopped | null;
+}
+
+/** What a shot was played to practise. */
+export interface PlayedDrill {
+  /** A ladder's theme, or the id of a way kept to be played again. */
+  readonly id: string;
+  /** Null of a way that was kept. */
+  readonly rung: PlayedRung | null;
 }
 
 /**
@@ -59,4 +81,6 @@ export interface PlayedShot {
   readonly asMeant: boolean;
   /** The level test it belongs to; null: none. */
   readonly testId: string | null;
+  /** What it was played to practise; null: nothing. */
+  readonly drill: PlayedDrill | null;
 }

@@ -5,5 +5,8 @@ export const PLAYER_PROBLEMS = {
   nothingRemoved: 'There is nothing to put back.',
   noWorkers: 'This browser cannot work beside the page: nothing is learnt here.',
   noTestShot: 'The shots of the test could not be worked out just now.',
+  noDrill: 'There is no shot to practise here just now.',
+  noAimHere: 'With this kit there is no aim for it.',
+  otherTable: 'It was kept on a table of another size: here the line to point along is another.',
   notLearnt: 'What the shots tell could not be worked out just now.',
 } as const;

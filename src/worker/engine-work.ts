@@ -10,7 +10,10 @@ import type { Option } from '../engine/plan/solve-option';
 import { sweepOpen } from '../engine/plan/sweep-open';
 import type { Stretch } from '../engine/plan/sweep-options';
 import { wayOf } from '../engine/plan/way';
-import { levelTest } from '../engine/player/level-test';
+import type { Theme } from '../engine/player/drill-shot';
+import { drillShots, nearestRung } from '../engine/player/drill-shots';
+import { type LevelTable, levelTest } from '../engine/player/level-test';
+import { whatLimits } from '../engine/player/limits';
 import { playerReport } from '../engine/player/player-report';
 import { rangeOfChance } from '../engine/player/some-players';
 import { roomForError } from '../engine/room/room-for-error';
@@ -78,6 +81,12 @@ export interface WaysNoneJob {
   readonly parts: readonly StretchFound[];
 }
 
+/** Shots to practise on a table. */
+export interface DrillsJob {
+  readonly theme: Theme;
+  readonly table: LevelTable;
+}
+
 /** What the worker does, by name. Nothing but its types may reach the page: they weigh nothing. */
 export const ENGINE_WORK = {
   fit: fitReport,
@@ -97,6 +106,11 @@ export const ENGINE_WORK = {
   learn: playerReport,
   /** The shots of the level test on a table. */
   level: levelTest,
+  /** What limits a player most on the shots they play. */
+  limits: whatLimits,
+  /** The shots of a ladder on a table, and the one to be played of them. */
+  drills: ({ theme, table }: DrillsJob) => drillShots(theme, table),
+  rung: nearestRung,
   /** How far the chance of a shot may be off for what is not known of the player. */
   range: rangeOfChance,
   /** The parts of a search for all ways; each is a job by itself. */

@@ -66,7 +66,7 @@ export async function untilAssessed(page: Page): Promise<void> {
 export async function untilTold(page: Page, screen: string): Promise<void> {
   if (screen.startsWith('shot')) await untilAssessed(page);
   if (screen === 'choose/ways') await untilCompared(page);
-  if (screen !== 'log/test/new') return;
+  if (!/^log\/(test\/new|practice\/.)/.test(screen)) return;
   await page.locator('.test-shot:not(.is-stale)').waitFor();
   await settle(page);
 }

@@ -36,6 +36,9 @@ export const SCREENS = [
   'log',
   'log/test',
   'log/test/new',
+  'log/practice',
+  'log/practice/line',
+  'log/practice/speed',
 ] as const;
 
 /** Small and large phones, one of them lying down, and a tablet; CSS pixels. */

@@ -65,6 +65,7 @@ export const LAID_SHOT: PlayedShot = {
   cueBall: { x: 0.1, y: -0.4 },
   asMeant: true,
   testId: 'test-1',
+  drill: null,
 };
 
 /** The same shot asked without a table a minute later: it went. */
@@ -78,4 +79,24 @@ export const PLAIN_SHOT: PlayedShot = {
   scratched: false,
   cueBall: null,
   testId: null,
+};
+
+/** The same as a try on a ladder, on which the cue ball was to stop on a spot, and rolled past it. */
+export const DRILL_SHOT: PlayedShot = {
+  ...LAID_SHOT,
+  id: 'played-drill',
+  atMs: LAID_SHOT.atMs + 120_000,
+  result: 'went',
+  scratched: false,
+  cueBall: null,
+  testId: null,
+  drill: {
+    id: 'speed',
+    rung: {
+      chance: 0.68,
+      room: 0.1,
+      rest: { xM: 0.3175, yM: 0.9525, radiusM: 0.057, low: -0.11, high: 0.09 },
+      stopped: 'long',
+    },
+  },
 };

@@ -33,3 +33,23 @@ export const LATER_POSITION: SavedPosition = {
   zone: null,
   changedAtMs: BANK_POSITION.changedAtMs + 60_000,
 };
+
+/** A bank that was kept to be played again; the student made one of two. */
+export const KEPT_DRILL: SavedPosition = {
+  ...BANK_POSITION,
+  id: 'position-drill',
+  name: '3 far right, bank off the left rail',
+  zone: null,
+  drill: {
+    kind: 'bank',
+    via: [
+      { ball: 3, by: 'cue' },
+      { cushion: 'left', by: 3 },
+    ],
+    stroke: { aimRad: 0.4, side: 0.1, height: 0, elevationRad: 0.05, speedMps: 2.1 },
+    tries: [
+      { playerId: 'player-student', atMs: BANK_POSITION.changedAtMs + 1000, went: true },
+      { playerId: 'player-student', atMs: BANK_POSITION.changedAtMs + 2000, went: false },
+    ],
+  },
+};

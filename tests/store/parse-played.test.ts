@@ -3,7 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { findKitProblem } from '../../src/engine/kit/kit-numbers';
 import { parsePlayed } from '../../src/store/parse-played';
 import { damage } from './damaged-rows';
-import { LAID_SHOT, PLAIN_SHOT } from './invented-players';
+import { DRILL_SHOT, LAID_SHOT, PLAIN_SHOT } from './invented-players';
+
+const RUNG = DRILL_SHOT.drill?.rung;
+const REST = RUNG?.rest;
 
 /** The shot that a row amounts to, and the fields that were mended. */
 function parsed(raw: unknown) {
@@ -48,12 +51,27 @@ describe('parsing a played shot', () => {
     ['scratched', 'yes', false],
     ['cueBall', { x: 9, y: 0 }, null],
     ['testId', 7, null],
+    ['drill', { id: 'line' }, null],
+    ['drill', { id: '', rung: null }, null],
+    ...[{ chance: 1.5 }, { stopped: 'far' }, { rest: null }, { rest: { ...REST, low: 0.2 } }].map(
+      (part): [string, unknown, unknown] => [
+        'drill',
+        { id: 'speed', rung: { ...RUNG, ...part } },
+        null,
+      ],
+    ),
     // Nothing is learnt from one that may not have been struck as meant.
     ['asMeant', undefined, false],
   ])('has of its %s no more than was said', (field, was, now) => {
     const { shot, fields } = parsed({ ...LAID_SHOT, [field]: was });
     expect(shot).toEqual({ ...LAID_SHOT, [field]: now });
     expect(fields).toEqual([field]);
+  });
+
+  it('is no practice where it is older than that, and keeps what it practised', () => {
+    const { shot, fields } = parsed(without(LAID_SHOT, 'drill'));
+    expect([shot, fields]).toEqual([LAID_SHOT, []]);
+    expect(parsed(DRILL_SHOT)).toEqual({ shot: DRILL_SHOT, fields: [] });
   });
 
   it('has the usual number of what kits did not have at the time', () => {

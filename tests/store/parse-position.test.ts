@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { directCut } from '../../src/engine/goal/goal';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
 import { parsePosition } from '../../src/store/parse-position';
-import { BANK_POSITION, LATER_POSITION } from './invented-positions';
+import { BANK_POSITION, KEPT_DRILL, LATER_POSITION } from './invented-positions';
 
 /** The position that a row amounts to, and the fields that were mended. */
 function parsed(raw: unknown) {
@@ -13,9 +13,10 @@ function parsed(raw: unknown) {
 }
 
 const CUT = directCut(3, 'far-right');
+const [KEPT_TRY] = KEPT_DRILL.drill?.tries ?? [];
 
 describe('parsing a position', () => {
-  it.each([...EXAMPLE_POSITIONS, BANK_POSITION, LATER_POSITION])(
+  it.each([...EXAMPLE_POSITIONS, BANK_POSITION, LATER_POSITION, KEPT_DRILL])(
     'leaves a sound one as it is: $name',
     (position) => {
       expect(parsed(position)).toEqual({ position, fields: [] });
@@ -40,6 +41,21 @@ describe('parsing a position', () => {
       });
     },
   );
+
+  it.each([
+    ['no such kind', { kind: 'masse' }],
+    ['a step off no rail', { via: [{ cushion: 'top', by: 3 }] }],
+    ['a step by no ball', { via: [{ ball: 3, by: 16 }] }],
+    ['a stroke that no cue plays', { stroke: { ...KEPT_DRILL.drill?.stroke, speedMps: -1 } }],
+    ['a try of nobody', { tries: [{ atMs: 1, went: true }] }],
+    ['more tries than are kept', { tries: Array.from({ length: 501 }, () => KEPT_TRY) }],
+  ])('is no drill with %s, and else as it was', (_, part) => {
+    const damaged = { ...KEPT_DRILL, drill: { ...KEPT_DRILL.drill, ...part } };
+    expect(parsed(damaged)).toEqual({
+      position: { ...KEPT_DRILL, drill: null },
+      fields: ['drill'],
+    });
+  });
 
   it('keeps what a newer version stored with it', () => {
     const newer = { ...BANK_POSITION, note: 'left hand' };

@@ -1,5 +1,6 @@
 import { normalBelow } from '../numerics/normal';
 import type { Player } from './player-of';
+import type { STOPS } from './results';
 import { lineScatter, onCue, type PlainLine, type Result, type TipLine } from './shot-line';
 import { bentBy } from './squirt-bends';
 
@@ -51,6 +52,28 @@ export function likelihoodOf(
   const lower = result === passes[0] ? below(low) - below(untouchedLow) : 0;
   const higher = result === passes[1] ? below(untouchedHigh) - below(high) : 0;
   return gets * (lower + higher);
+}
+
+export type Stopped = (typeof STOPS)[number];
+
+/** Between which speeds the cue ball rests where it is to, as logarithms of them over the meant one. */
+export interface SpeedWindow {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** How likely the cue ball of a ball that goes stops there, short of it or beyond: by the speed alone. */
+export function likelihoodOfStop(
+  {
+    speedBias,
+    stroke,
+  }: Pick<Player, 'speedBias'> & { readonly stroke: Pick<Player['stroke'], 'speedShare'> },
+  { low, high }: SpeedWindow,
+  stopped: Stopped,
+): number {
+  const below = (edge: number) => normalBelow((edge - speedBias) / stroke.speedShare);
+  if (stopped === 'short') return below(low);
+  return stopped === 'long' ? 1 - below(high) : below(high) - below(low);
 }
 
 /** What of a line changes from stroke to stroke, one standard deviation, rad. */

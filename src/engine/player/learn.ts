@@ -1,7 +1,7 @@
 import { cholesky, choleskyInverse, choleskySolve } from '../numerics/cholesky';
 import { latticePoint } from '../numerics/lattice';
 import { normalQuantile } from '../numerics/normal';
-import { likelihoodOf } from './known-player';
+import { likelihoodOf, likelihoodOfStop, type SpeedWindow, type Stopped } from './known-player';
 import { playerOf, UNKNOWNS, type Unknowns } from './player-of';
 import type { PlainLine, Result } from './shot-line';
 import { type QuestionChances, shareAt } from './the-question';
@@ -12,6 +12,13 @@ export interface LoggedShot {
   /** Where it was aimed, from the solved aim, rad, right +. */
   readonly aimOffRad: number;
   readonly result: Result;
+  /** Where the cue ball stopped, where that was asked for and the ball went. */
+  readonly rest?: SeenRest;
+}
+
+/** Where a cue ball was to stop, and did. */
+export interface SeenRest extends SpeedWindow {
+  readonly stopped: Stopped;
 }
 
 /** How many of ten a player says to make of the question's shot. */
@@ -42,8 +49,9 @@ export interface PlayerKnowledge {
 function surprise({ made, shots }: Evidence, unknowns: Unknowns): number {
   let sum = unknowns.reduce((total, value) => total + (value * value) / 2, 0);
   const player = playerOf(unknowns);
-  shots.forEach(({ line, aimOffRad, result }, index) => {
-    const likely = likelihoodOf(player, line, result, aimOffRad);
+  shots.forEach(({ line, aimOffRad, result, rest }, index) => {
+    const stops = rest ? likelihoodOfStop(player, rest, rest.stopped) : 1;
+    const likely = stops * likelihoodOf(player, line, result, aimOffRad);
     const weight = 2 ** ((index + 1 - shots.length) / HALF_LIFE_SHOTS);
     sum -= weight * Math.log((1 - FALSE_SHARE) * likely + FALSE_SHARE / KINDS);
   });

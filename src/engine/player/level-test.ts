@@ -1,3 +1,4 @@
+import type { Shot } from '../direct/shot';
 import { fallingWay } from '../goal/falling-way';
 import { directCut, type Pot } from '../goal/goal';
 import type { OpenWay } from '../goal/open-way';
@@ -23,21 +24,21 @@ export interface LevelShot extends AskedShot {
 }
 
 /** In diamonds, from the left and from the near end. */
-interface Crossing {
+export interface Crossing {
   readonly across: number;
   readonly along: number;
 }
 
 /** A ball, and where the cue ball may lie for it; to the far right pocket. */
-interface Layout {
+export interface Layout {
   readonly ball: Crossing;
   readonly cueBalls: readonly Crossing[];
 }
 
-const at = (across: number, along: number): Crossing => ({ across, along });
+export const at = (across: number, along: number): Crossing => ({ across, along });
 
 /** Straight ones and cuts either way, near and far (invented). */
-const LAYOUTS: readonly Layout[] = [
+export const LAYOUTS: readonly Layout[] = [
   { ball: at(3, 7), cueBalls: [at(2, 6), at(1, 5), at(2, 5), at(3, 5), at(1, 6)] },
   { ball: at(3, 6), cueBalls: [at(2, 4), at(1, 2), at(3, 4), at(1, 4), at(2, 2)] },
   { ball: at(2, 6), cueBalls: [at(1, 5), at(2, 4), at(1, 3), at(2, 2)] },
@@ -64,14 +65,30 @@ export interface LevelTable {
 /** A cut of less than this, rad, is the rounding of a straight one. */
 const STRAIGHT_RAD = 1e-6;
 
+/** How the cue ball is struck, the cue as level as it goes. */
+export type StruckAs = Pick<Shot, 'side' | 'height' | 'speedMps'>;
+
+/** Medium, in the centre. */
+export const PLAIN: StruckAs = { side: 0, height: 0, speedMps: MEDIUM_MPS };
+
 /**
  * The shots of the level test on a table: medium, struck in the centre, the cue as level as it goes,
  * into either far corner. Those that have no aim there are left out.
  */
 export function levelTest(table: LevelTable): readonly LevelShot[] {
+  return layShots(table, LAYOUTS, POCKETS, [PLAIN]);
+}
+
+/** Every cue ball of every layout at each pocket, struck in each way; those without an aim are left out. */
+export function layShots(
+  table: LevelTable,
+  layouts: readonly Layout[],
+  pockets: readonly PocketName[],
+  strokes: readonly StruckAs[],
+): readonly LevelShot[] {
   const { shape, kit } = table;
-  return LAYOUTS.flatMap(({ ball, cueBalls }) =>
-    POCKETS.flatMap((pocket) => {
+  return layouts.flatMap(({ ball, cueBalls }) =>
+    pockets.flatMap((pocket) => {
       // What is open of the pocket hangs on the ball's place alone.
       let open: OpenWay | null | undefined;
       const findWay: FindWay = (...asked) => {
@@ -80,13 +97,13 @@ export function levelTest(table: LevelTable): readonly LevelShot[] {
       };
       return cueBalls.flatMap((cueBall): readonly LevelShot[] => {
         const position: Position = [
-          { name: 'cue', ...placeOf(cueBall, pocket, shape) },
-          { name: 1, ...placeOf(ball, pocket, shape) },
+          { name: 'cue', ...placeOn(shape, cueBall, pocket) },
+          { name: 1, ...placeOn(shape, ball, pocket) },
         ];
         const laid = { position, goal: directCut(1, pocket) };
         const found = shotFrom(position, laid.goal, shape, kit, findWay);
         if (!found.ok || found.inTheWay.length > 0) return [];
-        return levelShot(laid, found, table);
+        return strokes.flatMap((struck) => levelShot(laid, found, table, struck));
       });
     }),
   );
@@ -96,14 +113,15 @@ function levelShot(
   laid: Pick<LevelShot, 'position' | 'goal'>,
   { distanceM, cutRad, headingRad, target, least }: PositionShot,
   { kit, spread }: LevelTable,
+  struck: StruckAs,
 ): readonly LevelShot[] {
   const shot = {
     distanceM,
     cutRad: Math.abs(cutRad) < STRAIGHT_RAD ? 0 : cutRad,
-    side: 0,
-    height: 0,
+    side: struck.side,
+    height: struck.height,
     elevationRad: least.elevationRad,
-    speedMps: MEDIUM_MPS,
+    speedMps: struck.speedMps,
   };
   const asked = { shot, target, kit: kitAlong(kit, headingRad), spread };
   const line = shotLine(asked);
@@ -111,11 +129,15 @@ function levelShot(
   return [{ ...asked, ...laid, headingRad, line: plainLine(line) }];
 }
 
-/** Mirrored for the left pocket. */
-function placeOf({ across, along }: Crossing, pocket: PocketName, shape: TableShape) {
-  const right = (across / DIAMONDS_ACROSS - 1 / 2) * shape.widthM;
+/** Where a crossing lies, mirrored for the pockets on the left, m. */
+export function placeOn(
+  { widthM, lengthM }: TableShape,
+  { across, along }: Crossing,
+  pocket: PocketName,
+) {
+  const right = (across / DIAMONDS_ACROSS - 1 / 2) * widthM;
   return {
-    xM: pocket === 'far-left' ? -right : right,
-    yM: (along / DIAMONDS_ALONG - 1 / 2) * shape.lengthM,
+    xM: pocket.endsWith('left') ? -right : right,
+    yM: (along / DIAMONDS_ALONG - 1 / 2) * lengthM,
   };
 }

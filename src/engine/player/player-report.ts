@@ -3,7 +3,13 @@ import type { KitSpread } from '../kit/kit-spread';
 import type { StrokeProfile } from '../room/stroke-profile';
 import { possibleResults } from './known-player';
 import { knownProfile, spreadBeside } from './known-profile';
-import { type KnownFigure, type LoggedShot, learn, type PlayerKnowledge } from './learn';
+import {
+  type KnownFigure,
+  type LoggedShot,
+  learn,
+  type PlayerKnowledge,
+  type SeenRest,
+} from './learn';
 import type { LevelShot } from './level-test';
 import { type AskedShot, type PlainLine, plainLine, type Result, shotLine } from './shot-line';
 import { type SomePlayers, somePlayers } from './some-players';
@@ -20,6 +26,8 @@ export interface PlayedShot extends AskedShot {
   readonly result: Result;
   /** Whether to learn from it. */
   readonly counts: boolean;
+  /** Where its cue ball was to stop, and did; told of one that went alone. */
+  readonly rest?: SeenRest;
   /** That of an earlier report: it spares most of the work, and hangs on the shot alone. */
   readonly line?: PlainLine | null;
 }
@@ -92,7 +100,9 @@ export function playerReport(job: PlayerJob): PlayerReport {
     const line = lines[index];
     if (!line || notLearnt[index] !== null) return [];
     const aimOffRad = shot.aimRad === null ? 0 : shot.aimRad - line.solvedRad;
-    return [{ line, aimOffRad, result: named(shot.result, line) }];
+    const { result, rest } = shot;
+    const stopped = rest !== undefined && result === 'went' ? { rest } : {};
+    return [{ line, aimOffRad, result: named(result, line), ...stopped }];
   });
   const cueSd = learnt.at(-1)?.spread.massRatio ?? job.spread.massRatio;
   const own = { ...question, line: onOwnCue(question.line, job.spread.massRatio, cueSd) };

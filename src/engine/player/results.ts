@@ -3,3 +3,6 @@
  * of it where there is no cut), stopped before it, or was not touched.
  */
 export const RESULTS = ['went', 'thin', 'full', 'left', 'right', 'short', 'untouched'] as const;
+
+/** Where the cue ball stopped, beside where it was to rest. */
+export const STOPS = ['in', 'short', 'long'] as const;

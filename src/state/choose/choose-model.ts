@@ -39,7 +39,9 @@ export interface ChooseModel extends Gestures {
   readonly shape: ReadonlySignal<TableShape>;
   /** All that are kept, the last used first; examples are invented and say so. */
   readonly saved: ReadonlySignal<readonly SavedPosition[]>;
-  /** The last one removed, while {@link restore} can bring it back. */
+  /** Ways kept to be played again, which are not laid here: the newest first. */
+  readonly drills: ReadonlySignal<readonly SavedPosition[]>;
+  /** The last one removed, of either, while {@link restore} can bring it back. */
   readonly lastDeleted: ReadonlySignal<SavedPosition | null>;
   /** Why no position can be added, in one line; null where one can. */
   readonly crowded: ReadonlySignal<string | null>;
@@ -129,6 +131,14 @@ export interface ChooseModel extends Gestures {
    * no direct cut, or balls or kit changed since.
    */
   readonly wayToAsk: ReadonlySignal<WayToAsk | null>;
+  /** Whether the way looked at can be kept: the balls lie as they did. */
+  readonly canKeep: ReadonlySignal<boolean>;
+  /** Keeps the way looked at, to be played again. */
+  keepDrill(name: string): CopyResult;
+  /** Counts a try of a kept way that Shot cannot ask; false where it is not there. */
+  logTry(id: string, playerId: string, went: boolean): boolean;
+  /** Takes back the last one of a player. */
+  takeBackTry(id: string, playerId: string): void;
   /** Fills Shot in with the chosen way; false where there is none. */
   sendToShot(): boolean;
   flush(): Promise<void>;

@@ -24,10 +24,12 @@ import type { ChooseModel } from './choose-model';
 import type { ChoosePorts } from './choose-ports';
 import { createChoosing } from './choosing';
 import { createComparing } from './comparing';
+import { createDrillEdits } from './drill-edits';
 import { askedForMost } from './for-most';
 import { createGoalEdits } from './goal-edits';
 import { createKeptPositions } from './kept-positions';
 import { createLayoutEdits } from './layout-edits';
+import { wayLookedAt } from './looked-at';
 import { createPositionEdits } from './position-edits';
 import { positionOnTable } from './position-on-table';
 import { positionShot } from './position-shot';
@@ -115,6 +117,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     speaker: ports.speaker ?? null,
     ask: ports.shot.ask,
   });
+  const lookedAt = wayLookedAt(all, choosing, toLog);
   const compare = () => {
     choosing.choose(null);
     comparing.compare();
@@ -172,7 +175,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
 
   return {
     shape,
-    saved: kept.all,
+    ...createDrillEdits({ kept, open, lookedAt, now, newId }),
     lastDeleted: kept.removed,
     crowded: computed(() => crowded(kept.all.value)),
     open,

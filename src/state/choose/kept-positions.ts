@@ -42,7 +42,7 @@ export function createKeptPositions(ports: Ports): KeptPositions {
     const made = { id: newId(), name, origin, lengthM, widthM, balls: [], goal } as const;
     return { ...made, zone: null, changedAtMs: now() };
   };
-  const first = () => rows.all.peek()[0] ?? blank(FIRST_NAME);
+  const first = () => rows.all.peek().find(({ drill }) => !drill) ?? blank(FIRST_NAME);
   const opened = signal(first());
 
   return {

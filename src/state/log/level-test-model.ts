@@ -135,7 +135,12 @@ export function createLevelTestModel(ports: LevelTestPorts): LevelTestModel {
       if (shot === null) return NO_SHOT;
       return batch(() => {
         const testId = current.peek()?.id ?? newId();
-        const logged = player.log({ ...askedInTest(shot, table.peek().shape), ...became, testId });
+        const logged = player.log({
+          ...askedInTest(shot, table.peek().shape),
+          ...became,
+          testId,
+          drill: null,
+        });
         if (logged.ok) playing.value = 'on';
         return logged;
       });

@@ -18,7 +18,7 @@ import type { ToLog, WhatBecame } from '../player/played-edits';
 import type { Answered } from '../shot-answers';
 
 /** A shot as it was asked, before anything became of it. */
-export type ShotToLog = Omit<ToLog, keyof WhatBecame | 'testId'>;
+export type ShotToLog = Omit<ToLog, keyof WhatBecame | 'testId' | 'drill'>;
 
 /** Where balls lie, and what is meant there. */
 export interface Laid {
@@ -71,7 +71,7 @@ export function askedByWay(asked: RankQuestion, option: Option, spread: KitSprea
   };
 }
 
-/** A shot of the level test on its table. */
+/** A shot of the level test, or of a ladder, on its table. */
 export function askedInTest(level: LevelShot, shape: Laid['shape']): ShotToLog {
   const { shot, target, kit, spread, position: balls, goal, headingRad, line } = level;
   const stroke = strokeOf(shot, line.solvedRad);
@@ -85,7 +85,7 @@ export function askedInTest(level: LevelShot, shape: Laid['shape']): ShotToLog {
   };
 }
 
-function playedPosition(
+export function playedPosition(
   { shape, balls, goal }: Pick<Laid, 'shape' | 'balls' | 'goal'>,
   stroke: Stroke,
   headingRad: number,

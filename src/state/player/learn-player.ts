@@ -35,7 +35,8 @@ export function createLearnPlayer(report: ReportPlayer): LearnPlayer {
       shots: shots.map((played) => {
         const { shot, target, kit, spread, aimRad, result } = played;
         const line = lines.get(shot);
-        const plain = { shot, target, kit, spread, aimRad, result, counts: true };
+        const rest = seenRest(played);
+        const plain = { shot, target, kit, spread, aimRad, result, counts: true, ...rest };
         return line === undefined ? plain : { ...plain, line };
       }),
       ...(candidates && { candidates }),
@@ -53,6 +54,12 @@ export function createLearnPlayer(report: ReportPlayer): LearnPlayer {
     },
     mostTelling: async (of, candidates) => (await ask(of, candidates)).next,
   };
+}
+
+/** Where the cue ball of a drill was to stop, and did. */
+function seenRest({ drill }: PlayedShot): Pick<PlayerJob['shots'][number], 'rest'> {
+  const { rest, stopped } = drill?.rung ?? {};
+  return rest && stopped ? { rest: { ...rest, stopped } } : {};
 }
 
 /**

@@ -33,8 +33,16 @@ export function playerQuestion(
 }
 
 /** A shot keeps what was asked: what became of it alone is ever changed. */
-function lineOf({ id, shot, aimRad, result }: PlayedShot): string {
-  return [id, result, aimRad, shot.distanceM, shot.cutRad, shot.side, shot.speedMps].join(' ');
+function lineOf({ id, shot, aimRad, result, drill }: PlayedShot): string {
+  return [
+    id + (drill?.rung?.stopped ?? ''),
+    result,
+    aimRad,
+    shot.distanceM,
+    shot.cutRad,
+    shot.side,
+    shot.speedMps,
+  ].join(' ');
 }
 
 /** Whether there is nothing to learn from. */

@@ -6,8 +6,10 @@ import { forWords } from '../player/player-words';
 import { tipOf } from '../shot/tip-told';
 import { rangeLine } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
+import { KeepDrill } from './KeepDrill';
 import { tenthsWords } from './pocket-words';
 import { ShareWay } from './ShareWay';
+import { pocketWords } from './table-words';
 import {
   keptShare,
   leadLabel,
@@ -66,7 +68,8 @@ function RangeLine({ app, kept }: { app: Models<'choose' | 'player'>; kept: numb
 }
 
 /** Under the table: where the cue ball ends, and the way to the aim. */
-export function WayFan({ app: { choose, router }, way }: Props) {
+export function WayFan({ app, way }: Props) {
+  const { choose, router } = app;
   const plays = choose.fan.value;
   const isStale = choose.toLog.value === null;
   return (
@@ -106,6 +109,7 @@ export function WayFan({ app: { choose, router }, way }: Props) {
           Log
         </button>
         <ShareWay router={router} isOff={isStale} />
+        <KeepDrill app={app} name={keptName(app, way)} />
         {isStale && (
           <button type="button" class="button button-primary" onClick={() => choose.compare()}>
             Compare again
@@ -114,4 +118,10 @@ export function WayFan({ app: { choose, router }, way }: Props) {
       </div>
     </section>
   );
+}
+
+/** "3 far right: outside, soft, roll". */
+function keptName({ choose }: Props['app'], way: RankedWay): string {
+  const { ball, pocket } = choose.open.value.goal;
+  return `${ball} ${pocket === null ? '' : pocketWords(pocket)}: ${wayName(way)}`;
 }

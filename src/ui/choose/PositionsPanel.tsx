@@ -1,13 +1,12 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
 import type { EditResult } from '../../state/edit-result';
 import type { SavedPosition } from '../../store/saved-position';
 import type { Models } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
-import { NameField } from '../kit/NameField';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
+import { PositionName } from './PositionName';
 import { PositionPicture } from './PositionPicture';
 import './PositionsPanel.css';
 
@@ -16,6 +15,7 @@ export function PositionsPanel({ app }: { app: Models<'choose' | 'router'> }) {
   const { choose, router } = app;
   const problem = useSignal('');
   const deleted = choose.lastDeleted.value;
+  const isOther = Boolean(deleted?.drill);
   const tell = (result: EditResult) => {
     problem.value = result.ok ? '' : result.problem;
     return result.ok;
@@ -35,7 +35,7 @@ export function PositionsPanel({ app }: { app: Models<'choose' | 'router'> }) {
         New position
       </button>
       <DeletedNews
-        words={deleted ? `${deleted.name} is deleted.` : ''}
+        words={deleted && !isOther ? `${deleted.name} is deleted.` : ''}
         onPutBack={() => tell(choose.restore())}
       />
       <output class="place-problem">{problem.value || choose.crowded.value}</output>
@@ -99,36 +99,4 @@ function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
 function positionNote({ origin, balls }: SavedPosition): string {
   const count = `${balls.length} ${balls.length === 1 ? 'ball' : 'balls'}`;
   return origin === 'invented' ? `an invented example, ${count}` : count;
-}
-
-interface NameProps {
-  readonly position: SavedPosition;
-  /** Puts the field away; says why not where the name cannot be used. */
-  onRename(name: string): EditResult;
-}
-
-/** A name to type, as many lines high as it needs. */
-function PositionName({ position: { name }, onRename }: NameProps) {
-  const area = useRef<HTMLTextAreaElement>(null);
-  useEffect(() => area.current?.select(), []);
-  return (
-    <NameField class="record-name position-name" onRename={onRename}>
-      {(field, rename) => (
-        <textarea
-          {...field}
-          ref={area}
-          rows={1}
-          autocomplete="off"
-          enterkeyhint="done"
-          value={name}
-          onKeyDown={(event) => {
-            if (event.key !== 'Enter') return;
-            event.preventDefault();
-            event.currentTarget.blur();
-          }}
-          onBlur={(event) => rename(event.currentTarget.value.replace(/\s+/g, ' '))}
-        />
-      )}
-    </NameField>
-  );
 }

@@ -11,6 +11,8 @@ interface Props {
   /** The figure that tells it from the others, and what it is of. */
   readonly figure?: readonly [string, string];
   readonly isChosen: boolean;
+  /** The panel that a tap opens, for the focus to come back to; left out: it chooses. */
+  readonly opens?: string;
   readonly actions: readonly RecordActionSpec[];
   /** Between the name and what can be done. */
   readonly children?: ComponentChildren;
@@ -28,7 +30,8 @@ export function RecordRow(props: Props) {
       <button
         type="button"
         class={picture ? 'record-choose has-picture' : 'record-choose'}
-        aria-pressed={isChosen}
+        aria-pressed={props.opens === undefined ? isChosen : undefined}
+        data-opens={props.opens}
         onClick={() => onChoose()}
       >
         {picture}

@@ -168,6 +168,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   cueBall: 'where the cue ball stopped',
   asMeant: 'struck as meant or not',
   testId: 'its test',
+  drill: 'what it practised',
 };
 
 const TRIAL_LABELS = Object.fromEntries(

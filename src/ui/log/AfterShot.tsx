@@ -34,7 +34,7 @@ export function AfterShot({ app, asked }: Props) {
           logged={logged}
           onLog={(became) => {
             if (asked === null) return;
-            const made = player.log({ ...asked, ...became, testId: null });
+            const made = player.log({ ...asked, ...became, testId: null, drill: null });
             if (made.ok) ids.value = [...ids.value, made.id];
             isNext.value = !made.ok && isNext.value;
             problem.value = made.ok ? '' : made.problem;

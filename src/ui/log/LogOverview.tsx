@@ -3,6 +3,7 @@ import { HelpLinks } from '../HelpLinks';
 import { AskOnce } from '../player/AskOnce';
 import { knownWords } from '../player/learnt-words';
 import { LogList } from './LogList';
+import { practiceStanding } from './practice-words';
 import { testStanding } from './test-words';
 import { WhoseLog } from './WhoseLog';
 import '../kit/KitLists.css';
@@ -34,6 +35,17 @@ export function LogOverview({
       <button type="button" class="shelf-row" data-opens="test" onClick={() => router.open('test')}>
         <b>Level test</b>{' '}
         <span class="shelf-effect">{testStanding(log.test.tests.value, nowMs())}</span>
+        <span class="shelf-arrow" aria-hidden="true">
+          ›
+        </span>
+      </button>
+      <button
+        type="button"
+        class="shelf-row"
+        data-opens="practice"
+        onClick={() => router.open('practice')}
+      >
+        <b>Practice</b> <span class="shelf-effect">{practiceStanding(log.practice, nowMs())}</span>
         <span class="shelf-arrow" aria-hidden="true">
           ›
         </span>

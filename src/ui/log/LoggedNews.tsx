@@ -36,6 +36,10 @@ export function LoggedNews({ app: { player }, logged, problem, onUndone }: Props
 }
 
 function loggedWords(shot: PlayedShot): string {
-  const beside = besideWords({ ...shot, testId: null });
+  const beside = besideWords({
+    ...shot,
+    testId: null,
+    drill: shot.drill?.rung ? shot.drill : null,
+  });
   return [resultWords(shot).toLowerCase(), ...(beside === '' ? [] : [beside])].join(', ');
 }

@@ -1,3 +1,4 @@
+import type { Stopped } from '../../engine/player/known-player';
 import type { Result } from '../../engine/player/shot-line';
 import type { PlayedShot } from '../../store/player';
 import { RESULT_WORDS, resultsOf } from './log-words';
@@ -11,8 +12,16 @@ interface Props {
   readonly isScratched: boolean;
   /** Whether there is nothing to be said just now: the buttons keep their place. */
   readonly isWaiting?: boolean;
-  onResult(result: Result): void;
+  /** Where the cue ball stopped, on the buttons of a ball that went; left out: it may stop anywhere. */
+  readonly stops?: readonly (readonly [Stopped, string])[];
+  onResult(result: Result, stopped: Stopped | null): void;
   onScratched(isScratched: boolean): void;
+}
+
+interface OneButton {
+  readonly one: Result;
+  readonly stopped: Stopped | null;
+  readonly words: string;
 }
 
 /** What became of a shot, one tap each; apart from them, whether the cue ball fell. */
@@ -21,25 +30,31 @@ export function ResultButtons({
   result,
   isScratched,
   isWaiting = false,
+  stops = [],
   onResult,
   onScratched,
 }: Props) {
   const usual = resultsOf(shot);
   const results = result === null || usual.includes(result) ? usual : [...usual, result];
+  const buttons = results.flatMap((one): readonly OneButton[] =>
+    one === 'went' && stops.length > 0
+      ? stops.map(([stopped, words]) => ({ one, stopped, words }))
+      : [{ one, stopped: null, words: RESULT_WORDS[one] }],
+  );
   return (
     <div class="outcome">
-      <fieldset class="result-buttons">
+      <fieldset class={stops.length > 0 ? 'result-buttons has-stops' : 'result-buttons'}>
         <legend class="visually-hidden">What became of it</legend>
-        {results.map((one) => (
+        {buttons.map(({ one, stopped, words }) => (
           <button
-            key={one}
+            key={words}
             type="button"
             class="button"
             aria-pressed={one === result}
             aria-disabled={isWaiting}
-            onClick={() => !isWaiting && onResult(one)}
+            onClick={() => !isWaiting && onResult(one, stopped)}
           >
-            <ResultMark result={one} /> <span>{RESULT_WORDS[one]}</span>
+            <ResultMark result={one} /> <span>{words}</span>
           </button>
         ))}
       </fieldset>

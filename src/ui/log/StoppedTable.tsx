@@ -2,7 +2,6 @@ import { useComputed } from '@preact/signals';
 import { heldOnBed } from '../../diagram/held-on-bed';
 import { ballSize } from '../../diagram/table-balls';
 import { layOutTable, stepOnTable } from '../../diagram/table-map';
-import type { BallName } from '../../engine/lie/position';
 import type { Point } from '../../engine/table/point';
 import { shapeOf } from '../../state/table-in-play';
 import type { PlayedShot } from '../../store/player';
@@ -10,6 +9,7 @@ import type { Models } from '../app-models';
 import { spotWords } from '../choose/table-words';
 import { PlainTable } from '../PlainTable';
 import { useCanvas } from '../use-canvas';
+import { NamedDot } from './NamedDot';
 import './StoppedTable.css';
 
 interface Props {
@@ -28,39 +28,6 @@ const KEYS: Readonly<Record<string, readonly [right: number, up: number]>> = {
 /** Of the table's length: a quarter of a diamond, and with Shift half of one. */
 const STEP_SHARE = 1 / 32;
 const LONG_STEP_SHARE = 1 / 16;
-/** Of a ball's radius: how high its number is, and the cue ball's dot. */
-const NUMBER = 1.2;
-const DOT = 0.3;
-
-interface BallBeforeProps {
-  readonly name: BallName;
-  readonly at: Point;
-  readonly radiusPx: number;
-}
-
-/** Where a ball lay before the shot: by its number, the cue ball by its dot. */
-function BallBefore({ name, at: { x, y }, radiusPx }: BallBeforeProps) {
-  const highPx = NUMBER * radiusPx;
-  return (
-    <>
-      <circle class="stopped-before" cx={x} cy={y} r={radiusPx} />
-      {name === 'cue' ? (
-        <circle class="plain-dot" cx={x} cy={y} r={DOT * radiusPx} />
-      ) : (
-        <text
-          class="stopped-number"
-          text-anchor="middle"
-          x={x}
-          y={y + 0.35 * highPx}
-          font-size={highPx}
-        >
-          {name}
-        </text>
-      )}
-    </>
-  );
-}
-
 /** Where the cue ball stopped: a tap on the table, or the arrow keys. */
 export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
   const [holder, canvas] = useCanvas();
@@ -112,7 +79,13 @@ export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
         >
           <PlainTable shape={shape} map={map} endTextPx={canvas.value.textPx}>
             {position?.balls.map(({ name, ...spot }) => (
-              <BallBefore key={name} name={name} at={map.toPoint(spot)} radiusPx={radiusPx} />
+              <NamedDot
+                key={name}
+                class="stopped-before"
+                name={name}
+                at={map.toPoint(spot)}
+                radiusPx={radiusPx}
+              />
             ))}
             {stopped && (
               <>

@@ -1,3 +1,4 @@
+import type { Stopped } from '../../engine/player/known-player';
 import type { Result } from '../../engine/player/shot-line';
 import type { PlayedShot } from '../../store/player';
 import type { Preferences } from '../../store/records';
@@ -73,12 +74,21 @@ export function shotLine(
   ].join(', ');
 }
 
+const STOP_WORDS: Readonly<Record<Stopped, string>> = {
+  in: 'stopped on the spot',
+  short: 'stopped short of the spot',
+  long: 'rolled past the spot',
+};
+
 /** What else was said of a shot: "scratched", "not as meant"; may be empty. */
-export function besideWords({ scratched, asMeant, testId }: PlayedShot): string {
+export function besideWords({ scratched, asMeant, testId, drill }: PlayedShot): string {
+  const stopped = drill?.rung?.stopped;
   const parts = [
+    ...(stopped ? [STOP_WORDS[stopped]] : []),
     ...(scratched ? ['scratched'] : []),
     ...(asMeant ? [] : ['not as meant, not learnt from']),
     ...(testId === null ? [] : ['level test']),
+    ...(drill === null ? [] : ['practice']),
   ];
   return parts.join(', ');
 }

@@ -3,7 +3,7 @@ import { DEFAULT_DESK } from '../../../src/store/default-desk';
 import { DEMO_CATALOGUE } from '../../../src/store/demo-catalogue';
 import type { Cue } from '../../../src/store/records';
 import { CURVE_ATTEMPT, LATER_ATTEMPT } from '../invented-attempts';
-import { LAID_SHOT, NEWCOMER, PLAIN_SHOT, STUDENT } from '../invented-players';
+import { DRILL_SHOT, LAID_SHOT, NEWCOMER, PLAIN_SHOT, STUDENT } from '../invented-players';
 import { BANK_POSITION, LATER_POSITION } from '../invented-positions';
 
 /** An invented cue with a past. */
@@ -32,7 +32,7 @@ export const CONTENTS: Contents = {
   attempts: [CURVE_ATTEMPT, LATER_ATTEMPT],
   positions: [LATER_POSITION, BANK_POSITION],
   players: [STUDENT, NEWCOMER],
-  played: [LAID_SHOT, PLAIN_SHOT],
+  played: [LAID_SHOT, PLAIN_SHOT, DRILL_SHOT],
   setAside: [
     { store: 'cues', raw: { ...MY_CUE, massRatio: Number.NaN }, reason: 'repaired' },
     { store: 'desk', raw: 'scribble', reason: 'not-a-record' },

@@ -5,9 +5,10 @@ import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
+import { KeepDrill } from '../KeepDrill';
 import { tenthsWords } from '../pocket-words';
 import { ShareWay } from '../ShareWay';
-import { capitalised } from '../table-words';
+import { capitalised, pocketWords } from '../table-words';
 import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
 import { fallWords, kindWords } from './kind-words';
@@ -117,7 +118,8 @@ function Room({ app, way: { told }, awayM }: Props & { readonly awayM: number })
 }
 
 /** Back to the list, and on to the aim. */
-function WaysOn({ app: { choose, router }, way }: Props) {
+function WaysOn({ app, way }: Props) {
+  const { choose, router } = app;
   const { all } = choose;
   const isMoved = all.isMoved.value;
   const aim = () => {
@@ -151,6 +153,7 @@ function WaysOn({ app: { choose, router }, way }: Props) {
         </button>
       )}
       {way.told.shot !== null && <ShareWay router={router} isOff={isMoved} />}
+      <KeepDrill app={app} name={keptName(way)} />
       {isMoved && (
         <button type="button" class="button button-primary" onClick={() => all.look()}>
           Look again
@@ -188,4 +191,9 @@ function AsLaid({ app, way }: Props) {
       </div>
     </section>
   );
+}
+
+/** "3 far right, bank off the left rail". */
+function keptName({ told: { goal } }: ShownWay): string {
+  return `${goal.ball} ${pocketWords(goal.pocket)}, ${kindWords(goal, false)}`;
 }

@@ -177,6 +177,21 @@ describe('a way that is looked at', () => {
     expect(router.route.value.place).toBe('shot');
   });
 
+  it('is kept to be practised by one tap, as it lies, and leads there by another', async () => {
+    const { choose, router } = await look();
+    const way = choose.chosen.value;
+    press('Keep');
+    await expect.poll(() => choose.drills.value.length).toBe(1);
+    const [kept] = choose.drills.value;
+    expect(kept).toMatchObject({ balls: choose.open.value.balls, goal: choose.open.value.goal });
+    expect(kept?.drill).toMatchObject({ kind: 'direct', tries: [] });
+    expect(kept?.drill?.stroke.speedMps).toBe(way?.option.stroke.speedMps);
+    expect(kept?.name).toMatch(/^3 far right: /);
+    expect(choose.saved.value.map(({ id }) => id)).not.toContain(kept?.id);
+    (await screen.findByRole('button', { name: 'Practise' })).click();
+    expect(router.route.value).toEqual({ place: 'log', panel: `practice/${kept?.id}` });
+  });
+
   it('names each path by the letter of its line', async () => {
     const { container } = await look();
     const letters = [...container.querySelectorAll('.fan-end text')].map((one) => one.textContent);

@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import { cleanup, render, screen } from '@testing-library/preact';
+import type { RungJob } from '../../../../src/engine/player/drill-shots';
 import type { PlayerJob } from '../../../../src/engine/player/player-report';
 import { createChooseModel } from '../../../../src/state/choose/create-choose-model';
 import { createKitInPlay } from '../../../../src/state/kit-in-play';
@@ -7,6 +8,7 @@ import { createKitModel } from '../../../../src/state/kit-model';
 import { createLogModel } from '../../../../src/state/log/log-model';
 import { DEMO_CATALOGUE } from '../../../../src/store/demo-catalogue';
 import type { PlayedShot } from '../../../../src/store/player';
+import type { SavedPosition } from '../../../../src/store/saved-position';
 import type { AppModels } from '../../../../src/ui/app-models';
 import { ChoosePlace } from '../../../../src/ui/choose/ChoosePlace';
 import { AfterAim } from '../../../../src/ui/log/AfterAim';
@@ -18,6 +20,7 @@ import { pictureHand } from '../../../../src/ui/shot/picture-hand';
 import { ShotPlace } from '../../../../src/ui/shot/ShotPlace';
 import { WhyPanel } from '../../../../src/ui/shot/WhyPanel';
 import type { Work } from '../../../../src/worker/engine-pool';
+import type { DrillsJob } from '../../../../src/worker/engine-work';
 import { holdLater } from '../../state/choose/held-later';
 import { inventedWork } from '../../state/choose/invented-work';
 import { KNOWN } from '../../state/choose/open-choose';
@@ -32,13 +35,34 @@ const report = async (job: PlayerJob) => ({
   next: job.candidates?.length ? 0 : null,
 });
 
-const work = (async (name: string) => {
-  if (name !== 'level') throw new Error(`${name} is not asked of it`);
-  return inventedLevel(20);
+const SPOT = { xM: 0.3175, yM: 0.9525, radiusM: 0.0572, low: -0.1, high: 0.1 };
+const GAINS = { line: 0.142, speed: 0.03, kit: 0.011 };
+
+/** Invented: the first shot of all that is not to be left out, made as often as is asked for. */
+const ANSWERS: Readonly<Record<string, (job: never) => unknown>> = {
+  level: () => inventedLevel(20),
+  drills: ({ theme }: DrillsJob) =>
+    inventedLevel(20).map((shot) => ({
+      ...shot,
+      room: 0.01,
+      rest: theme === 'speed' ? SPOT : null,
+    })),
+  rung: ({ not, chance }: RungJob) => ({ at: not.includes(0) ? 1 : 0, chance }),
+  limits: () => ({ share: 0.6, gains: GAINS, shots: 10, isOwn: false }),
+};
+
+const work = (async (name: string, job: never) => {
+  const answer = ANSWERS[name];
+  if (answer === undefined) throw new Error(`${name} is not asked of it`);
+  return answer(job);
 }) as Work;
 
 /** Shot, Choose or Log at an address, over a store in memory, with these shots played before. */
-export async function openLog(hash: string, played: readonly PlayedShot[] = []) {
+export async function openLog(
+  hash: string,
+  played: readonly PlayedShot[] = [],
+  positions: readonly SavedPosition[] = [CUT],
+) {
   cleanup();
   history.replaceState(null, '', hash);
   const opened = await openPlayer({ report, played });
@@ -47,7 +71,7 @@ export async function openLog(hash: string, played: readonly PlayedShot[] = []) 
   const shot = openShot({}, {}, { desk }).model;
   const choose = createChooseModel({
     store,
-    positions: [CUT],
+    positions,
     table: kit.current.tables,
     knowledge: signal(KNOWN),
     player,
@@ -64,6 +88,10 @@ export async function openLog(hash: string, played: readonly PlayedShot[] = []) 
     knowledge: signal(KNOWN),
     table: kit.current.tables,
     work,
+    later: (does) => {
+      does();
+      return () => {};
+    },
   });
   const router = createRouter(window);
   const nowMs = () => 1_797_000_500_000;

@@ -142,6 +142,24 @@ describe('a way that is opened', () => {
     return opened;
   }
 
+  it('is kept as laid, with all that happens on the way, while the balls lie so', async () => {
+    const { choose } = await look('bank');
+    const told = choose.all.chosen.value?.told;
+    press('Keep');
+    await expect.poll(() => choose.drills.value.length).toBe(1);
+    const [kept] = choose.drills.value;
+    expect(kept?.drill).toMatchObject({ kind: 'bank', via: told?.goal.via });
+    expect(kept?.drill?.stroke.aimRad).toBeCloseTo(
+      (told?.headingRad ?? 0) + (told?.option.stroke.aimRad ?? 0),
+      12,
+    );
+    expect(kept?.name).toBe('3 far right, bank off the left rail');
+    choose.remove(kept?.id ?? '');
+    choose.nudge('cue', 0.05, 0);
+    await expect.poll(() => screen.queryByRole('button', { name: 'Keep' })).toBeNull();
+    expect(choose.keepDrill('Too late').ok).toBe(false);
+  });
+
   it('draws the fan and the other balls’ paths, and tells the room for error', async () => {
     const { container } = await look('bank');
     expect(container.querySelectorAll('.fan-path')).toHaveLength(5);

@@ -1,0 +1,76 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { directCut } from '../../engine/goal/goal';
+import { MOST_TRIES } from '../../store/parse-drill';
+import type { SavedPosition } from '../../store/saved-position';
+import { copyName } from '../../store/shelf-changes';
+import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
+import { crowded } from '../crowded';
+import { typedName } from '../typed-name';
+import type { ChooseModel } from './choose-model';
+import type { KeptPositions } from './kept-positions';
+import type { LookedAt } from './looked-at';
+
+export type DrillEdits = Pick<
+  ChooseModel,
+  'saved' | 'drills' | 'canKeep' | 'keepDrill' | 'logTry' | 'takeBackTry'
+>;
+
+export interface DrillEditsPorts {
+  readonly kept: KeptPositions;
+  /** The position as it lies on the table. */
+  readonly open: ReadonlySignal<SavedPosition>;
+  /** Null where there is none, or the balls lie otherwise since. */
+  readonly lookedAt: ReadonlySignal<LookedAt | null>;
+  readonly now: () => number;
+  readonly newId: () => string;
+}
+
+/** Ways kept to be played again, beside the positions; every change is kept at once. */
+export function createDrillEdits(ports: DrillEditsPorts): DrillEdits {
+  const { kept, open, lookedAt, now, newId } = ports;
+  return {
+    saved: computed(() => kept.all.value.filter(({ drill }) => !drill)),
+    drills: computed(() => kept.all.value.filter(({ drill }) => drill)),
+    canKeep: computed(() => lookedAt.value !== null),
+    keepDrill(name) {
+      const way = lookedAt.peek();
+      if (way === null) return { ok: false, problem: CHOOSE_PROBLEMS.outOfDate };
+      const problem = crowded(kept.all.peek());
+      if (problem !== null) return { ok: false, problem };
+      const named = typedName(name);
+      if (!named.ok) return named;
+      const names = kept.all.peek().map((one) => one.name);
+      const { kind, ball, pocket, via } = way.goal;
+      const id = newId();
+      const { lengthM, widthM, balls } = open.peek();
+      kept.put({
+        id,
+        name: names.includes(named.name) ? copyName(named.name, names) : named.name,
+        origin: 'by-hand',
+        lengthM,
+        widthM,
+        balls,
+        goal: directCut(ball, pocket),
+        zone: null,
+        drill: { kind, via, stroke: way.stroke, tries: [] },
+        changedAtMs: now(),
+      });
+      return { ok: true, id };
+    },
+    logTry(id, playerId, went) {
+      const row = kept.find(id);
+      if (!row?.drill) return false;
+      const one = { playerId, atMs: now(), went };
+      const tries = [...row.drill.tries, one].slice(-MOST_TRIES);
+      kept.put({ ...row, drill: { ...row.drill, tries }, changedAtMs: now() });
+      return true;
+    },
+    takeBackTry(id, playerId) {
+      const row = kept.find(id);
+      if (!row?.drill) return;
+      const last = row.drill.tries.filter((one) => one.playerId === playerId).at(-1);
+      const tries = row.drill.tries.filter((one) => one !== last);
+      kept.put({ ...row, drill: { ...row.drill, tries }, changedAtMs: now() });
+    },
+  };
+}

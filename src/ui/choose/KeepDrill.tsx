@@ -1,0 +1,35 @@
+import { useSignal } from '@preact/signals';
+import type { LaterModels, Models } from '../app-models';
+
+interface Props {
+  readonly app: Models<'router'> & LaterModels<'choose'>;
+  /** What it is called until somebody says otherwise. */
+  readonly name: string;
+}
+
+/** A name has room for no more. */
+const LONGEST = 60;
+
+/** Keeps the way looked at, to be played again: a tap more leads to where it is. */
+export function KeepDrill({ app: { choose, router }, name }: Props) {
+  const keptId = useSignal('');
+  const problem = useSignal('');
+  const isKept = choose.drills.value.some(({ id }) => id === keptId.value);
+  const keep = () => {
+    const kept = choose.keepDrill(name.slice(0, LONGEST));
+    keptId.value = kept.ok ? kept.id : '';
+    problem.value = kept.ok ? '' : kept.problem;
+  };
+  if (!isKept && !choose.canKeep.value) return null;
+  const practise = () => router.visit('log', `practice/${keptId.value}`);
+  return (
+    <>
+      <button type="button" class="button" onClick={isKept ? practise : keep}>
+        {isKept ? 'Practise' : 'Keep'}
+      </button>
+      <output class={problem.value === '' ? 'visually-hidden' : ''}>
+        {problem.value || (isKept && 'Kept, in Log under Practice.')}
+      </output>
+    </>
+  );
+}

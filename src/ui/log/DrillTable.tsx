@@ -1,0 +1,52 @@
+import { useComputed } from '@preact/signals';
+import { layOutDrill } from '../../diagram/drill-view';
+import { layOutTable } from '../../diagram/table-map';
+import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
+import type { Models } from '../app-models';
+import { PlainTable } from '../PlainTable';
+import { useCanvas } from '../use-canvas';
+import { NamedDot } from './NamedDot';
+import './StoppedTable.css';
+
+interface Props {
+  readonly app: Models<'log'>;
+  readonly drill: DrillPosition;
+  readonly laid: LaidDrill;
+}
+
+/** Where the balls of a kept way lie on the table in play, and where the cue points. */
+export function DrillTable({ app: { log }, drill, laid }: Props) {
+  const [holder, canvas] = useCanvas();
+  const shape = log.practice.shape.value;
+  const map = useComputed(() => layOutTable(log.practice.shape.value, canvas.value)).value;
+  const isDirect = drill.drill.kind === 'direct';
+  const view = layOutDrill(laid.position, isDirect ? null : laid.stroke.aimRad, shape, map);
+  const { widthPx, heightPx } = canvas.value;
+  return (
+    <div ref={holder} class="test-table">
+      <svg
+        role="img"
+        aria-label={`From above: ${laid.position.balls.length} balls as they are to lie, and ${
+          isDirect ? 'the way into the pocket' : 'the line that the cue points along'
+        }`}
+        width={widthPx}
+        height={heightPx}
+        viewBox={`0 0 ${widthPx} ${heightPx}`}
+      >
+        <PlainTable shape={shape} map={map} endTextPx={canvas.value.textPx}>
+          <path class={isDirect ? 'plain-line' : 'drill-aim'} d={view.path} />
+          {view.ring && <circle class="test-ring" {...view.ring} />}
+          {view.balls.map(({ name, ...at }) => (
+            <NamedDot
+              key={name}
+              class={name === 'cue' ? 'plain-cue-ball' : 'plain-ball'}
+              name={name}
+              at={at}
+              radiusPx={view.radiusPx}
+            />
+          ))}
+        </PlainTable>
+      </svg>
+    </div>
+  );
+}

@@ -1,0 +1,131 @@
+import { useComputed, useSignal } from '@preact/signals';
+import { railPoint } from '../../diagram/rail-point';
+import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
+import { speedWord } from '../../units/speed-word';
+import type { Models } from '../app-models';
+import { fallWords } from '../choose/all-ways/kind-words';
+import { railPointWords } from '../choose/all-ways/rail-words';
+import { capitalised } from '../choose/table-words';
+import { RAISED_LINE, strokeWords } from '../choose/way-words';
+import { PanelHeader } from '../kit/PanelHeader';
+import { tipOf } from '../shot/tip-told';
+import { DrillTable } from './DrillTable';
+import { kindOf } from './KeptDrills';
+import { tallyWords } from './practice-words';
+import { ResultMark } from './ResultMark';
+import { TrySheet } from './TrySheet';
+
+interface Props {
+  readonly app: Models<'player' | 'log' | 'shot' | 'desk' | 'router'>;
+  readonly drill: DrillPosition;
+}
+
+interface LaidProps extends Props {
+  readonly laid: LaidDrill;
+}
+
+/** A way that was kept: where all lies, how it is struck, and what became of each try. */
+export function KeptDrillPanel({ app, drill }: Props) {
+  const { kept } = app.log.practice;
+  const laid = useComputed(() => kept.lay(kept.find(drill.id) ?? drill)).value;
+  const { asked } = laid;
+  return (
+    <>
+      <PanelHeader router={app.router} title={drill.name} />
+      {asked === null ? (
+        <CountSheet app={app} drill={drill} laid={laid} />
+      ) : (
+        <TrySheet
+          app={app}
+          table={<DrillTable app={app} drill={drill} laid={laid} />}
+          shot={asked.shot}
+          isWaiting={false}
+          problem={null}
+          words={() => <Words app={app} drill={drill} laid={laid} />}
+          log={(became) => kept.log(drill, asked, became)}
+        />
+      )}
+    </>
+  );
+}
+
+/** Of a way that Shot cannot ask nothing is learnt: whether it went is counted. */
+function CountSheet({ app, drill, laid }: LaidProps) {
+  const { kept } = app.log.practice;
+  const { id } = app.player.inPlay.value;
+  // Those of another day are not taken back by a stray tap.
+  const here = useSignal(0);
+  const count = (went: boolean) => {
+    if (kept.count(drill, went).ok) here.value += 1;
+  };
+  const last = drill.drill.tries.filter(({ playerId }) => playerId === id).at(-1);
+  return (
+    <div class="test-shot">
+      <DrillTable app={app} drill={drill} laid={laid} />
+      <div class="test-side">
+        <div class="test-words">
+          <Words app={app} drill={drill} laid={laid} />
+        </div>
+        <output class="undo-delete">
+          {last && here.value > 0 && (
+            <>
+              <span>Counted: {last.went ? 'went' : 'missed'}.</span>
+              <button
+                type="button"
+                class="button"
+                onClick={() => {
+                  kept.takeBack(drill.id);
+                  here.value -= 1;
+                }}
+              >
+                <span aria-hidden="true">↶</span> Undo
+              </button>
+            </>
+          )}
+        </output>
+      </div>
+      {drill.drill.kind !== 'direct' && (
+        <fieldset class="outcome result-buttons is-pair">
+          <legend class="visually-hidden">What became of it</legend>
+          <button type="button" class="button" onClick={() => count(true)}>
+            <ResultMark result="went" /> <span>Went</span>
+          </button>
+          <button type="button" class="button" onClick={() => count(false)}>
+            <ResultMark result="left" /> <span>Missed</span>
+          </button>
+        </fieldset>
+      )}
+    </div>
+  );
+}
+
+function Words({ app, drill, laid: { position, stroke, problem } }: LaidProps) {
+  const { ball, pocket } = drill.goal;
+  const cueBall = position.balls.find(({ name }) => name === 'cue');
+  const { practice } = app.log;
+  const struck = strokeWords({ option: { stroke } }, app.shot.speedScale.value, tipOf(app));
+  return (
+    <>
+      {ball !== null && pocket !== null && (
+        <p>
+          <b>{fallWords({ ball, pocket })}</b>, {kindOf(drill)}.
+        </p>
+      )}
+      {cueBall && drill.drill.kind !== 'direct' && (
+        <p>
+          Point the cue at {railPointWords(railPoint(cueBall, stroke.aimRad, practice.shape.value))}
+          .
+        </p>
+      )}
+      <p>
+        {capitalised(speedWord(stroke.speedMps))}: {struck}.
+      </p>
+      {stroke.elevationRad > RAISED_RAD && <p class="way-warning">▲ {RAISED_LINE}</p>}
+      {problem && <p>{problem}</p>}
+      <p class="place-note">{capitalised(tallyWords(practice.kept.tally(drill)))}.</p>
+    </>
+  );
+}
+
+/** From so much on a cue is called raised. */
+const RAISED_RAD = 0.175;

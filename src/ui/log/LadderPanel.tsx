@@ -1,0 +1,97 @@
+import { useEffect } from 'preact/hooks';
+import type { Theme } from '../../engine/player/drill-shot';
+import { isMade, SET_OF } from '../../state/log/ladders';
+import type { LaidRung } from '../../state/log/practice-model';
+import { speedWord } from '../../units/speed-word';
+import type { Models } from '../app-models';
+import { tellingOf } from '../chance-telling';
+import { tenthsWords } from '../choose/pocket-words';
+import { capitalised, pocketWords } from '../choose/table-words';
+import { PanelHeader } from '../kit/PanelHeader';
+import { tipOf } from '../shot/tip-told';
+import { tipInWords } from '../shot/tip-words';
+import { PlacedBalls } from './PlacedBalls';
+import { reachWords, STOP_BUTTONS, setWords, THEME_WORDS } from './practice-words';
+import { TestTable } from './TestTable';
+import { TrySheet } from './TrySheet';
+import { crossingWords } from './test-words';
+import { useLast } from './use-last';
+
+type App = Models<'player' | 'log' | 'shot' | 'desk' | 'router'>;
+
+interface Props {
+  readonly app: App;
+  readonly theme: Theme;
+}
+
+/** One shot of a ladder: where the balls lie, and what became of each try. */
+export function LadderPanel({ app, theme }: Props) {
+  const { practice } = app.log;
+  useEffect(() => practice.play(theme), [practice, theme]);
+  const next = practice.next.value;
+  const shown = useLast(next);
+  const { set, lastSet, lastStep } = practice.ladders.value[theme];
+  const title = `${THEME_WORDS[theme][0]}: try ${set.length + 1} of ${SET_OF}`;
+  const at = shown?.asked.position;
+  return (
+    <>
+      <PanelHeader router={app.router} title={title} />
+      {!shown || !at ? (
+        <p role="status">{practice.problem.value ?? 'Working out the first shot…'}</p>
+      ) : (
+        <TrySheet
+          app={app}
+          table={
+            <TestTable
+              app={app}
+              shot={{ position: at.balls, goal: at.goal, kit: shown.asked.kit }}
+              rest={shown.rung.rest}
+            />
+          }
+          shot={shown.asked.shot}
+          isWaiting={next === null}
+          problem={practice.problem.value}
+          {...(shown.rung.rest && { stops: STOP_BUTTONS })}
+          words={(logged) => (
+            <>
+              {logged && set.length === 0 && lastSet.length > 0 && (
+                <p>{setWords(lastSet.filter(isMade).length, lastSet.length, lastStep)}</p>
+              )}
+              {next ? <RungWords app={app} rung={next} /> : <p>Working out the next shot…</p>}
+            </>
+          )}
+          log={practice.answer}
+        />
+      )}
+    </>
+  );
+}
+
+function RungWords({ app, rung: { asked, rung } }: { app: App; rung: LaidRung }) {
+  const { position, shot, kit } = asked;
+  if (position === null) return null;
+  const { balls, goal } = position;
+  const shape = app.log.practice.shape.value;
+  const { unit, scale } = tipOf(app);
+  const telling = tellingOf(app);
+  const { rest, chance } = rung;
+  const often = tenthsWords(chance, telling);
+  return (
+    <>
+      <PlacedBalls shape={shape} position={balls} goal={goal} />
+      <p>
+        <b>{capitalised(pocketWords(goal.pocket))}</b> pocket, {speedWord(shot.speedMps)},{' '}
+        {tipInWords(shot, unit, scale)}.
+      </p>
+      {rest && (
+        <p>
+          <b>Cue ball to stop</b> within {reachWords(rest.radiusM / (2 * kit.ballRadiusM))} of{' '}
+          {crossingWords(rest, shape)}.
+        </p>
+      )}
+      <p class="place-note">
+        {telling === 'figures' ? `About ${often} for you` : `For most: ${often}`}.
+      </p>
+    </>
+  );
+}

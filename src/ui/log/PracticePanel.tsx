@@ -1,0 +1,77 @@
+import { useEffect } from 'preact/hooks';
+import type { Theme } from '../../engine/player/drill-shot';
+import type { Models } from '../app-models';
+import { PanelHeader } from '../kit/PanelHeader';
+import { AskOnce } from '../player/AskOnce';
+import { KeptDrills } from './KeptDrills';
+import { LimitBars } from './LimitBars';
+import { PracticeDays } from './PracticeDays';
+import { ladderWords, limitsInOrder, THEME_OF, THEME_WORDS } from './practice-words';
+import './Practice.css';
+
+type App = Models<'player' | 'log' | 'choose' | 'kit' | 'nowMs' | 'router'>;
+
+const THEMES: readonly Theme[] = ['line', 'speed', 'side'];
+
+/** What limits whoever plays, ladders of shots for it, and ways kept to be played again. */
+export function PracticePanel({ app }: { app: App }) {
+  const { log, player, router } = app;
+  const { practice } = log;
+  useEffect(() => practice.weigh(), [practice]);
+  const limits = practice.limits.value;
+  const themes = limits ? limitsInOrder(limits).map((limit) => THEME_OF[limit]) : THEMES;
+  return (
+    <>
+      <PanelHeader router={router} title="Practice" />
+      <section class="practice-part" aria-labelledby="practice-limits">
+        <h2 id="practice-limits">What limits most</h2>
+        {limits ? (
+          <LimitBars app={app} limits={limits} />
+        ) : (
+          <p role="status">
+            {player.isKnown.value
+              ? 'Working it out…'
+              : 'Log some shots, or answer the question: then it is told.'}
+          </p>
+        )}
+        <AskOnce app={app} panel="practice/question" />
+      </section>
+      <section class="practice-part" aria-labelledby="practice-ladders">
+        <h2 id="practice-ladders">Ladders</h2>
+        <p class="place-note">
+          Five tries a shot. All five made: the next is harder. Three missed: easier. So a ladder
+          settles where about 7 in 10 are made.
+        </p>
+        {themes.map((theme, place) => (
+          <LadderRow key={theme} app={app} theme={theme} isFirst={place === 0 && limits !== null} />
+        ))}
+        <PracticeDays app={app} />
+      </section>
+      <KeptDrills app={app} />
+    </>
+  );
+}
+
+interface RowProps {
+  readonly app: App;
+  readonly theme: Theme;
+  /** Whether it is for what limits most. */
+  readonly isFirst: boolean;
+}
+
+function LadderRow({ app: { log, router }, theme, isFirst }: RowProps) {
+  const ladder = log.practice.ladders.value[theme];
+  const [name, how] = THEME_WORDS[theme];
+  const panel = `practice/${theme}`;
+  return (
+    <button type="button" class="shelf-row" data-opens={panel} onClick={() => router.open(panel)}>
+      <b>{isFirst ? `${name}: what limits most` : name}</b>{' '}
+      <span class="shelf-effect">
+        {how} {ladderWords(ladder)}
+      </span>
+      <span class="shelf-arrow" aria-hidden="true">
+        ›
+      </span>
+    </button>
+  );
+}
