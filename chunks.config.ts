@@ -8,6 +8,9 @@ const RESCUE = 'src/rescue.ts';
 /** Each is started by its own address. */
 const APART = [WORKER, RESCUE];
 
+/** Whoever has speeds told in table lengths waits for it with the first answer. */
+const RUNS = 'src/units/table-run.ts';
+
 /** The modules that a set of them imports, and so on, but for what they import late. */
 function closure(roots: readonly string[], graph: Graph): ReadonlySet<string> {
   const found = new Set(roots);
@@ -17,17 +20,15 @@ function closure(roots: readonly string[], graph: Graph): ReadonlySet<string> {
   return found;
 }
 
-/** The places beside Shot, which come in a script of their own. */
-const PLACES = 'src/ui/places.ts';
-
 interface Reached {
   /** By what must run whatever becomes of the rest. */
   readonly rescue: ReadonlySet<string>;
   readonly first: ReadonlySet<string>;
   readonly worker: ReadonlySet<string>;
-  /** By what comes late: the places, and all other parts together. */
-  readonly places: ReadonlySet<string>;
-  readonly parts: ReadonlySet<string>;
+  /** By what comes once the first answer stands. */
+  readonly late: ReadonlySet<string>;
+  /** The part of it that a start may wait for. */
+  readonly runs: ReadonlySet<string>;
 }
 
 function reachOf(root: string, graph: Graph): Reached {
@@ -37,11 +38,8 @@ function reachOf(root: string, graph: Graph): Reached {
     rescue: closure([`${root}/${RESCUE}`], graph),
     first,
     worker: closure([`${root}/${WORKER}`], graph),
-    places: closure([`${root}/${PLACES}`], graph),
-    parts: closure(
-      late.filter((id) => !id.endsWith(PLACES)),
-      graph,
-    ),
+    late: closure(late, graph),
+    runs: closure([`${root}/${RUNS}`], graph),
   };
 }
 
@@ -49,7 +47,8 @@ function reachOf(root: string, graph: Graph): Reached {
  * Which script a module goes into; null leaves it with the one entry that needs it. The page starts
  * the first screen's script itself, so that nothing is asked for only once another has come. What it
  * needs of the engine lies in a script that the page and its workers load alike, what only
- * later parts and workers need in another. The many small parts that come late come in one script.
+ * later parts and workers need in another. All that comes late comes in one script: each that it is
+ * parted into names anew what it shares with the others.
  *
  * @param root the project's folder, with slashes
  */
@@ -61,9 +60,10 @@ export function chunkByReach(root: string): Rolldown.CodeSplittingNameFunction {
   };
 }
 
-function chunkOf(id: string, { rescue, first, worker, places, parts }: Reached): string | null {
+function chunkOf(id: string, { rescue, first, worker, late, runs }: Reached): string | null {
   if (rescue.has(id)) return 'repair';
   if (first.has(id)) return worker.has(id) ? 'engine' : 'first';
-  if (worker.has(id)) return parts.has(id) || places.has(id) ? 'engine-more' : null;
-  return parts.has(id) ? 'shared' : null;
+  if (runs.has(id)) return 'engine-more';
+  if (worker.has(id)) return late.has(id) ? 'engine-more' : null;
+  return late.has(id) ? 'late' : null;
 }

@@ -6,6 +6,7 @@ import { defineConfig, normalizePath, type Plugin } from 'vite';
 import { type ManifestOptions, type ResolvedVitePWAOptions, VitePWA } from 'vite-plugin-pwa';
 import { chunkByReach } from './chunks.config.ts';
 import release from './package.json' with { type: 'json' };
+import { tighten } from './tighten.config.ts';
 
 /** The slate behind everything; index.html paints the first frame in it too. */
 const SLATE = '#12161a';
@@ -202,6 +203,7 @@ export default defineConfig({
     preact(),
     engineWorker(),
     plainLateImports(),
+    tighten(),
     contentSecurityPolicy(),
     rescueScript(),
     VitePWA({

@@ -2,28 +2,33 @@ import type { ComponentType } from 'preact';
 import { createLate, type Late } from '../state/late';
 import type { AppModels, LateParts } from './app-models';
 
+type Parts = typeof import('./parts').PARTS;
 type Place = ComponentType<{ app: AppModels }>;
 
 /** Every part of the screen that comes later than the first answer. */
 export function createLateParts(models: Late<AppModels>, page: EventTarget): LateParts {
-  const part = <T,>(load: () => Promise<T>) => createLate(load, page);
-  const place = (load: () => Promise<Place>) =>
-    part(async () => {
-      const [Place, app] = await Promise.all([load(), models.fetch()]);
+  const load = async <K extends keyof Parts>(name: K) => (await import('./parts')).PARTS[name];
+  const part = <K extends keyof Parts>(name: K) => createLate(() => load(name), page);
+  const place = (name: 'after' | 'choose' | 'kit' | 'log') =>
+    createLate(async () => {
+      const [Place, app]: [Place, AppModels | null] = await Promise.all([
+        load(name),
+        models.fetch(),
+      ]);
       if (app === null) throw new Error('The models of the places are not here.');
       return () => <Place app={app} />;
-    });
+    }, page);
   return {
     models,
-    news: part(async () => (await import('./NewsLines')).NewsLines),
-    hand: part(async () => (await import('./shot/picture-hand')).pictureHand),
-    control: part(async () => (await import('./shot/InputControl')).InputControl),
-    why: part(async () => (await import('./shot/WhyPanel')).WhyPanel),
-    question: part(async () => (await import('./player/QuestionPanel')).QuestionPanel),
-    after: place(async () => (await import('./log/AfterAim')).AfterAim),
-    choose: place(async () => (await import('./places')).PLACES.choose),
-    kit: place(async () => (await import('./places')).PLACES.kit),
-    log: place(async () => (await import('./places')).PLACES.log),
+    news: part('news'),
+    hand: part('hand'),
+    control: part('control'),
+    why: part('why'),
+    question: part('question'),
+    after: place('after'),
+    choose: place('choose'),
+    kit: place('kit'),
+    log: place('log'),
   };
 }
 

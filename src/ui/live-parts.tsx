@@ -40,25 +40,26 @@ interface TextProps<V> extends LiveProps<V, Label> {
   readonly second?: string | undefined;
 }
 
-/** A name in a drawing that goes with what it names. */
+/**
+ * A name in a drawing that goes with what it names. What it stands in is moved: for another place of its
+ * own a browser would lay its letters out anew.
+ */
 export function LiveText<V>({ of, at, class: className, children, second }: TextProps<V>) {
   const place = useAttributes(of, (now) => {
     const { x, y, anchor } = at(now);
-    return { x, y, 'text-anchor': anchor };
+    return { transform: `translate(${x} ${y})`, 'text-anchor': anchor };
   });
   return (
-    <text class={className} {...place}>
-      {children}
-      {second && <SecondLine of={of} at={at} words={second} />}
-    </text>
-  );
-}
-
-function SecondLine<V>({ of, at, words }: LiveProps<V, Label> & { words: string }) {
-  return (
-    <tspan {...useAttributes(of, (now) => ({ x: at(now).x }))} dy="1.05em">
-      {words}
-    </tspan>
+    <g {...place}>
+      <text class={className}>
+        {children}
+        {second && (
+          <tspan x="0" dy="1.05em">
+            {second}
+          </tspan>
+        )}
+      </text>
+    </g>
   );
 }
 

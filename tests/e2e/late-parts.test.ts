@@ -3,7 +3,7 @@ import { afterEach, expect, it } from 'vitest';
 import { type OpenApp, openApp, untilFetched, untilRendered } from '../harness/open-app';
 import { readTile } from '../harness/read-shot';
 import { SCREENS } from '../harness/screens';
-import { openTile, tapButton } from '../harness/thumb';
+import { tapButton } from '../harness/thumb';
 import { createFinger } from '../harness/touch';
 
 let app: OpenApp;
@@ -24,9 +24,7 @@ it('shows the first answer with the scripts of the first screen alone', async ()
   const order = scriptsOf(app);
   const first = order.slice(0, order.indexOf('first') + 1);
   expect(first).not.toEqual([]);
-  expect(first.filter((name) => /places|Part|Control|Panel|later|shared|more/.test(name))).toEqual(
-    [],
-  );
+  expect(first.filter((name) => /Part|Control|Panel|late|more/.test(name))).toEqual([]);
 });
 
 it('has every screen at hand a moment after the first answer, whatever becomes of the network', async () => {
@@ -46,15 +44,16 @@ it('has every screen at hand a moment after the first answer, whatever becomes o
 it('says so kindly where a part cannot be had, keeps the rest going, and has it after all', async () => {
   app = await openApp({ hasWorkers: false });
   const { page, server } = app;
-  server.disturb((path) => (path.includes('places-') ? 'cut' : undefined));
+  server.disturb((path) => (path.includes('late-') ? 'cut' : undefined));
   await page.reload();
   await goTo(page, '#kit');
   const told = page.getByText('This part is not on the device yet');
   await told.waitFor();
   expect(await page.locator('main').count()).toBe(1);
   await goTo(page, '#shot');
-  await openTile(page, 'distance');
-  await page.getByRole('slider').waitFor();
+  await page.locator('.answer-lead').waitFor();
+  await page.locator('[data-opens="distance"]').tap();
+  await told.first().waitFor();
   await goTo(page, '#kit');
   await told.waitFor();
   await Promise.all([page.waitForEvent('load'), page.getByText('Load again').click()]);
@@ -71,7 +70,7 @@ it('loses no finger on the picture that was there before what answers it', async
   const held = new Promise<void>((resolve) => {
     come = resolve;
   });
-  await page.route('**/shared-*.js', async (route) => {
+  await page.route('**/late-*.js', async (route) => {
     await held;
     await route.continue();
   });

@@ -120,13 +120,17 @@ it('solves and draws once a move of a slider, asks no worker, and saves nothing'
   const middle = await middleOf('input[type=range]');
   const at = (move: number) => ({ x: middle.x + 120 * Math.sin((move + 5) / 9), y: middle.y });
   const { moved, letGo } = await drag(middle, at);
-  expectAtMost(moved, { calls: 4_850, domWrites: 42, layouts: LAYOUTS, saves: 0, jobs: 0 }, MOVES);
+  expectAtMost(
+    moved,
+    { calls: 4_780, domWrites: 38.2, layouts: LAYOUTS, saves: 0, jobs: 0 },
+    MOVES,
+  );
   // The room for error is asked for once, as is what allowing for nothing would do; all is saved.
   expectAtMost(letGo, { calls: 25_100, domWrites: 56, layouts: 5, saves: 3, jobs: 1 });
 });
 
 it.each([
-  ['the ghost ball', '.shooter-diagram .ghost-ball', { calls: 3_570, domWrites: 36.3 }],
+  ['the ghost ball', '.shooter-diagram .ghost-ball', { calls: 3_520, domWrites: 33.6 }],
   ['the tip', '.near-tip', { calls: 1_490, domWrites: 9.7 }],
   ['the run', '.run-row .drag-handle', { calls: 1_990, domWrites: 5.9 }],
 ] as const)(
@@ -172,7 +176,7 @@ it('solves and draws once a step of a held button, and asks the worker once it i
   expect(seen.size).toBeGreaterThan(6);
   expectAtMost(
     held,
-    { calls: 4_980, domWrites: 42.3, layouts: 1 + 1 / seen.size, saves: 0, jobs: 0 },
+    { calls: 4_910, domWrites: 38.9, layouts: 1 + 1 / seen.size, saves: 0, jobs: 0 },
     seen.size,
   );
   await send('touchEnd');

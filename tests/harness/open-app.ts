@@ -87,6 +87,6 @@ export async function untilOfflineReady(page: Page): Promise<void> {
 /** Waits until every part has come that comes later than the first answer: this is the last. */
 export async function untilFetched(page: Page): Promise<void> {
   await page.waitForFunction(() =>
-    performance.getEntriesByType('resource').some(({ name }) => name.includes('/places-')),
+    performance.getEntriesByType('resource').some(({ name }) => name.includes('/late-')),
   );
 }

@@ -1,5 +1,4 @@
 import type { Page } from 'playwright-core';
-import { vi } from 'vitest';
 import { PATIENCE_MS } from './patience';
 import { settle } from './read-shot';
 
@@ -15,14 +14,15 @@ export interface BedShare {
  */
 export async function pointOnTable(page: Page, { up, across }: BedShare) {
   await settle(page);
-  const { left, right, near, far } = await vi.waitFor(() => bedOnScreen(page), PATIENCE_MS);
+  // Drawn together, which after a change of place takes a frame or two.
+  await page.locator('.board-nose').first().waitFor({ state: 'attached', timeout: PATIENCE_MS });
+  const { left, right, near, far } = await bedOnScreen(page);
   const [wide, high] = [right - left, near - far];
   return wide > high
     ? { x: left + up * wide, y: far + across * high }
     : { x: left + across * wide, y: near - up * high };
 }
 
-/** Throws until the table is drawn, which after a change of place takes a frame or two. */
 async function bedOnScreen(page: Page) {
   const noses = await page.locator('.board-nose').evaluateAll((paths) =>
     paths.map((path) => {

@@ -63,7 +63,7 @@ async function openPlace(name: InputName) {
 /** Whose words a move may change, or what comes and goes in a drawing with what stands in it. */
 const TELLING = new Set([
   ...['Lead', 'AnswerLead', 'PlaceLead', 'SideWord', 'NumberField', 'ValueSlider', 'TileSymbol'],
-  ...['Choices', 'Shown', 'Fragment', 'LiveWord', 'LiveText', 'LivePath', 'SecondLine', 'Upright'],
+  ...['Choices', 'Shown', 'Fragment', 'LiveWord', 'LiveText', 'LivePath', 'Upright'],
   ...['BandName', 'BallRuler'],
 ]);
 
