@@ -1,7 +1,8 @@
+import { WAY_KINDS, type WayKind } from '../goal/goal';
 import { worthOf } from '../plan/worth-of';
 import { type FoundWay, promiseOf } from './found-way';
 import type { ToldWay } from './refine-found';
-import { keyOf } from './sample';
+import { thingOf, toldId, wayId } from './way-id';
 
 /** What the picking goes by. */
 export interface PickRule {
@@ -10,6 +11,9 @@ export interface PickRule {
   /** Whether a way is kept for what it does, be its chance low; else only the best of each kind is. */
   readonly keepsLow: boolean;
 }
+
+/** Of every kind so many. */
+export type KindCounts = Readonly<Record<WayKind, number>>;
 
 /** Of one thing that happens, so many strokes that differ are told. */
 const MOST_ALIKE = 3;
@@ -22,6 +26,14 @@ export function waysToRefine(found: readonly FoundWay[], rule: PickRule): readon
     if (!best.has(key)) best.set(key, way);
   }
   return chosen([...best.values()], rule);
+}
+
+/** How many ways of each kind were found that differ as those do which are told: the list without an end. */
+export function countKinds(found: readonly FoundWay[], rule: PickRule): KindCounts {
+  const ways = waysToRefine(found, { ...rule, most: Number.POSITIVE_INFINITY });
+  const counts = Object.fromEntries(WAY_KINDS.map((kind) => [kind, 0])) as Record<WayKind, number>;
+  for (const { goal } of ways) counts[goal.kind]++;
+  return counts;
 }
 
 /** The ways to tell, the likeliest to go without a scratch first. */
@@ -63,38 +75,20 @@ function chosen<W extends Named>(
 
 type Named = Pick<FoundWay, 'goal'>;
 
-/** What happens, whatever the stroke. */
-function thingOf({ goal }: Named): string {
-  return `${goal.kind} ${goal.pocket} ${keyOf(goal.via, goal.ball)}`;
-}
-
 /** How players would call the stroke. */
 function strokeOf({ way }: Pick<FoundWay, 'way'>): string {
   return `${way.side} ${way.arrival} ${way.isDrag} ${way.speed}`;
 }
 
 function byPromise(one: FoundWay, other: FoundWay): number {
-  return promiseOf(other) - promiseOf(one) || compareIds(one, other);
+  return promiseOf(other) - promiseOf(one) || compare(wayId(one), wayId(other));
 }
 
 function byWorth(one: ToldWay, other: ToldWay): number {
-  return worthOf(other) - worthOf(one) || compareIds(identified(one), identified(other));
+  return worthOf(other) - worthOf(one) || compare(toldId(one), toldId(other));
 }
-
-function identified({ option, ...told }: ToldWay) {
-  return { ...told, stroke: option.stroke };
-}
-
-type Identified = Pick<FoundWay, 'goal' | 'headingRad' | 'stroke'>;
 
 /** An order that hangs on nothing but the ways themselves. */
-function compareIds(one: Identified, other: Identified): number {
-  const [a, b] = [idOf(one), idOf(other)];
-  return a < b ? -1 : a > b ? 1 : 0;
-}
-
-function idOf({ goal, headingRad, stroke }: Identified): string {
-  const { aimRad, side, height, elevationRad, speedMps } = stroke;
-  const numbers = [headingRad, aimRad, side, height, elevationRad, speedMps];
-  return `${thingOf({ goal })} ${numbers.map((value) => value.toFixed(9)).join(' ')}`;
+function compare(one: string, other: string): number {
+  return one < other ? -1 : one > other ? 1 : 0;
 }

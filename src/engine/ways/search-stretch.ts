@@ -1,5 +1,5 @@
-import type { PlayedGoal, PlayedKind } from '../goal/goal';
-import { BASE_STROKES, type BaseStroke } from './base-strokes';
+import type { PlayedGoal, PlayedKind, WayKind } from '../goal/goal';
+import { type BaseStroke, STROKES } from './base-strokes';
 import { type Bracket, bracketsIn } from './brackets';
 import { directWays } from './direct-ways';
 import { type FoundWay, foundBy } from './found-way';
@@ -16,18 +16,20 @@ export function searchStretch(question: WaysQuestion, stretch: WaysStretch): Str
   if (stretch.search === 'direct') {
     return directWays(question, stretch.ball, stretch.pocket);
   }
-  const base = BASE_STROKES[stretch.stroke];
+  const base = STROKES[stretch.stroke];
   if (base === undefined) return { ways: [], failed: [] };
-  const kinds = question.kinds.filter((kind): kind is PlayedKind => kind !== 'direct');
   const isKick = stretch.search === 'kick';
-  const filter: LegFilter = {
-    kinds: kinds.filter((kind) => (kind === 'kick') === isKick),
-    first: isKick ? null : stretch.ball,
-  };
+  const filter: LegFilter = isKick
+    ? { kinds: ['kick'], first: null }
+    : { kinds: stretch.kinds.filter(isPlayed), first: stretch.ball };
   const samples = isKick
     ? scanAround(asked, base, filter)
     : scanAcross(asked, stretch.ball, base, filter);
   return solved(asked, base, samples);
+}
+
+function isPlayed(kind: WayKind): kind is PlayedKind {
+  return kind !== 'direct';
 }
 
 function solved(asked: WaysAsked, base: BaseStroke, samples: readonly Sample[]): StretchFound {

@@ -4,10 +4,12 @@ import { speedWord } from '../../../units/speed-word';
 import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
-import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
+import { FanLines } from '../FanLines';
+import { FAN_LEAD, SPREAD_LINE } from '../fan-words';
 import { tenthsWords } from '../pocket-words';
+import { RaisedWay } from '../RaisedWay';
 import { capitalised } from '../table-words';
-import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from '../way-words';
+import { leadLabel, leadShare, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
 import { fallWords, kindWords } from './kind-words';
 import { ReadAloud } from './ReadAloud';
@@ -28,32 +30,37 @@ export const AIM_PANEL = 'ways/aim';
 /** A way that was picked: how it plays out, or how to lay the cue. */
 export function OpenedWay({ app, way }: Props) {
   const isAiming = app.router.route.value.panel === AIM_PANEL && way.told.shot === null;
-  return isAiming ? <AsLaid app={app} way={way} /> : <HowItPlays app={app} way={way} />;
+  const sentence = waySentence(app, way);
+  const parts = { app, way, sentence, point: aimedAt(app.choose, way.told) };
+  return (
+    <section key={isAiming ? 'aim' : 'fan'} class="way-fan" aria-labelledby="chosen-way">
+      <Title way={way} sentence={sentence} />
+      {isAiming ? <AsLaid {...parts} /> : <HowItPlays {...parts} />}
+    </section>
+  );
 }
 
-function HowItPlays({ app, way }: Props) {
+interface PartProps extends Props {
+  /** What is read aloud. */
+  readonly sentence: string;
+  /** Where the cue points; null: nowhere on a rail. */
+  readonly point: ReturnType<typeof aimedAt>;
+}
+
+function HowItPlays({ app, way, sentence, point }: PartProps) {
   const { told, fan } = way;
   const { choose } = app;
-  const sentence = waySentence(app, way);
-  const point = aimedAt(choose, told);
   return (
-    <section class="way-fan" aria-labelledby="chosen-way">
-      <Title way={way} sentence={sentence} />
+    <>
       <Told app={app} way={way} />
-      {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
+      <RaisedWay way={told} />
       <p class="way-reason">{FAN_LEAD}:</p>
-      <ul class="fan-lines">
-        {fan.map((play) => (
-          <li key={play.hit}>
-            <b>{FAN_LETTERS[play.hit]}</b> {fanLine(play, choose.shape.value)}
-          </li>
-        ))}
-      </ul>
+      <FanLines plays={fan} shape={choose.shape.value} />
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
       {point && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={choose} sentence={sentence} />
       <WaysOn app={app} way={way} />
-    </section>
+    </>
   );
 }
 
@@ -159,14 +166,11 @@ function WaysOn({ app: { choose, router }, way }: Props) {
 }
 
 /** The cue as it is laid on the table, and what the stroke forgives. */
-function AsLaid({ app, way }: Props) {
+function AsLaid({ app, way, sentence, point }: PartProps) {
   const { choose, router } = app;
   const { told } = way;
-  const sentence = waySentence(app, way);
-  const point = aimedAt(choose, told);
   return (
-    <section class="way-fan" aria-labelledby="chosen-way">
-      <Title way={way} sentence={sentence} />
+    <>
       {point && (
         <p class="aim-point">
           Point the cue at <b>{railPointWords(point)}</b>.
@@ -176,7 +180,7 @@ function AsLaid({ app, way }: Props) {
         {capitalised(speedWord(told.option.stroke.speedMps))}:{' '}
         {strokeWords(told, app.shot.speedScale.value, tipOf(app))}.
       </p>
-      {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
+      <RaisedWay way={told} />
       {point && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={choose} sentence={sentence} />
       <div class="sheet-foot">
@@ -184,6 +188,6 @@ function AsLaid({ app, way }: Props) {
           <span aria-hidden="true">‹</span> How it plays
         </button>
       </div>
-    </section>
+    </>
   );
 }

@@ -3,19 +3,20 @@ import { laidTable, playLaid } from '../../../../../src/engine/goal/laid-table';
 import { shotFrom } from '../../../../../src/engine/goal/shot-from-position';
 import type { FanPlay } from '../../../../../src/engine/plan/ranked-way';
 import type { FoundWay } from '../../../../../src/engine/ways/found-way';
+import type { KindCounts } from '../../../../../src/engine/ways/pick-ways';
 import type { ToldWay } from '../../../../../src/engine/ways/refine-found';
 import type { StretchFound } from '../../../../../src/engine/ways/stretch-found';
 import type { WaysStretch } from '../../../../../src/engine/ways/stretches';
 import type { WaysQuestion } from '../../../../../src/engine/ways/ways-question';
-import type { NoWay } from '../../../../../src/engine/ways/why-none';
 import type {
-  WaysFanJob,
-  WaysNoneJob,
+  WaysPartsJob,
   WaysPickJob,
   WaysRefineJob,
   WaysSearchJob,
   WaysTellJob,
-} from '../../../../../src/worker/engine-work';
+} from '../../../../../src/engine/ways/ways-work';
+import type { NoWay } from '../../../../../src/engine/ways/why-none';
+import type { WaysFanJob } from '../../../../../src/worker/engine-work';
 
 const PARTS = 10;
 /** Invented: the 3 into the far right corner by every kind but a carom. */
@@ -133,6 +134,7 @@ function fan({ question, told }: WaysFanJob): readonly FanPlay[] {
 export const INVENTED_WAYS = {
   waysParts: (_: WaysQuestion): readonly WaysStretch[] =>
     Array.from({ length: PARTS }, (_, stroke) => ({ search: 'kick', stroke })),
+  waysRaised: (_: WaysPartsJob): readonly WaysStretch[] => [],
   waysSearch({ question, stretch }: WaysSearchJob): StretchFound {
     const way = 'stroke' in stretch ? wayOf(question, stretch.stroke) : null;
     return { ways: way ? [way] : [], failed: [] };
@@ -144,5 +146,16 @@ export const INVENTED_WAYS = {
   waysTell: ({ refined }: WaysTellJob): readonly ToldWay[] =>
     [...refined].sort((a, b) => a.option.stroke.speedMps - b.option.stroke.speedMps),
   waysFan: fan,
-  waysNone: (_: WaysNoneJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],
+  /** All that was found, and kicks that were not worth a place in the list. */
+  waysCount({ found }: WaysPickJob): KindCounts {
+    const of = (kind: string) => found.filter(({ goal }) => goal.kind === kind).length;
+    return {
+      direct: of('direct'),
+      bank: of('bank'),
+      kick: of('kick') + 39,
+      combination: of('combination'),
+      carom: of('carom'),
+    };
+  },
+  waysNone: (_: WaysPartsJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],
 };

@@ -55,7 +55,11 @@ describe('the list of all ways', () => {
     await openDone();
     // Invented workers find ten: three direct cuts, three banks, two kicks, two combinations.
     const counts = [...document.querySelectorAll('.kind-chip')].map((one) => one.textContent);
-    expect(counts).toEqual(['All10', 'Cuts3', 'Banks3', 'Kicks2', 'Combos2', 'Caroms0']);
+    // Of two kicks they say that 39 more were found.
+    const [all, kicks] = ['All10/4910 of 49', 'Kicks2/412 of 41'];
+    expect(counts).toEqual([all, 'Cuts3', 'Banks3', kicks, 'Combos2', 'Caroms0']);
+    expect(chip('Kicks').querySelector('[aria-hidden]')?.textContent).toBe('2/41');
+    expect(text('.compare-note')).toBe('10 ways, the likeliest first, out of 49 that differ.');
     chip('Kicks').click();
     await expect.poll(() => rows().length).toBe(2);
     expect(chip('Kicks').getAttribute('aria-pressed')).toBe('true');

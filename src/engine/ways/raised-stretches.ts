@@ -1,0 +1,30 @@
+import type { WayKind } from '../goal/goal';
+import { BASE_STROKES, RAISED_STROKES } from './base-strokes';
+import type { StretchFound } from './stretch-found';
+import { strokeStretches, type WaysStretch } from './stretches';
+import { askedFor, type WaysQuestion } from './ways-question';
+
+/** Kinds that take two balls beside the cue ball. */
+const OF_TWO: readonly WayKind[] = ['combination', 'carom'];
+
+/**
+ * The parts of the search that look with a raised cue: for the kinds of which none goes with a cue as
+ * level as the balls let it be. Direct cuts are left out: over one ball and one pocket their own grid raises
+ * the cue too.
+ *
+ * @param parts all parts looked at with a level cue
+ */
+export function raisedStretches(
+  question: WaysQuestion,
+  parts: readonly StretchFound[],
+): readonly WaysStretch[] {
+  const { laid } = askedFor(question);
+  const found = new Set(parts.flatMap(({ ways }) => ways.map(({ goal }) => goal.kind)));
+  const kinds = question.kinds.filter(
+    (kind) =>
+      kind !== 'direct' && !found.has(kind) && (laid.names.length > 2 || !OF_TWO.includes(kind)),
+  );
+  return RAISED_STROKES.flatMap((_, at) =>
+    strokeStretches(question, kinds, BASE_STROKES.length + at),
+  );
+}
