@@ -59,9 +59,7 @@ describe('a position whose direct way is closed', () => {
     await tapButton(page, 'Look again');
     await lookAtAll(page);
     await untilAllLooked(page);
-    expect(await text('.compare-note')).toMatch(
-      /^\d+ ways, the likeliest first(, out of \d+ that differ)?\.$/,
-    );
+    expect(await text('.compare-note')).toMatch(/^\d+ ways, the likeliest first\.$/);
   });
 
   it('has ways of every kind', async () => {

@@ -2,7 +2,8 @@ import { WAY_KINDS, type WayKind } from '../goal/goal';
 import { worthOf } from '../plan/worth-of';
 import { type FoundWay, promiseOf } from './found-way';
 import type { ToldWay } from './refine-found';
-import { thingOf, toldId, wayId } from './way-id';
+import { keyOf } from './sample';
+import { toldId, wayId } from './way-id';
 
 /** What the picking goes by. */
 export interface PickRule {
@@ -31,9 +32,8 @@ export function waysToRefine(found: readonly FoundWay[], rule: PickRule): readon
 /** How many ways of each kind were found that differ as those do which are told: the list without an end. */
 export function countKinds(found: readonly FoundWay[], rule: PickRule): KindCounts {
   const ways = waysToRefine(found, { ...rule, most: Number.POSITIVE_INFINITY });
-  const counts = Object.fromEntries(WAY_KINDS.map((kind) => [kind, 0])) as Record<WayKind, number>;
-  for (const { goal } of ways) counts[goal.kind]++;
-  return counts;
+  const of = (kind: WayKind) => ways.filter(({ goal }) => goal.kind === kind).length;
+  return Object.fromEntries(WAY_KINDS.map((kind) => [kind, of(kind)])) as KindCounts;
 }
 
 /** The ways to tell, the likeliest to go without a scratch first. */
@@ -74,6 +74,11 @@ function chosen<W extends Named>(
 }
 
 type Named = Pick<FoundWay, 'goal'>;
+
+/** What happens, whatever the stroke. */
+function thingOf({ goal }: Named): string {
+  return `${goal.kind} ${goal.pocket} ${keyOf(goal.via, goal.ball)}`;
+}
 
 /** How players would call the stroke. */
 function strokeOf({ way }: Pick<FoundWay, 'way'>): string {

@@ -3,6 +3,7 @@ import { BASE_STROKES, RAISED_STROKES } from './base-strokes';
 import type { StretchFound } from './stretch-found';
 import { strokeStretches, type WaysStretch } from './stretches';
 import { askedFor, type WaysQuestion } from './ways-question';
+import { kindsWithout } from './why-none';
 
 /** Kinds that take two balls beside the cue ball. */
 const OF_TWO: readonly WayKind[] = ['combination', 'carom'];
@@ -19,10 +20,8 @@ export function raisedStretches(
   parts: readonly StretchFound[],
 ): readonly WaysStretch[] {
   const { laid } = askedFor(question);
-  const found = new Set(parts.flatMap(({ ways }) => ways.map(({ goal }) => goal.kind)));
-  const kinds = question.kinds.filter(
-    (kind) =>
-      kind !== 'direct' && !found.has(kind) && (laid.names.length > 2 || !OF_TWO.includes(kind)),
+  const kinds = kindsWithout(question, parts).filter(
+    (kind) => laid.names.length > 2 || !OF_TWO.includes(kind),
   );
   return RAISED_STROKES.flatMap((_, at) =>
     strokeStretches(question, kinds, BASE_STROKES.length + at),

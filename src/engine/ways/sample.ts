@@ -4,7 +4,6 @@ import type { PlayedKind, Step } from '../goal/goal';
 import { kindOfVia } from '../goal/kind-of-via';
 import { playLaid } from '../goal/laid-table';
 import type { Stroke } from '../stroke/stroke';
-import { keyOf } from './way-id';
 import type { WaysAsked } from './ways-question';
 
 /** A leg that might end in a pocket: who goes, by what, and how it sets off. */
@@ -80,4 +79,10 @@ function isOver(
 ): boolean {
   if (firstHit === null) return false;
   return isKick || (first !== null && names[firstHit] !== first);
+}
+
+/** What happens, and to which ball, in one word. */
+export function keyOf(via: readonly Step[], ball: number): string {
+  const steps = via.map((step) => `${step.by}>${'ball' in step ? step.ball : step.cushion}`);
+  return `${ball}: ${steps.join(' ')}`;
 }

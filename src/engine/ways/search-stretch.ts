@@ -1,4 +1,4 @@
-import type { PlayedGoal, PlayedKind, WayKind } from '../goal/goal';
+import type { PlayedGoal } from '../goal/goal';
 import { type BaseStroke, STROKES } from './base-strokes';
 import { type Bracket, bracketsIn } from './brackets';
 import { directWays } from './direct-ways';
@@ -21,15 +21,11 @@ export function searchStretch(question: WaysQuestion, stretch: WaysStretch): Str
   const isKick = stretch.search === 'kick';
   const filter: LegFilter = isKick
     ? { kinds: ['kick'], first: null }
-    : { kinds: stretch.kinds.filter(isPlayed), first: stretch.ball };
+    : { kinds: stretch.kinds, first: stretch.ball };
   const samples = isKick
     ? scanAround(asked, base, filter)
     : scanAcross(asked, stretch.ball, base, filter);
   return solved(asked, base, samples);
-}
-
-function isPlayed(kind: WayKind): kind is PlayedKind {
-  return kind !== 'direct';
 }
 
 function solved(asked: WaysAsked, base: BaseStroke, samples: readonly Sample[]): StretchFound {

@@ -1,4 +1,4 @@
-import type { WayKind } from '../goal/goal';
+import type { PlayedKind, WayKind } from '../goal/goal';
 import type { PocketName } from '../table/pocket-shape';
 import { BASE_STROKES } from './base-strokes';
 import { askedFor, pocketsOf, type WaysQuestion } from './ways-question';
@@ -14,12 +14,12 @@ export type WaysStretch =
       readonly search: 'struck';
       readonly ball: number;
       readonly stroke: number;
-      readonly kinds: readonly WayKind[];
+      readonly kinds: readonly PlayedKind[];
     }
   | { readonly search: 'kick'; readonly stroke: number };
 
 /** Kinds that begin with a ball struck, and not straight into a pocket. */
-const STRUCK: readonly WayKind[] = ['bank', 'combination', 'carom'];
+const STRUCK: readonly PlayedKind[] = ['bank', 'combination', 'carom'];
 
 /**
  * The whole search in parts, what is likeliest to find ways first. All of them put together are the
@@ -50,7 +50,7 @@ export function strokeStretches(
   stroke: number,
 ): readonly WaysStretch[] {
   const { first } = askedFor(question);
-  const struck = kinds.filter((kind) => STRUCK.includes(kind));
+  const struck = STRUCK.filter((kind) => kinds.includes(kind));
   return [
     ...(struck.length > 0
       ? first.map((ball) => ({ search: 'struck', ball, stroke, kinds: struck }) as const)

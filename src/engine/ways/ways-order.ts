@@ -39,58 +39,46 @@ type Rounds<R> = Generator<WaysRound, R, readonly unknown[]>;
  */
 export function* waysInOrder(question: WaysQuestion, rule: PickRule): Rounds<WaysFound> {
   const stretches = yield* one('waysParts', question);
-  const worked = new Map<string, ToldWay>();
   const parts: StretchFound[] = [];
+  const worked = new Map<string, ToldWay>();
   const found = () => parts.flatMap(({ ways }) => ways);
   const pick = (most: number) => one('waysPick', { found: found(), rule: { ...rule, most } });
-  const look = function* (some: readonly WaysStretch[], picked: readonly FoundWay[], of: number) {
+  let inAll = stretches.length;
+  /** Works ways out, which are waited for, and goes on with the search. */
+  const look = function* (
+    picked: readonly FoundWay[],
+    some: readonly WaysStretch[],
+    most = rule.most,
+  ): Rounds<void> {
     const ways = picked.filter((way) => !worked.has(wayId(way)));
-    const results = yield* both(question, ways, some, of);
-    parts.push(...results.parts);
-    for (const [at, way] of ways.entries()) {
-      const told = results.told[at];
-      if (told !== undefined) worked.set(wayId(way), told);
-    }
+    const jobs: readonly WaysJob[] = [
+      ...ways.map((way) => ({ name: 'waysRefine', job: { question, way } }) as const),
+      ...some.map((stretch) => ({ name: 'waysSearch', job: { question, stretch } }) as const),
+    ];
+    const of = inAll + Math.max(most, worked.size + ways.length);
+    const results = yield { jobs, of };
+    for (const [at, way] of ways.entries()) worked.set(wayId(way), results[at] as ToldWay);
+    parts.push(...(results.slice(ways.length) as readonly StretchFound[]));
   };
 
-  let of = stretches.length + rule.most;
-  yield* look(stretches.slice(0, EARLY_PARTS), [], of);
-  const few = yield* pick(Math.min(EARLY_WAYS, rule.most));
-  yield* look(stretches.slice(EARLY_PARTS), few, of);
+  yield* look([], stretches.slice(0, EARLY_PARTS));
+  yield* look(yield* pick(Math.min(EARLY_WAYS, rule.most)), stretches.slice(EARLY_PARTS));
   const raised = yield* one('waysRaised', { question, parts });
-  of += raised.length;
-  yield* look(raised, [], of);
+  inAll += raised.length;
+  yield* look([], raised);
   const chosen = yield* pick(rule.most);
-  const isWorked = chosen.filter((way) => worked.has(wayId(way))).length;
-  of = stretches.length + raised.length + worked.size + chosen.length - isWorked;
-  yield* look([], chosen, of);
+  yield* look(chosen, [], 0);
   const refined = chosen.flatMap((way) => worked.get(wayId(way)) ?? []);
-  const ways = yield* one('waysTell', { refined, rule });
-  const differ = yield* one('waysCount', { found: found(), rule });
-  const none = yield* one('waysNone', { question, parts });
-  return { ways, compared: found().length, differ, none };
+  return {
+    ways: yield* one('waysTell', { refined, rule }),
+    compared: found().length,
+    differ: yield* one('waysCount', { found: found(), rule }),
+    none: yield* one('waysNone', { question, parts }),
+  };
 }
 
 /** A round of one job, which sorts what is there. */
 function* one<N extends WaysJobName>(name: N, job: WaysJobOf<N>): Rounds<WaysResultOf<N>> {
   const [result] = yield { jobs: [{ name, job } as WaysJob], of: null };
   return result as WaysResultOf<N>;
-}
-
-/** A round that works ways out, which are waited for, and goes on with the search. */
-function* both(
-  question: WaysQuestion,
-  ways: readonly FoundWay[],
-  stretches: readonly WaysStretch[],
-  of: number,
-): Rounds<{ readonly told: readonly ToldWay[]; readonly parts: readonly StretchFound[] }> {
-  const jobs: readonly WaysJob[] = [
-    ...ways.map((way) => ({ name: 'waysRefine', job: { question, way } }) as const),
-    ...stretches.map((stretch) => ({ name: 'waysSearch', job: { question, stretch } }) as const),
-  ];
-  const results = yield { jobs, of };
-  return {
-    told: results.slice(0, ways.length) as readonly ToldWay[],
-    parts: results.slice(ways.length) as readonly StretchFound[],
-  };
 }

@@ -45,24 +45,25 @@ export async function lookForWays(
   signal: AbortSignal,
   hooks: LookHooks,
 ): Promise<AllFound> {
-  /** Workers give copies: a way is known by what it does, and by its stroke. */
+  /** Workers give copies, so by what tells ways apart. */
   const known = new Map<string, ShownWay>();
   const does = async (asked: WaysJob): Promise<Done> => {
     const result = await work(asked.name, asked.job, signal);
-    if (asked.name !== 'waysRefine') return { result, shown: null };
+    if (asked.name !== 'waysRefine') return { result, way: null };
     const told = result as ToldWay;
     const fan = await work('waysFan', { question, told }, signal);
-    return { result, shown: { key: toldId(told), told, fan } };
+    return { result, way: { told, fan } };
   };
   let done = 0;
   const order = waysInOrder(question, RULE);
   let round = order.next([]);
   while (round.done !== true) {
     const { jobs, of } = round.value;
-    const results = await inTurn(jobs, AT_ONCE, does, ({ shown }) => {
+    const results = await inTurn(jobs, AT_ONCE, does, ({ way }) => {
       if (of !== null) hooks.onProgress(++done, of);
-      if (shown === null || known.has(shown.key)) return;
-      known.set(shown.key, shown);
+      if (way === null || known.has(toldId(way.told))) return;
+      const shown = { ...way, key: `${known.size}` };
+      known.set(toldId(way.told), shown);
       hooks.onWay(shown);
     });
     round = order.next(results.map(({ result }) => result));
@@ -74,5 +75,5 @@ export async function lookForWays(
 interface Done {
   readonly result: unknown;
   /** Null where it is no way. */
-  readonly shown: ShownWay | null;
+  readonly way: Omit<ShownWay, 'key'> | null;
 }

@@ -10,7 +10,7 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
   const now = all.filter.value;
   return (
     <fieldset class="kind-chips">
-      <legend class="visually-hidden">Ways to list</legend>
+      <legend class="visually-hidden">Ways to list, of how many that differ</legend>
       {FILTERS.map(([filter, label]) => (
         <button
           key={filter}
@@ -21,9 +21,7 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
         >
           <span>{label}</span>
           <b class="kind-count">
-            {state !== 'none' && (
-              <Count shown={listed(ways, filter).length} of={differ && countOf(differ, filter)} />
-            )}
+            {state !== 'none' && counted(listed(ways, filter).length, differ, filter)}
           </b>
         </button>
       ))}
@@ -31,25 +29,12 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
   );
 }
 
-/** How many are listed, "6/190" where that is not all; out of how many is null until that is known. */
-function Count({ shown, of }: { shown: number; of: number | null }) {
-  if (of === null || of <= shown) return <>{shown}</>;
-  return (
-    <>
-      <span aria-hidden="true">
-        {shown}/{of}
-      </span>
-      <span class="visually-hidden">
-        {shown} of {of}
-      </span>
-    </>
-  );
-}
-
-/** Of ways that really differ, how many a filter lets through. */
-export function countOf(differ: KindCounts, filter: WayFilter): number {
-  if (filter !== 'all') return differ[filter];
-  return Object.values(differ).reduce((sum, count) => sum + count, 0);
+/** How many are listed; "6/190" once it is known that more there are really differ. */
+function counted(shown: number, differ: KindCounts | null, filter: WayFilter): string {
+  const of = Object.entries(differ ?? {})
+    .filter(([kind]) => filter === 'all' || kind === filter)
+    .reduce((sum, [, count]) => sum + count, 0);
+  return of > shown ? `${shown}/${of}` : `${shown}`;
 }
 
 /** Of ways, those that a filter lets through. */

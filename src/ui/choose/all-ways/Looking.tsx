@@ -1,7 +1,6 @@
 import type { WaysSearch } from '../../../state/choose/all-ways/all-ways';
 import type { Models } from '../../app-models';
 import { AskOnce } from '../../player/AskOnce';
-import { countOf } from './KindChips';
 
 interface Props {
   readonly app: Models<'choose' | 'player' | 'router'>;
@@ -50,14 +49,11 @@ export function Looking({ app, putInOrder }: Props) {
 }
 
 /** Said of the search as it stands. */
-function lookWords({ state, done, of, ways, differ, isStale, problem }: WaysSearch): string {
+function lookWords({ state, done, of, ways, isStale, problem }: WaysSearch): string {
   if (problem !== null) return problem;
   if (isStale) return 'Something has changed: looking anew…';
   const few = ways.length === 1 ? '1 way' : `${ways.length} ways`;
-  const all = differ === null ? 0 : countOf(differ, 'all');
-  const outOf = all > ways.length ? `, out of ${all} that differ` : '';
   if (state === 'stopped') return `Stopped early: ${few} so far.`;
-  if (state === 'done')
-    return ways.length === 0 ? 'Nothing goes.' : `${few}, the likeliest first${outOf}.`;
+  if (state === 'done') return ways.length === 0 ? 'Nothing goes.' : `${few}, the likeliest first.`;
   return state === 'none' ? '' : `${done} of ${of} looked at, ${few} so far.`;
 }

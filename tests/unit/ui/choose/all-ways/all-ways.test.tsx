@@ -13,7 +13,7 @@ const ANY: SavedPosition = { ...CUT, zone: null, goal: { ...CUT.goal, ball: null
 const rows = () => [...document.querySelectorAll<HTMLElement>('.all-way-row')];
 const text = (css: string) => document.querySelector(css)?.textContent ?? '';
 const chip = (name: string) =>
-  within(screen.getByRole('group', { name: 'Ways to list' })).getByRole('button', {
+  within(screen.getByRole('group', { name: /^Ways to list/ })).getByRole('button', {
     name: new RegExp(`^${name}`),
   });
 
@@ -56,10 +56,8 @@ describe('the list of all ways', () => {
     // Invented workers find ten: three direct cuts, three banks, two kicks, two combinations.
     const counts = [...document.querySelectorAll('.kind-chip')].map((one) => one.textContent);
     // Of two kicks they say that 39 more were found.
-    const [all, kicks] = ['All10/4910 of 49', 'Kicks2/412 of 41'];
+    const [all, kicks] = ['All10/49', 'Kicks2/41'];
     expect(counts).toEqual([all, 'Cuts3', 'Banks3', kicks, 'Combos2', 'Caroms0']);
-    expect(chip('Kicks').querySelector('[aria-hidden]')?.textContent).toBe('2/41');
-    expect(text('.compare-note')).toBe('10 ways, the likeliest first, out of 49 that differ.');
     chip('Kicks').click();
     await expect.poll(() => rows().length).toBe(2);
     expect(chip('Kicks').getAttribute('aria-pressed')).toBe('true');
