@@ -34,7 +34,7 @@ function toldNoShot(none: NoShot): object {
 export function allWays(request: OptionsRequest): object {
   const { most, play } = request;
   const found = searched(request, play.kinds, { most, keepsLow: play.isPicked });
-  return toldWays({ ...found, shot: straightShot(request) });
+  return toldWays({ ...found, compared: found.found.length, shot: straightShot(request) });
 }
 
 /** A search for ways of some kinds, to its end. */
@@ -65,7 +65,10 @@ export function toldWays({
   compared,
   ways,
   none,
-}: Omit<WaysFound, 'differ'> & { readonly shot: PositionShot | null }): object {
+}: Omit<WaysFound, 'found'> & {
+  readonly compared: number;
+  readonly shot: PositionShot | null;
+}): object {
   return {
     ok: true,
     shot: shot && toldShot(shot),

@@ -34,7 +34,7 @@ export function potWays(request: OptionsRequest, goal: Pot): object {
   const room = Math.max(1, most - others.length);
   return toldWays({
     shot: shot.ok ? shot : null,
-    compared: cuts.compared + found.compared,
+    compared: cuts.compared + found.found.length,
     ways: [...cuts.ways.slice(0, room), ...others].sort(easierFirst).slice(0, most),
     none: found.none,
   });

@@ -1,9 +1,8 @@
-import { WAY_KINDS, type WayKind } from '../goal/goal';
 import { worthOf } from '../plan/worth-of';
 import { type FoundWay, promiseOf } from './found-way';
 import type { ToldWay } from './refine-found';
 import { keyOf } from './sample';
-import { toldId, wayId } from './way-id';
+import { wayId } from './way-id';
 
 /** What the picking goes by. */
 export interface PickRule {
@@ -12,9 +11,6 @@ export interface PickRule {
   /** Whether a way is kept for what it does, be its chance low; else only the best of each kind is. */
   readonly keepsLow: boolean;
 }
-
-/** Of every kind so many. */
-export type KindCounts = Readonly<Record<WayKind, number>>;
 
 /** Of one thing that happens, so many strokes that differ are told. */
 const MOST_ALIKE = 3;
@@ -27,13 +23,6 @@ export function waysToRefine(found: readonly FoundWay[], rule: PickRule): readon
     if (!best.has(key)) best.set(key, way);
   }
   return chosen([...best.values()], rule);
-}
-
-/** How many ways of each kind were found that differ as those do which are told: the list without an end. */
-export function countKinds(found: readonly FoundWay[], rule: PickRule): KindCounts {
-  const ways = waysToRefine(found, { ...rule, most: Number.POSITIVE_INFINITY });
-  const of = (kind: WayKind) => ways.filter(({ goal }) => goal.kind === kind).length;
-  return Object.fromEntries(WAY_KINDS.map((kind) => [kind, of(kind)])) as KindCounts;
 }
 
 /** The ways to tell, the likeliest to go without a scratch first. */
@@ -86,11 +75,16 @@ function strokeOf({ way }: Pick<FoundWay, 'way'>): string {
 }
 
 function byPromise(one: FoundWay, other: FoundWay): number {
-  return promiseOf(other) - promiseOf(one) || compare(wayId(one), wayId(other));
+  return (
+    promiseOf(other) - promiseOf(one) || compare(wayId(one, one.stroke), wayId(other, other.stroke))
+  );
 }
 
 function byWorth(one: ToldWay, other: ToldWay): number {
-  return worthOf(other) - worthOf(one) || compare(toldId(one), toldId(other));
+  return (
+    worthOf(other) - worthOf(one) ||
+    compare(wayId(one, one.option.stroke), wayId(other, other.option.stroke))
+  );
 }
 
 /** An order that hangs on nothing but the ways themselves. */

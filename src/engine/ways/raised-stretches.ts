@@ -1,12 +1,8 @@
-import type { WayKind } from '../goal/goal';
 import { BASE_STROKES, RAISED_STROKES } from './base-strokes';
 import type { StretchFound } from './stretch-found';
 import { strokeStretches, type WaysStretch } from './stretches';
-import { askedFor, type WaysQuestion } from './ways-question';
+import type { WaysQuestion } from './ways-question';
 import { kindsWithout } from './why-none';
-
-/** Kinds that take two balls beside the cue ball. */
-const OF_TWO: readonly WayKind[] = ['combination', 'carom'];
 
 /**
  * The parts of the search that look with a raised cue: for the kinds of which none goes with a cue as
@@ -19,10 +15,7 @@ export function raisedStretches(
   question: WaysQuestion,
   parts: readonly StretchFound[],
 ): readonly WaysStretch[] {
-  const { laid } = askedFor(question);
-  const kinds = kindsWithout(question, parts).filter(
-    (kind) => laid.names.length > 2 || !OF_TWO.includes(kind),
-  );
+  const kinds = kindsWithout(question, parts);
   return RAISED_STROKES.flatMap((_, at) =>
     strokeStretches(question, kinds, BASE_STROKES.length + at),
   );

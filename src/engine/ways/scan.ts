@@ -10,8 +10,8 @@ import type { WaysAsked } from './ways-question';
 /** Looks across a ball from edge to edge, and a little beyond for what swerve adds. */
 const ACROSS = 32;
 const BEYOND = 1.1;
-/** A raised cue with side bends the path: so much farther out on either side is looked as well, rad. */
-const BENT_RAD = 0.5;
+/** A raised cue bends the path: so much farther out on either side is looked as well, rad each R of side. */
+const BENT_RAD = 1.2;
 /** Looks all around for kicks. */
 const AROUND = 240;
 /** How often what lies between two looks is halved, at most. */
@@ -31,7 +31,7 @@ export function scanAcross(
   if (cueBall === null || struck === null) return [];
   const [dx, dy] = [struck.xM - cueBall.xM, struck.yM - cueBall.yM];
   const share = Math.min(1, (2 * kit.ballRadiusM) / Math.hypot(dx, dy));
-  const bentRad = base.raisedRad !== undefined && base.side !== 0 ? BENT_RAD : 0;
+  const bentRad = base.raisedRad === undefined ? 0 : BENT_RAD * Math.abs(base.side);
   const middleRad = bearing(dx, dy) - squirtOf(asked, base);
   const headings = Array.from({ length: ACROSS }, (_, at) => {
     const across = BEYOND * (2 * (at / (ACROSS - 1)) - 1);

@@ -1,5 +1,6 @@
+import type { WayKind } from '../goal/goal';
 import type { FoundWay } from './found-way';
-import type { KindCounts, PickRule } from './pick-ways';
+import type { PickRule } from './pick-ways';
 import type { ToldWay } from './refine-found';
 import type { StretchFound } from './stretch-found';
 import type { WaysStretch } from './stretches';
@@ -18,10 +19,8 @@ export interface WaysRound {
 /** All that a search came to. */
 export interface WaysFound {
   readonly ways: readonly ToldWay[];
-  /** How many ways were found to go, by whatever stroke. */
-  readonly compared: number;
-  /** How many of each kind really differ: of these the ways told were picked. */
-  readonly differ: KindCounts;
+  /** The kinds of all ways that were found to go, by whatever stroke: of these those told were picked. */
+  readonly found: readonly WayKind[];
   /** Why there is none of some kinds. */
   readonly none: readonly NoWay[];
 }
@@ -50,14 +49,15 @@ export function* waysInOrder(question: WaysQuestion, rule: PickRule): Rounds<Way
     some: readonly WaysStretch[],
     most = rule.most,
   ): Rounds<void> {
-    const ways = picked.filter((way) => !worked.has(wayId(way)));
+    const ways = picked.filter((way) => !worked.has(wayId(way, way.stroke)));
     const jobs: readonly WaysJob[] = [
       ...ways.map((way) => ({ name: 'waysRefine', job: { question, way } }) as const),
       ...some.map((stretch) => ({ name: 'waysSearch', job: { question, stretch } }) as const),
     ];
     const of = inAll + Math.max(most, worked.size + ways.length);
     const results = yield { jobs, of };
-    for (const [at, way] of ways.entries()) worked.set(wayId(way), results[at] as ToldWay);
+    for (const [at, way] of ways.entries())
+      worked.set(wayId(way, way.stroke), results[at] as ToldWay);
     parts.push(...(results.slice(ways.length) as readonly StretchFound[]));
   };
 
@@ -68,11 +68,10 @@ export function* waysInOrder(question: WaysQuestion, rule: PickRule): Rounds<Way
   yield* look([], raised);
   const chosen = yield* pick(rule.most);
   yield* look(chosen, [], 0);
-  const refined = chosen.flatMap((way) => worked.get(wayId(way)) ?? []);
+  const refined = chosen.flatMap((way) => worked.get(wayId(way, way.stroke)) ?? []);
   return {
     ways: yield* one('waysTell', { refined, rule }),
-    compared: found().length,
-    differ: yield* one('waysCount', { found: found(), rule }),
+    found: found().map(({ goal }) => goal.kind),
     none: yield* one('waysNone', { question, parts }),
   };
 }

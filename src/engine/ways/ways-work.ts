@@ -1,5 +1,5 @@
 import type { FoundWay } from './found-way';
-import { countKinds, type PickRule, waysToRefine, waysToTell } from './pick-ways';
+import { type PickRule, waysToRefine, waysToTell } from './pick-ways';
 import { raisedStretches } from './raised-stretches';
 import { refineFound, type ToldWay } from './refine-found';
 import { searchStretch } from './search-stretch';
@@ -45,7 +45,6 @@ export const WAYS_WORK = {
   /** What is looked at besides, with a raised cue. */
   waysRaised: ({ question, parts }: WaysPartsJob) => raisedStretches(question, parts),
   waysPick: ({ found, rule }: WaysPickJob) => waysToRefine(found, rule),
-  waysCount: ({ found, rule }: WaysPickJob) => countKinds(found, rule),
   waysRefine: ({ question, way }: WaysRefineJob) => refineFound(question, way),
   waysTell: ({ refined, rule }: WaysTellJob) => waysToTell(refined, rule),
   waysNone: ({ question, parts }: WaysPartsJob) => whyNone(question, parts),

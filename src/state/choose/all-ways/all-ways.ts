@@ -1,6 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { WayKind } from '../../../engine/goal/goal';
-import type { KindCounts } from '../../../engine/ways/pick-ways';
 import type { NoWay } from '../../../engine/ways/why-none';
 import type { ShotToLog } from '../../log/shot-to-log';
 import type { ShownWay } from './look-for-ways';
@@ -16,8 +15,8 @@ export interface WaysSearch {
   readonly of: number;
   /** As they were found; once all is looked at, the likeliest first. */
   readonly ways: readonly ShownWay[];
-  /** How many of each kind there are that really differ; null until all is looked at. */
-  readonly differ: KindCounts | null;
+  /** The kinds of all ways found, of which those are the ones worth a look; empty until all is looked at. */
+  readonly found: readonly WayKind[];
   /** Why there is none of some kinds; empty until all is looked at. */
   readonly none: readonly NoWay[];
   /** True where position, kit or player have changed since: shown, but greyed. */

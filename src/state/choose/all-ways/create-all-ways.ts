@@ -34,7 +34,7 @@ const NOTHING: Shown = {
   done: 0,
   of: 0,
   ways: [],
-  differ: null,
+  found: [],
   none: [],
   problem: null,
 };

@@ -1,7 +1,7 @@
 import type { FanPlay } from '../../../engine/plan/ranked-way';
 import type { PickRule } from '../../../engine/ways/pick-ways';
 import type { ToldWay } from '../../../engine/ways/refine-found';
-import { toldId } from '../../../engine/ways/way-id';
+import { wayId } from '../../../engine/ways/way-id';
 import { type WaysFound, waysInOrder } from '../../../engine/ways/ways-order';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
 import type { WaysJob } from '../../../engine/ways/ways-work';
@@ -61,15 +61,20 @@ export async function lookForWays(
     const { jobs, of } = round.value;
     const results = await inTurn(jobs, AT_ONCE, does, ({ way }) => {
       if (of !== null) hooks.onProgress(++done, of);
-      if (way === null || known.has(toldId(way.told))) return;
+      if (way === null) return;
+      const id = wayId(way.told, way.told.option.stroke);
+      if (known.has(id)) return;
       const shown = { ...way, key: `${known.size}` };
-      known.set(toldId(way.told), shown);
+      known.set(id, shown);
       hooks.onWay(shown);
     });
     round = order.next(results.map(({ result }) => result));
   }
   const { ways, ...found } = round.value;
-  return { ...found, ways: ways.flatMap((told) => known.get(toldId(told)) ?? []) };
+  return {
+    ...found,
+    ways: ways.flatMap((told) => known.get(wayId(told, told.option.stroke)) ?? []),
+  };
 }
 
 interface Done {

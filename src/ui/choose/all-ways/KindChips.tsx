@@ -1,4 +1,4 @@
-import type { KindCounts } from '../../../engine/ways/pick-ways';
+import type { WayKind } from '../../../engine/goal/goal';
 import type { WayFilter } from '../../../state/choose/all-ways/all-ways';
 import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
 import type { ChooseModel } from '../../../state/choose/choose-model';
@@ -6,11 +6,11 @@ import { FILTERS } from './kind-words';
 
 /** What is listed; once ways were looked for, with how many of each kind, and out of how many. */
 export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
-  const { ways, state, differ } = all.search.value;
+  const { ways, state, found } = all.search.value;
   const now = all.filter.value;
   return (
     <fieldset class="kind-chips">
-      <legend class="visually-hidden">Ways to list, of how many that differ</legend>
+      <legend class="visually-hidden">Ways to list, of how many</legend>
       {FILTERS.map(([filter, label]) => (
         <button
           key={filter}
@@ -21,7 +21,7 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
         >
           <span>{label}</span>
           <b class="kind-count">
-            {state !== 'none' && counted(listed(ways, filter).length, differ, filter)}
+            {state !== 'none' && counted(listed(ways, filter).length, found, filter)}
           </b>
         </button>
       ))}
@@ -29,11 +29,9 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
   );
 }
 
-/** How many are listed; "6/190" once it is known that more there are really differ. */
-function counted(shown: number, differ: KindCounts | null, filter: WayFilter): string {
-  const of = Object.entries(differ ?? {})
-    .filter(([kind]) => filter === 'all' || kind === filter)
-    .reduce((sum, [, count]) => sum + count, 0);
+/** How many are listed; "6/190" once it is known that more were found. */
+function counted(shown: number, found: readonly WayKind[], filter: WayFilter): string {
+  const of = found.filter((kind) => filter === 'all' || kind === filter).length;
   return of > shown ? `${shown}/${of}` : `${shown}`;
 }
 

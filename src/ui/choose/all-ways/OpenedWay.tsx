@@ -31,35 +31,27 @@ export const AIM_PANEL = 'ways/aim';
 export function OpenedWay({ app, way }: Props) {
   const isAiming = app.router.route.value.panel === AIM_PANEL && way.told.shot === null;
   const sentence = waySentence(app, way);
-  const parts = { app, way, sentence, point: aimedAt(app.choose, way.told) };
+  const point = aimedAt(app.choose, way.told);
   return (
     <section key={isAiming ? 'aim' : 'fan'} class="way-fan" aria-labelledby="chosen-way">
       <Title way={way} sentence={sentence} />
-      {isAiming ? <AsLaid {...parts} /> : <HowItPlays {...parts} />}
+      {isAiming ? <AsLaid app={app} way={way} /> : <HowItPlays app={app} way={way} />}
+      {point && <Room app={app} way={way} awayM={point.awayM} />}
+      <ReadAloud choose={app.choose} sentence={sentence} />
+      {isAiming ? <WayBack app={app} /> : <WaysOn app={app} way={way} />}
     </section>
   );
 }
 
-interface PartProps extends Props {
-  /** What is read aloud. */
-  readonly sentence: string;
-  /** Where the cue points; null: nowhere on a rail. */
-  readonly point: ReturnType<typeof aimedAt>;
-}
-
-function HowItPlays({ app, way, sentence, point }: PartProps) {
+function HowItPlays({ app, way }: Props) {
   const { told, fan } = way;
-  const { choose } = app;
   return (
     <>
       <Told app={app} way={way} />
       <RaisedWay way={told} />
       <p class="way-reason">{FAN_LEAD}:</p>
-      <FanLines plays={fan} shape={choose.shape.value} />
+      <FanLines plays={fan} shape={app.choose.shape.value} />
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
-      {point && <Room app={app} way={way} awayM={point.awayM} />}
-      <ReadAloud choose={choose} sentence={sentence} />
-      <WaysOn app={app} way={way} />
     </>
   );
 }
@@ -165,10 +157,9 @@ function WaysOn({ app: { choose, router }, way }: Props) {
   );
 }
 
-/** The cue as it is laid on the table, and what the stroke forgives. */
-function AsLaid({ app, way, sentence, point }: PartProps) {
-  const { choose, router } = app;
-  const { told } = way;
+/** The cue as it is laid on the table. */
+function AsLaid({ app, way: { told } }: Props) {
+  const point = aimedAt(app.choose, told);
   return (
     <>
       {point && (
@@ -181,13 +172,16 @@ function AsLaid({ app, way, sentence, point }: PartProps) {
         {strokeWords(told, app.shot.speedScale.value, tipOf(app))}.
       </p>
       <RaisedWay way={told} />
-      {point && <Room app={app} way={way} awayM={point.awayM} />}
-      <ReadAloud choose={choose} sentence={sentence} />
-      <div class="sheet-foot">
-        <button type="button" class="button" onClick={() => router.close()}>
-          <span aria-hidden="true">‹</span> How it plays
-        </button>
-      </div>
     </>
+  );
+}
+
+function WayBack({ app }: Pick<Props, 'app'>) {
+  return (
+    <div class="sheet-foot">
+      <button type="button" class="button" onClick={() => app.router.close()}>
+        <span aria-hidden="true">‹</span> How it plays
+      </button>
+    </div>
   );
 }

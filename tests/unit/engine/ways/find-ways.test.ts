@@ -147,12 +147,10 @@ describe('ways with a raised cue', { timeout: SEARCH_TIMEOUT_MS }, () => {
     }
   });
 
-  it('are looked for only for a kind of which no level one goes, and which there can be', () => {
-    const open = waysQuestion([at('cue', 0.15, -0.6), at(1, 0, -0.25)], {
-      kinds: ['direct', 'bank', 'combination', 'carom'],
-    });
+  it('are looked for only for a kind of which no level one goes', () => {
+    const open = waysQuestion([at('cue', 0.15, -0.6), at(1, 0, -0.25)], { kinds: ['bank'] });
     expect(raisedStretches(open, partsOf(open))).toEqual([]);
-    expect(raisedStretches({ ...open, kinds: ['bank'] }, []).length).toBeGreaterThan(0);
+    expect(raisedStretches(open, []).length).toBeGreaterThan(0);
   });
 });
 

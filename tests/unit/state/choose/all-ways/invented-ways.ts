@@ -3,7 +3,6 @@ import { laidTable, playLaid } from '../../../../../src/engine/goal/laid-table';
 import { shotFrom } from '../../../../../src/engine/goal/shot-from-position';
 import type { FanPlay } from '../../../../../src/engine/plan/ranked-way';
 import type { FoundWay } from '../../../../../src/engine/ways/found-way';
-import type { KindCounts } from '../../../../../src/engine/ways/pick-ways';
 import type { ToldWay } from '../../../../../src/engine/ways/refine-found';
 import type { StretchFound } from '../../../../../src/engine/ways/stretch-found';
 import type { WaysStretch } from '../../../../../src/engine/ways/stretches';
@@ -137,25 +136,18 @@ export const INVENTED_WAYS = {
   waysRaised: (_: WaysPartsJob): readonly WaysStretch[] => [],
   waysSearch({ question, stretch }: WaysSearchJob): StretchFound {
     const way = 'stroke' in stretch ? wayOf(question, stretch.stroke) : null;
-    return { ways: way ? [way] : [], failed: [] };
+    // Each is found twice, which is not worth two places in the list.
+    return { ways: way ? [way, { ...way, rough: -1 }] : [], failed: [] };
   },
   waysPick: ({ found, rule }: WaysPickJob): readonly FoundWay[] =>
-    [...found].sort((a, b) => b.rough - a.rough).slice(0, rule.most),
+    found
+      .filter(({ rough }) => rough >= 0)
+      .sort((a, b) => b.rough - a.rough)
+      .slice(0, rule.most),
   waysRefine: refine,
   // Against the order in which they are worked out, so that at the end some rows have to move.
   waysTell: ({ refined }: WaysTellJob): readonly ToldWay[] =>
     [...refined].sort((a, b) => a.option.stroke.speedMps - b.option.stroke.speedMps),
   waysFan: fan,
-  /** All that was found, and kicks that were not worth a place in the list. */
-  waysCount({ found }: WaysPickJob): KindCounts {
-    const of = (kind: string) => found.filter(({ goal }) => goal.kind === kind).length;
-    return {
-      direct: of('direct'),
-      bank: of('bank'),
-      kick: of('kick') + 39,
-      combination: of('combination'),
-      carom: of('carom'),
-    };
-  },
   waysNone: (_: WaysPartsJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],
 };
