@@ -23,7 +23,7 @@ export type ShotWarning =
 /** Share of the miscue limit beyond which a contact is near it. */
 const NEAR_LIMIT = 0.9;
 /** From here a cue can dig into the cloth or send a ball off the table (practice, no source). */
-const RAISED_CUE_RAD = (10 * Math.PI) / 180;
+export const RAISED_CUE_RAD = (10 * Math.PI) / 180;
 /** From here a cut hardly forgives anything (common practice, no source). */
 const THIN_CUT_RAD = (75 * Math.PI) / 180;
 /** How well a good stroke repeats its speed. */

@@ -17,14 +17,9 @@ import { whatLimits } from '../engine/player/limits';
 import { playerReport } from '../engine/player/player-report';
 import { rangeOfChance } from '../engine/player/some-players';
 import { roomForError } from '../engine/room/room-for-error';
-import type { FoundWay } from '../engine/ways/found-way';
-import { type PickRule, waysToRefine as pickFound, waysToTell } from '../engine/ways/pick-ways';
-import { fanOfWay, refineFound, type ToldWay } from '../engine/ways/refine-found';
-import { searchStretch } from '../engine/ways/search-stretch';
-import type { StretchFound } from '../engine/ways/stretch-found';
-import { type WaysStretch, waysStretches } from '../engine/ways/stretches';
+import { fanOfWay, type ToldWay } from '../engine/ways/refine-found';
 import type { WaysQuestion } from '../engine/ways/ways-question';
-import { whyNone } from '../engine/ways/why-none';
+import { WAYS_WORK } from '../engine/ways/ways-work';
 
 /** A part of a sweep. */
 export interface SweepJob {
@@ -45,40 +40,10 @@ export interface PickJob {
   readonly options: readonly Option[];
 }
 
-/** A part of a search for all ways to play a position. */
-export interface WaysSearchJob {
-  readonly question: WaysQuestion;
-  readonly stretch: WaysStretch;
-}
-
-/** One way that a search found. */
-export interface WaysRefineJob {
-  readonly question: WaysQuestion;
-  readonly way: FoundWay;
-}
-
-/** All that a search found, and how many of it are wanted. */
-export interface WaysPickJob {
-  readonly found: readonly FoundWay[];
-  readonly rule: PickRule;
-}
-
-/** All that was worked out, and how many of it are wanted. */
-export interface WaysTellJob {
-  readonly refined: readonly ToldWay[];
-  readonly rule: PickRule;
-}
-
 /** One way that was worked out. */
 export interface WaysFanJob {
   readonly question: WaysQuestion;
   readonly told: ToldWay;
-}
-
-/** All parts of a search that has come to its end. */
-export interface WaysNoneJob {
-  readonly question: WaysQuestion;
-  readonly parts: readonly StretchFound[];
 }
 
 /** Shots to practise on a table. */
@@ -113,14 +78,8 @@ export const ENGINE_WORK = {
   rung: nearestRung,
   /** How far the chance of a shot may be off for what is not known of the player. */
   range: rangeOfChance,
-  /** The parts of a search for all ways; each is a job by itself. */
-  waysParts: (question: WaysQuestion) => waysStretches(question),
-  waysSearch: ({ question, stretch }: WaysSearchJob) => searchStretch(question, stretch),
-  waysPick: ({ found, rule }: WaysPickJob) => pickFound(found, rule),
-  waysRefine: ({ question, way }: WaysRefineJob) => refineFound(question, way),
-  waysTell: ({ refined, rule }: WaysTellJob) => waysToTell(refined, rule),
+  ...WAYS_WORK,
   waysFan: ({ question, told }: WaysFanJob) => fanOfWay(question, told),
-  waysNone: ({ question, parts }: WaysNoneJob) => whyNone(question, parts),
   fan: ({ asked, option }: OptionJob) => fanOf(asked.question, asked.scene, option),
 };
 

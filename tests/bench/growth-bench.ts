@@ -2,16 +2,15 @@ import { strike } from '../../src/engine/impacts/strike';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import { travel } from '../../src/engine/motion/journey';
 import { objectBallAtRest } from '../../src/engine/motion/object-ball-at-rest';
-import { gridFrom } from '../../src/engine/plan/grid-from';
 import { placesOf } from '../../src/engine/plan/option-grid';
 import { sweepOptions } from '../../src/engine/plan/sweep-options';
 import type { Stroke } from '../../src/engine/stroke/stroke';
 import { playTable } from '../../src/engine/table/play-table';
 import { TABLE_SIZES, WPA_POCKETS } from '../../src/engine/table/pocket-standard';
 import { tableShape } from '../../src/engine/table/table-shape';
-import { inventedPositions } from '../harness/invented-positions';
 import type { BenchLine } from './bench-line';
 import { ratePerSecond } from './stopwatch';
+import { sweptPosition } from './swept-position';
 import { triangle } from './triangle';
 
 const { lengthM, widthM } = TABLE_SIZES['nine-foot'];
@@ -74,11 +73,8 @@ function perBall(): readonly Cost[] {
 
 /** So many strokes of a sweep. */
 function perOption(): readonly Cost[] {
-  const position = inventedPositions().at(-1);
-  if (position === undefined) throw new RangeError('there are no positions');
-  const { asked, shot } = position;
-  const { question, scene } = asked;
-  const grid = gridFrom(scene.position, shot.headingRad, scene.shape, scene.kit);
+  const { asked, grid } = sweptPosition();
+  const { question } = asked;
   const all = placesOf(grid);
   return [8, 4, 2].map((part) => {
     const to = Math.floor(all / part);

@@ -2,16 +2,15 @@ import { shotFrom } from '../../src/engine/goal/shot-from-position';
 import { strike } from '../../src/engine/impacts/strike';
 import { DEFAULT_KIT } from '../../src/engine/kit/kit';
 import type { Position } from '../../src/engine/lie/position';
-import { gridFrom } from '../../src/engine/plan/grid-from';
 import { placesOf } from '../../src/engine/plan/option-grid';
 import { rankWays } from '../../src/engine/plan/rank-ways';
 import { sweepOptions } from '../../src/engine/plan/sweep-options';
 import { findWays } from '../../src/engine/ways/find-ways';
-import { inventedPositions } from '../harness/invented-positions';
 import { waysQuestion } from '../harness/ways-positions';
 import type { BenchLine } from './bench-line';
 import { steppedPath } from './stepped-path';
 import { ratePerSecond } from './stopwatch';
+import { sweptPosition } from './swept-position';
 
 const STEPPED = 400;
 const ROUNDS = 3;
@@ -69,15 +68,12 @@ function cpuSecondsOf(work: (sinceS: () => number) => void): number {
 
 /** One position compared whole, beside the stepped yardstick of the same run. */
 export function optionsBench(): readonly BenchLine[] {
-  const position = inventedPositions().at(-1);
-  if (position === undefined) throw new RangeError('there are no positions');
-  const { asked, shot } = position;
+  const { asked, grid } = sweptPosition();
   const { question, scene } = asked;
   const { shape, kit, goal } = scene;
   const yardstick = ratePerSecond(STEPPED, () => {
     steppedPath(strike(STROKE, kit), 1.5, kit);
   });
-  const grid = gridFrom(scene.position, shot.headingRad, shape, kit);
   const whole = { from: 0, to: placesOf(grid) };
   const options = sweepOptions(question, grid, whole);
   const sweeps = ratePerSecond(1, () => sweepOptions(question, grid, whole), ROUNDS);

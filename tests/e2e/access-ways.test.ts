@@ -1,7 +1,5 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { runAxe } from '../harness/axe';
-import { contrastFaults } from '../harness/drawing-contrast';
-import { focusFaults } from '../harness/focus-faults';
+import { accessFaults } from '../harness/access-faults';
 import { type OpenApp, openApp } from '../harness/open-app';
 import { tap } from '../harness/thumb';
 import { untilCompared } from '../harness/touch-table';
@@ -14,18 +12,12 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
-async function findNothing(): Promise<void> {
-  expect(await contrastFaults(app.page)).toEqual([]);
-  expect(await focusFaults(app.page)).toEqual([]);
-  expect((await runAxe(app.page)).found).toEqual([]);
-}
-
 it('draws the chances so that all can be read and reached', async () => {
   const map = app.page.getByRole('img', { name: /^How easy it is for most over side and speed/ });
   expect(await map.getAttribute('aria-label')).toMatch(
     /(left|right|no side), .*: (easy|fair|hard)/,
   );
-  await findNothing();
+  expect(await accessFaults(app.page)).toEqual([]);
 });
 
 it('draws the fan of a way so that all can be read and reached', async () => {
@@ -34,7 +26,7 @@ it('draws the fan of a way so that all can be read and reached', async () => {
   await expect
     .poll(() => app.page.locator('.table-board svg').getAttribute('aria-label'))
     .toMatch(/Where the cue ball rests, in diamonds: true: /);
-  await findNothing();
+  expect(await accessFaults(app.page)).toEqual([]);
 });
 
 it('tells what is pressed from what is not in a reader’s own colours', async () => {

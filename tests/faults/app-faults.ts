@@ -31,6 +31,13 @@ export const APP_FAULTS: readonly PlantedFault[] = [
     catchers: ['tests/e2e/players.test.ts', 'tests/e2e/room-reasons.test.ts'],
   },
   {
+    why: 'nobody is warned of a cue that has to be raised over a ball',
+    file: 'src/ui/choose/way-words.ts',
+    find: 'return way.isRaised || option.stroke.elevationRad >= RAISED_CUE_RAD;',
+    replace: 'return way.isRaised;',
+    catchers: ['tests/unit/ui/choose/way-words.test.ts'],
+  },
+  {
     why: 'something is learnt from a shot that was not struck as meant',
     file: 'src/state/player/player-question.ts',
     find: 'played.value.filter(({ asMeant }) => asMeant)',

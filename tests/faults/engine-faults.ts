@@ -85,12 +85,26 @@ export const ENGINE_FAULTS: readonly PlantedFault[] = [
   {
     why: 'the hardest way is offered first',
     file: 'src/engine/plan/rank-ways.ts',
-    find: 'percentOf(b) - percentOf(a)',
-    replace: 'percentOf(a) - percentOf(b)',
+    find: 'percentOf(other) - percentOf(one)',
+    replace: 'percentOf(one) - percentOf(other)',
     catchers: [
       'tests/unit/engine/plan/rank-ways.test.ts',
       'tests/property/options-ranking.test.ts',
     ],
+  },
+  {
+    why: 'a way is told although a ball would be hit first that may not be',
+    file: 'src/engine/ways/found-way.ts',
+    find: "const isLegal = typeof firstHit === 'number' && asked.first.includes(firstHit);",
+    replace: "const isLegal = typeof firstHit === 'number';",
+    catchers: ['tests/unit/engine/ways/find-ways.test.ts'],
+  },
+  {
+    why: 'a way is told to go as often as if the cue strayed half as far',
+    file: 'src/engine/ways/drawn-chance.ts',
+    find: 'turnedBy(kit, drawn, profile, normal(DIRECTION))',
+    replace: 'turnedBy(kit, drawn, profile, normal(DIRECTION) / 2)',
+    catchers: ['tests/property/ways-chances.test.ts'],
   },
   {
     why: 'balls may be laid into one another',

@@ -1,5 +1,6 @@
-import { findWays, type WaysFound } from '../../src/engine/ways/find-ways';
+import { findWays } from '../../src/engine/ways/find-ways';
 import type { PickRule } from '../../src/engine/ways/pick-ways';
+import type { WaysFound } from '../../src/engine/ways/ways-order';
 import type { WaysQuestion } from '../../src/engine/ways/ways-question';
 
 /** A search to its end. */

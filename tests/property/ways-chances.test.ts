@@ -43,7 +43,9 @@ function countAll(): readonly Counted[] {
     for (const way of ways.slice(0, WAYS - all.length)) {
       let went = 0;
       for (let stroke = 0; stroke < PLAYS; stroke++) if (goes(question, way, random)) went++;
-      all.push({ way, share: went / PLAYS });
+      const share = went / PLAYS;
+      all.push({ way, share });
+      tell(`${way.goal.kind} told ${way.chance.toFixed(3)} went ${share.toFixed(3)}`);
     }
   }
   return all;
@@ -55,9 +57,6 @@ describe(`the chance of ${WAYS} ways, each played ${PLAYS} times on the whole ta
   let all: readonly Counted[] = [];
   beforeAll(() => {
     all = countAll();
-    for (const { way, share } of all) {
-      tell(`${way.goal.kind} told ${way.chance.toFixed(3)} went ${share.toFixed(3)}`);
-    }
   }, CAMPAIGN_TIMEOUT_MS);
 
   it('is of all kinds', () => {

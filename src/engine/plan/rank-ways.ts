@@ -38,13 +38,22 @@ export function* rankWays(
 
 /**
  * The likeliest to go without a scratch first, or where there is a zone to go and leave the cue ball
- * there; of those that go equally often, to a whole per cent, the plainest first. Left out is what
- * another way betters: same side and arrival, the cue ball in the same place, and is worth more.
+ * there; of those that go equally often, to a whole per cent, the plainest first.
+ */
+export function easierFirst(one: RankedWay, other: RankedWay): number {
+  return (
+    percentOf(other) - percentOf(one) ||
+    frillsOf(one) - frillsOf(other) ||
+    worthOf(other) - worthOf(one)
+  );
+}
+
+/**
+ * The easiest first. Left out is what another way betters: same side and arrival, the cue ball in the
+ * same place, and is worth more.
  */
 export function orderWays(ways: readonly RankedWay[]): readonly RankedWay[] {
-  const ordered = [...ways].sort(
-    (a, b) => percentOf(b) - percentOf(a) || frillsOf(a) - frillsOf(b) || worthOf(b) - worthOf(a),
-  );
+  const ordered = [...ways].sort(easierFirst);
   return ordered.filter((way) => !ordered.some((other) => betters(other, way))).slice(0, MOST_WAYS);
 }
 

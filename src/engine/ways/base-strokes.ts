@@ -1,8 +1,12 @@
+import { RAD_PER_DEG } from '../numerics/angle';
+
 /** A stroke to look with, all but where the cue points and how far it must be raised. */
 export interface BaseStroke {
   readonly side: number;
   readonly height: number;
   readonly speedMps: number;
+  /** How far the cue is raised even where it need not be, rad; left out: no farther than it must be. */
+  readonly raisedRad?: number;
 }
 
 /** Medium, firm, power and soft (common practice, no source): what a plain look is taken with first. */
@@ -22,3 +26,26 @@ export const BASE_STROKES: readonly BaseStroke[] = [
     SIDES.map((side) => ({ side, height: 0, speedMps })),
   ),
 ];
+
+/**
+ * A cue raised to jump a ball, or to curve round one (common practice, no source). These opened most
+ * banks and kicks at balls that others hid.
+ */
+export const RAISED_STROKES: readonly BaseStroke[] = (
+  [
+    [30, 0, 4],
+    [30, 0, 5],
+    [35, 0, 3.5],
+    [40, 0, 3],
+    [40, 0.4, 3.2],
+    [40, -0.4, 3.2],
+  ] as const
+).map(([raisedDeg, side, speedMps]) => ({
+  side,
+  height: 0,
+  speedMps,
+  raisedRad: raisedDeg * RAD_PER_DEG,
+}));
+
+/** All of them, as parts of a search name them by their place. */
+export const STROKES: readonly BaseStroke[] = [...BASE_STROKES, ...RAISED_STROKES];

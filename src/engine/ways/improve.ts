@@ -37,7 +37,8 @@ export function improved(question: WaysQuestion, way: FoundWay): FoundWay {
   return best;
 }
 
-function besides({ stroke: { side, height, speedMps } }: FoundWay): readonly BaseStroke[] {
+function besides({ stroke, way: { isRaised } }: FoundWay): readonly BaseStroke[] {
+  const { side, height, speedMps, elevationRad: raisedRad } = stroke;
   const moved: readonly BaseStroke[] = [
     { side, height, speedMps: speedMps * FASTER },
     { side, height, speedMps: speedMps / FASTER },
@@ -48,6 +49,7 @@ function besides({ stroke: { side, height, speedMps } }: FoundWay): readonly Bas
   ];
   return moved
     .map((base) => ({
+      ...(isRaised ? { raisedRad } : {}),
       side: rounded(base.side),
       height: rounded(base.height),
       speedMps: heldWithin(SPEEDS_MPS, rounded(base.speedMps)),

@@ -2,6 +2,7 @@ import { worthOf } from '../plan/worth-of';
 import { type FoundWay, promiseOf } from './found-way';
 import type { ToldWay } from './refine-found';
 import { keyOf } from './sample';
+import { wayId } from './way-id';
 
 /** What the picking goes by. */
 export interface PickRule {
@@ -74,27 +75,19 @@ function strokeOf({ way }: Pick<FoundWay, 'way'>): string {
 }
 
 function byPromise(one: FoundWay, other: FoundWay): number {
-  return promiseOf(other) - promiseOf(one) || compareIds(one, other);
+  return (
+    promiseOf(other) - promiseOf(one) || compare(wayId(one, one.stroke), wayId(other, other.stroke))
+  );
 }
 
 function byWorth(one: ToldWay, other: ToldWay): number {
-  return worthOf(other) - worthOf(one) || compareIds(identified(one), identified(other));
+  return (
+    worthOf(other) - worthOf(one) ||
+    compare(wayId(one, one.option.stroke), wayId(other, other.option.stroke))
+  );
 }
-
-function identified({ option, ...told }: ToldWay) {
-  return { ...told, stroke: option.stroke };
-}
-
-type Identified = Pick<FoundWay, 'goal' | 'headingRad' | 'stroke'>;
 
 /** An order that hangs on nothing but the ways themselves. */
-function compareIds(one: Identified, other: Identified): number {
-  const [a, b] = [idOf(one), idOf(other)];
-  return a < b ? -1 : a > b ? 1 : 0;
-}
-
-function idOf({ goal, headingRad, stroke }: Identified): string {
-  const { aimRad, side, height, elevationRad, speedMps } = stroke;
-  const numbers = [headingRad, aimRad, side, height, elevationRad, speedMps];
-  return `${thingOf({ goal })} ${numbers.map((value) => value.toFixed(9)).join(' ')}`;
+function compare(one: string, other: string): number {
+  return one < other ? -1 : one > other ? 1 : 0;
 }

@@ -10,6 +10,8 @@ import type { WaysAsked } from './ways-question';
 /** Looks across a ball from edge to edge, and a little beyond for what swerve adds. */
 const ACROSS = 32;
 const BEYOND = 1.1;
+/** A raised cue bends the path: so much farther out on either side is looked as well, rad each R of side. */
+const BENT_RAD = 1.2;
 /** Looks all around for kicks. */
 const AROUND = 240;
 /** How often what lies between two looks is halved, at most. */
@@ -29,10 +31,11 @@ export function scanAcross(
   if (cueBall === null || struck === null) return [];
   const [dx, dy] = [struck.xM - cueBall.xM, struck.yM - cueBall.yM];
   const share = Math.min(1, (2 * kit.ballRadiusM) / Math.hypot(dx, dy));
+  const bentRad = base.raisedRad === undefined ? 0 : BENT_RAD * Math.abs(base.side);
   const middleRad = bearing(dx, dy) - squirtOf(asked, base);
   const headings = Array.from({ length: ACROSS }, (_, at) => {
     const across = BEYOND * (2 * (at / (ACROSS - 1)) - 1);
-    return middleRad + Math.sign(across) * asinOf(Math.abs(across) * share);
+    return middleRad + Math.sign(across) * asinOf(Math.abs(across) * share) + across * bentRad;
   });
   return refined(asked, base, headings, filter);
 }
@@ -100,16 +103,23 @@ function areApart({ legs }: Sample, other: Sample): boolean {
   return false;
 }
 
-/** A stroke with the cue as level as what lies behind the cue ball lets it be. */
+/** A stroke with the cue as level as what lies behind the cue ball lets it be, if it is not to be raised. */
 export function strokeAt({ question }: WaysAsked, base: BaseStroke, headingRad: number): Stroke {
   const { position, shape, kit } = question;
   const cueBall = ballNamed(position, 'cue');
-  const elevationRad =
+  const leastRad =
     cueBall === null
       ? 0
       : leastElevation(placeOf(cueBall), headingRad, without(position, 'cue'), shape, kit, base)
           .elevationRad;
-  return { ...base, aimRad: wrapped(headingRad), elevationRad };
+  const { side, height, speedMps } = base;
+  return {
+    side,
+    height,
+    speedMps,
+    aimRad: wrapped(headingRad),
+    elevationRad: Math.max(leastRad, base.raisedRad ?? 0),
+  };
 }
 
 /** How far right of the cue's direction the cue ball leaves the tip, rad. */

@@ -1,5 +1,5 @@
-import type { PlayedGoal, PlayedKind } from '../goal/goal';
-import { BASE_STROKES, type BaseStroke } from './base-strokes';
+import type { PlayedGoal } from '../goal/goal';
+import { type BaseStroke, STROKES } from './base-strokes';
 import { type Bracket, bracketsIn } from './brackets';
 import { directWays } from './direct-ways';
 import { type FoundWay, foundBy } from './found-way';
@@ -16,14 +16,12 @@ export function searchStretch(question: WaysQuestion, stretch: WaysStretch): Str
   if (stretch.search === 'direct') {
     return directWays(question, stretch.ball, stretch.pocket);
   }
-  const base = BASE_STROKES[stretch.stroke];
+  const base = STROKES[stretch.stroke];
   if (base === undefined) return { ways: [], failed: [] };
-  const kinds = question.kinds.filter((kind): kind is PlayedKind => kind !== 'direct');
   const isKick = stretch.search === 'kick';
-  const filter: LegFilter = {
-    kinds: kinds.filter((kind) => (kind === 'kick') === isKick),
-    first: isKick ? null : stretch.ball,
-  };
+  const filter: LegFilter = isKick
+    ? { kinds: ['kick'], first: null }
+    : { kinds: stretch.kinds, first: stretch.ball };
   const samples = isKick
     ? scanAround(asked, base, filter)
     : scanAcross(asked, stretch.ball, base, filter);

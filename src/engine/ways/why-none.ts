@@ -12,11 +12,20 @@ export interface NoWay {
 /** The kinds of which no way was found, each with the reason. */
 export function whyNone(question: WaysQuestion, parts: readonly StretchFound[]): readonly NoWay[] {
   const { first, falls } = askedFor(question);
-  const found = new Set(parts.flatMap(({ ways }) => ways.map(({ goal }) => goal.kind)));
   const isLegal = first.length > 0 && falls.length > 0;
-  return question.kinds
-    .filter((kind) => !found.has(kind))
-    .map((kind) => ({ kind, why: isLegal ? mostOf(kind, parts) : 'nothing-legal' }));
+  return kindsWithout(question, parts).map((kind) => ({
+    kind,
+    why: isLegal ? mostOf(kind, parts) : 'nothing-legal',
+  }));
+}
+
+/** The kinds asked for of which no way was found. */
+export function kindsWithout(
+  { kinds }: WaysQuestion,
+  parts: readonly StretchFound[],
+): readonly WayKind[] {
+  const found = new Set(parts.flatMap(({ ways }) => ways.map(({ goal }) => goal.kind)));
+  return kinds.filter((kind) => !found.has(kind));
 }
 
 function mostOf(kind: WayKind, parts: readonly StretchFound[]): WhyNoWay | 'no-line' {

@@ -1,8 +1,8 @@
-import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal } from '@preact/signals';
 import type { RankQuestion } from '../../engine/plan/refine-way';
-import { isSame } from '../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import type { Work } from '../../worker/engine-pool';
+import { createAsking } from './asking';
 import type { Comparison } from './choose-model';
 import { compareWays } from './compare-ways';
 import { differenceFor } from './for-most';
@@ -43,34 +43,22 @@ export function createComparing(
   work: Work | null,
   forMost: (asked: RankQuestion) => RankQuestion | null,
 ): Comparing {
-  const shown = signal<Shown>(NOTHING);
-  const asked = signal<RankQuestion | null>(null);
-  const isAsked = computed(() => isSame(present.value, asked.value));
-  const isStale = computed(() => asked.value !== null && !isAsked.value);
-  const isRunning = computed(() => shown.value.state === 'running');
-  let abort = new AbortController();
-
-  const show = (part: Partial<Shown>) => {
-    shown.value = { ...shown.peek(), ...part };
-  };
+  const asking = createAsking<RankQuestion, Shown>(present, NOTHING);
+  const { shown, asked, show } = asking;
   const run = async (question: RankQuestion, work: Work) => {
-    const mine = new AbortController();
-    abort = mine;
-    const ifWanted = (part: Partial<Shown>) => {
-      if (!mine.signal.aborted) show(part);
-    };
+    const wanted = asking.begin(question, { ...NOTHING, state: 'running' });
     try {
-      await compareWays(question, work, mine.signal, {
-        onProgress: (progress) => ifWanted({ progress }),
-        onMap: (map) => ifWanted({ map }),
-        onWays: (ways) => ifWanted({ ways }),
+      await compareWays(question, work, wanted.signal, {
+        onProgress: (progress) => wanted.show(() => ({ progress })),
+        onMap: (map) => wanted.show(() => ({ map })),
+        onWays: (ways) => wanted.show(() => ({ ways })),
       });
-      ifWanted({ state: 'done', progress: 1 });
+      wanted.show(() => ({ state: 'done', progress: 1 }));
     } catch {
-      ifWanted({ state: 'failed', problem: FAILED });
-      mine.abort();
+      wanted.show(() => ({ state: 'failed', problem: FAILED }));
+      wanted.drop();
     }
-    await tellDifference(question, work, mine.signal);
+    await tellDifference(question, work, wanted.signal);
   };
   const tellDifference = async (question: RankQuestion, work: Work, signal: AbortSignal) => {
     const most = forMost(question);
@@ -82,19 +70,9 @@ export function createComparing(
       // The ways are there all the same.
     }
   };
-  const forget = () => {
-    abort.abort();
-    asked.value = null;
-    shown.value = NOTHING;
-  };
-  // Only while it runs: what would be asked is not worked out anew for every move of a ball.
-  effect(() => {
-    if (isRunning.value && isStale.value) forget();
-  });
-
   return {
-    isDue: () => present.value !== null && !isAsked.value,
-    comparison: computed(() => ({ ...shown.value, isStale: isStale.value })),
+    isDue: () => present.value !== null && !asking.isAsked.value,
+    comparison: computed(() => ({ ...shown.value, isStale: asking.isStale.value })),
     asked,
     compare() {
       const question = present.peek();
@@ -102,16 +80,9 @@ export function createComparing(
         show({ problem: work === null ? NO_WORKERS : whyNot() });
         return;
       }
-      abort.abort();
-      asked.value = question;
-      shown.value = { ...NOTHING, state: 'running' };
       void run(question, work);
     },
-    stop() {
-      if (shown.peek().state !== 'running') return;
-      abort.abort();
-      show({ state: 'stopped' });
-    },
-    forget,
+    stop: asking.stop,
+    forget: asking.forget,
   };
 }

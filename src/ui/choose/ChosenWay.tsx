@@ -5,20 +5,14 @@ import { tellingOf } from '../chance-telling';
 import { forWords } from '../player/player-words';
 import { tipOf } from '../shot/tip-told';
 import { rangeLine } from './chance-words';
-import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
+import { FanLines } from './FanLines';
+import { FAN_LEAD, SPREAD_LINE } from './fan-words';
 import { KeepDrill } from './KeepDrill';
 import { tenthsWords } from './pocket-words';
+import { RaisedWay } from './RaisedWay';
 import { ShareWay } from './ShareWay';
 import { pocketWords } from './table-words';
-import {
-  keptShare,
-  leadLabel,
-  leadShare,
-  RAISED_LINE,
-  strokeWords,
-  wayLine,
-  wayName,
-} from './way-words';
+import { keptShare, leadLabel, leadShare, strokeWords, wayLine, wayName } from './way-words';
 
 interface Props {
   readonly app: Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
@@ -74,15 +68,9 @@ export function WayFan({ app, way }: Props) {
   const isStale = choose.toLog.value === null;
   return (
     <section class="way-fan" aria-labelledby="chosen-way">
-      {way.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
+      <RaisedWay way={way} />
       <p class="way-reason">{plays.length === 0 ? 'Working out how it plays…' : `${FAN_LEAD}:`}</p>
-      <ul class="fan-lines">
-        {plays.map((play) => (
-          <li key={play.hit}>
-            <b>{FAN_LETTERS[play.hit]}</b> {fanLine(play, choose.shape.value)}
-          </li>
-        ))}
-      </ul>
+      <FanLines plays={plays} shape={choose.shape.value} />
       {way.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
       <div class="sheet-foot">
         <button type="button" class="button" onClick={() => choose.choose(null)}>

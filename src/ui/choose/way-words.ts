@@ -1,6 +1,7 @@
 import type { RankedWay } from '../../engine/plan/ranked-way';
 import type { EndedBy, RoomWindow } from '../../engine/room/windows';
 import type { Stroke } from '../../engine/stroke/stroke';
+import { RAISED_CUE_RAD } from '../../state/shot-warnings';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatQuantity } from '../../units/format-number';
 import type { SpeedScale } from '../../units/speed-unit';
@@ -17,16 +18,23 @@ import { capitalised } from './table-words';
 export const RAISED_LINE =
   'Raised cue: it can mark the cloth and send a ball off the table. The room’s rules come first.';
 
+type Played = Pick<RankedWay, 'way' | 'option'>;
+
+/** Whether a way takes a raised cue: by choice, or over what lies behind the cue ball. */
+export function isRaisedCue({ way, option }: Played): boolean {
+  return way.isRaised || option.stroke.elevationRad >= RAISED_CUE_RAD;
+}
+
 /** As players call it: "outside, soft, roll". */
-export function wayName({ way, option }: Pick<RankedWay, 'way' | 'option'>): string {
-  const { side, arrival, isDrag, isRaised } = way;
-  const { stroke } = option;
+export function wayName(played: Played): string {
+  const { side, arrival, isDrag } = played.way;
+  const { stroke } = played.option;
   const little = stroke.side === 0 ? 'no side' : 'a touch of side';
   const parts = [
     side === 'none' ? little : side,
     speedWord(stroke.speedMps),
     isDrag ? `drag, ${arrival}` : arrival,
-    ...(isRaised ? ['cue raised'] : []),
+    ...(isRaisedCue(played) ? ['cue raised'] : []),
   ];
   return parts.join(', ');
 }

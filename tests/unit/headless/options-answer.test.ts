@@ -6,6 +6,8 @@ const ask = (fields: object, line = 1) => JSON.parse(answerOptions(JSON.stringif
 /** A whole sweep takes a few seconds on a busy machine. */
 const SWEEP_TIMEOUT_MS = 300_000;
 
+const KINDS = ['bank', 'carom', 'combination', 'direct', 'kick'];
+
 /** Invented: a short cut of about 23° into the middle pocket. */
 const REQUEST = {
   id: 4,
@@ -20,17 +22,19 @@ const REQUEST = {
 
 describe('the ways that a position can be played', { timeout: SWEEP_TIMEOUT_MS }, () => {
   const answer = ask({ ...REQUEST, most: 4 });
+  const kindsOf = ({ ways }: { ways: readonly { kind: string }[] }) => ways.map(({ kind }) => kind);
+  const cuts = answer.ways.filter(({ kind }: { kind: string }) => kind === 'direct');
 
   it('come the easiest first, in door units', () => {
     expect(answer).toMatchObject({ id: 4, ok: true });
     expect(answer.unknown).toBeUndefined();
     expect(answer.compared).toBeGreaterThan(5000);
     expect(answer.ways).toHaveLength(4);
-    const percents = answer.ways.map((way: { chance: { share: number } }) =>
-      Math.round(100 * way.chance.share),
+    const percents = answer.ways.map((way: { chance: { share: number }; clean: number }) =>
+      Math.round(100 * way.chance.share * way.clean),
     );
     expect([...percents].sort((a, b) => b - a)).toEqual(percents);
-    for (const way of answer.ways) {
+    for (const way of cuts) {
       // As level as a cue goes is 3° (common practice, no source), and the grid raises it by 16° more.
       expect(way.elevationDeg).toBeGreaterThanOrEqual(3 - 1e-9);
       expect(way.elevationDeg).toBeLessThanOrEqual(19 + 1e-9);
@@ -41,8 +45,9 @@ describe('the ways that a position can be played', { timeout: SWEEP_TIMEOUT_MS }
 
   it('say what they do, and where the cue points over the table', () => {
     const does = { kind: 'direct', ball: 1, pocket: 'middle-right', via: [{ ball: 1, by: 'cue' }] };
-    for (const way of answer.ways) {
-      expect(way).toMatchObject({ ...does, doubleKiss: false });
+    expect(cuts.length).toBeGreaterThan(0);
+    for (const way of cuts) {
+      expect(way).toMatchObject({ ...does, doubleKiss: false, shot: answer.shot });
       expect(way.headingDeg).toBeCloseTo(answer.shot.headingDeg + way.aimAngleDeg, 9);
     }
   });
@@ -60,20 +65,44 @@ describe('the ways that a position can be played', { timeout: SWEEP_TIMEOUT_MS }
 
   it('count the zone where one is given', () => {
     const zoned = ask({ ...REQUEST, most: 2, zone: { xM: 0.1, yM: 0.35, radiusM: 0.3 } });
-    for (const way of zoned.ways) {
+    expect(zoned.ways[0].kind).toBe('direct');
+    for (const way of zoned.ways.slice(0, 1)) {
       expect(way.goodPosition).toBeGreaterThan(0.3);
       expect(way.goodPosition).toBeLessThanOrEqual(1);
     }
   });
 
-  it('are said to be direct ones where there is none', () => {
-    const blocked = ask({
-      ...REQUEST,
-      balls: [...REQUEST.balls, { name: 3, xM: 0.4, yM: -0.065 }],
-    });
-    expect(blocked).toMatchObject({ ok: true, compared: 0, ways: [] });
-    expect(blocked.message).toMatch(/^No direct way .* banks, kicks and combinations/);
+  it('have the best of each other kind among them, and say why there is none of some', () => {
+    const others = kindsOf(answer).filter((kind) => kind !== 'direct');
+    expect(others.length).toBeGreaterThan(0);
+    expect(new Set(others).size).toBe(others.length);
+    const without = kindsOf({ ways: answer.none });
+    expect([...others, 'direct', ...without].sort()).toEqual(KINDS);
+    for (const way of answer.ways) {
+      expect(way).toMatchObject({ ball: 1, pocket: 'middle-right' });
+      if (way.kind !== 'direct') expect(way).toMatchObject({ shot: null, aimAngleDeg: null });
+    }
     expect(answer.message).toBeUndefined();
+  });
+
+  it('are those of other kinds where the direct one is closed, which says why', () => {
+    const thin = ask({ ...REQUEST, play: { ball: 1, pocket: 'near-left' } });
+    expect(thin).toMatchObject({ ok: true, shot: null });
+    expect(kindsOf(thin)).not.toContain('direct');
+    expect(thin.ways.length).toBeGreaterThan(0);
+    expect(thin.none[0]).toEqual({
+      kind: 'direct',
+      why: 'too-thin',
+      message: 'No direct cut goes: mostly, the cut would be over 87°.',
+    });
+  });
+
+  it('are none where none of any kind goes, which says why kind by kind', () => {
+    const shut = ask({ ...REQUEST, balls: [...REQUEST.balls, { name: 3, xM: 0.4, yM: -0.065 }] });
+    expect(shut).toMatchObject({ ok: true, compared: 0, ways: [] });
+    expect(kindsOf({ ways: shut.none }).sort()).toEqual(KINDS);
+    expect(shut.none[0]).toMatchObject({ kind: 'direct', why: 'in-the-way' });
+    expect(shut.message).toMatch(/^No direct cut goes: .* No kick goes: /);
   });
 
   it('see the table’s slope from the break end, whichever way the shot runs', () => {
@@ -120,7 +149,6 @@ describe('a request that cannot be taken', () => {
       reason: 'no-such-ball',
       remedy: expect.stringMatching(/\w/),
     });
-    expect(refusalOf({ play: { ball: 1, pocket: 'near-left' } }).reason).toBe('too-thin');
     const twice = [...REQUEST.balls, { name: 1, xM: 0, yM: 0 }];
     expect(refusalOf({ balls: twice }).field).toBe('balls');
   });

@@ -16,6 +16,8 @@ export interface WaysSearch {
   readonly of: number;
   /** As they were found; once all is looked at, the likeliest first. */
   readonly ways: readonly ShownWay[];
+  /** The kinds of all ways found, of which those are the ones worth a look; empty until all is looked at. */
+  readonly found: readonly WayKind[];
   /** Why there is none of some kinds; empty until all is looked at. */
   readonly none: readonly NoWay[];
   /** True where position, kit or player have changed since: shown, but greyed. */

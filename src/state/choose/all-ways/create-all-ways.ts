@@ -1,4 +1,4 @@
-import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
 import type { Speaker } from '../../../sensors/find-speaker';
 import { isSame } from '../../../store/same-value';
@@ -7,6 +7,7 @@ import type { Work } from '../../../worker/engine-pool';
 import type { ShotToLog } from '../../log/shot-to-log';
 import type { Asked } from '../../shot-field';
 import type { ShotModel } from '../../shot-model';
+import { createAsking } from '../asking';
 import { type Later, workAtRest } from '../work-at-rest';
 import type { AllWays, WayFilter, WaysSearch } from './all-ways';
 import { lookForWays, RULE, type ShownWay } from './look-for-ways';
@@ -28,71 +29,57 @@ export interface AllWaysPorts {
 
 type Shown = Omit<WaysSearch, 'isStale'>;
 
-const NOTHING: Shown = { state: 'none', done: 0, of: 0, ways: [], none: [], problem: null };
+const NOTHING: Shown = {
+  state: 'none',
+  done: 0,
+  of: 0,
+  ways: [],
+  found: [],
+  none: [],
+  problem: null,
+};
 
 /** All ways to play the open position, looked for by themselves while somebody looks at them. */
 export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void } {
   const { present, isShot, work, later } = ports;
-  const shown = signal<Shown>(NOTHING);
-  const asked = signal<WaysQuestion | null>(null);
+  const asking = createAsking<WaysQuestion, Shown>(present, NOTHING);
+  const { shown, asked, isAsked, isStale, show } = asking;
   const wanted = signal<WayFilter | null>(null);
   const chosen = signal<ShownWay | null>(null);
   const speaking = createSpeaking(ports.speaker);
   const filter = computed<WayFilter>(() => wanted.value ?? (isShot.value ? 'direct' : 'all'));
   const isDirect = computed(() => filter.value === 'direct' && isShot.value);
-  const isAsked = computed(() => isSame(present.value, asked.value));
-  const isStale = computed(() => asked.value !== null && !isAsked.value);
   const lies = (question: WaysQuestion | string | null) =>
     typeof question === 'string' || question === null ? question : liesOf(question);
   const isMoved = computed(() => !isSame(lies(present.value), lies(asked.value)));
-  const isRunning = computed(() => shown.value.state === 'running');
-  let abort = new AbortController();
 
-  const show = (part: Partial<Shown>) => {
-    shown.value = { ...shown.peek(), ...part };
-  };
   const choose = (way: ShownWay | null) => {
     speaking.hush();
     chosen.value = way;
   };
   const run = async (question: WaysQuestion, work: Work) => {
-    const mine = new AbortController();
-    abort = mine;
-    const ifWanted = (part: () => Partial<Shown>) => {
-      if (!mine.signal.aborted) show(part());
-    };
+    const search = asking.begin(question, { ...NOTHING, state: 'running', of: RULE.most });
     try {
-      const found = await lookForWays(question, work, mine.signal, {
-        onProgress: (done, of) => ifWanted(() => ({ done, of })),
-        onWay: (way) => ifWanted(() => ({ ways: [...shown.peek().ways, way] })),
+      const found = await lookForWays(question, work, search.signal, {
+        onProgress: (done, of) => search.show(() => ({ done, of })),
+        onWay: (way) => search.show(() => ({ ways: [...shown.peek().ways, way] })),
       });
-      ifWanted(() => ({ state: 'done', ...found }));
+      search.show(() => ({ state: 'done', ...found }));
     } catch {
-      ifWanted(() => ({ state: 'failed', problem: CHOOSE_PROBLEMS.failed }));
-      mine.abort();
+      search.show(() => ({ state: 'failed', problem: CHOOSE_PROBLEMS.failed }));
+      search.drop();
     }
-  };
-  const forget = () => {
-    abort.abort();
-    asked.value = null;
-    shown.value = NOTHING;
   };
   const look = () => {
     const question = present.peek();
     choose(null);
     if (work === null || typeof question === 'string') {
-      forget();
+      asking.forget();
       show({ problem: typeof question === 'string' ? question : CHOOSE_PROBLEMS.noWorkers });
       return;
     }
-    abort.abort();
-    asked.value = question;
-    shown.value = { ...NOTHING, state: 'running', of: RULE.most };
     void run(question, work);
   };
-  effect(() => {
-    if (isRunning.value && isStale.value) forget();
-  });
   /** Whoever looks at a way is not sent away from it. */
   const isDue = () =>
     chosen.value === null &&
@@ -130,11 +117,7 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
       };
     },
     look,
-    stop() {
-      if (shown.peek().state !== 'running') return;
-      abort.abort();
-      show({ state: 'stopped' });
-    },
+    stop: asking.stop,
     toAsk,
     sendToShot() {
       const way = toAsk.peek();
@@ -145,7 +128,7 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
     forget() {
       choose(null);
       wanted.value = null;
-      forget();
+      asking.forget();
     },
   };
 }

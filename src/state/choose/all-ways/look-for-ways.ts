@@ -1,10 +1,10 @@
 import type { FanPlay } from '../../../engine/plan/ranked-way';
-import type { FoundWay } from '../../../engine/ways/found-way';
 import type { PickRule } from '../../../engine/ways/pick-ways';
 import type { ToldWay } from '../../../engine/ways/refine-found';
-import type { StretchFound } from '../../../engine/ways/stretch-found';
+import { wayId } from '../../../engine/ways/way-id';
+import { type WaysFound, waysInOrder } from '../../../engine/ways/ways-order';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
-import type { NoWay } from '../../../engine/ways/why-none';
+import type { WaysJob } from '../../../engine/ways/ways-work';
 import type { Work } from '../../../worker/engine-pool';
 import { inTurn } from './in-turn';
 
@@ -17,11 +17,9 @@ export interface ShownWay {
 }
 
 /** What a search came to. */
-export interface AllFound {
+export interface AllFound extends Omit<WaysFound, 'ways'> {
   /** The likeliest first. */
   readonly ways: readonly ShownWay[];
-  /** Why there is none of some kinds. */
-  readonly none: readonly NoWay[];
 }
 
 /** Told of how far a search has come. */
@@ -34,16 +32,12 @@ export interface LookHooks {
 /** As many as a person would look through; of every kind and pocket some, be their chance low. */
 export const RULE: PickRule = { most: 24, keepsLow: true };
 
-/** The first ways are told after so many parts, and so many of them. */
-const EARLY_PARTS = 6;
-const EARLY_RULE: PickRule = { ...RULE, most: 3 };
 /** Enough for every worker there may be, and so few that what is shown soon waits for little. */
 const AT_ONCE = 6;
 
 /**
- * Looks for all ways to play a position. Parts of the search are dealt to the workers in order and put
- * together in order, so what comes out is the same whoever was done first. Rejected as soon as any
- * part is.
+ * Looks for all ways to play a position. The jobs of each round are dealt to the workers in order and
+ * told in order, so what comes out is the same whoever was done first. Rejected as soon as any job is.
  */
 export async function lookForWays(
   question: WaysQuestion,
@@ -51,72 +45,40 @@ export async function lookForWays(
   signal: AbortSignal,
   hooks: LookHooks,
 ): Promise<AllFound> {
-  /** By what was found, and by what it was worked out to: that betters a stroke. */
-  const worked = new Map<string, ShownWay>();
+  /** Workers give copies, so by what tells ways apart. */
   const known = new Map<string, ShownWay>();
-  const stretches = await work('waysParts', question, signal);
-  let done = 0;
-  const step = (of: number) => hooks.onProgress(++done, of);
-  const workOut = async (way: FoundWay): Promise<ShownWay> => {
-    const found = keyOf(way);
-    const before = worked.get(found);
-    if (before) return before;
-    const told = await work('waysRefine', { question, way }, signal);
+  const does = async (asked: WaysJob): Promise<Done> => {
+    const result = await work(asked.name, asked.job, signal);
+    if (asked.name !== 'waysRefine') return { result, way: null };
+    const told = result as ToldWay;
     const fan = await work('waysFan', { question, told }, signal);
-    const shown = { key: keyOfTold(told), told, fan };
-    worked.set(found, shown);
-    return shown;
+    return { result, way: { told, fan } };
   };
-  const tell = (way: ShownWay) => {
-    if (known.has(way.key)) return;
-    known.set(way.key, way);
-    hooks.onWay(way);
-  };
-  const show = async (
-    parts: readonly StretchFound[],
-    rule: PickRule,
-    also = (_of: number) => {},
-  ) => {
-    const found = parts.flatMap(({ ways }) => ways);
-    const picked = await work('waysPick', { found, rule }, signal);
-    return inTurn(picked, AT_ONCE, workOut, (way) => {
-      tell(way);
-      also(stretches.length + picked.length);
+  let done = 0;
+  const order = waysInOrder(question, RULE);
+  let round = order.next([]);
+  while (round.done !== true) {
+    const { jobs, of } = round.value;
+    const results = await inTurn(jobs, AT_ONCE, does, ({ way }) => {
+      if (of !== null) hooks.onProgress(++done, of);
+      if (way === null) return;
+      const id = wayId(way.told, way.told.option.stroke);
+      if (known.has(id)) return;
+      const shown = { ...way, key: `${known.size}` };
+      known.set(id, shown);
+      hooks.onWay(shown);
     });
+    round = order.next(results.map(({ result }) => result));
+  }
+  const { ways, ...found } = round.value;
+  return {
+    ...found,
+    ways: ways.flatMap((told) => known.get(wayId(told, told.option.stroke)) ?? []),
   };
-  const early = { parts: [] as StretchFound[], shown: Promise.resolve<unknown>(null) };
-  const parts = await inTurn(
-    stretches,
-    AT_ONCE,
-    (stretch) => work('waysSearch', { question, stretch }, signal),
-    (part) => {
-      step(stretches.length + RULE.most);
-      if (early.parts.push(part) !== EARLY_PARTS) return;
-      early.shown = show([...early.parts], EARLY_RULE);
-      // Whoever waits for it below is told.
-      early.shown.catch(() => {});
-    },
-  );
-  await early.shown;
-  const shown = await show(parts, RULE, step);
-  const refined = shown.map(({ told }) => told);
-  const ordered = await work('waysTell', { refined, rule: RULE }, signal);
-  const none = await work('waysNone', { question, parts }, signal);
-  return { ways: ordered.flatMap((told) => known.get(keyOfTold(told)) ?? []), none };
 }
 
-type Identified = Pick<FoundWay, 'goal' | 'headingRad' | 'stroke'>;
-
-/** Workers give copies: a way is known by what it does, and by its stroke. */
-function keyOf({ goal, headingRad, stroke }: Identified): string {
-  const { kind, ball, pocket, via } = goal;
-  const steps = via.map((step) => `${step.by}${'ball' in step ? step.ball : step.cushion}`);
-  const { aimRad, side, height, elevationRad, speedMps } = stroke;
-  return [kind, ball, pocket, ...steps, headingRad, aimRad, side, height, elevationRad, speedMps]
-    .join(' ')
-    .replaceAll(/(\.\d{9})\d+/g, '$1');
-}
-
-function keyOfTold({ goal, headingRad, option: { stroke } }: ToldWay): string {
-  return keyOf({ goal, headingRad, stroke });
+interface Done {
+  readonly result: unknown;
+  /** Null where it is no way. */
+  readonly way: Omit<ShownWay, 'key'> | null;
 }

@@ -1,15 +1,16 @@
+import type { WayKind } from '../../../engine/goal/goal';
 import type { WayFilter } from '../../../state/choose/all-ways/all-ways';
 import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { FILTERS } from './kind-words';
 
-/** What is listed; once ways were looked for, with how many there are of each kind. */
+/** What is listed; once ways were looked for, with how many of each kind, and out of how many. */
 export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
-  const { ways, state } = all.search.value;
+  const { ways, state, found } = all.search.value;
   const now = all.filter.value;
   return (
     <fieldset class="kind-chips">
-      <legend class="visually-hidden">Ways to list</legend>
+      <legend class="visually-hidden">Ways to list, of how many</legend>
       {FILTERS.map(([filter, label]) => (
         <button
           key={filter}
@@ -19,11 +20,19 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
           onClick={() => all.show(filter)}
         >
           <span>{label}</span>
-          <b class="kind-count">{state === 'none' ? '' : listed(ways, filter).length}</b>
+          <b class="kind-count">
+            {state !== 'none' && counted(listed(ways, filter).length, found, filter)}
+          </b>
         </button>
       ))}
     </fieldset>
   );
+}
+
+/** How many are listed; "6/190" once it is known that more were found. */
+function counted(shown: number, found: readonly WayKind[], filter: WayFilter): string {
+  const of = found.filter((kind) => filter === 'all' || kind === filter).length;
+  return of > shown ? `${shown}/${of}` : `${shown}`;
 }
 
 /** Of ways, those that a filter lets through. */

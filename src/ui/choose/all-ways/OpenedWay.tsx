@@ -4,12 +4,14 @@ import { speedWord } from '../../../units/speed-word';
 import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
-import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
+import { FanLines } from '../FanLines';
+import { FAN_LEAD, SPREAD_LINE } from '../fan-words';
 import { KeepDrill } from '../KeepDrill';
 import { tenthsWords } from '../pocket-words';
+import { RaisedWay } from '../RaisedWay';
 import { ShareWay } from '../ShareWay';
 import { capitalised, pocketWords } from '../table-words';
-import { leadLabel, leadShare, RAISED_LINE, strokeWords, wayLine, wayName } from '../way-words';
+import { leadLabel, leadShare, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
 import { fallWords, kindWords } from './kind-words';
 import { ReadAloud } from './ReadAloud';
@@ -30,32 +32,29 @@ export const AIM_PANEL = 'ways/aim';
 /** A way that was picked: how it plays out, or how to lay the cue. */
 export function OpenedWay({ app, way }: Props) {
   const isAiming = app.router.route.value.panel === AIM_PANEL && way.told.shot === null;
-  return isAiming ? <AsLaid app={app} way={way} /> : <HowItPlays app={app} way={way} />;
+  const sentence = waySentence(app, way);
+  const point = aimedAt(app.choose, way.told);
+  return (
+    <section key={isAiming ? 'aim' : 'fan'} class="way-fan" aria-labelledby="chosen-way">
+      <Title way={way} sentence={sentence} />
+      {isAiming ? <AsLaid app={app} way={way} /> : <HowItPlays app={app} way={way} />}
+      {point && <Room app={app} way={way} awayM={point.awayM} />}
+      <ReadAloud choose={app.choose} sentence={sentence} />
+      {isAiming ? <WayBack app={app} /> : <WaysOn app={app} way={way} />}
+    </section>
+  );
 }
 
 function HowItPlays({ app, way }: Props) {
   const { told, fan } = way;
-  const { choose } = app;
-  const sentence = waySentence(app, way);
-  const point = aimedAt(choose, told);
   return (
-    <section class="way-fan" aria-labelledby="chosen-way">
-      <Title way={way} sentence={sentence} />
+    <>
       <Told app={app} way={way} />
-      {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
+      <RaisedWay way={told} />
       <p class="way-reason">{FAN_LEAD}:</p>
-      <ul class="fan-lines">
-        {fan.map((play) => (
-          <li key={play.hit}>
-            <b>{FAN_LETTERS[play.hit]}</b> {fanLine(play, choose.shape.value)}
-          </li>
-        ))}
-      </ul>
+      <FanLines plays={fan} shape={app.choose.shape.value} />
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
-      {point && <Room app={app} way={way} awayM={point.awayM} />}
-      <ReadAloud choose={choose} sentence={sentence} />
-      <WaysOn app={app} way={way} />
-    </section>
+    </>
   );
 }
 
@@ -163,15 +162,11 @@ function WaysOn({ app, way }: Props) {
   );
 }
 
-/** The cue as it is laid on the table, and what the stroke forgives. */
-function AsLaid({ app, way }: Props) {
-  const { choose, router } = app;
-  const { told } = way;
-  const sentence = waySentence(app, way);
-  const point = aimedAt(choose, told);
+/** The cue as it is laid on the table. */
+function AsLaid({ app, way: { told } }: Props) {
+  const point = aimedAt(app.choose, told);
   return (
-    <section class="way-fan" aria-labelledby="chosen-way">
-      <Title way={way} sentence={sentence} />
+    <>
       {point && (
         <p class="aim-point">
           Point the cue at <b>{railPointWords(point)}</b>.
@@ -181,15 +176,18 @@ function AsLaid({ app, way }: Props) {
         {capitalised(speedWord(told.option.stroke.speedMps))}:{' '}
         {strokeWords(told, app.shot.speedScale.value, tipOf(app))}.
       </p>
-      {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
-      {point && <Room app={app} way={way} awayM={point.awayM} />}
-      <ReadAloud choose={choose} sentence={sentence} />
-      <div class="sheet-foot">
-        <button type="button" class="button" onClick={() => router.close()}>
-          <span aria-hidden="true">‹</span> How it plays
-        </button>
-      </div>
-    </section>
+      <RaisedWay way={told} />
+    </>
+  );
+}
+
+function WayBack({ app }: Pick<Props, 'app'>) {
+  return (
+    <div class="sheet-foot">
+      <button type="button" class="button" onClick={() => app.router.close()}>
+        <span aria-hidden="true">‹</span> How it plays
+      </button>
+    </div>
   );
 }
 

@@ -2,6 +2,7 @@ import { layOutWayPicture } from '../../../diagram/way-picture';
 import type { NamedBall } from '../../../engine/lie/position';
 import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
 import type { ChooseModel } from '../../../state/choose/choose-model';
+import { SmallTable } from '../SmallTable';
 
 /** The longer and the shorter side of the drawing, px. */
 const LONG = 84;
@@ -34,21 +35,11 @@ export function WayPicture({ choose, way: { told, fan }, isTurned }: Props) {
       viewBox={`0 0 ${widthPx} ${heightPx}`}
       aria-hidden="true"
     >
-      <rect class="table-rail picture-rail" {...view.frame} rx={2} />
-      <rect class="board-bed" {...view.bed} />
-      {view.holes.map((hole) => (
-        <circle key={`${hole.cx} ${hole.cy}`} class="picture-hole" {...hole} />
-      ))}
-      {view.paths.map(({ ball, path }) => (
-        <path key={ball} class={`ball-path ${pathClass(ball, falls)}`} d={path} />
-      ))}
-      {view.balls.map(({ isCue, ...dot }) => (
-        <circle
-          key={`${dot.cx} ${dot.cy}`}
-          class={isCue ? 'picture-ball is-cue' : 'picture-ball'}
-          {...dot}
-        />
-      ))}
+      <SmallTable view={view}>
+        {view.paths.map(({ ball, path }) => (
+          <path key={ball} class={`ball-path ${pathClass(ball, falls)}`} d={path} />
+        ))}
+      </SmallTable>
     </svg>
   );
 }

@@ -7,6 +7,7 @@ import { fanLine } from '../fan-words';
 import { tenthsWords } from '../pocket-words';
 import { capitalised } from '../table-words';
 import {
+  isRaisedCue,
   leadLabel,
   leadShare,
   outcomeWords,
@@ -37,7 +38,7 @@ export function waySentence(
     ...(point ? [`Point the cue at ${railPointWords(point)}`] : []),
     `${capitalised(wayName(told))}: ${strokeWords(told, app.shot.speedScale.value, tipOf(app))}`,
     ...(rest === '' ? [] : [`Then the cue ball, in diamonds: ${rest}`]),
-    ...(told.way.isRaised ? [RAISED_LINE.replace(/\.$/, '')] : []),
+    ...(isRaisedCue(told) ? [RAISED_LINE.replace(/\.$/, '')] : []),
   ]
     .map((part) => `${part}.`)
     .join(' ');

@@ -3,11 +3,14 @@ import type { PlayedKind } from '../../../../src/engine/goal/goal';
 import { laidTable, playLaid } from '../../../../src/engine/goal/laid-table';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import type { NamedBall, Position } from '../../../../src/engine/lie/position';
+import { RAD_PER_DEG } from '../../../../src/engine/numerics/angle';
 import { findWays } from '../../../../src/engine/ways/find-ways';
 import { waysToRefine } from '../../../../src/engine/ways/pick-ways';
+import { raisedStretches } from '../../../../src/engine/ways/raised-stretches';
 import { fanOfWay, refineFound } from '../../../../src/engine/ways/refine-found';
 import { searchStretch } from '../../../../src/engine/ways/search-stretch';
 import { waysStretches } from '../../../../src/engine/ways/stretches';
+import type { WaysQuestion } from '../../../../src/engine/ways/ways-question';
 import { whyNone } from '../../../../src/engine/ways/why-none';
 import { NINE_FOOT } from '../../../harness/invented-positions';
 import { waysQuestion } from '../../../harness/ways-positions';
@@ -94,17 +97,60 @@ describe('ways that are not direct', { timeout: SEARCH_TIMEOUT_MS }, () => {
   it('never touch a ball first that may not be', () => {
     const position = [at('cue', 0, -0.6), at(1, 0.2, 0.4), at(9, -0.1, 0.3), at(8, 0.3, -0.2)];
     const laid = laidTable(position, NINE_FOOT);
-    for (const kind of ['bank', 'kick', 'combination', 'carom'] as const) {
-      const question = waysQuestion(position, { kinds: [kind], legal: 'high' });
-      for (const part of waysStretches(question)) {
-        for (const { goal, headingRad, stroke } of searchStretch(question, part).ways) {
-          const play = playLaid(laid, { ...stroke, aimRad: headingRad }, question.kit);
-          const first = play?.events.find(({ kind: what }) => what === 'hits-ball');
-          expect(first).toMatchObject({ ball: 0, other: laid.names.indexOf(9) });
-          expect(goal.ball).toBe(9);
-        }
+    // Of a group what falls must be of it, too; where balls are picked, any may fall.
+    for (const [kind, legal] of [
+      ['bank', 'high'],
+      ['kick', 'high'],
+      ['combination', 'high'],
+      ['carom', 'high'],
+      ['kick', [9]],
+    ] as const) {
+      for (const { goal, headingRad, stroke } of foundOf(position, kind, { legal })) {
+        const play = playLaid(laid, { ...stroke, aimRad: headingRad }, DEFAULT_KIT);
+        const first = play?.events.find(({ kind: what }) => what === 'hits-ball');
+        expect(first).toMatchObject({ ball: 0, other: laid.names.indexOf(9) });
+        expect(goal.ball).toBe(9);
       }
     }
+  });
+});
+
+describe('ways with a raised cue', { timeout: SEARCH_TIMEOUT_MS }, () => {
+  const partsOf = (question: WaysQuestion) =>
+    waysStretches(question).map((part) => searchStretch(question, part));
+
+  it('jump a ball that hides all that may be hit, where no level stroke banks it', () => {
+    const position = [at('cue', 0, -0.6), at(2, 0.02, -0.28), at(1, 0.05, 0.25)];
+    const question = waysQuestion(position, {
+      kinds: ['bank'],
+      legal: [1],
+      ball: 1,
+      pocket: 'near-left',
+    });
+    const parts = partsOf(question);
+    expect(parts.flatMap(({ ways }) => ways)).toEqual([]);
+    const ways = raisedStretches(question, parts).flatMap(
+      (part) => searchStretch(question, part).ways,
+    );
+    expect(ways.length).toBeGreaterThan(0);
+    const laid = laidTable(position, NINE_FOOT);
+    for (const way of ways.slice(0, 2)) {
+      const told = refineFound(question, way);
+      expect(told.way.isRaised).toBe(true);
+      const { aimRad, ...stroke } = told.option.stroke;
+      // A jump takes some thirty degrees (common practice, no source).
+      expect(stroke.elevationRad).toBeGreaterThan(25 * RAD_PER_DEG);
+      const play = playLaid(laid, { ...stroke, aimRad: way.headingRad + aimRad }, DEFAULT_KIT);
+      const events = play?.events ?? [];
+      const hit = events.find(({ kind }) => kind === 'hits-ball');
+      expect(hit).toMatchObject({ ball: 0, other: laid.names.indexOf(1) });
+    }
+  });
+
+  it('are looked for only for a kind of which no level one goes', () => {
+    const open = waysQuestion([at('cue', 0.15, -0.6), at(1, 0, -0.25)], { kinds: ['bank'] });
+    expect(raisedStretches(open, partsOf(open))).toEqual([]);
+    expect(raisedStretches(open, []).length).toBeGreaterThan(0);
   });
 });
 

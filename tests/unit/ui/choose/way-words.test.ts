@@ -78,6 +78,16 @@ describe('words for a way', () => {
     expect(wayName({ way, option: struck(0) })).toBe('no side, soft, drag, roll, cue raised');
   });
 
+  it('call a cue raised that has to be, over what lies behind the cue ball', () => {
+    const held = (deg: number) => {
+      const stroke = { ...WAY.option.stroke, elevationRad: (deg * Math.PI) / 180 };
+      return wayName({ way: WAY.way, option: { ...WAY.option, stroke } });
+    };
+    // From ten degrees on Shot warns of it (common practice, no source).
+    expect(held(9)).toBe('outside, soft, roll');
+    expect(held(12)).toBe('outside, soft, roll, cue raised');
+  });
+
   it.each([0.3, 0.75, 1.5, 2.5, 3.4, 4.8])('call %d m/s what Shot calls it', (speedMps) => {
     const option = { ...WAY.option, stroke: { ...WAY.option.stroke, speedMps } };
     const { word } = tileWords('speed', openShot({ speedMps }).model, DEFAULT_PREFERENCES);

@@ -7,15 +7,15 @@ import type { ToldWay } from '../../../../../src/engine/ways/refine-found';
 import type { StretchFound } from '../../../../../src/engine/ways/stretch-found';
 import type { WaysStretch } from '../../../../../src/engine/ways/stretches';
 import type { WaysQuestion } from '../../../../../src/engine/ways/ways-question';
-import type { NoWay } from '../../../../../src/engine/ways/why-none';
 import type {
-  WaysFanJob,
-  WaysNoneJob,
+  WaysPartsJob,
   WaysPickJob,
   WaysRefineJob,
   WaysSearchJob,
   WaysTellJob,
-} from '../../../../../src/worker/engine-work';
+} from '../../../../../src/engine/ways/ways-work';
+import type { NoWay } from '../../../../../src/engine/ways/why-none';
+import type { WaysFanJob } from '../../../../../src/worker/engine-work';
 
 const PARTS = 10;
 /** Invented: the 3 into the far right corner by every kind but a carom. */
@@ -133,16 +133,21 @@ function fan({ question, told }: WaysFanJob): readonly FanPlay[] {
 export const INVENTED_WAYS = {
   waysParts: (_: WaysQuestion): readonly WaysStretch[] =>
     Array.from({ length: PARTS }, (_, stroke) => ({ search: 'kick', stroke })),
+  waysRaised: (_: WaysPartsJob): readonly WaysStretch[] => [],
   waysSearch({ question, stretch }: WaysSearchJob): StretchFound {
     const way = 'stroke' in stretch ? wayOf(question, stretch.stroke) : null;
-    return { ways: way ? [way] : [], failed: [] };
+    // Each is found twice, which is not worth two places in the list.
+    return { ways: way ? [way, { ...way, rough: -1 }] : [], failed: [] };
   },
   waysPick: ({ found, rule }: WaysPickJob): readonly FoundWay[] =>
-    [...found].sort((a, b) => b.rough - a.rough).slice(0, rule.most),
+    found
+      .filter(({ rough }) => rough >= 0)
+      .sort((a, b) => b.rough - a.rough)
+      .slice(0, rule.most),
   waysRefine: refine,
   // Against the order in which they are worked out, so that at the end some rows have to move.
   waysTell: ({ refined }: WaysTellJob): readonly ToldWay[] =>
     [...refined].sort((a, b) => a.option.stroke.speedMps - b.option.stroke.speedMps),
   waysFan: fan,
-  waysNone: (_: WaysNoneJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],
+  waysNone: (_: WaysPartsJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { WaysRefineJob, WaysSearchJob } from '../../../../../src/engine/ways/ways-work';
 import type { WaysSearch } from '../../../../../src/state/choose/all-ways/all-ways';
-import type { WaysRefineJob, WaysSearchJob } from '../../../../../src/worker/engine-work';
 import { answerAll, answerOne, giveUp, openChoose, settle } from '../open-choose';
 
 async function looked(workers: number, seed: number) {
