@@ -9,7 +9,7 @@ import { goesAsMeant, nearestSpeed } from './engine/room/nearest-speed';
 import { trustOwnScripts } from './offline/own-scripts';
 import { registerServiceWorker } from './offline/register-service-worker';
 import { rowChannel } from './offline/tab-channel';
-import { whenIdle } from './sensors/idle';
+import { afterFrame, whenIdle } from './sensors/idle';
 import { createStorageRoom } from './sensors/storage-room';
 import { copyPlaces, loadKept } from './state/backup/copy-places';
 import { createSaveGate } from './state/backup/save-gate';
@@ -104,12 +104,13 @@ async function start(holder: HTMLElement): Promise<void> {
   const headingRad = computed(() => desk.shot.value.headingRad);
   const known = computed(() => knownAlong(headingRad.value));
   const knownKit = computed(() => known.value.kit);
+  const nextFrame = requestAnimationFrame.bind(window);
   const shot = createShotModel({
     solve: solveAim,
     play: playAim,
     trace: traceCueBall,
     nearestSpeed,
-    nextFrame: requestAnimationFrame.bind(window),
+    nextFrame,
     frameTime: () => document.timeline.currentTime,
     goes: goesAsMeant,
     kit: knownKit,
@@ -187,8 +188,10 @@ async function start(holder: HTMLElement): Promise<void> {
     return completeApp(first, { ...what, waysWork, fitWork, fit, flush, measure });
   }, window);
   const late = createLateParts(models, window);
-  wearPreferences(desk.preferences);
+  wearPreferences(desk.preferences, nextFrame);
   render(<App app={first} late={late} />, holder);
+  // None of this is to hold the first frame up.
+  await afterFrame(window);
   registerServiceWorker(
     trust(serviceWorker),
     {

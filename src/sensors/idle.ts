@@ -11,15 +11,20 @@ export interface IdlePage {
   requestIdleCallback?(work: () => void, options: { readonly timeout: number }): unknown;
 }
 
-/** Resolves once a frame is out and the page has nothing to do. */
-export function whenIdle(page: IdlePage): Promise<void> {
+/** Resolves once a frame is out. */
+export function afterFrame(page: IdlePage): Promise<void> {
   return new Promise((resolve) => {
-    const wait = () => {
-      if (page.requestIdleCallback) {
-        page.requestIdleCallback(() => resolve(), { timeout: PATIENCE_MS });
-      } else page.setTimeout(resolve, MOMENT_MS);
-    };
-    // Before the first frame a page is idle too: what is asked for then would hold that frame up.
-    page.requestAnimationFrame(() => page.setTimeout(wait));
+    page.requestAnimationFrame(() => page.setTimeout(resolve));
+  });
+}
+
+/** Resolves once a frame is out and the page has nothing to do. */
+export async function whenIdle(page: IdlePage): Promise<void> {
+  // Before the first frame a page is idle too: what is asked for then would hold that frame up.
+  await afterFrame(page);
+  await new Promise<void>((resolve) => {
+    if (page.requestIdleCallback) {
+      page.requestIdleCallback(() => resolve(), { timeout: PATIENCE_MS });
+    } else page.setTimeout(resolve, MOMENT_MS);
   });
 }

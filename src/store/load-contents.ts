@@ -71,10 +71,7 @@ function readWith(
   return { read, loaded: read.loaded, contents: contentsOf(raw, read), era, applied, left };
 }
 
-function carryOut(
-  transaction: OverContents,
-  notes: readonly Note[],
-): Promise<unknown>[] {
+function carryOut(transaction: OverContents, notes: readonly Note[]): Promise<unknown>[] {
   return notes.map((note) =>
     'row' in note
       ? putRow(transaction, note.store, note.id, note.row)
@@ -82,10 +79,7 @@ function carryOut(
   );
 }
 
-function setAside(
-  transaction: OverContents,
-  notes: readonly Note[],
-): Promise<unknown>[] {
+function setAside(transaction: OverContents, notes: readonly Note[]): Promise<unknown>[] {
   const rows = notes.filter((note) => 'row' in note && note.store !== 'desk');
   return rows.map(({ store, row }) =>
     transaction.objectStore('set-aside').add({ store, raw: row, reason: 'noted' }),
