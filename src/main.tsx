@@ -21,6 +21,7 @@ import { createLawNews } from './state/law-news';
 import { createKnownKit } from './state/measure/create-known-kit';
 import { knownAlongShot } from './state/measure/known-along-shot';
 import { createNotedKnowledge } from './state/measure/noted-knowledge';
+import { createNotedAnswers } from './state/noted-answers';
 import { createNotedPlayers } from './state/player/noted-players';
 import { createPlayerModel } from './state/player/player-model';
 import { noteRecentShots } from './state/recent-shots';
@@ -105,8 +106,13 @@ async function start(holder: HTMLElement): Promise<void> {
   const known = computed(() => knownAlong(headingRad.value));
   const knownKit = computed(() => known.value.kit);
   const nextFrame = requestAnimationFrame.bind(window);
-  const shot = createShotModel({
+  const answers = createNotedAnswers({
+    note: notedText(findStorage, 'leeway.answers'),
+    build: import.meta.url,
     solve: solveAim,
+  });
+  const shot = createShotModel({
+    solve: answers.solve,
     play: playAim,
     trace: traceCueBall,
     nearestSpeed,
@@ -129,7 +135,16 @@ async function start(holder: HTMLElement): Promise<void> {
     assess: createRoomClient(poolOf(1)),
     later: createLaterAtRest(window),
   });
-  noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
+  noteRecentShots({
+    lastAnswer: shot.lastAnswer,
+    desk: {
+      noteShot(asked) {
+        desk.noteShot(asked);
+        answers.keep();
+      },
+    },
+    later: createLaterAtRest(window),
+  });
 
   const reload = () => location.reload();
   const flush = () =>

@@ -13,18 +13,21 @@ export interface IdlePage {
 
 /** Resolves once a frame is out. */
 export function afterFrame(page: IdlePage): Promise<void> {
-  return new Promise((resolve) => {
-    page.requestAnimationFrame(() => page.setTimeout(resolve));
-  });
+  return new Promise((resolve) => onceOut(page, resolve));
 }
 
 /** Resolves once a frame is out and the page has nothing to do. */
-export async function whenIdle(page: IdlePage): Promise<void> {
-  // Before the first frame a page is idle too: what is asked for then would hold that frame up.
-  await afterFrame(page);
-  await new Promise<void>((resolve) => {
-    if (page.requestIdleCallback) {
-      page.requestIdleCallback(() => resolve(), { timeout: PATIENCE_MS });
-    } else page.setTimeout(resolve, MOMENT_MS);
+export function whenIdle(page: IdlePage): Promise<void> {
+  return new Promise((resolve) => {
+    // Before the first frame a page is idle too: what is asked for then would hold that frame up.
+    onceOut(page, () => {
+      if (page.requestIdleCallback) {
+        page.requestIdleCallback(() => resolve(), { timeout: PATIENCE_MS });
+      } else page.setTimeout(resolve, MOMENT_MS);
+    });
   });
+}
+
+function onceOut(page: IdlePage, work: () => void): void {
+  page.requestAnimationFrame(() => page.setTimeout(work));
 }

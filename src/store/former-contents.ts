@@ -18,8 +18,7 @@ export interface FormerContents {
 }
 
 /**
- * Every row of some stores, with its key. All is asked for at once and waited for once: a promise for
- * each of twenty answers took a start longer than the answers.
+ * Every row of some stores, with its key. All is asked for at once, and waited for once.
  *
  * @param keyed those whose keys are wanted; a row of another has its place among the rows for a key
  */
