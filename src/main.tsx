@@ -135,16 +135,10 @@ async function start(holder: HTMLElement): Promise<void> {
     assess: createRoomClient(poolOf(1)),
     later: createLaterAtRest(window),
   });
-  noteRecentShots({
-    lastAnswer: shot.lastAnswer,
-    desk: {
-      noteShot(asked) {
-        desk.noteShot(asked);
-        answers.keep();
-      },
-    },
-    later: createLaterAtRest(window),
-  });
+  noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
+  // Once the first screen rests, for a visit that is cut off; and as it stands in the end.
+  createLaterAtRest(window)(answers.keep);
+  onPageHide(answers.keep);
 
   const reload = () => location.reload();
   const flush = () =>
