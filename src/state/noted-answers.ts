@@ -1,7 +1,7 @@
 import type { AimResult, Shot, SolveAim } from '../engine/direct/shot';
 import type { Kit } from '../engine/kit/kit';
-import { crc32 } from '../store/backup/crc-32';
 import type { NotedText } from '../store/noted-text';
+import { keepStamped, recallStamped, stampBy } from './stamped-text';
 
 /**
  * The answers that the first screen was last drawn from, noted so that the next visit has it at once. An
@@ -33,7 +33,8 @@ interface Answered {
 type Noted = readonly (readonly [shot: string, result: AimResult])[];
 
 export function createNotedAnswers({ note, build, solve }: NotedAnswersPorts): NotedAnswers {
-  let noted = recall(note, build);
+  const stampOf = stampBy(build);
+  let noted = lookUp(recallStamped(note, stampOf));
   let last: readonly Answered[] = [];
   let isNew = false;
 
@@ -54,30 +55,19 @@ export function createNotedAnswers({ note, build, solve }: NotedAnswersPorts): N
       isNew = false;
       const of = last.filter((one) => one.kit === kit);
       const answers: Noted = of.map(({ shot, result }) => [JSON.stringify(shot), result]);
-      const text = JSON.stringify([build, JSON.stringify(kit), answers]);
-      note.set(`${stampOf(text)}\n${text}`);
+      keepStamped(note, stampOf, JSON.stringify([JSON.stringify(kit), answers]));
     },
   };
 }
 
-/** Looks an answer up among the noted; null where none is noted by this build. */
-function recall(
-  note: NotedText,
-  build: string,
-): ((shot: Shot, kit: Kit) => AimResult | undefined) | null {
-  const [stamp, text] = note.get()?.split('\n') ?? [];
-  // What was damaged, or is no text of ours, has another.
-  if (text === undefined || stamp !== stampOf(text)) return null;
-  const [by, ofKit, answers]: [string, string, Noted] = JSON.parse(text);
-  if (by !== build) return null;
+/** Looks an answer up among the noted; null where there are none. */
+function lookUp(text: string | null): ((shot: Shot, kit: Kit) => AimResult | undefined) | null {
+  if (text === null) return null;
+  const [ofKit, answers]: [string, Noted] = JSON.parse(text);
   const byShot = new Map(answers);
   let [kit, isOfKit]: [Kit | null, boolean] = [null, false];
   return (shot, asked) => {
     if (asked !== kit) [kit, isOfKit] = [asked, JSON.stringify(asked) === ofKit];
     return isOfKit ? byShot.get(JSON.stringify(shot)) : undefined;
   };
-}
-
-function stampOf(text: string): string {
-  return crc32(new TextEncoder().encode(text));
 }
