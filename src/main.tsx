@@ -105,7 +105,6 @@ async function start(holder: HTMLElement): Promise<void> {
   const headingRad = computed(() => desk.shot.value.headingRad);
   const known = computed(() => knownAlong(headingRad.value));
   const knownKit = computed(() => known.value.kit);
-  const nextFrame = requestAnimationFrame.bind(window);
   const answers = createNotedAnswers({
     note: notedText(findStorage, 'leeway.answers'),
     build: import.meta.url,
@@ -116,7 +115,7 @@ async function start(holder: HTMLElement): Promise<void> {
     play: playAim,
     trace: traceCueBall,
     nearestSpeed,
-    nextFrame,
+    nextFrame: requestAnimationFrame.bind(window),
     frameTime: () => document.timeline.currentTime,
     goes: goesAsMeant,
     kit: knownKit,
@@ -136,8 +135,6 @@ async function start(holder: HTMLElement): Promise<void> {
     later: createLaterAtRest(window),
   });
   noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
-  // Once the first screen rests, for a visit that is cut off; and as it stands in the end.
-  createLaterAtRest(window)(answers.keep);
   onPageHide(answers.keep);
 
   const reload = () => location.reload();
@@ -197,7 +194,7 @@ async function start(holder: HTMLElement): Promise<void> {
     return completeApp(first, { ...what, waysWork, fitWork, fit, flush, measure });
   }, window);
   const late = createLateParts(models, window);
-  wearPreferences(desk.preferences, nextFrame);
+  wearPreferences(desk.preferences);
   render(<App app={first} late={late} />, holder);
   // None of this is to hold the first frame up.
   await afterFrame(window);

@@ -20,7 +20,5 @@ async function repair(): Promise<void> {
 }
 
 button?.addEventListener('click', () => void repair());
-rescue?.addEventListener('animationend', () => {
-  if (offer) offer.hidden = false;
-});
+rescue?.addEventListener('animationend', () => offer?.removeAttribute('hidden'));
 if (rescue) rescue.hidden = false;

@@ -1,5 +1,4 @@
-import type { AimResult, Shot, SolveAim } from '../engine/direct/shot';
-import type { Kit } from '../engine/kit/kit';
+import type { AimResult, SolveAim } from '../engine/direct/shot';
 import type { NotedText } from '../store/noted-text';
 import { keepStamped, recallStamped, stampBy } from './stamped-text';
 
@@ -10,7 +9,7 @@ import { keepStamped, recallStamped, stampBy } from './stamped-text';
 export interface NotedAnswers {
   /** The engine's answer: what was noted, until something is asked that was not. */
   readonly solve: SolveAim;
-  /** Notes the last answers for the next visit, where any of them is new. */
+  /** Notes the last answers for the next visit, unless they were noted already. */
   keep(): void;
 }
 
@@ -24,50 +23,26 @@ export interface NotedAnswersPorts {
 /** The shot's own, those a little softer and firmer that its warnings look at, and a held one's. */
 const MOST = 4;
 
-interface Answered {
-  readonly shot: Shot;
-  readonly kit: Kit;
-  readonly result: AimResult;
-}
-
-type Noted = readonly (readonly [shot: string, result: AimResult])[];
+type Asked = Parameters<SolveAim>;
 
 export function createNotedAnswers({ note, build, solve }: NotedAnswersPorts): NotedAnswers {
   const stampOf = stampBy(build);
-  let noted = lookUp(recallStamped(note, stampOf));
-  let last: readonly Answered[] = [];
-  let isNew = false;
+  const text = recallStamped(note, stampOf);
+  let noted: ReadonlyMap<string, AimResult> | null = text ? new Map(JSON.parse(text)) : null;
+  let last: readonly (readonly [Asked, AimResult])[] = [];
 
   return {
-    solve(shot, kit) {
-      const found = noted?.(shot, kit);
-      if (!found) {
-        noted = null;
-        isNew = true;
-      }
-      const result = found ?? solve(shot, kit);
-      last = [...last.slice(1 - MOST), { shot, kit, result }];
+    solve(...asked) {
+      const found = noted?.get(JSON.stringify(asked));
+      if (!found) noted = null;
+      const result = found ?? solve(...asked);
+      last = [...last.slice(1 - MOST), [asked, result]];
       return result;
     },
     keep() {
-      const kit = last.at(-1)?.kit;
-      if (!isNew || !kit) return;
-      isNew = false;
-      const of = last.filter((one) => one.kit === kit);
-      const answers: Noted = of.map(({ shot, result }) => [JSON.stringify(shot), result]);
-      keepStamped(note, stampOf, JSON.stringify([JSON.stringify(kit), answers]));
+      if (noted) return;
+      const answers = last.map(([asked, result]) => [JSON.stringify(asked), result]);
+      keepStamped(note, stampOf, JSON.stringify(answers));
     },
-  };
-}
-
-/** Looks an answer up among the noted; null where there are none. */
-function lookUp(text: string | null): ((shot: Shot, kit: Kit) => AimResult | undefined) | null {
-  if (text === null) return null;
-  const [ofKit, answers]: [string, Noted] = JSON.parse(text);
-  const byShot = new Map(answers);
-  let [kit, isOfKit]: [Kit | null, boolean] = [null, false];
-  return (shot, asked) => {
-    if (asked !== kit) [kit, isOfKit] = [asked, JSON.stringify(asked) === ofKit];
-    return isOfKit ? byShot.get(JSON.stringify(shot)) : undefined;
   };
 }

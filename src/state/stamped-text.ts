@@ -18,7 +18,7 @@ export function recallStamped(
   of: readonly string[] = [],
 ): string | null {
   const [stamp, text] = note.get()?.split('\n') ?? [];
-  return text === undefined || stamp !== stampOf(of, text) ? null : text;
+  return text && stamp === stampOf(of, text) ? text : null;
 }
 
 export function keepStamped(

@@ -5,18 +5,15 @@ import type { Preferences } from '../store/records';
  * Keeps the page in the theme that is chosen, and for the hand. Begun before anything is drawn:
  * what is drawn would be laid out and painted in the other theme first. The system's bar follows once
  * the styles have been worked out anyway.
- *
- * @param nextFrame calls back with the next frame
  */
 export function wearPreferences(
   preferences: ReadonlySignal<Pick<Preferences, 'theme' | 'hand'>>,
-  nextFrame: (work: () => void) => void,
 ): void {
   effect(() => {
     const { theme, hand } = preferences.value;
     document.documentElement.dataset.theme = theme;
     document.documentElement.dataset.hand = hand;
-    nextFrame(colourBar);
+    requestAnimationFrame(colourBar);
   });
 }
 
