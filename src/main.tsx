@@ -9,7 +9,7 @@ import { goesAsMeant, nearestSpeed } from './engine/room/nearest-speed';
 import { trustOwnScripts } from './offline/own-scripts';
 import { registerServiceWorker } from './offline/register-service-worker';
 import { rowChannel } from './offline/tab-channel';
-import { whenIdle } from './sensors/idle';
+import { afterFrame, whenIdle } from './sensors/idle';
 import { createStorageRoom } from './sensors/storage-room';
 import { copyPlaces, loadKept } from './state/backup/copy-places';
 import { createSaveGate } from './state/backup/save-gate';
@@ -21,6 +21,7 @@ import { createLawNews } from './state/law-news';
 import { createKnownKit } from './state/measure/create-known-kit';
 import { knownAlongShot } from './state/measure/known-along-shot';
 import { createNotedKnowledge } from './state/measure/noted-knowledge';
+import { createNotedAnswers } from './state/noted-answers';
 import { createNotedPlayers } from './state/player/noted-players';
 import { createPlayerModel } from './state/player/player-model';
 import { noteRecentShots } from './state/recent-shots';
@@ -104,8 +105,13 @@ async function start(holder: HTMLElement): Promise<void> {
   const headingRad = computed(() => desk.shot.value.headingRad);
   const known = computed(() => knownAlong(headingRad.value));
   const knownKit = computed(() => known.value.kit);
-  const shot = createShotModel({
+  const answers = createNotedAnswers({
+    note: notedText(findStorage, 'leeway.answers'),
+    build: import.meta.url,
     solve: solveAim,
+  });
+  const shot = createShotModel({
+    solve: answers.solve,
     play: playAim,
     trace: traceCueBall,
     nearestSpeed,
@@ -129,6 +135,7 @@ async function start(holder: HTMLElement): Promise<void> {
     later: createLaterAtRest(window),
   });
   noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
+  onPageHide(answers.keep);
 
   const reload = () => location.reload();
   const flush = () =>
@@ -189,6 +196,8 @@ async function start(holder: HTMLElement): Promise<void> {
   const late = createLateParts(models, window);
   wearPreferences(desk.preferences);
   render(<App app={first} late={late} />, holder);
+  // None of this is to hold the first frame up.
+  await afterFrame(window);
   registerServiceWorker(
     trust(serviceWorker),
     {

@@ -5,6 +5,7 @@ import { dropStoredApp, NOT_DROPPED } from './offline/drop-stored-app';
  * becomes of the app's own; index.html says when its part of the page is to be seen.
  */
 const rescue = document.getElementById('rescue');
+const offer = rescue?.querySelector('div');
 const button = rescue?.querySelector('button');
 const output = rescue?.querySelector('output');
 
@@ -19,4 +20,5 @@ async function repair(): Promise<void> {
 }
 
 button?.addEventListener('click', () => void repair());
+rescue?.addEventListener('animationend', () => offer?.removeAttribute('hidden'));
 if (rescue) rescue.hidden = false;

@@ -11,15 +11,23 @@ export interface IdlePage {
   requestIdleCallback?(work: () => void, options: { readonly timeout: number }): unknown;
 }
 
+/** Resolves once a frame is out. */
+export function afterFrame(page: IdlePage): Promise<void> {
+  return new Promise((resolve) => onceOut(page, resolve));
+}
+
 /** Resolves once a frame is out and the page has nothing to do. */
 export function whenIdle(page: IdlePage): Promise<void> {
   return new Promise((resolve) => {
-    const wait = () => {
+    // Before the first frame a page is idle too: what is asked for then would hold that frame up.
+    onceOut(page, () => {
       if (page.requestIdleCallback) {
         page.requestIdleCallback(() => resolve(), { timeout: PATIENCE_MS });
       } else page.setTimeout(resolve, MOMENT_MS);
-    };
-    // Before the first frame a page is idle too: what is asked for then would hold that frame up.
-    page.requestAnimationFrame(() => page.setTimeout(wait));
+    });
   });
+}
+
+function onceOut(page: IdlePage, work: () => void): void {
+  page.requestAnimationFrame(() => page.setTimeout(work));
 }

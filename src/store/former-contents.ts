@@ -1,4 +1,4 @@
-import type { IDBPTransaction, StoreNames } from 'idb';
+import { type IDBPTransaction, type StoreNames, unwrap } from 'idb';
 import type { ContentStore } from './contents';
 import type { DatabaseSchema } from './database-schema';
 import { isPlainObject } from './mend';
@@ -17,17 +17,38 @@ export interface FormerContents {
   readonly rows: RawStores;
 }
 
-/** Every row of some stores, with its key. */
+/**
+ * Every row of some stores, with its key. All is asked for at once, and waited for once.
+ *
+ * @param keyed those whose keys are wanted; a row of another has its place among the rows for a key
+ */
 export async function readRaw<Mode extends IDBTransactionMode>(
   transaction: IDBPTransaction<DatabaseSchema, StoreNames<DatabaseSchema>[], Mode>,
   stores: readonly ContentStore[],
+  keyed = stores,
 ): Promise<RawStores> {
-  const entries = stores.map(async (name) => {
-    const store = transaction.objectStore(name);
-    const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
-    return [name, values.map((value, index) => ({ key: keys[index] ?? index, value }))] as const;
+  const plain = unwrap(transaction);
+  const asked = stores.map((name) => {
+    const store = plain.objectStore(name);
+    const keys = keyed.includes(name) ? store.getAllKeys() : null;
+    return { name, keys, values: store.getAll() };
   });
-  return Object.fromEntries(await Promise.all(entries));
+  await allAnswered(asked.flatMap(({ keys, values }) => (keys ? [keys, values] : [values])));
+  const entries = asked.map(({ name, keys, values }) => {
+    const rows = values.result.map((value: unknown, i) => ({ key: keys?.result[i] ?? i, value }));
+    return [name, rows] as const;
+  });
+  return Object.fromEntries(entries);
+}
+
+/** Requests of one transaction are answered in the order in which they were made. */
+function allAnswered(requests: readonly IDBRequest[]): Promise<void> {
+  return new Promise((resolve, reject) => {
+    for (const request of requests) request.onerror = () => reject(request.error);
+    const last = requests.at(-1);
+    if (last) last.onsuccess = () => resolve();
+    else resolve();
+  });
 }
 
 /** The newest row that an import can be undone with: the layout must still be the same. */

@@ -11,6 +11,10 @@ interface EraShelf {
  * has been none. A tab that shows other contents must not write: it would put back what was replaced.
  */
 export async function readEra(desk: EraShelf): Promise<string> {
-  const found = await desk.get(ERA_KEY);
+  return eraOf(await desk.get(ERA_KEY));
+}
+
+/** The same of what was found under the key. */
+export function eraOf(found: unknown): string {
   return typeof found === 'string' ? found : '';
 }

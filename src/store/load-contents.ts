@@ -2,19 +2,16 @@ import type { IDBPTransaction } from 'idb';
 import type { Contents } from './contents';
 import { type Database, type DatabaseSchema, DESK_KEY } from './database-schema';
 import { readRaw } from './former-contents';
-import { readEra } from './import-era';
+import { ERA_KEY, eraOf } from './import-era';
 import type { Note } from './note';
 import { contentsOf, type ReadContents, readContents } from './read-contents';
+import type { RawStores } from './read-rows';
 import type { Loaded } from './store-port';
 import { CONTENT_STORES, LIST_NAMES } from './stores';
 import { beginReading, beginWriting, putRow } from './transactions';
 import { withNotes } from './unsaved-notes';
 
-type OverContents<Mode extends IDBTransactionMode> = IDBPTransaction<
-  DatabaseSchema,
-  typeof CONTENT_STORES,
-  Mode
->;
+type OverContents = IDBPTransaction<DatabaseSchema, typeof CONTENT_STORES, 'readwrite'>;
 
 /** What was read, and of which contents. */
 export interface LoadedEra {
@@ -45,7 +42,7 @@ export async function loadContents(database: Database, notes: readonly Note[]): 
  */
 async function mendContents(database: Database, notes: readonly Note[]): Promise<LoadedEra> {
   const transaction = beginWriting(database, CONTENT_STORES);
-  const found = await readWith(transaction, notes);
+  const found = readWith(await readRaw(transaction, CONTENT_STORES), notes);
   const writes = [
     ...carryOut(transaction, found.applied),
     ...writeBack(transaction, found.read),
@@ -55,29 +52,26 @@ async function mendContents(database: Database, notes: readonly Note[]): Promise
   return found;
 }
 
-/** The same, without writing anything. */
+/** The same, without writing anything; so the keys of lists, which rows are deleted by, stay unread. */
 export async function lookThrough(
   database: Database,
   notes: readonly Note[],
 ): Promise<LoadedEra & { readonly read: ReadContents }> {
-  return await readWith(beginReading(database, CONTENT_STORES), notes);
+  const transaction = beginReading(database, CONTENT_STORES);
+  return readWith(await readRaw(transaction, CONTENT_STORES, ['desk']), notes);
 }
 
-async function readWith<Mode extends IDBTransactionMode>(
-  transaction: OverContents<Mode>,
+function readWith(
+  found: RawStores,
   notes: readonly Note[],
-): Promise<LoadedEra & { readonly read: ReadContents }> {
-  const era = await readEra(transaction.objectStore('desk'));
-  const found = await readRaw(transaction, CONTENT_STORES);
+): LoadedEra & { readonly read: ReadContents } {
+  const era = eraOf(found.desk?.find(({ key }) => key === ERA_KEY)?.value);
   const { raw, applied, left } = withNotes(found, notes, era);
   const read = readContents(raw);
   return { read, loaded: read.loaded, contents: contentsOf(raw, read), era, applied, left };
 }
 
-function carryOut(
-  transaction: OverContents<'readwrite'>,
-  notes: readonly Note[],
-): Promise<unknown>[] {
+function carryOut(transaction: OverContents, notes: readonly Note[]): Promise<unknown>[] {
   return notes.map((note) =>
     'row' in note
       ? putRow(transaction, note.store, note.id, note.row)
@@ -85,10 +79,7 @@ function carryOut(
   );
 }
 
-function setAside(
-  transaction: OverContents<'readwrite'>,
-  notes: readonly Note[],
-): Promise<unknown>[] {
+function setAside(transaction: OverContents, notes: readonly Note[]): Promise<unknown>[] {
   const rows = notes.filter((note) => 'row' in note && note.store !== 'desk');
   return rows.map(({ store, row }) =>
     transaction.objectStore('set-aside').add({ store, raw: row, reason: 'noted' }),
@@ -104,7 +95,7 @@ function isWhole({ lists, deskToPut, toSetAside }: ReadContents): boolean {
   return !deskToPut && [...changes, toSetAside.length].every((count) => count === 0);
 }
 
-function writeBack(transaction: OverContents<'readwrite'>, read: ReadContents): Promise<unknown>[] {
+function writeBack(transaction: OverContents, read: ReadContents): Promise<unknown>[] {
   const writes: Promise<unknown>[] = [];
   for (const name of LIST_NAMES) {
     const { toPut, toDelete } = read.lists[name];

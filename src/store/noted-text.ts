@@ -35,8 +35,11 @@ export function notedText(find: FindStorage, key: string): NotedText {
 
 /** What a text says, or undefined where that is nothing or no JSON. */
 export function readNoted({ get }: NotedText): unknown {
+  const text = get();
+  // An error has a browser read the whole script again for where it was thrown.
+  if (text === null) return undefined;
   try {
-    return JSON.parse(get() ?? '');
+    return JSON.parse(text);
   } catch {
     return undefined;
   }

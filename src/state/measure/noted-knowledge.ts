@@ -1,5 +1,5 @@
-import { crc32 } from '../../store/backup/crc-32';
 import type { NotedText } from '../../store/noted-text';
+import { keepStamped, recallStamped, stampBy } from '../stamped-text';
 import type { Told } from './known-of-kit';
 import type { MeasureQuestion } from './measure-question';
 
@@ -17,21 +17,16 @@ export interface NotedKnowledge {
 
 /** @param build a name that another build of the app has not: its engine may tell something else */
 export function createNotedKnowledge(note: NotedText, build: string): NotedKnowledge {
-  const utf8 = new TextEncoder();
-  // Over the text too: what was damaged, or is no text of ours, has another.
-  const stampOf = ({ lines }: MeasureQuestion, text: string) =>
-    crc32(utf8.encode([build, ...lines, text].join('\n')));
-
+  const stampOf = stampBy(build);
   return {
     recall(question) {
-      const [stamp, text] = note.get()?.split('\n') ?? [];
-      if (text === undefined || stamp !== stampOf(question, text)) return null;
+      const text = recallStamped(note, stampOf, question.lines);
+      if (text === null) return null;
       const told: Omit<Told, 'question'> = JSON.parse(text);
       return { question, ...told };
     },
     keep({ question, before, now }) {
-      const text = JSON.stringify({ before, now });
-      note.set(`${stampOf(question, text)}\n${text}`);
+      keepStamped(note, stampOf, JSON.stringify({ before, now }), question.lines);
     },
     forget() {
       if (note.get() !== null) note.set(null);

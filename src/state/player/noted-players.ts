@@ -1,5 +1,5 @@
-import { crc32 } from '../../store/backup/crc-32';
 import { type NotedText, readNoted } from '../../store/noted-text';
+import { stampBy } from '../stamped-text';
 import type { PlayerQuestion } from './player-question';
 
 /**
@@ -21,10 +21,7 @@ type Noted = readonly [id: string, stamp: string, text: string];
 
 /** @param build a name that another build of the app has not: its engine may tell something else */
 export function createNotedPlayers<Learnt>(note: NotedText, build: string): NotedPlayers<Learnt> {
-  const utf8 = new TextEncoder();
-  // Over the text too: what was damaged, or is no text of ours, has another.
-  const stampOf = ({ lines }: PlayerQuestion, text: string) =>
-    crc32(utf8.encode([build, ...lines, text].join('\n')));
+  const stampOf = stampBy(build);
   const noted = (): readonly Noted[] => {
     const found = readNoted(note);
     return Array.isArray(found) ? found.filter(isNoted) : [];
@@ -38,12 +35,12 @@ export function createNotedPlayers<Learnt>(note: NotedText, build: string): Note
   return {
     recall(question) {
       const [, stamp, text = ''] = noted().find(([id]) => id === question.playerId) ?? [];
-      return stamp === stampOf(question, text) ? JSON.parse(text) : null;
+      return stamp === stampOf(question.lines, text) ? JSON.parse(text) : null;
     },
     keep(question, learnt) {
       const text = JSON.stringify(learnt);
       const id = question.playerId;
-      write([[id, stampOf(question, text), text], ...withoutOne(id)]);
+      write([[id, stampOf(question.lines, text), text], ...withoutOne(id)]);
     },
     forget: (id) => write(withoutOne(id)),
   };

@@ -12,6 +12,7 @@ import { ReadingLine } from './ReadingLine';
 import { isRoomStale } from './room-of-field';
 import { roomSummary } from './room-summary';
 import { useRested } from './use-rested';
+import { useSeen } from './use-seen';
 import './AnswerBlock.css';
 
 type AnswerModels = Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk'>;
@@ -48,11 +49,15 @@ function Lead({ app }: { app: AnswerModels }) {
   return lead ? <AnswerLead reading={lead} /> : null;
 }
 
-/** The answer, and under it the figures, which wait for the hand while nobody sees them. */
+/**
+ * The answer, and under it the figures. While nobody sees them they wait: for the frame that shows the
+ * answer, and for the hand.
+ */
 function Fold({ app }: { app: AnswerModels }) {
   const isOpen = useSignal(false);
   const rested = useRested(app.shot, () => readingsOf(app));
   const readings = useComputed(() => (isOpen.value ? readingsOf(app) : rested.value));
+  const isSeen = useSeen();
   return (
     <details
       class="answer-fold"
@@ -66,7 +71,7 @@ function Fold({ app }: { app: AnswerModels }) {
           <span>figures</span>
         </span>
       </summary>
-      <Figures readings={readings} />
+      {isSeen && <Figures readings={readings} />}
     </details>
   );
 }

@@ -41,13 +41,14 @@ function fakeCache(name: string) {
   stored.set(name, files);
   return {
     keys: async () => [...files.keys()].map((url) => ({ url })),
-    match: async (key: string) => files.get(key)?.clone(),
     put: async (key: string, response: Response) => void files.set(key, response),
     delete: async ({ url }: { url: string }) => files.delete(url),
   };
 }
 const caches = {
   open: async (name: string) => fakeCache(name),
+  match: async (key: string, { cacheName }: { readonly cacheName: string }) =>
+    stored.get(cacheName)?.get(key)?.clone(),
   keys: async () => [...stored.keys()],
   delete: async (name: string) => stored.delete(name),
 } as unknown as CacheStorage;
