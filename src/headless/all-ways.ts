@@ -4,16 +4,17 @@ import { ballNamed } from '../engine/lie/balls-of';
 import { findMisplaced } from '../engine/lie/misplaced';
 import { comesToRest } from '../engine/motion/roll';
 import { DEG_PER_RAD, wrapped } from '../engine/numerics/angle';
-import { findWays } from '../engine/ways/find-ways';
 import type { ToldWay } from '../engine/ways/refine-found';
-import type { WaysQuestion } from '../engine/ways/ways-question';
-import { whyNone } from '../engine/ways/why-none';
+import { type NoWay, whyNone } from '../engine/ways/why-none';
+import { findPlays } from '../engine/worth/find-plays';
+import type { Play, WorthyWay } from '../engine/worth/worthy-ways';
 import { noShotWords, tableRefusalWords } from '../words/no-shot-words';
-import { noWayWords } from '../words/no-way-words';
+import { NO_SAFETY_WORDS, noWayWords } from '../words/no-way-words';
 import type { OptionsRequest } from './options-request';
+import { toldSafety, toldWorth } from './told-play';
 import { toldRanked, toldShot } from './told-way';
 
-/** Looks for all ways to play a position, the easiest first; or tells why none can be. */
+/** Looks for all ways to play a position, in the order asked for; or tells why none can be. */
 export function allWays(request: OptionsRequest): object {
   const { balls: position, shape, kit, spread, profile, zone, most, play } = request;
   const { ball, pocket, legal, kinds } = play;
@@ -29,23 +30,23 @@ export function allWays(request: OptionsRequest): object {
     return { ...refusal, ...tableRefusalWords(refusal) };
   }
   const question = { position, shape, kit, spread, profile, legal, kinds, ball, pocket, zone };
-  const { ways, compared, parts } = ended(question, most, play.isPicked);
+  const { isPicked: keepsLow, order, hasSafeties } = play;
+  const { plays, compared, parts } = findPlays(question, { most, keepsLow, order, hasSafeties });
   const none = whyNone(question, parts);
   return {
     ok: true,
     shot: shotOf(request),
     compared,
-    ways: ways.map(toldFound),
+    ways: plays.map(toldPlay),
     none: none.map((no) => ({ ...no, message: noWayWords(no) })),
-    ...(ways.length === 0 ? { message: [...new Set(none.map(noWayWords))].join(' ') } : {}),
+    ...(plays.length === 0 ? { message: noneWords(none, hasSafeties) } : {}),
   };
 }
 
-function ended(question: WaysQuestion, most: number, keepsLow: boolean) {
-  const search = findWays(question, { most, keepsLow });
-  let news = search.next();
-  while (news.done !== true) news = search.next();
-  return news.value;
+/** Why there is nothing on the list. */
+function noneWords(none: readonly NoWay[], hasSafeties: boolean): string {
+  const words = [...none.map(noWayWords), ...(hasSafeties ? [NO_SAFETY_WORDS] : [])];
+  return [...new Set(words)].join(' ');
 }
 
 /** The straight shot, where one ball and one pocket are named, and there is one. */
@@ -55,7 +56,19 @@ function shotOf({ balls, shape, kit, play: { ball, pocket } }: OptionsRequest): 
   return shot.ok ? toldShot(shot) : null;
 }
 
-function toldFound({ goal, headingRad, doubleKiss, shot, fullerSide, ...ranked }: ToldWay): object {
+function toldPlay(play: Play): object {
+  return 'struck' in play ? toldSafety(play) : { ...toldFound(play), ...toldWorth(play.worth) };
+}
+
+function toldFound({
+  goal,
+  headingRad,
+  doubleKiss,
+  shot,
+  fullerSide,
+  worth,
+  ...ranked
+}: WorthyWay): object {
   const headings = { goal, headingRad, doubleKiss };
   const told = { ...toldRanked(ranked), ...toldGoal(headings, ranked.option.stroke.aimRad) };
   return shot === null

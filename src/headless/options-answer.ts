@@ -1,4 +1,4 @@
-import { directGoal, type Pot } from '../engine/goal/goal';
+import { type DirectGoal, directGoal, type Pot } from '../engine/goal/goal';
 import type { NoShot, PositionShot } from '../engine/goal/position-shot';
 import { shotFrom } from '../engine/goal/shot-from-position';
 import { kitAlong } from '../engine/kit/kit-along';
@@ -7,12 +7,15 @@ import { placesOf } from '../engine/plan/option-grid';
 import { orderWays, rankWays } from '../engine/plan/rank-ways';
 import { questionOf } from '../engine/plan/solve-option';
 import { sweepOpen } from '../engine/plan/sweep-open';
+import type { Stroke } from '../engine/stroke/stroke';
+import { worthOf } from '../engine/worth/worth';
 import { noShotWords } from '../words/no-shot-words';
 import { allWays, toldGoal } from './all-ways';
 import { answerFields } from './answer-fields';
 import { isRefusal } from './door-refusal';
 import type { Fields } from './json-fields';
 import { OPTIONS_NAMES, type OptionsRequest, parseOptions } from './options-request';
+import { toldWorth } from './told-play';
 import { toldRanked, toldShot } from './told-way';
 
 /**
@@ -53,6 +56,7 @@ function compared(request: OptionsRequest, goal: Pot, shot: PositionShot): objec
   const options = sweepOpen(asked, grid, { from: 0, to: placesOf(grid) });
   const ways = orderWays([...rankWays(asked, options)]).slice(0, most);
   const does = directGoal(goal.ball, goal.pocket);
+  const worth = worthTeller(request, shot);
   return {
     ok: true,
     shot: toldShot(shot),
@@ -60,7 +64,16 @@ function compared(request: OptionsRequest, goal: Pot, shot: PositionShot): objec
     ways: ways.map((way) => ({
       ...toldRanked(way),
       ...toldGoal({ goal: does, headingRad, doubleKiss: false }, way.option.stroke.aimRad),
+      ...toldWorth(worth(does, way.option.stroke)),
     })),
     ...(ways.length === 0 ? { message: NO_DIRECT_WAY } : {}),
   };
+}
+
+/** What a stroke of a direct cut is worth on the whole table. */
+function worthTeller(request: OptionsRequest, { headingRad }: PositionShot) {
+  const { balls: position, shape, kit, spread, profile, zone, play } = request;
+  const { ball, pocket, legal, kinds } = play;
+  const question = { position, shape, kit, spread, profile, legal, kinds, ball, pocket, zone };
+  return (goal: DirectGoal, stroke: Stroke) => worthOf(question, { goal, headingRad, stroke });
 }

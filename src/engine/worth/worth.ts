@@ -24,9 +24,11 @@ export interface Worth {
   readonly worthError: number;
   /** That the way goes; of a safety, that it is no foul. */
   readonly goes: number;
+  /** Standard error of that, as of independent draws. */
+  readonly goesError: number;
   /** That the last ball falls. */
   readonly wins: number;
-  /** Null where no stroke that goes is followed by another. */
+  /** Null of a safety, and where no stroke that goes is followed by another. */
   readonly after: After | null;
   /** Null where no stroke passes the turn. */
   readonly miss: Miss | null;
@@ -81,12 +83,14 @@ export function worthFrom(
   });
   const worth = mean(strokes.map(({ value }) => value));
   const square = mean(strokes.map(({ value }) => (value - worth) ** 2));
+  const goes = shareOf(strokes, ({ goes: does }) => does);
   return {
     worth,
     worthError: Math.sqrt(square / Math.max(1, all.length)),
-    goes: shareOf(strokes, ({ goes }) => goes),
+    goes,
+    goesError: Math.sqrt((goes * (1 - goes)) / Math.max(1, all.length)),
     wins: shareOf(strokes, ({ hasWon }) => hasWon),
-    after: afterOf(strokes),
+    after: goal.kind === 'safety' ? null : afterOf(strokes),
     miss: missOf(strokes),
     scratch: shareOf(all, isScratch),
   };

@@ -79,8 +79,8 @@ function promiser(question: WaysQuestion): (way: FoundWay) => number {
 export type Play = WorthyWay | ToldSafety;
 
 /**
- * Ways and safeties in the order asked for, no more than wanted. By how often they go, safeties come last:
- * nothing goes.
+ * Ways and safeties in the order asked for, no more than wanted, a pot among them wherever there is one. By how
+ * often they go, safeties come last: nothing goes.
  */
 export function playsToTell(
   refined: readonly WorthyWay[],
@@ -89,11 +89,9 @@ export function playsToTell(
   order: WaysOrder,
 ): readonly Play[] {
   const safe = [...safeties].sort(byWorth);
-  if (order === 'goes') {
-    const ways = waysToTell(refined, { ...rule, most: rule.most - safe.length });
-    return [...ways, ...safe].slice(0, rule.most);
-  }
-  return [...waysToTell(refined, rule), ...safe].sort(byWorth).slice(0, rule.most);
+  const ways = waysToTell(refined, { ...rule, most: Math.max(1, rule.most - safe.length) });
+  const plays = [...ways, ...safe.slice(0, rule.most - ways.length)];
+  return order === 'worth' ? plays.sort(byWorth) : plays;
 }
 
 /** By what it is worth; of equals what goes more often, then as they come. */
