@@ -6,7 +6,7 @@ import { type FoundSafety, struckBy, type ToldSafety } from './safety';
 import { worthFrom } from './worth';
 
 /** So many safeties of a position are told. */
-export const MOST_SAFETIES = 3;
+const MOST_SAFETIES = 3;
 
 /** Of safeties found, in whatever order, those worth working out; no two that players would call the same. */
 export function safetiesToRefine(

@@ -76,7 +76,7 @@ function isDriven({ kind }: TableEvent): boolean {
 }
 
 /** The balls where a play leaves them, the cue ball first. */
-export function whatLies({ balls }: TablePlay, names: readonly BallName[]): Position {
+function whatLies({ balls }: TablePlay, names: readonly BallName[]): Position {
   return names.flatMap((name, at): NamedBall[] => {
     const outcome = balls[at]?.outcome;
     if (outcome === undefined || outcome.kind === 'pocketed' || outcome.kind === 'off-table') {

@@ -72,13 +72,6 @@ describe('what ways are worth', { timeout: SEARCH_TIMEOUT_MS }, () => {
     }
   });
 
-  it('is told of the direct cuts of one ball and pocket too, which stay in the order of how they go', () => {
-    const { legal: _, ...plain } = REQUEST;
-    const { ways } = ask({ ...plain, play: { ball: 2, pocket: 'far-right' }, most: 3 });
-    expect([...kindsOf(ways)]).toEqual(['direct']);
-    for (const way of ways) expect(way).toMatchObject({ worth: expect.any(Number), struck: null });
-  });
-
   it('refuses an order that there is not', () => {
     expect(ask({ ...REQUEST, order: 'luck' })).toMatchObject({ ok: false, field: 'order' });
   });
