@@ -5,13 +5,15 @@ import { ballNamed } from '../engine/lie/balls-of';
 import { findMisplaced } from '../engine/lie/misplaced';
 import { comesToRest } from '../engine/motion/roll';
 import { DEG_PER_RAD, wrapped } from '../engine/numerics/angle';
-import { findWays } from '../engine/ways/find-ways';
-import type { PickRule } from '../engine/ways/pick-ways';
-import type { ToldWay } from '../engine/ways/refine-found';
-import type { WaysFound } from '../engine/ways/ways-order';
+import type { WaysQuestion } from '../engine/ways/ways-question';
+import { findPlays } from '../engine/worth/find-plays';
+import type { PlaysFound } from '../engine/worth/plays-order';
+import type { PlaysRule } from '../engine/worth/plays-work';
+import type { Play, WorthyWay } from '../engine/worth/worthy-ways';
 import { noShotWords, tableRefusalWords } from '../words/no-shot-words';
-import { noWayWords } from '../words/no-way-words';
+import { NO_SAFETY_WORDS, noWayWords } from '../words/no-way-words';
 import type { OptionsRequest } from './options-request';
+import { toldSafety, toldWorth } from './told-play';
 import { toldRanked, toldShot } from './told-way';
 
 /** Why nothing can be played where the balls lie, or on this bed; null where it can. */
@@ -30,25 +32,34 @@ function toldNoShot(none: NoShot): object {
   return { ok: false, reason: none.reason, ...noShotWords(none) };
 }
 
-/** Looks for all ways to play a position, the easiest first; or tells why none goes. */
+/** Looks for all ways to play a position, in the order asked for; or tells why none can be. */
 export function allWays(request: OptionsRequest): object {
   const { most, play } = request;
-  const found = searched(request, play.kinds, { most, keepsLow: play.isPicked });
-  return toldWays({ ...found, compared: found.found.length, shot: straightShot(request) });
+  const { kinds, isPicked: keepsLow, order, hasSafeties } = play;
+  const found = searched(request, kinds, { most, keepsLow, order, hasSafeties });
+  const compared = found.found.length;
+  return toldPlays({ ...found, compared, shot: straightShot(request), hasSafeties });
 }
 
 /** A search for ways of some kinds, to its end. */
 export function searched(
-  { balls: position, shape, kit, spread, profile, zone, play }: OptionsRequest,
+  request: OptionsRequest,
   kinds: readonly WayKind[],
-  rule: PickRule,
-): WaysFound {
-  const { ball, pocket, legal } = play;
-  const question = { position, shape, kit, spread, profile, legal, kinds, ball, pocket, zone };
-  const search = findWays(question, rule);
+  rule: PlaysRule,
+): PlaysFound {
+  const search = findPlays(askedOf(request, kinds), rule);
   let news = search.next();
   while (news.done !== true) news = search.next();
   return news.value;
+}
+
+/** What is asked of a table with balls. */
+export function askedOf(
+  { balls: position, shape, kit, spread, profile, zone, play }: OptionsRequest,
+  kinds: readonly WayKind[],
+): WaysQuestion {
+  const { ball, pocket, legal } = play;
+  return { position, shape, kit, spread, profile, legal, kinds, ball, pocket, zone };
 }
 
 /** The straight shot, where one ball and one pocket are named, and there is one. */
@@ -59,28 +70,35 @@ function straightShot({ balls, shape, kit, play }: OptionsRequest): PositionShot
   return shot.ok ? shot : null;
 }
 
-/** Ways of every kind that were looked for, and why there is none of some. */
-export function toldWays({
+/** What was looked for, and why there is none of some kinds. */
+export function toldPlays({
   shot,
   compared,
-  ways,
+  plays,
   none,
-}: Omit<WaysFound, 'found'> & {
+  hasSafeties,
+}: Omit<PlaysFound, 'found'> & {
   readonly compared: number;
   readonly shot: PositionShot | null;
+  readonly hasSafeties: boolean;
 }): object {
+  const words = [...none.map(noWayWords), ...(hasSafeties ? [NO_SAFETY_WORDS] : [])];
   return {
     ok: true,
     shot: shot && toldShot(shot),
     compared,
-    ways: ways.map(toldWay),
+    ways: plays.map(toldPlay),
     none: none.map((no) => ({ ...no, message: noWayWords(no) })),
-    ...(ways.length === 0 ? { message: [...new Set(none.map(noWayWords))].join(' ') } : {}),
+    ...(plays.length === 0 ? { message: [...new Set(words)].join(' ') } : {}),
   };
 }
 
-function toldWay(way: ToldWay): object {
-  const { goal, headingRad, doubleKiss, shot, fullerSide, ...ranked } = way;
+function toldPlay(play: Play): object {
+  return 'struck' in play ? toldSafety(play) : toldWay(play);
+}
+
+function toldWay(way: WorthyWay): object {
+  const { goal, headingRad, doubleKiss, shot, fullerSide, worth, ...ranked } = way;
   const { kind, ball, pocket, via } = goal;
   return {
     ...toldRanked(ranked),
@@ -91,5 +109,6 @@ function toldWay(way: ToldWay): object {
     headingDeg: wrapped(headingRad + ranked.option.stroke.aimRad) * DEG_PER_RAD,
     doubleKiss,
     ...(shot === null ? { shot: null, aimAngleDeg: null } : { shot: toldShot(shot) }),
+    ...toldWorth(worth),
   };
 }

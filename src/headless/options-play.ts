@@ -5,9 +5,10 @@ import type { PocketName } from '../engine/table/pocket-shape';
 import type { TableShape } from '../engine/table/table-shape';
 import { type DoorRefusal, isRefusal, notTaken } from './door-refusal';
 import { type Fields, isFields } from './json-fields';
+import { type Listing, parseListing, SAFETY } from './options-order';
 
 /** What of a position may be played. */
-export interface GivenPlay {
+export interface GivenPlay extends Listing {
   /** Null: any that may fall. */
   readonly ball: number | null;
   readonly pocket: PocketName | null;
@@ -31,9 +32,31 @@ export function parsePlay(fields: Fields, shape: TableShape): GivenPlay | DoorRe
   if (isRefused(legal)) return legal;
   const kinds = fields.kinds === undefined ? WAY_KINDS : parseKinds(fields.kinds);
   if (isRefused(kinds)) return kinds;
-  const isPlain = fields.legal === undefined && fields.kinds === undefined;
-  const only = isPlain && ball !== null && pocket !== null ? directCut(ball, pocket) : null;
-  return { ball, pocket, legal, kinds, isPicked: fields.kinds !== undefined, only };
+  const listing = parseListing(fields, ball !== null && pocket !== null);
+  if (isRefused(listing)) return listing;
+  const isPicked = fields.kinds !== undefined;
+  return {
+    ball,
+    pocket,
+    legal,
+    kinds,
+    ...listing,
+    isPicked,
+    only: onlyOf(fields, ball, pocket, listing),
+  };
+}
+
+/** Of one ball and one pocket, where nothing more is asked. */
+function onlyOf(
+  { legal, kinds }: Fields,
+  ball: number | null,
+  pocket: PocketName | null,
+  { hasSafeties }: Listing,
+): Pot | null {
+  if (ball === null || pocket === null) return null;
+  return legal === undefined && kinds === undefined && !hasSafeties
+    ? directCut(ball, pocket)
+    : null;
 }
 
 /** What is to be played from a table by a direct cut, or why it cannot be. */
@@ -77,8 +100,8 @@ function parseLegal(given: unknown): LegalRule | DoorRefusal {
 }
 
 function parseKinds(given: unknown): readonly WayKind[] | DoorRefusal {
-  const isKind = (one: unknown): one is WayKind => WAY_KINDS.some((kind) => kind === one);
+  const isKind = (one: unknown) => one === SAFETY || WAY_KINDS.some((kind) => kind === one);
   return Array.isArray(given) && given.length > 0 && given.every(isKind)
     ? WAY_KINDS.filter((kind) => given.includes(kind))
-    : notTaken('kinds', `a list of some of ${WAY_KINDS.join(', ')}`);
+    : notTaken('kinds', `a list of some of ${WAY_KINDS.join(', ')}, ${SAFETY}`);
 }

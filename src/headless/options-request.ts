@@ -28,6 +28,7 @@ export const OPTIONS_NAMES: KnownNames = {
     'play',
     'legal',
     'kinds',
+    'order',
     'kit',
     'kitSd',
     'stroke',

@@ -30,3 +30,6 @@ export function noWayWords({ kind, why }: NoWay): string {
   if (why === 'nothing-legal') return NOTHING_LEGAL;
   return `No ${KIND_WORDS[kind]} goes: mostly, ${WHY_WORDS[why]}.`;
 }
+
+/** Where no safety is found either. */
+export const NO_SAFETY_WORDS = 'No legal hit was found.';

@@ -19,7 +19,7 @@ import { rangeOfChance } from '../engine/player/some-players';
 import { roomForError } from '../engine/room/room-for-error';
 import { fanOfWay, type ToldWay } from '../engine/ways/refine-found';
 import type { WaysQuestion } from '../engine/ways/ways-question';
-import { WAYS_WORK } from '../engine/ways/ways-work';
+import { PLAYS_WORK } from '../engine/worth/plays-work';
 
 /** A part of a sweep. */
 export interface SweepJob {
@@ -78,7 +78,7 @@ export const ENGINE_WORK = {
   rung: nearestRung,
   /** How far the chance of a shot may be off for what is not known of the player. */
   range: rangeOfChance,
-  ...WAYS_WORK,
+  ...PLAYS_WORK,
   waysFan: ({ question, told }: WaysFanJob) => fanOfWay(question, told),
   fan: ({ asked, option }: OptionJob) => fanOf(asked.question, asked.scene, option),
 };

@@ -61,6 +61,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ['room', 'fit'],
   ['plan', 'player'],
   ['ways'],
+  ['worth'],
 ];
 
 const floorOf = (folder: string) => FLOORS.findIndex((floor) => floor.includes(folder));

@@ -5,7 +5,7 @@ import type { Position } from '../../src/engine/lie/position';
 import { placesOf } from '../../src/engine/plan/option-grid';
 import { rankWays } from '../../src/engine/plan/rank-ways';
 import { sweepOptions } from '../../src/engine/plan/sweep-options';
-import { findWays } from '../../src/engine/ways/find-ways';
+import { findPlays } from '../../src/engine/worth/find-plays';
 import { waysQuestion } from '../harness/ways-positions';
 import type { BenchLine } from './bench-line';
 import { steppedPath } from './stepped-path';
@@ -27,28 +27,28 @@ const SIX_BALLS: Position = [
   { name: 5, xM: 0.42, yM: -0.85 },
 ];
 /** As many as are told where nothing else is said. */
-const TOLD = 12;
+const RULE = { most: 12, keepsLow: false, order: 'worth', hasSafeties: true } as const;
 
 /**
  * All ways to play six balls: processor time, for the search is long and other work runs beside it. The
  * code is warm: three of the balls have been searched before.
  */
 function waysBench(): readonly BenchLine[] {
-  for (const news of findWays(waysQuestion(SIX_BALLS.slice(0, 3)), { most: 2, keepsLow: false })) {
+  for (const news of findPlays(waysQuestion(SIX_BALLS.slice(0, 3)), { ...RULE, most: 2 })) {
     if (news.done > news.of) throw new RangeError('more was done than there is to do');
   }
   const yardstick = cpuSecondsOf(() => {
     for (let path = 0; path < STEPPED; path++)
       steppedPath(strike(STROKE, DEFAULT_KIT), 1.5, DEFAULT_KIT);
   });
-  const search = findWays(waysQuestion(SIX_BALLS), { most: TOLD, keepsLow: false });
+  const search = findPlays(waysQuestion(SIX_BALLS), RULE);
   let firstS = 0;
   let isOver = false;
   const allS = cpuSecondsOf((sinceS) => {
     while (!isOver) {
       const news = search.next();
       isOver = news.done === true;
-      if (firstS === 0 && news.value.ways.length > 0) firstS = sinceS();
+      if (firstS === 0 && news.value.plays.length > 0) firstS = sinceS();
     }
   });
   const paths = (seconds: number) => (STEPPED * seconds) / yardstick;

@@ -57,3 +57,12 @@ export function directCut(ball: number, pocket: PocketName): Pot {
 export function directGoal(ball: number, pocket: PocketName): DirectGoal {
   return { kind: 'direct', ball, pocket, via: [{ ball, by: 'cue' }] };
 }
+
+/** A legal hit, straight or by cushions, that is chosen for what it leaves: nothing need fall. */
+export interface SafetyGoal {
+  readonly kind: 'safety';
+  readonly ball: null;
+  readonly pocket: null;
+  /** What the cue ball does until it meets the first ball, in order. */
+  readonly via: readonly Step[];
+}

@@ -41,15 +41,27 @@ export function openWay(
   shape: TableShape,
   kit: Kit,
 ): OpenWay | null {
-  const { axis } = pocket;
-  const axisRad = bearing(axis.x, axis.y);
-  const reachM = touchingM(kit);
-  const [low, high] = pointsBeside(pocket, shape).map(({ at, roundingM, side }) => {
+  return openBetween(from, pocket, pointsBeside(pocket, shape), touchingM(kit));
+}
+
+/**
+ * The same between the points of a pocket, for whoever asks about it often.
+ *
+ * @param reachM how far off a point the centre of a ball that touches it is, m
+ */
+export function openBetween(
+  from: Point,
+  pocket: PocketShape,
+  [left, right]: PointsBeside,
+  reachM: number,
+): OpenWay | null {
+  const axisRad = bearing(pocket.axis.x, pocket.axis.y);
+  const edge = ({ at, roundingM, side }: CushionPoint) => {
     const [dx, dy] = [at.x - from.x, at.y - from.y];
     const clear = Math.asin(Math.min(1, (reachM + roundingM) / Math.hypot(dx, dy)));
     return wrapped(bearing(dx, dy) - axisRad) - side * clear;
-  });
-  if (low === undefined || high === undefined) return null;
+  };
+  const [low, high] = [edge(left), edge(right)];
   const middleRad = (low + high) / 2;
   const halfAngleRad = Math.min(WIDEST_RAD, (high - low) / 2);
   if (halfAngleRad < NARROWEST_RAD || Math.abs(middleRad) >= Math.PI / 2) return null;
@@ -73,8 +85,10 @@ interface CushionPoint {
   readonly side: number;
 }
 
-/** The left one first. */
-function pointsBeside({ mouth, axis }: PocketShape, shape: TableShape): readonly CushionPoint[] {
+/** The two points beside a pocket, the left one first. */
+export type PointsBeside = readonly [left: CushionPoint, right: CushionPoint];
+
+export function pointsBeside({ mouth, axis }: PocketShape, shape: TableShape): PointsBeside {
   const points = shape.cushions.flatMap(({ core, roundingM }) => {
     const nose = core[1];
     if (nose === undefined) return [];
@@ -86,8 +100,7 @@ function pointsBeside({ mouth, axis }: PocketShape, shape: TableShape): readonly
       return { at, roundingM, side, apartM: Math.hypot(dx, dy) };
     });
   });
-  return points
-    .sort((a, b) => a.apartM - b.apartM)
-    .slice(0, 2)
-    .sort((a, b) => a.side - b.side);
+  const [one, other] = points.sort((a, b) => a.apartM - b.apartM);
+  if (one === undefined || other === undefined) throw new RangeError('a pocket has two points');
+  return one.side < other.side ? [one, other] : [other, one];
 }

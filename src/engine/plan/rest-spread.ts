@@ -16,8 +16,8 @@ export interface CueBallFate {
 /** What of a scene tells where a cue ball rests well. */
 type RestScene = Pick<Scene, 'shape' | 'zone'>;
 
-/** Where a cue ball rests, and how likely that is beside the others. */
-interface Rest {
+/** Where a ball rests, and how likely that is beside the others. */
+export interface Rest {
   readonly at: Point;
   readonly weight: number;
 }
@@ -68,7 +68,8 @@ function weightOf(list: readonly { readonly weight: number }[]): number {
 /** Places less likely than this share of the likeliest are not told. */
 const WORTH_TELLING = 0.05;
 
-function spreadOf(rests: readonly Rest[], otherwise: Point | null): RestSpread {
+/** @param otherwise the middle where there is no rest */
+export function spreadOf(rests: readonly Rest[], otherwise: Point | null): RestSpread {
   const all = weightOf(rests);
   if (all === 0) {
     return { xM: otherwise?.x ?? 0, yM: otherwise?.y ?? 0, sdM: 0, places: [] };

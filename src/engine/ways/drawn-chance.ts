@@ -16,55 +16,82 @@ export interface DrawnWay {
   readonly chance: number;
   /** Standard error of that, as of independent draws: the lattice's is less. */
   readonly chanceError: number;
-  readonly plays: readonly TablePlay[];
+  /** Of every draw; null where the tip slips. */
+  readonly all: readonly (TablePlay | null)[];
   readonly going: readonly TablePlay[];
 }
 
-const DRAWS = 512;
+/** How many strokes the app draws of a way. */
+export const DRAWS = 512;
 /** The lattice's dimension for the cue's direction, after those of the rest of the stroke. */
 const DIRECTION = 4;
 
+/** What is meant: where the cue points over the table, and the stroke about that. */
+export type Meant = Pick<FoundWay, 'headingRad' | 'stroke'>;
+
 /**
- * The chance of a way by playing it on the whole table, stroke and kit drawn from an even lattice that
- * is always the same: where a hair decides between jaw and hole no smooth miss tells it.
+ * A stroke played on the whole table again and again, stroke and kit drawn from an even lattice that is
+ * always the same.
  *
  * @param fullerAim on which side the cue points for a fuller hit: 1 right, −1 left; 0: neither
+ * @returns a play for each draw; null of one with which the tip slips
  */
-export function drawnWay(question: WaysQuestion, way: FoundWay, fullerAim: 1 | -1 | 0): DrawnWay {
+export function drawnOnTable(
+  question: WaysQuestion,
+  meant: Meant,
+  fullerAim: 1 | -1 | 0,
+  draws: number,
+): readonly (TablePlay | null)[] {
   const { profile: player, kit: known, spread, correlation } = question;
-  const asked = askedFor(question);
-  const who = whoPlays(overTable(way), player, known, spread, fullerAim, DRAWS);
+  const { laid } = askedFor(question);
+  const who = whoPlays(overTable(meant), player, known, spread, fullerAim, draws);
   const sampled = KIT_QUANTITIES.filter((name) => spread[name] > 0 && who.isDrawn(name));
   const ties = tiesOf(sampled, correlation);
-  const plays: TablePlay[] = [];
-  const going: TablePlay[] = [];
-  for (let draw = 0; draw < DRAWS; draw++) {
+  return Array.from({ length: draws }, (_, draw) => {
     const normal = (dimension: number) => normalQuantile(latticePoint(draw, dimension, 0));
     const { stroke, profile, kit } = who.at(draw);
     const drawnKit = drawKit(kit, spread, sampled, ties, normal);
     const drawn = drawnStroke(kit, stroke, profile, normal);
     const turned = turnedBy(kit, drawn, profile, normal(DIRECTION));
-    const play = playLaid(asked.laid, turned, drawnKit, { endsOnly: true });
-    if (play === null) continue;
-    plays.push(play);
-    if (doesGo(asked, way, play)) going.push(play);
-  }
-  const share = (going.length + 1) / (DRAWS + 2);
+    return playLaid(laid, turned, drawnKit, { endsOnly: true });
+  });
+}
+
+/**
+ * The chance of a way by playing it on the whole table: where a hair decides between jaw and hole no
+ * smooth miss tells it.
+ *
+ * @param fullerAim on which side the cue points for a fuller hit: 1 right, −1 left; 0: neither
+ */
+export function drawnWay(
+  question: WaysQuestion,
+  way: Meant & Pick<FoundWay, 'goal'>,
+  fullerAim: 1 | -1 | 0,
+  draws = DRAWS,
+): DrawnWay {
+  const asked = askedFor(question);
+  const all = drawnOnTable(question, way, fullerAim, draws);
+  const going = all.filter((play) => play !== null && doesGo(asked, way, play));
+  const share = (going.length + 1) / (draws + 2);
   return {
-    chance: going.length / DRAWS,
-    chanceError: Math.sqrt((share * (1 - share)) / DRAWS),
-    plays,
-    going,
+    chance: going.length / draws,
+    chanceError: Math.sqrt((share * (1 - share)) / draws),
+    all,
+    going: going.filter((play) => play !== null),
   };
 }
 
 /** The stroke of a way, its aim over the table. */
-export function overTable({ headingRad, stroke }: Pick<FoundWay, 'headingRad' | 'stroke'>): Stroke {
+export function overTable({ headingRad, stroke }: Meant): Stroke {
   return { ...stroke, aimRad: headingRad + stroke.aimRad };
 }
 
 /** Whether the ball of a way falls where it should, whichever way, a legal ball being hit first. */
-function doesGo({ laid, first }: WaysAsked, { goal }: FoundWay, play: TablePlay): boolean {
+export function doesGo(
+  { laid, first }: Pick<WaysAsked, 'laid' | 'first'>,
+  { goal }: Pick<FoundWay, 'goal'>,
+  play: TablePlay,
+): boolean {
   const outcome = play.balls[laid.names.indexOf(goal.ball)]?.outcome;
   if (outcome?.kind !== 'pocketed' || outcome.pocket !== goal.pocket) return false;
   const hit = play.events.find((event) => event.kind === 'hits-ball' && event.ball === 0);

@@ -26,7 +26,7 @@ export function waysToRefine(found: readonly FoundWay[], rule: PickRule): readon
 }
 
 /** The ways to tell, the likeliest to go without a scratch first. */
-export function waysToTell(refined: readonly ToldWay[], rule: PickRule): readonly ToldWay[] {
+export function waysToTell<W extends ToldWay>(refined: readonly W[], rule: PickRule): readonly W[] {
   const ordered = [...refined].sort(byWorth);
   return [...chosen(ordered, rule)].sort(byWorth);
 }

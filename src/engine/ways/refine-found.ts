@@ -9,8 +9,9 @@ import type { FanPlay, RankedWay } from '../plan/ranked-way';
 import { cueBallFate } from '../plan/rest-spread';
 import { atUsualPace } from '../room/drawn-stroke';
 import { roomWindows } from '../room/windows';
+import type { TablePlay } from '../table/table-play';
 import { directPotOf } from './direct-ways';
-import { drawnWay, overTable } from './drawn-chance';
+import { DRAWS, drawnWay, overTable } from './drawn-chance';
 import type { FoundWay } from './found-way';
 import { improved } from './improve';
 import { askedFor, type WaysQuestion } from './ways-question';
@@ -49,18 +50,32 @@ const BY_A_HAIR: LinearChance = {
   sds: { direction: 0, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 },
 };
 
+/** A way worked out in full, and what became of it, draw by draw; null where the tip slipped. */
+export interface WorkedOut {
+  readonly told: ToldWay;
+  readonly all: readonly (TablePlay | null)[];
+}
+
 /** Works a way out in full, with the stroke near by that goes most often. */
 export function refineFound(question: WaysQuestion, found: FoundWay): ToldWay {
-  const way = improved(question, found);
+  return workOut(question, improved(question, found)).told;
+}
+
+/**
+ * Works a way out in full with the very stroke that it has.
+ *
+ * @param draws how many strokes of the player are drawn and played
+ */
+export function workOut(question: WaysQuestion, way: FoundWay, draws = DRAWS): WorkedOut {
   const asked = askedFor(question);
   const { profile, spread } = question;
   const { stroke, goal, headingRad, doubleKiss, shot } = way;
   const { task, kit } = taskOf(question, way);
   const linear = linearChance(task, kit, stroke, profile, spread, SWAYING) ?? BY_A_HAIR;
-  const { chance, chanceError, plays, going } = drawnWay(question, way, task.thinSide);
+  const { chance, chanceError, all, going } = drawnWay(question, way, task.thinSide, draws);
   const meant = atUsualPace(overTable(way), profile);
   const { sds } = linear;
-  return {
+  const told = {
     goal,
     headingRad,
     doubleKiss,
@@ -74,11 +89,12 @@ export function refineFound(question: WaysQuestion, found: FoundWay): ToldWay {
     windows: roomWindows(task, kit, stroke),
     ...cueBallFate(
       { shape: question.shape, zone: question.zone },
-      plays,
+      all.filter((play) => play !== null),
       going.map((play) => ({ play, weight: 1 })),
       playLaid(asked.laid, meant, question.kit, { endsOnly: true }),
     ),
   };
+  return { told, all };
 }
 
 /**

@@ -26,6 +26,15 @@ export function scanAcross(
   base: BaseStroke,
   filter: LegFilter,
 ): readonly Sample[] {
+  return refined(asked, base, headingsAcross(asked, ball, base), filter);
+}
+
+/** Directions of the cue over the table by which the cue ball meets a ball from edge to edge, rad. */
+export function headingsAcross(
+  asked: WaysAsked,
+  ball: number,
+  base: BaseStroke,
+): readonly number[] {
   const { position, kit } = asked.question;
   const [cueBall, struck] = [ballNamed(position, 'cue'), ballNamed(position, ball)];
   if (cueBall === null || struck === null) return [];
@@ -33,11 +42,10 @@ export function scanAcross(
   const share = Math.min(1, (2 * kit.ballRadiusM) / Math.hypot(dx, dy));
   const bentRad = base.raisedRad === undefined ? 0 : BENT_RAD * Math.abs(base.side);
   const middleRad = bearing(dx, dy) - squirtOf(asked, base);
-  const headings = Array.from({ length: ACROSS }, (_, at) => {
+  return Array.from({ length: ACROSS }, (_, at) => {
     const across = BEYOND * (2 * (at / (ACROSS - 1)) - 1);
     return middleRad + Math.sign(across) * asinOf(Math.abs(across) * share) + across * bentRad;
   });
-  return refined(asked, base, headings, filter);
 }
 
 /** Beyond a right angle as far as it is beyond 1. */
@@ -51,11 +59,12 @@ export function scanAround(
   base: BaseStroke,
   filter: LegFilter,
 ): readonly Sample[] {
-  const headings = Array.from(
-    { length: AROUND + 1 },
-    (_, at) => -Math.PI + (2 * Math.PI * at) / AROUND,
-  );
-  return refined(asked, base, headings, filter);
+  return refined(asked, base, headingsAround(), filter);
+}
+
+/** All directions of the cue, evenly; the first is the last, rad. */
+export function headingsAround(): readonly number[] {
+  return Array.from({ length: AROUND + 1 }, (_, at) => -Math.PI + (2 * Math.PI * at) / AROUND);
 }
 
 function refined(

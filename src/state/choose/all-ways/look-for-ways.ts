@@ -1,10 +1,9 @@
 import type { FanPlay } from '../../../engine/plan/ranked-way';
-import type { PickRule } from '../../../engine/ways/pick-ways';
-import type { ToldWay } from '../../../engine/ways/refine-found';
 import { wayId } from '../../../engine/ways/way-id';
-import { type WaysFound, waysInOrder } from '../../../engine/ways/ways-order';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
-import type { WaysJob } from '../../../engine/ways/ways-work';
+import { type PlaysFound, playsInOrder } from '../../../engine/worth/plays-order';
+import type { PlaysJob, PlaysRule } from '../../../engine/worth/plays-work';
+import type { WorthyWay } from '../../../engine/worth/worthy-ways';
 import type { Work } from '../../../worker/engine-pool';
 import { inTurn } from './in-turn';
 
@@ -12,13 +11,13 @@ import { inTurn } from './in-turn';
 export interface ShownWay {
   /** Tells it from every other. */
   readonly key: string;
-  readonly told: ToldWay;
+  readonly told: WorthyWay;
   readonly fan: readonly FanPlay[];
 }
 
 /** What a search came to. */
-export interface AllFound extends Omit<WaysFound, 'ways'> {
-  /** The likeliest first. */
+export interface AllFound extends Omit<PlaysFound, 'plays'> {
+  /** What is worth most first. */
   readonly ways: readonly ShownWay[];
 }
 
@@ -30,7 +29,7 @@ export interface LookHooks {
 }
 
 /** As many as a person would look through; of every kind and pocket some, be their chance low. */
-export const RULE: PickRule = { most: 24, keepsLow: true };
+export const RULE: PlaysRule = { most: 24, keepsLow: true, order: 'worth', hasSafeties: false };
 
 /** Enough for every worker there may be, and so few that what is shown soon waits for little. */
 const AT_ONCE = 6;
@@ -47,15 +46,15 @@ export async function lookForWays(
 ): Promise<AllFound> {
   /** Workers give copies, so by what tells ways apart. */
   const known = new Map<string, ShownWay>();
-  const does = async (asked: WaysJob): Promise<Done> => {
+  const does = async (asked: PlaysJob): Promise<Done> => {
     const result = await work(asked.name, asked.job, signal);
     if (asked.name !== 'waysRefine') return { result, way: null };
-    const told = result as ToldWay;
+    const told = result as WorthyWay;
     const fan = await work('waysFan', { question, told }, signal);
     return { result, way: { told, fan } };
   };
   let done = 0;
-  const order = waysInOrder(question, RULE);
+  const order = playsInOrder(question, RULE);
   let round = order.next([]);
   while (round.done !== true) {
     const { jobs, of } = round.value;
@@ -70,10 +69,12 @@ export async function lookForWays(
     });
     round = order.next(results.map(({ result }) => result));
   }
-  const { ways, ...found } = round.value;
+  const { plays, ...found } = round.value;
   return {
     ...found,
-    ways: ways.flatMap((told) => known.get(wayId(told, told.option.stroke)) ?? []),
+    ways: plays.flatMap((told) =>
+      'struck' in told ? [] : (known.get(wayId(told, told.option.stroke)) ?? []),
+    ),
   };
 }
 

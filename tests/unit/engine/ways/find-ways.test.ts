@@ -4,7 +4,6 @@ import { laidTable, playLaid } from '../../../../src/engine/goal/laid-table';
 import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import type { NamedBall, Position } from '../../../../src/engine/lie/position';
 import { RAD_PER_DEG } from '../../../../src/engine/numerics/angle';
-import { findWays } from '../../../../src/engine/ways/find-ways';
 import { waysToRefine } from '../../../../src/engine/ways/pick-ways';
 import { raisedStretches } from '../../../../src/engine/ways/raised-stretches';
 import { fanOfWay, refineFound } from '../../../../src/engine/ways/refine-found';
@@ -12,6 +11,7 @@ import { searchStretch } from '../../../../src/engine/ways/search-stretch';
 import { waysStretches } from '../../../../src/engine/ways/stretches';
 import type { WaysQuestion } from '../../../../src/engine/ways/ways-question';
 import { whyNone } from '../../../../src/engine/ways/why-none';
+import { findPlays } from '../../../../src/engine/worth/find-plays';
 import { NINE_FOOT } from '../../../harness/invented-positions';
 import { waysQuestion } from '../../../harness/ways-positions';
 
@@ -159,18 +159,19 @@ describe('a search for all ways', { timeout: SEARCH_TIMEOUT_MS }, () => {
   const rule = { most: 5, keepsLow: false };
 
   it('tells the first ways before it is done, and the best of each kind at the end', () => {
-    const search = findWays(question, rule);
+    const search = findPlays(question, { ...rule, order: 'goes', hasSafeties: false });
     const early: number[] = [];
     let last = search.next();
     while (!last.done) {
       expect(last.value.done).toBeLessThanOrEqual(last.value.of);
-      if (last.value.ways.length > 0) early.push(last.value.done / last.value.of);
+      if (last.value.plays.length > 0) early.push(last.value.done / last.value.of);
       last = search.next();
     }
     expect(early[0]).toBeLessThan(0.3);
-    const kinds = last.value.ways.map(({ goal }) => goal.kind);
+    const ways = last.value.plays.flatMap((play) => ('struck' in play ? [] : [play]));
+    const kinds = ways.map(({ goal }) => goal.kind);
     expect(new Set(kinds).size).toBeGreaterThanOrEqual(4);
-    const worth = last.value.ways.map(({ chance, clean }) => chance * clean);
+    const worth = ways.map(({ chance, clean }) => chance * clean);
     expect([...worth].sort((a, b) => b - a)).toEqual(worth);
   });
 

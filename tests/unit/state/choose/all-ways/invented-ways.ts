@@ -3,18 +3,18 @@ import { laidTable, playLaid } from '../../../../../src/engine/goal/laid-table';
 import { shotFrom } from '../../../../../src/engine/goal/shot-from-position';
 import type { FanPlay } from '../../../../../src/engine/plan/ranked-way';
 import type { FoundWay } from '../../../../../src/engine/ways/found-way';
-import type { ToldWay } from '../../../../../src/engine/ways/refine-found';
 import type { StretchFound } from '../../../../../src/engine/ways/stretch-found';
 import type { WaysStretch } from '../../../../../src/engine/ways/stretches';
 import type { WaysQuestion } from '../../../../../src/engine/ways/ways-question';
+import type { NoWay } from '../../../../../src/engine/ways/why-none';
 import type {
+  PlaysTellJob,
   WaysPartsJob,
   WaysPickJob,
   WaysRefineJob,
   WaysSearchJob,
-  WaysTellJob,
-} from '../../../../../src/engine/ways/ways-work';
-import type { NoWay } from '../../../../../src/engine/ways/why-none';
+} from '../../../../../src/engine/worth/plays-work';
+import type { WorthyWay } from '../../../../../src/engine/worth/worthy-ways';
 import type { WaysFanJob } from '../../../../../src/worker/engine-work';
 
 const PARTS = 10;
@@ -72,7 +72,7 @@ function wayOf({ position, shape, kit }: WaysQuestion, at: number): FoundWay | n
   };
 }
 
-function refine({ way }: WaysRefineJob): ToldWay {
+function refine({ way }: WaysRefineJob): WorthyWay {
   const { goal, headingRad, stroke, doubleKiss, shot } = way;
   const end = (value: number, endedBy: 'full' | 'thin') => ({ value, endedBy });
   const around = (value: number, by: number) => ({
@@ -113,6 +113,23 @@ function refine({ way }: WaysRefineJob): ToldWay {
     goodPosition: null,
     clean: 1,
     scratch: 0.08,
+    worth: {
+      worth: way.rough / 2,
+      worthError: 0.01,
+      goes: way.rough,
+      goesError: 0.01,
+      wins: 0,
+      after: { ball: 8, pocket: 'near-left', chance: 0.5 },
+      miss: {
+        share: 1 - way.rough,
+        theirBest: 0.6,
+        hooked: 0.1,
+        foul: 0.1,
+        thin: { share: 0.6 * (1 - way.rough), theirBest: 0.2 },
+        full: { share: 0.4 * (1 - way.rough), theirBest: 0.7 },
+      },
+      scratch: 0.08,
+    },
   };
 }
 
@@ -146,7 +163,7 @@ export const INVENTED_WAYS = {
       .slice(0, rule.most),
   waysRefine: refine,
   // Against the order in which they are worked out, so that at the end some rows have to move.
-  waysTell: ({ refined }: WaysTellJob): readonly ToldWay[] =>
+  playsTell: ({ refined }: PlaysTellJob): readonly WorthyWay[] =>
     [...refined].sort((a, b) => a.option.stroke.speedMps - b.option.stroke.speedMps),
   waysFan: fan,
   waysNone: (_: WaysPartsJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { WaysRefineJob, WaysSearchJob } from '../../../../../src/engine/ways/ways-work';
+import type { WaysRefineJob, WaysSearchJob } from '../../../../../src/engine/worth/plays-work';
 import type { WaysSearch } from '../../../../../src/state/choose/all-ways/all-ways';
 import { answerAll, answerOne, giveUp, openChoose, settle } from '../open-choose';
 
