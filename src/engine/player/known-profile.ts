@@ -27,9 +27,11 @@ export function knownProfile(
   const speedScatter = of(({ stroke }) => stroke.speedShare ** 2);
   const [aimSd, fullSd] = [Math.sqrt(aim.variance), Math.sqrt(full.variance)];
   const { value: level } = figureOf(knowledge, (unknowns) => unknowns[LEVEL] ?? 0);
+  const { value: tipM } = figureOf(knowledge, (unknowns) => playerOf(unknowns).stroke.tipM);
   const timesOf = ({ squirtSds }: Player) => Math.exp(spread.massRatio * squirtSds);
   return {
     ...levelStroke(level),
+    tipM,
     speedShare: Math.sqrt(speedScatter.mean + speed.variance),
     steady: {
       aimRad: aim.mean,
