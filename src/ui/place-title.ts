@@ -30,6 +30,7 @@ const PANELS: ReadonlyMap<string, string> = new Map([
   ['after', 'How did it go?'],
   ['shots', 'A shot'],
   ['test', 'Level test'],
+  ['practice', 'Practice'],
 ]);
 
 /** What the window is called, the nearest first: "Backup, Kit, Leeway". */

@@ -17,9 +17,9 @@ beforeEach(async () => {
   await app.page.addInitScript(() => {
     window.firmAims = [];
     const note = () => {
-      const text = document.querySelector(
-        '.answer-figures:not(.is-stale) .answer-fold',
-      )?.textContent;
+      const fold = document.querySelector('.answer-figures:not(.is-stale) .answer-fold');
+      // The figures, which tell it to the millimetre, come a frame later.
+      const text = fold?.querySelector('.answer-others') && fold.textContent;
       if (text && text !== window.firmAims.at(-1)) window.firmAims.push(text);
     };
     const all = { subtree: true, childList: true, attributes: true, characterData: true };
