@@ -24,6 +24,8 @@ const PANELS: ReadonlyMap<string, string> = new Map([
   ['preferences', 'Units and layout'],
   ['backup', 'Backup'],
   ['about', 'About'],
+  ['card', 'Card'],
+  ['drill', 'Drill card'],
   ['link', 'Links'],
   ['share', 'Share'],
   ['words', 'Words and lines'],

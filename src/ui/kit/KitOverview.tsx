@@ -13,6 +13,7 @@ import './KitLists.css';
 const MORE = [
   ['preferences', 'Units and layout'],
   ['backup', 'Backup'],
+  ['card', 'Card'],
   ['link', 'Links'],
   ['about', 'About'],
 ] as const;
