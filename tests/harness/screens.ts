@@ -26,6 +26,8 @@ export const SCREENS = [
   'kit/players',
   'kit/measure',
   'kit/backup',
+  'kit/card',
+  'kit/drill/demo-position-2',
   'kit/link',
   `kit/link/${LINK_OF_VERSION_1}`,
   'kit/share/shot',
