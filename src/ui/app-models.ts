@@ -141,6 +141,8 @@ export interface ControlProps {
 }
 
 export interface WhyProps {
+  /** Left out where they could not be loaded. */
+  readonly cards?: CardsModel | undefined;
   readonly app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
 }
 

@@ -18,7 +18,10 @@ export function createLateParts(models: Late<AppModels>, page: EventTarget): Lat
     news: part(async () => (await import('./NewsLines')).NewsLines),
     hand: part(async () => (await import('./shot/picture-hand')).pictureHand),
     control: part(async () => (await import('./shot/InputControl')).InputControl),
-    why: part(async () => (await import('./shot/WhyPanel')).WhyPanel),
+    why: part(async () => {
+      const [{ WhyPanel }, app] = await Promise.all([import('./shot/WhyPanel'), models.fetch()]);
+      return (props) => <WhyPanel {...props} cards={app?.cards} />;
+    }),
     question: part(async () => (await import('./player/QuestionPanel')).QuestionPanel),
     after: place(async () => (await import('./log/AfterAim')).AfterAim),
     choose: place(async () => (await import('./places')).PLACES.choose),

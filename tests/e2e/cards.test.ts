@@ -170,33 +170,72 @@ describe('the card of a kit', () => {
 
   it('is a picture for who has no printer', async () => {
     const page = await open('#kit/card');
-    const coming = page.waitForEvent('download');
-    await tapButton(page, 'Picture');
-    const download = await coming;
-    expect(download.suggestedFilename()).toBe('leeway-card.png');
-    const png = await readFile(await download.path());
-    const { widthPx, heightPx } = readPngHeader(png);
-    expect(Math.min(widthPx, heightPx)).toBeGreaterThan(1000);
+    const { name, widthPx, shareOf } = await pictureTaken(page);
+    expect(name).toBe('leeway-card.png');
+    expect(widthPx).toBeGreaterThan(1000);
     // Most of it is paper, and a part is ink.
-    const shares = await page.evaluate(
-      async (bytes) => {
-        const picture = await createImageBitmap(new Blob([new Uint8Array(bytes)]));
-        const ctx = new OffscreenCanvas(picture.width, picture.height).getContext('2d');
-        ctx?.drawImage(picture, 0, 0);
-        const { data = [] } = ctx?.getImageData(0, 0, picture.width, picture.height) ?? {};
-        let [white, black] = [0, 0];
-        for (let i = 0; i < data.length; i += 4) {
-          if (data[i] === 255) white++;
-          if (data[i] === 0) black++;
-        }
-        return { white: (4 * white) / data.length, black: (4 * black) / data.length };
-      },
-      [...png],
-    );
-    expect(shares.white).toBeGreaterThan(0.7);
-    expect(shares.black).toBeGreaterThan(0.01);
+    expect(await shareOf([255, 255, 255])).toBeGreaterThan(0.7);
+    expect(await shareOf([0, 0, 0])).toBeGreaterThan(0.01);
     await page.getByText('Saved as leeway-card.png').waitFor();
   });
+});
+
+/** Taps Picture, and takes the file apart. */
+async function pictureTaken(page: Page) {
+  const coming = page.waitForEvent('download');
+  await tapButton(page, 'Picture');
+  const download = await coming;
+  const png = await readFile(await download.path());
+  return {
+    name: download.suggestedFilename(),
+    ...readPngHeader(png),
+    /** The share of its pixels that have a colour. */
+    shareOf: (colour: readonly number[]) =>
+      page.evaluate(
+        async ({ base64, colour }) => {
+          const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+          const picture = await createImageBitmap(new Blob([bytes]));
+          const ctx = new OffscreenCanvas(picture.width, picture.height).getContext('2d');
+          ctx?.drawImage(picture, 0, 0);
+          const { data = [] } = ctx?.getImageData(0, 0, picture.width, picture.height) ?? {};
+          let same = 0;
+          for (let i = 0; i < data.length; i += 4) {
+            if (colour.every((part, at) => data[i + at] === part)) same++;
+          }
+          return (4 * same) / data.length;
+        },
+        { base64: png.toString('base64'), colour },
+      ),
+  };
+}
+
+describe('a picture', () => {
+  it.each([
+    ['light', [179, 95, 0], [238, 240, 235]],
+    ['dark', [255, 178, 36], [18, 22, 26]],
+  ] as const)(
+    'of a shot has the colours of the %s theme, and words',
+    async (theme, aim, ground) => {
+      app = await openApp({ hasWorkers: false, hash: '#shot/why' });
+      const { page } = app;
+      await page.evaluate((name) => {
+        document.documentElement.dataset.theme = name;
+        // What is written by hand is noted.
+        const fillText = CanvasRenderingContext2D.prototype.fillText;
+        CanvasRenderingContext2D.prototype.fillText = function (text, ...at) {
+          document.body.dataset.drawn = `${document.body.dataset.drawn ?? ''}|${text}`;
+          fillText.call(this, text, ...at);
+        };
+      }, theme);
+      const { name, shareOf, widthPx, heightPx } = await pictureTaken(page);
+      expect(name).toBe('leeway-shot.png');
+      expect(heightPx).toBeGreaterThan(widthPx);
+      expect(await shareOf(aim)).toBeGreaterThan(0.001);
+      expect(await shareOf(ground)).toBeGreaterThan(0.5);
+      const drawn = await page.evaluate(() => document.body.dataset.drawn);
+      expect(drawn).toMatch(/edge of the object ball.*Cut 24° → right, 0.70 m.*ghost.*aim line/s);
+    },
+  );
 });
 
 describe('the card of a drill', () => {

@@ -1,5 +1,7 @@
 import { inLines } from '../../diagram/card-sheet';
 
+/** Neither samples within a text, nor what is there for a finger to take hold of. */
+const DRAWN = 'svg:not(p svg) *:not(.drag-handle, .drag-handle *)';
 /** How many pixels of a picture one of the screen becomes. */
 const SCALE = 3;
 /** Of what is written under the drawing, px of the screen. */
@@ -39,7 +41,7 @@ export function drawnPicture(
   lines.forEach((line, at) => {
     ctx.fillText(line, EDGE, height + (at + 0.8) * LINE);
   });
-  for (const shape of holder.querySelectorAll<SVGGraphicsElement>('svg *')) {
+  for (const shape of holder.querySelectorAll<SVGGraphicsElement>(DRAWN)) {
     const matrix = shape.getScreenCTM?.();
     // What is not shown, or stands there to be used elsewhere, has no place on the screen.
     if (!matrix || shape.getClientRects().length === 0) continue;
@@ -58,14 +60,17 @@ function drawShape(ctx: CanvasRenderingContext2D, shape: SVGGraphicsElement): vo
   clip(ctx, shape);
   const share = opacityOf(shape);
   const outline = outlineOf(shape);
-  const text = shape.textContent;
-  if (shape instanceof SVGTextElement && text) {
+  // What stands in a part of a text is drawn with that part.
+  const own = [...shape.childNodes].filter(({ nodeType }) => nodeType === Node.TEXT_NODE);
+  const text = own.map(({ nodeValue }) => nodeValue).join('');
+  if (shape instanceof SVGTextContentElement && text) {
     const { x, y } = shape.getStartPositionOfChar(0);
     ctx.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
     // A halo lies behind its letters.
     if (wearStroke(ctx, style, share)) ctx.strokeText(text, x, y);
     if (wearFill(ctx, style, share)) ctx.fillText(text, x, y);
   } else if (outline) {
+    shade(ctx, shape, style, outline);
     if (wearFill(ctx, style, share)) ctx.fill(outline);
     if (wearStroke(ctx, style, share)) ctx.stroke(outline);
   }
@@ -91,7 +96,30 @@ function wearStroke(ctx: CanvasRenderingContext2D, style: CSSStyleDeclaration, s
   return isPlain(stroke);
 }
 
-/** Whether it is a colour. Shades are left out. */
+/** Fills a shape from left to right as its gradient says; its stops have one colour. */
+function shade(
+  ctx: CanvasRenderingContext2D,
+  shape: SVGGraphicsElement,
+  { fill }: CSSStyleDeclaration,
+  outline: Path2D,
+): void {
+  const id = /^url\("(#.*)"\)/.exec(fill)?.[1];
+  if (!id) return;
+  const { x, width } = shape.getBBox();
+  const gradient = ctx.createLinearGradient(x, 0, x + width, 0);
+  for (const stop of document.querySelectorAll<SVGStopElement>(`${id} stop`)) {
+    const { stopColor, stopOpacity } = getComputedStyle(stop);
+    gradient.addColorStop(
+      stop.offset.baseVal,
+      stopColor.replace('rgb(', 'rgba(').replace(')', `, ${stopOpacity})`),
+    );
+  }
+  ctx.globalAlpha = opacityOf(shape);
+  ctx.fillStyle = gradient;
+  ctx.fill(outline);
+}
+
+/** Whether it is a plain colour. */
 function isPlain(paint: string): boolean {
   return paint !== 'none' && !paint.startsWith('url');
 }

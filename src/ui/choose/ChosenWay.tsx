@@ -6,6 +6,7 @@ import { forWords } from '../player/player-words';
 import { tipOf } from '../shot/tip-told';
 import { rangeLine } from './chance-words';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from './fan-words';
+import { PictureOfWay } from './PictureOfWay';
 import { tenthsWords } from './pocket-words';
 import { ShareWay } from './ShareWay';
 import {
@@ -19,7 +20,7 @@ import {
 } from './way-words';
 
 interface Props {
-  readonly app: Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'desk' | 'router' | 'cards'>;
   readonly way: RankedWay;
 }
 
@@ -66,7 +67,8 @@ function RangeLine({ app, kept }: { app: Models<'choose' | 'player'>; kept: numb
 }
 
 /** Under the table: where the cue ball ends, and the way to the aim. */
-export function WayFan({ app: { choose, router }, way }: Props) {
+export function WayFan({ app, way }: Props) {
+  const { choose, router } = app;
   const plays = choose.fan.value;
   const isStale = choose.toLog.value === null;
   return (
@@ -81,6 +83,7 @@ export function WayFan({ app: { choose, router }, way }: Props) {
         ))}
       </ul>
       {way.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
+      <PictureOfWay app={app} isOff={isStale} />
       <div class="sheet-foot">
         <button type="button" class="button" onClick={() => choose.choose(null)}>
           <span aria-hidden="true">‹</span> All ways

@@ -4,6 +4,9 @@ import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatQuantity } from '../../units/format-number';
 import type { Models, WhyProps } from '../app-models';
+import { PictureButton } from '../cards/TakeAway';
+import { lieWords } from '../choose/shot-words';
+import { strokeWords } from '../choose/way-words';
 import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
 import { HowOften } from './HowOften';
@@ -12,13 +15,21 @@ import { PartsChart } from './PartsChart';
 import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
 import { isRoomStale } from './room-of-field';
+import { tipOf } from './tip-told';
 import { WarningList } from './WarningList';
 import { WhatItForgives } from './WhatItForgives';
 import { WhyRow } from './WhyRow';
 import './WhyPanel.css';
 
+/** What is written under a picture of the shot. */
+const PICTURE_WORDS = [
+  '.answer-lead',
+  '.answer-meaning, .why-panel .warning-list li',
+  '.overhead-caption > :first-child',
+];
+
 /** What the aim is made of, and what follows from the stroke. */
-export function WhyPanel({ app }: WhyProps) {
+export function WhyPanel({ app, cards }: WhyProps) {
   const last = app.shot.lastAnswer.value;
   return (
     <section class="why-panel" aria-labelledby="why-heading">
@@ -40,8 +51,27 @@ export function WhyPanel({ app }: WhyProps) {
       ) : (
         <p>There is no answer to explain yet.</p>
       )}
+      {cards && last && (
+        <PictureButton
+          cards={cards}
+          name="leeway-shot"
+          from=".shot-picture"
+          words={PICTURE_WORDS}
+          lines={() => askedLines(app, last)}
+          isOff={app.shot.stale.value}
+        />
+      )}
     </section>
   );
+}
+
+/** How it lies, and how it is struck. */
+function askedLines(app: WhyProps['app'], { shot }: Answered): readonly string[] {
+  const { lengthM } = app.kit.current.tables.peek();
+  return [
+    lieWords(shot, app.desk.preferences.peek(), lengthM),
+    strokeWords({ option: { stroke: shot } }, app.shot.speedScale.peek(), tipOf(app)),
+  ];
 }
 
 function Explanation({

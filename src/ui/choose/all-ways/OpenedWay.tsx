@@ -5,6 +5,7 @@ import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
 import { FAN_LEAD, FAN_LETTERS, fanLine, SPREAD_LINE } from '../fan-words';
+import { PictureOfWay } from '../PictureOfWay';
 import { tenthsWords } from '../pocket-words';
 import { ShareWay } from '../ShareWay';
 import { capitalised } from '../table-words';
@@ -16,7 +17,7 @@ import { railPointWords } from './rail-words';
 import { roomLines } from './room-lines';
 import { waySentence } from './way-sentence';
 
-type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
+type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router' | 'cards'>;
 
 interface Props {
   readonly app: App;
@@ -53,6 +54,7 @@ function HowItPlays({ app, way }: Props) {
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
       {point && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={choose} sentence={sentence} />
+      <PictureOfWay app={app} isOff={choose.all.isMoved.value} />
       <WaysOn app={app} way={way} />
     </section>
   );
@@ -181,6 +183,7 @@ function AsLaid({ app, way }: Props) {
       {told.way.isRaised && <p class="way-warning">▲ {RAISED_LINE}</p>}
       {point && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={choose} sentence={sentence} />
+      <PictureOfWay app={app} isOff={choose.all.isMoved.value} />
       <div class="sheet-foot">
         <button type="button" class="button" onClick={() => router.close()}>
           <span aria-hidden="true">‹</span> How it plays
