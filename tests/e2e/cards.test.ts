@@ -183,7 +183,8 @@ describe('the card of a kit', () => {
 /** Taps Picture, and takes the file apart. */
 async function pictureTaken(page: Page) {
   const coming = page.waitForEvent('download');
-  await tapButton(page, 'Picture');
+  // Shot may still be at work, and what is under it move.
+  await page.getByRole('button', { name: 'Picture', exact: true }).tap();
   const download = await coming;
   const png = await readFile(await download.path());
   return {

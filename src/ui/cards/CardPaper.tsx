@@ -15,8 +15,8 @@ export function CardPaper({ label, blocks, children }: Props) {
   const { texts, rules, boxes, drawingY } = layOutCard(blocks);
   const { width, height } = CARD_SIZE;
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a drawing whose texts are read one by one
-    <svg class="card-side" role="group" aria-label={label} viewBox={`0 0 ${width} ${height}`}>
+    <svg class="card-side" viewBox={`0 0 ${width} ${height}`}>
+      <title>{label}</title>
       <rect class="card-paper" width={width} height={height} />
       <path class="card-line" d={rules} />
       <path class="card-line" d={boxes} />
