@@ -1,5 +1,10 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import { type ShareOutcome, type SharePort, shareFile } from '../../sensors/share-file';
+import {
+  type ShareOutcome,
+  type SharePort,
+  type ShareWay,
+  shareFile,
+} from '../../sensors/share-file';
 import { tipScale } from '../../units/tip-unit';
 import type { LengthUnit } from '../../units/unit-names';
 import type { DeskModel } from '../desk-model';
@@ -61,6 +66,8 @@ export function createCardsModel(ports: CardsPorts): CardsModel {
   });
   const figures = signal<CardFigures | null>(null);
   const chosen = signal<CardUnit | null>(null);
+  // What a browser refused once is tried another way by the next tap.
+  let way: ShareWay = 'sheet';
   return {
     figures,
     watch: () =>
@@ -86,6 +93,10 @@ export function createCardsModel(ports: CardsPorts): CardsModel {
       chosen.value = unit;
     },
     print,
-    save: (name, png) => shareFile({ name, mediaType: 'image/png', bytes: png }, sharing),
+    async save(name, png) {
+      const outcome = await shareFile({ name, mediaType: 'image/png', bytes: png }, sharing, way);
+      way = outcome.kind === 'again' ? outcome.way : 'sheet';
+      return outcome;
+    },
   };
 }
