@@ -141,8 +141,8 @@ export interface ControlProps {
 }
 
 export interface WhyProps {
-  /** Left out where they could not be loaded. */
-  readonly cards?: CardsModel | undefined;
+  /** What Shot itself does without; null where it could not be loaded. */
+  readonly late?: Pick<AppModels, 'cards' | 'awake'> | null;
   readonly app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
 }
 

@@ -20,7 +20,7 @@ export function createLateParts(models: Late<AppModels>, page: EventTarget): Lat
     control: part(async () => (await import('./shot/InputControl')).InputControl),
     why: part(async () => {
       const [{ WhyPanel }, app] = await Promise.all([import('./shot/WhyPanel'), models.fetch()]);
-      return (props) => <WhyPanel {...props} cards={app?.cards} />;
+      return (props) => <WhyPanel {...props} late={app} />;
     }),
     question: part(async () => (await import('./player/QuestionPanel')).QuestionPanel),
     after: place(async () => (await import('./log/AfterAim')).AfterAim),

@@ -10,6 +10,7 @@ export const SCREENS = [
   'shot/tip',
   'shot/raised',
   'shot/why',
+  'shot/coach',
   'shot/question',
   'shot/after',
   'choose',

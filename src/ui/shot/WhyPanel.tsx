@@ -9,6 +9,7 @@ import { lieWords } from '../choose/shot-words';
 import { strokeWords } from '../choose/way-words';
 import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
+import { CoachView } from './CoachView';
 import { HowOften } from './HowOften';
 import { HowSure } from './HowSure';
 import { PartsChart } from './PartsChart';
@@ -28,8 +29,17 @@ const PICTURE_WORDS = [
   '.overhead-caption > :first-child',
 ];
 
+/** Why this aim, or the aim alone for a shared screen. */
+export function WhyPanel(props: WhyProps) {
+  const { app, late } = props;
+  if (app.router.route.value.panel === 'coach') {
+    return <CoachView app={app} awake={late?.awake} />;
+  }
+  return <WhyThisAim {...props} />;
+}
+
 /** What the aim is made of, and what follows from the stroke. */
-export function WhyPanel({ app, cards }: WhyProps) {
+function WhyThisAim({ app, late }: WhyProps) {
   const last = app.shot.lastAnswer.value;
   return (
     <section class="why-panel" aria-labelledby="why-heading">
@@ -51,9 +61,12 @@ export function WhyPanel({ app, cards }: WhyProps) {
       ) : (
         <p>There is no answer to explain yet.</p>
       )}
-      {cards && last && (
+      <button type="button" class="button" onClick={() => app.router.open('coach')}>
+        Coach’s view
+      </button>
+      {late && last && (
         <PictureButton
-          cards={cards}
+          cards={late.cards}
           name="leeway-shot"
           from=".shot-picture"
           words={PICTURE_WORDS}
