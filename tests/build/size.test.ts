@@ -17,8 +17,8 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
  * a kit by what a player can see, its drawings, and what a trial did to the aim 6.5; drawings whose parts
  * follow a finger without being drawn anew 1.4;
  * ways of every kind on screen, with their drawings, the cue as laid and a voice, 7.5; shots, positions and
- * kits as links, opened as hostile, 6.3, and as codes 2.1, which is what draws them; a kit or a position on a card of paper 5.4, drawings as
- * pictures 1.8, and the coach’s view 0.7.
+ * kits as links, opened as hostile, 6.3, and as codes 2.1, which is what draws them; a kit or a position on a
+ * card of paper 5.4, drawings as pictures 1.8, and the coach’s view 0.7.
  */
 const BUDGET_BYTES = 252_100;
 

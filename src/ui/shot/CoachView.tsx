@@ -1,9 +1,10 @@
 import { useEffect } from 'preact/hooks';
 import type { FieldName } from '../../state/shot-fields';
 import { formatQuantity } from '../../units/format-number';
-import type { AppModels, WhyProps } from '../app-models';
+import type { LaterModels, WhyProps } from '../app-models';
 import { lastInput } from './last-input';
 import { INPUT_LABELS, type InputName } from './tile-words';
+import { WarningList } from './WarningList';
 import './CoachView.css';
 
 /** What is stepped of each input. */
@@ -25,11 +26,12 @@ const KEYS: ReadonlyMap<string, 1 | -1> = new Map([
 
 interface Props extends Pick<WhyProps, 'app'> {
   /** Keeps the screen lit; left out where it could not be loaded. */
-  readonly awake?: AppModels['awake'] | undefined;
+  readonly awake?: LaterModels<'awake'>['awake'] | undefined;
 }
 
 /** For a shared screen: the picture and the headline, stepped by arrow keys or at the edges. */
-export function CoachView({ app: { shot, router }, awake }: Props) {
+export function CoachView({ app, awake }: Props) {
+  const { shot, router } = app;
   const input = lastInput.value;
   const name = STEPPED[input];
   useEffect(() => {
@@ -64,6 +66,7 @@ export function CoachView({ app: { shot, router }, awake }: Props) {
   );
   return (
     <section class="coach" aria-label="Coach’s view">
+      <WarningList app={app} />
       {edge(-1, 'Less', '−')}
       <button type="button" class="button" onClick={() => router.close()}>
         <span aria-hidden="true">‹</span> Back
