@@ -6,6 +6,7 @@ import type { CopyPlaces } from './state/backup/copy-places';
 import type { SaveGate } from './state/backup/save-gate';
 import { createUndoneMark } from './state/backup/undone-mark';
 import { createBackupModel } from './state/backup-model';
+import { createCardsModel } from './state/cards/cards-model';
 import { createChooseModel } from './state/choose/create-choose-model';
 import type { createKitInPlay } from './state/kit-in-play';
 import { createKitModel } from './state/kit-model';
@@ -94,6 +95,18 @@ export function completeApp(first: FirstModels, ports: LaterPorts): AppModels {
       page: navigator,
       sharing,
       address: () => location.href.split(/[?#]/, 1)[0] ?? '',
+    }),
+    cards: createCardsModel({
+      kit,
+      measure,
+      desk,
+      sharing,
+      // Some browsers, mostly on phones, do not print.
+      print: typeof window.print === 'function' ? () => window.print() : null,
+      soon(work) {
+        const timer = setTimeout(work);
+        return () => clearTimeout(timer);
+      },
     }),
     awake: createAwakeModel(window),
     backup: createBackupModel({

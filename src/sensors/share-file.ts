@@ -6,6 +6,11 @@ export interface TextFile {
   readonly text: string;
 }
 
+/** A picture to hand out as a file. */
+export interface PictureFile extends Omit<TextFile, 'text'> {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
 /**
  * Ways of handing a file over, best first. Some browsers' share sheets take a plain text where they
  * refuse JSON, and may say so only when asked to share it.
@@ -34,14 +39,14 @@ export interface SharePort {
 }
 
 /**
- * Hands a text file to the person: through the share sheet where that fits, else as a download.
+ * Hands a file to the person: through the share sheet where that fits, else as a download.
  * Call it within a tap, and await nothing before: the sheet opens for a fresh tap only. Never
  * rejects.
  *
  * @param from the way to begin with; after `again`, the one it names
  */
 export async function shareFile(
-  file: TextFile,
+  file: TextFile | PictureFile,
   port: SharePort,
   from: ShareWay = 'sheet',
 ): Promise<ShareOutcome> {
@@ -60,15 +65,21 @@ export async function shareFile(
 }
 
 /** The ways from one on that the page has. */
-function waysOpen(file: TextFile, port: SharePort, from: ShareWay): ShareWay[] {
+function waysOpen(file: TextFile | PictureFile, port: SharePort, from: ShareWay): ShareWay[] {
   return SHARE_WAYS.slice(SHARE_WAYS.indexOf(from)).filter(
-    (way) => way === 'download' || (port.prefersSheet && port.canShare([fileFor(file, way)])),
+    (way) =>
+      way === 'download' ||
+      (port.prefersSheet &&
+        (way === 'sheet' || 'text' in file) &&
+        port.canShare([fileFor(file, way)])),
   );
 }
 
-function fileFor({ name, mediaType, text }: TextFile, way: ShareWay): File {
-  if (way !== 'sheet-as-text') return new File([text], name, { type: mediaType });
-  return new File([text], name.replace(/(\.\w+)?$/, '.txt'), { type: 'text/plain' });
+function fileFor(file: TextFile | PictureFile, way: ShareWay): File {
+  const { name, mediaType } = file;
+  const content = 'text' in file ? file.text : file.bytes;
+  if (way !== 'sheet-as-text') return new File([content], name, { type: mediaType });
+  return new File([content], name.replace(/(\.\w+)?$/, '.txt'), { type: 'text/plain' });
 }
 
 function outcomeOf(error: unknown, way: ShareWay, next: ShareWay): ShareOutcome {

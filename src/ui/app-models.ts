@@ -6,6 +6,7 @@ import type { ShooterPart } from '../diagram/shooter-parts';
 import type { ShooterView } from '../diagram/shooter-view';
 import type { SecondCopy } from '../state/backup/second-copy';
 import type { BackupModel } from '../state/backup-model';
+import type { CardsModel } from '../state/cards/cards-model';
 import type { ChooseModel } from '../state/choose/choose-model';
 import type { DeskModel } from '../state/desk-model';
 import type { InstallModel } from '../state/install-model';
@@ -83,6 +84,8 @@ export interface AppModels extends FirstModels {
   readonly measure: MeasureModel;
   /** Shots, positions and kits as links. */
   readonly links: LinksModel;
+  /** Cards on paper, and pictures. */
+  readonly cards: CardsModel;
   /** Keeping the screen awake. */
   readonly awake: AwakeModel;
   /** A copy of everything, out of here and back in. */
@@ -156,6 +159,8 @@ export interface ControlProps {
 }
 
 export interface WhyProps {
+  /** What Shot itself does without; null where it could not be loaded. */
+  readonly late?: Pick<AppModels, 'cards' | 'awake'> | null;
   readonly app: Models<'shot' | 'room' | 'player' | 'kit' | 'measure' | 'desk' | 'router'>;
 }
 

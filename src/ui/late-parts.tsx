@@ -23,7 +23,10 @@ export function createLateParts(models: Late<AppModels>, page: EventTarget): Lat
     news: part('news'),
     hand: part('hand'),
     control: part('control'),
-    why: part('why'),
+    why: createLate(async () => {
+      const [WhyPanel, app] = await Promise.all([load('why'), models.fetch()]);
+      return (props) => <WhyPanel {...props} late={app} />;
+    }, page),
     question: part('question'),
     after: place('after'),
     choose: place('choose'),

@@ -13,6 +13,7 @@ const PLACES: Readonly<Record<Place, string>> = {
 const PANELS: ReadonlyMap<string, string> = new Map([
   ...Object.entries(INPUT_LABELS),
   ['why', 'Why this aim'],
+  ['coach', 'Coach’s view'],
   ['question', 'One question'],
   ['play', 'Play'],
   ['zone', 'Zone'],
@@ -24,6 +25,8 @@ const PANELS: ReadonlyMap<string, string> = new Map([
   ['preferences', 'Units and layout'],
   ['backup', 'Backup'],
   ['about', 'About'],
+  ['card', 'Card'],
+  ['drill', 'Drill card'],
   ['link', 'Links'],
   ['share', 'Share'],
   ['words', 'Words and lines'],

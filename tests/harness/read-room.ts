@@ -58,7 +58,11 @@ export async function typeLongShot(page: Page): Promise<void> {
 /** The room for error is worked out a moment after the last change, where anything shows it. */
 export async function untilAssessed(page: Page): Promise<void> {
   const told = '.answer-meaning:not(.is-stale) .why-certainty:not(:empty)';
-  await page.locator(`${told}, .shot-entry, .kit-place .the-question`).first().waitFor();
+  await page
+    .locator(`${told}, .shot-entry, .kit-place .the-question, .coach`)
+    .filter({ visible: true })
+    .first()
+    .waitFor();
   await settle(page);
 }
 

@@ -26,7 +26,7 @@ import './ChoosePlace.css';
 export function ChoosePlace({
   app,
 }: {
-  app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
+  app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router' | 'cards'>;
 }) {
   const { panel } = app.router.route.value;
   const mode = modeOf(panel);
@@ -54,7 +54,7 @@ export function ChoosePlace({
 }
 
 interface PageProps {
-  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router' | 'cards'>;
   readonly mode: ChooseMode;
   /** Told which way the table lies on the screen. */
   readonly isTurned: Signal<boolean>;
@@ -103,7 +103,7 @@ function TablePage({ app, mode, isTurned, isSnapping }: PageProps) {
 }
 
 interface SheetProps {
-  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router' | 'cards'>;
   readonly mode: ChooseMode;
   readonly board: Board;
   readonly isSnapping: Signal<boolean>;

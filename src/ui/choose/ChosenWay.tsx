@@ -8,6 +8,7 @@ import { rangeLine } from './chance-words';
 import { FanLines } from './FanLines';
 import { FAN_LEAD, SPREAD_LINE } from './fan-words';
 import { KeepDrill } from './KeepDrill';
+import { PictureOfWay } from './PictureOfWay';
 import { tenthsWords } from './pocket-words';
 import { RaisedWay } from './RaisedWay';
 import { ShareWay } from './ShareWay';
@@ -15,7 +16,7 @@ import { pocketWords } from './table-words';
 import { keptShare, leadLabel, leadShare, strokeWords, wayLine, wayName } from './way-words';
 
 interface Props {
-  readonly app: Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'desk' | 'router' | 'cards'>;
   readonly way: RankedWay;
 }
 
@@ -72,6 +73,7 @@ export function WayFan({ app, way }: Props) {
       <p class="way-reason">{plays.length === 0 ? 'Working out how it plays…' : `${FAN_LEAD}:`}</p>
       <FanLines plays={plays} shape={choose.shape.value} />
       {way.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
+      <PictureOfWay app={app} isOff={isStale} />
       <div class="sheet-foot">
         <button type="button" class="button" onClick={() => choose.choose(null)}>
           <span aria-hidden="true">‹</span> All ways

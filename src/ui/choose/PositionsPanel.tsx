@@ -79,6 +79,7 @@ function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
         { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
         { label: 'Copy', onTap: () => tell(choose.duplicate(id)) },
         { label: 'Share', onTap: () => router.visit('kit', `share/position/${id}`) },
+        { label: 'Card', onTap: () => router.visit('kit', `drill/${id}`) },
         { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
       ]}
     >

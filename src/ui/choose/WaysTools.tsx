@@ -66,7 +66,7 @@ function compareWords({ state, ways, isStale }: Comparison): string {
 }
 
 interface Props {
-  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router' | 'cards'>;
   readonly board: Board;
 }
 

@@ -14,6 +14,7 @@ import './KitLists.css';
 const MORE = [
   ['preferences', 'Units and layout'],
   ['backup', 'Backup'],
+  ['card', 'Card'],
   ['link', 'Links'],
   ['about', 'About'],
 ] as const;

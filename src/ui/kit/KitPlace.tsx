@@ -1,6 +1,8 @@
 import { useRef } from 'preact/hooks';
 import type { ShelfName } from '../../store/records';
 import type { AppModels } from '../app-models';
+import { CardPanel } from '../cards/CardPanel';
+import { DrillPanel } from '../cards/DrillPanel';
 import { LinksPanel } from '../links/LinksPanel';
 import { SharePanel } from '../links/SharePanel';
 import { MeasurePlace } from '../measure/MeasurePlace';
@@ -66,6 +68,8 @@ function KitPage({ app, cameFrom }: { app: KitPlaceModels; cameFrom: string }) {
   if (head === 'backup') return <BackupPanel app={app} />;
   if (head === 'link') return <LinksPanel app={app} came={id} />;
   if (head === 'share') return <SharePanel app={app} what={[id, ...rest].join('/')} />;
+  if (head === 'card') return <CardPanel app={app} />;
+  if (head === 'drill') return <DrillPanel app={app} id={id} />;
   if (head === 'about') return <AboutPanel app={app} />;
   if (head === 'words') return <WordsPanel app={app} />;
   if (!shelf) return <KitOverview app={app} />;

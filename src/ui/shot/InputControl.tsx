@@ -1,3 +1,4 @@
+import { useEffect } from 'preact/hooks';
 import { DISTANCE_UNITS } from '../../units/distance-unit';
 import { formatNumber } from '../../units/format-number';
 import { SPEED_UNITS } from '../../units/speed-unit';
@@ -7,6 +8,7 @@ import { Choices } from '../controls/Choices';
 import { UnitSelect } from '../controls/UnitSelect';
 import { CutControl } from './CutControl';
 import { DistanceUnitSelect } from './DistanceUnitSelect';
+import { lastInput } from './last-input';
 import { NumberControl } from './NumberControl';
 import { FixedUnit } from './NumberRow';
 import { PocketControl } from './PocketControl';
@@ -17,6 +19,9 @@ import { INPUT_LABELS } from './tile-words';
 
 /** The control of one input, under the tiles. */
 export function InputControl({ app, name }: ControlProps) {
+  useEffect(() => {
+    lastInput.value = name;
+  }, [name]);
   return (
     <section id="input-control" class="input-control" aria-label={INPUT_LABELS[name]}>
       <Control app={app} name={name} />

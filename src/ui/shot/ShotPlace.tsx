@@ -26,7 +26,8 @@ interface Props {
 export function ShotPlace({ app, late }: Props) {
   const { panel } = app.router.route.value;
   const open = INPUT_NAMES.find((name) => name === panel) ?? null;
-  const isWhyOpen = panel === 'why';
+  // Both are told by one late part.
+  const isWhyOpen = panel === 'why' || panel === 'coach';
   const place = useKeptFocus(panel);
   return (
     <main

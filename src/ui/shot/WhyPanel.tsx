@@ -4,21 +4,42 @@ import type { Preferences } from '../../store/records';
 import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatQuantity } from '../../units/format-number';
 import type { Models, WhyProps } from '../app-models';
+import { PictureButton } from '../cards/TakeAway';
+import { lieWords } from '../choose/shot-words';
+import { strokeWords } from '../choose/way-words';
 import { AftermathRows } from './AftermathRows';
 import { angleReading, lengthReading } from './answer-words';
+import { CoachView } from './CoachView';
 import { HowOften } from './HowOften';
 import { HowSure } from './HowSure';
 import { PartsChart } from './PartsChart';
 import { staleNote } from './picture-words';
 import { ReadingLine } from './ReadingLine';
 import { isRoomStale } from './room-of-field';
+import { tipOf } from './tip-told';
 import { WarningList } from './WarningList';
 import { WhatItForgives } from './WhatItForgives';
 import { WhyRow } from './WhyRow';
 import './WhyPanel.css';
 
+/** What is written under a picture of the shot. */
+const PICTURE_WORDS = [
+  '.answer-lead',
+  '.answer-meaning, .why-panel .warning-list li',
+  '.overhead-caption > :first-child',
+];
+
+/** Why this aim, or the aim alone for a shared screen. */
+export function WhyPanel(props: WhyProps) {
+  const { app, late } = props;
+  if (app.router.route.value.panel === 'coach') {
+    return <CoachView app={app} awake={late?.awake} />;
+  }
+  return <WhyThisAim {...props} />;
+}
+
 /** What the aim is made of, and what follows from the stroke. */
-export function WhyPanel({ app }: WhyProps) {
+function WhyThisAim({ app, late }: WhyProps) {
   const last = app.shot.lastAnswer.value;
   return (
     <section class="why-panel" aria-labelledby="why-heading">
@@ -40,8 +61,30 @@ export function WhyPanel({ app }: WhyProps) {
       ) : (
         <p>There is no answer to explain yet.</p>
       )}
+      <button type="button" class="button" onClick={() => app.router.open('coach')}>
+        Coach’s view
+      </button>
+      {late && last && (
+        <PictureButton
+          cards={late.cards}
+          name="leeway-shot"
+          from=".shot-picture"
+          words={PICTURE_WORDS}
+          lines={() => askedLines(app, last)}
+          isOff={app.shot.stale.value}
+        />
+      )}
     </section>
   );
+}
+
+/** How it lies, and how it is struck. */
+function askedLines(app: WhyProps['app'], { shot }: Answered): readonly string[] {
+  const { lengthM } = app.kit.current.tables.peek();
+  return [
+    lieWords(shot, app.desk.preferences.peek(), lengthM),
+    strokeWords({ option: { stroke: shot } }, app.shot.speedScale.peek(), tipOf(app)),
+  ];
 }
 
 function Explanation({

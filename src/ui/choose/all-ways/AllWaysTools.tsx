@@ -11,7 +11,7 @@ import { useSteadyRows } from './use-steady-rows';
 import './AllWays.css';
 
 interface Props {
-  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router'>;
+  readonly app: Models<'shot' | 'choose' | 'player' | 'kit' | 'desk' | 'router' | 'cards'>;
   readonly board: Board;
 }
 

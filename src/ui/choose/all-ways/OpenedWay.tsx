@@ -7,6 +7,7 @@ import { tipOf } from '../../shot/tip-told';
 import { FanLines } from '../FanLines';
 import { FAN_LEAD, SPREAD_LINE } from '../fan-words';
 import { KeepDrill } from '../KeepDrill';
+import { PictureOfWay } from '../PictureOfWay';
 import { tenthsWords } from '../pocket-words';
 import { RaisedWay } from '../RaisedWay';
 import { ShareWay } from '../ShareWay';
@@ -19,7 +20,7 @@ import { railPointWords } from './rail-words';
 import { roomLines } from './room-lines';
 import { waySentence } from './way-sentence';
 
-type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
+type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router' | 'cards'>;
 
 interface Props {
   readonly app: App;
@@ -40,6 +41,7 @@ export function OpenedWay({ app, way }: Props) {
       {isAiming ? <AsLaid app={app} way={way} /> : <HowItPlays app={app} way={way} />}
       {point && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={app.choose} sentence={sentence} />
+      <PictureOfWay app={app} isOff={app.choose.all.isMoved.value} />
       {isAiming ? <WayBack app={app} /> : <WaysOn app={app} way={way} />}
     </section>
   );

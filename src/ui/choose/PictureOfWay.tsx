@@ -1,0 +1,22 @@
+import type { Models } from '../app-models';
+import { PictureButton } from '../cards/TakeAway';
+
+/** What is said of a way beside and under the table. */
+const WORDS = [
+  '#chosen-way, .way-played, .way-stroke, .way-reason, .aim-point, .way-warning, .fan-lines li',
+];
+
+/** The way that is looked at, as it is drawn on the table, as a picture with its words. */
+export function PictureOfWay({ app: { cards }, isOff }: { app: Models<'cards'>; isOff: boolean }) {
+  return (
+    <p>
+      <PictureButton
+        cards={cards}
+        name="leeway-way"
+        from=".table-board"
+        words={WORDS}
+        isOff={isOff}
+      />
+    </p>
+  );
+}
