@@ -86,11 +86,11 @@ describe('the order of the list', () => {
   it('is by worth, and by how often each goes at a tap, with nothing looked for anew', async () => {
     const { page } = app;
     const byWorth = await keys();
-    await tapButton(page, 'By goes');
+    await tapButton(page, 'Likeliest first');
     await expect.poll(() => text('.compare-note')).toMatch(/the likeliest first\.$/);
     expect(await rows().last().textContent()).toContain('Safety');
     expect([...(await keys())].sort()).toEqual([...byWorth].sort());
-    await tapButton(page, 'By worth');
+    await tapButton(page, 'Wisest first');
     await expect.poll(keys).toEqual(byWorth);
   });
 });

@@ -66,9 +66,9 @@ export async function pictureAllWays(
   await take('choose-all-running');
   await untilAllLooked(page);
   await take('choose-all-done');
-  await tapButton(page, 'By goes');
+  await tapButton(page, 'Likeliest first');
   await take('choose-all-goes');
-  await tapButton(page, 'By worth');
+  await tapButton(page, 'Wisest first');
   await tap(page, rowOf(page, 'Safety'));
   await page.locator('.struck-spread').waitFor();
   await take('choose-all-safety');

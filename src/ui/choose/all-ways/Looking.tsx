@@ -51,7 +51,7 @@ export function Looking({ app, putInOrder }: Props) {
               class="button"
               onClick={() => all.orderBy(order === 'worth' ? 'goes' : 'worth')}
             >
-              {order === 'worth' ? 'By goes' : 'By worth'}
+              {order === 'worth' ? 'Likeliest first' : 'Wisest first'}
             </button>
           </div>
         </>

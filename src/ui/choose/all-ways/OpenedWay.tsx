@@ -26,7 +26,7 @@ import { railPointWords } from './rail-words';
 import { roomLines } from './room-lines';
 import { WhyWorth, WorthFigure } from './WhyWorth';
 import { waySentence } from './way-sentence';
-import { missSideLine } from './worth-words';
+import { missSideLine, slopeLine } from './worth-words';
 
 type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router'>;
 
@@ -61,6 +61,7 @@ function Opened({ app, way }: Props) {
 function HowItPlays({ app, way }: Props<ShownPot>) {
   const { told, fan } = way;
   const missSide = missSideLine(told.worth, tellingOf(app));
+  const slope = slopeLine(told);
   return (
     <>
       <Told app={app} way={way} />
@@ -68,6 +69,7 @@ function HowItPlays({ app, way }: Props<ShownPot>) {
       <p class="way-reason">{FAN_LEAD}:</p>
       <FanLines plays={fan} shape={app.choose.shape.value} />
       {missSide && <p class="way-why">{missSide}</p>}
+      {slope && <p class="way-why">{slope}</p>}
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
     </>
   );

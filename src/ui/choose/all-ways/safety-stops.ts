@@ -11,7 +11,7 @@ export const STOPS_LEAD = 'Where both balls stop when all is as meant, in diamon
 
 /** What dots and rings of a safety's drawing are. */
 export function safetySpreadLine({ told: { struck } }: ShownSafety): string {
-  return `Dots: where the cue ball rests in single strokes; open ones: ${ballWords(struck.ball)}. A large ring, where drawn, holds about two in three.`;
+  return `Dots: where the cue ball rests in single strokes; open ones: ${ballWords(struck.ball)}. A ring, where drawn, holds about two in three.`;
 }
 
 interface Stop {

@@ -1,6 +1,7 @@
 import type { Worth } from '../../../engine/worth/worth';
 import type { After, Miss } from '../../../engine/worth/worth-parts';
-import type { Play, WaysOrder } from '../../../engine/worth/worthy-ways';
+import type { Play, WaysOrder, WorthyWay } from '../../../engine/worth/worthy-ways';
+import { degreesOf } from '../../../units/angle-degrees';
 import { easeWords, type Telling } from '../../chance-telling';
 import { ballWords, pocketWords } from '../table-words';
 import { riskWords, sentences } from '../way-words';
@@ -118,9 +119,25 @@ export function missSideLine({ miss }: Pick<Worth, 'miss'>, telling: Telling): s
   return `Missed thin ${theyHave(thin.theirBest, telling)}, missed full ${ofFull}: miss ${better}.`;
 }
 
+/** A turn of less than this, degrees, and so little less by a firmer stroke, is not worth a line. */
+const TOLD_DEG = 0.1;
+const GAIN_DEG = 0.05;
+
+/** "The bed’s slope turns this 1.2° at this speed; a quarter firmer, 0.8°."; empty where it hardly matters. */
+export function slopeLine({ slope }: Pick<WorthyWay, 'slope'>): string {
+  if (slope === undefined) return '';
+  const [now, firmer] = [degreesOf(slope.turnRad), degreesOf(slope.firmerRad)];
+  if (now < TOLD_DEG || now - firmer < GAIN_DEG) return '';
+  return `The bed’s slope turns this ${now.toFixed(1)}° at this speed; a quarter firmer, ${firmer.toFixed(1)}°.`;
+}
+
 /** The same as one heard after another, without the last full stop. */
 export function worthSentence(told: Play, telling: Telling): string {
-  const lines = [...whyLines(told, telling), missSideLine(told.worth, telling)];
+  const lines = [
+    ...whyLines(told, telling),
+    missSideLine(told.worth, telling),
+    'struck' in told ? '' : slopeLine(told),
+  ];
   const worth = telling === 'figures' ? [`worth ${partWords(told.worth.worth, telling)}`] : [];
   return sentences([
     ...worth,

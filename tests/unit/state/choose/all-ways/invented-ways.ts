@@ -136,6 +136,7 @@ function refine({ way }: WaysRefineJob): WorthyWay {
       },
       scratch: 0.08,
     },
+    ...(goal.kind === 'kick' ? { slope: { turnRad: 0.02, firmerRad: 0.013 } } : {}),
   };
 }
 

@@ -10,7 +10,7 @@ describe('the order of the list', () => {
     const { choose } = await openDone();
     expect(text('.compare-note')).toBe('12 ways, the wisest first.');
     expect(text('.order-row p')).toMatch(/^Worth counts the next shot .* theirs /);
-    press('By goes');
+    press('Likeliest first');
     await expect.poll(() => text('.compare-note')).toBe('12 ways, the likeliest first.');
     expect(rowOf('kick').textContent).toMatch(
       / goes, no scratch|goes .* worth \d in 10 · then 5 in 10 · theirs/,
@@ -19,7 +19,7 @@ describe('the order of the list', () => {
     expect(rows().map(({ dataset }) => dataset.way)).toEqual(
       choose.all.search.value.ways.map(({ key }) => key),
     );
-    press('By worth');
+    press('Wisest first');
     await expect.poll(() => rows()[0]?.textContent).toContain('Safety');
   });
 
@@ -55,6 +55,13 @@ describe('what an opened way is worth', () => {
       'Missed thin they have 2 in 10, missed full 7 in 10: miss thin.',
     ]);
     expect(text('#way-sentence')).toMatch(/Worth .* in 10\. When it goes .*: miss thin\. /);
+  });
+
+  it('says how far the bed’s slope turns it, where a firmer stroke turns less', async () => {
+    await look('kick');
+    expect([...document.querySelectorAll('.way-why')].at(-1)?.textContent).toBe(
+      'The bed’s slope turns this 1.1° at this speed; a quarter firmer, 0.7°.',
+    );
   });
 
   it('tells of a safety where both balls stop, draws both spreads, and lays the cue', async () => {
