@@ -91,11 +91,13 @@ function RowWords({ app, way, best }: RowProps<ShownWay>) {
 function LeadWorth({ app, way: { told }, best }: RowProps<ShownWay>) {
   const telling = tellingOf(app);
   const { worth } = told.worth;
-  if (telling === 'ease' && best === null) return null;
+  // Until all are there, how easy the pot is has to do.
+  if (telling === 'ease' && best === null && 'struck' in told) return null;
+  const share = telling === 'ease' ? told.worth.goes : worth;
   return (
     <>
       <b class="way-chance">
-        {telling === 'ease' && best ? worthBeside(worth, best.worth) : partWords(worth, telling)}
+        {telling === 'ease' && best ? worthBeside(worth, best.worth) : partWords(share, telling)}
       </b>{' '}
       <span class="way-label">{telling === 'ease' ? 'for most' : 'worth'}</span>
     </>
