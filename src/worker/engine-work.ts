@@ -20,6 +20,8 @@ import { roomForError } from '../engine/room/room-for-error';
 import { fanOfWay, type ToldWay } from '../engine/ways/refine-found';
 import type { WaysQuestion } from '../engine/ways/ways-question';
 import { PLAYS_WORK } from '../engine/worth/plays-work';
+import { fanOfSafety } from '../engine/worth/refine-safety';
+import type { ToldSafety } from '../engine/worth/safety';
 
 /** A part of a sweep. */
 export interface SweepJob {
@@ -44,6 +46,12 @@ export interface PickJob {
 export interface WaysFanJob {
   readonly question: WaysQuestion;
   readonly told: ToldWay;
+}
+
+/** One safety that was worked out. */
+export interface SafetyFanJob {
+  readonly question: WaysQuestion;
+  readonly told: ToldSafety;
 }
 
 /** Shots to practise on a table. */
@@ -80,6 +88,7 @@ export const ENGINE_WORK = {
   range: rangeOfChance,
   ...PLAYS_WORK,
   waysFan: ({ question, told }: WaysFanJob) => fanOfWay(question, told),
+  safetyFan: ({ question, told }: SafetyFanJob) => fanOfSafety(question, told),
   fan: ({ asked, option }: OptionJob) => fanOf(asked.question, asked.scene, option),
 };
 

@@ -37,7 +37,9 @@ describe('a position whose direct way is closed', () => {
     expect(await text('.status-line p')).toContain('The 3 into the near left pocket.');
     const told = await rows().allTextContents();
     expect(
-      told.filter((row) => !/The 3 into the near left, (bank|kick|combination|carom) /.test(row)),
+      told.filter(
+        (row) => !/The 3 into the near left, (bank|kick|combination|carom) |Safety, /.test(row),
+      ),
     ).toEqual([]);
     await tap(page, chip('Cuts'));
     expect(await text('.no-ways')).toMatch(/^No direct cut goes: /);
@@ -59,24 +61,57 @@ describe('a position whose direct way is closed', () => {
     await tapButton(page, 'Look again');
     await lookAtAll(page);
     await untilAllLooked(page);
-    expect(await text('.compare-note')).toMatch(/^\d+ ways, the likeliest first\.$/);
+    expect(await text('.compare-note')).toMatch(/^\d+ ways, the wisest first\.$/);
   });
 
   it('has ways of every kind', async () => {
     const labels = await app.page.locator('.kind-chip').allTextContents();
     const counts = labels.map((label) => label.replace(/(?<=[a-z])[1-9].*$/, ' some'));
-    const kinds = ['All', 'Cuts', 'Banks', 'Kicks', 'Combos', 'Caroms'];
+    const kinds = ['All', 'Cuts', 'Banks', 'Kicks', 'Combos', 'Caroms', 'Safety'];
     expect(counts, labels.join()).toEqual(kinds.map((kind) => `${kind} some`));
   });
 
   it('lists one kind at a time, as many as its button says', async () => {
-    for (const kind of ['Cuts', 'Banks', 'Kicks', 'Combos', 'Caroms']) {
+    for (const kind of ['Cuts', 'Banks', 'Kicks', 'Combos', 'Caroms', 'Safety']) {
       const label = (await chip(kind).textContent()) ?? '';
       await tap(app.page, chip(kind));
       await expect.poll(() => rows().count()).toBe(Number(/\d+/.exec(label)?.[0]));
     }
     await tap(app.page, chip('All'));
     expect(await accessFaults(app.page)).toEqual([]);
+  });
+});
+
+describe('the order of the list', () => {
+  it('is by worth, and by how often each goes at a tap, with nothing looked for anew', async () => {
+    const { page } = app;
+    const byWorth = await keys();
+    await tapButton(page, 'Likeliest first');
+    await expect.poll(() => text('.compare-note')).toMatch(/the likeliest first\.$/);
+    expect(await rows().last().textContent()).toContain('Safety');
+    expect([...(await keys())].sort()).toEqual([...byWorth].sort());
+    await tapButton(page, 'Wisest first');
+    await expect.poll(keys).toEqual(byWorth);
+  });
+});
+
+describe('a safety', () => {
+  it('opens with where both balls stop, and as the cue is laid', async () => {
+    const { page } = app;
+    await tap(page, rowOf(page, 'Safety'));
+    await page.locator('.struck-spread circle').first().waitFor();
+    expect(await page.locator('.fan-spread').count()).toBe(2);
+    expect(await page.locator('.fan-lines li').allTextContents()).toEqual([
+      expect.stringMatching(/^A The cue ball: [\d.]+ along, /),
+      expect.stringMatching(/^The (3|12): [\d.]+ along, /),
+    ]);
+    expect(await text('.way-why')).toMatch(/^When the turn passes, theirs is (easy|fair|hard), /);
+    expect(await accessFaults(page)).toEqual([]);
+    await tapButton(page, 'Aim it');
+    await page.locator('.board-aim').waitFor();
+    expect(await text('.aim-point')).toMatch(/^Point the cue at the /);
+    await tapButton(page, /How it plays/);
+    await tapButton(page, /All ways/);
   });
 });
 

@@ -64,7 +64,7 @@ describe.each(ENGINES)('choosing in %s', (engine) => {
     await tap(page, { css: '.kind-chip', name: /^All/ });
     await expect
       .poll(() => textOf(page, '.compare-note'), { timeout: PATIENCE_MS, interval: 200 })
-      .toMatch(/likeliest first/);
+      .toMatch(/wisest first/);
     await tap(page, { css: '.kind-chip', name: /^Kicks/ });
     await tap(page, { css: '.all-way-row' });
     await eventually(() =>

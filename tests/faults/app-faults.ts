@@ -31,6 +31,13 @@ export const APP_FAULTS: readonly PlantedFault[] = [
     catchers: ['tests/e2e/players.test.ts', 'tests/e2e/room-reasons.test.ts'],
   },
   {
+    why: 'a safety can be kept as a drill, though it sends no ball anywhere',
+    file: 'src/state/choose/looked-at.ts',
+    find: "if (way === null || 'struck' in way.told) return null;",
+    replace: 'if (way === null) return null;',
+    catchers: ['tests/unit/state/choose/all-ways/all-ways.test.ts'],
+  },
+  {
     why: 'nobody is warned of a cue that has to be raised over a ball',
     file: 'src/ui/choose/way-words.ts',
     find: 'return way.isRaised || option.stroke.elevationRad >= RAISED_CUE_RAD;',

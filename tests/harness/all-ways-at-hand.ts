@@ -35,7 +35,9 @@ export async function untilFirstWays(page: Page): Promise<void> {
 
 /** Waits until all is looked at. */
 export async function untilAllLooked(page: Page): Promise<void> {
-  const note = page.locator('.compare-note', { hasText: /likeliest first|Nothing goes|in order/ });
+  const note = page.locator('.compare-note', {
+    hasText: /(wis|likeli)est first|Nothing goes|in order/,
+  });
   await note.waitFor({ timeout: PATIENCE_MS });
 }
 
@@ -64,6 +66,13 @@ export async function pictureAllWays(
   await take('choose-all-running');
   await untilAllLooked(page);
   await take('choose-all-done');
+  await tapButton(page, 'Likeliest first');
+  await take('choose-all-goes');
+  await tapButton(page, 'Wisest first');
+  await tap(page, rowOf(page, 'Safety'));
+  await page.locator('.struck-spread').waitFor();
+  await take('choose-all-safety');
+  await tapButton(page, /All ways/);
   await tap(page, rowOf(page, 'bank'));
   await page.locator('.fan-path').first().waitFor();
   await take('choose-all-way');

@@ -25,7 +25,7 @@ export interface ToldWay
 }
 
 /** What a way is to do, and the kit as its stroke sees it. */
-function taskOf(question: WaysQuestion, way: FoundWay): { task: Task; kit: Kit } {
+export function taskOf(question: WaysQuestion, way: FoundWay): { task: Task; kit: Kit } {
   const { goal, headingRad, stroke, shot } = way;
   if (shot !== null) return directPotOf(question, shot);
   if (goal.kind === 'direct') throw new RangeError('a direct way has its shot');

@@ -1,6 +1,9 @@
+import { playLaid } from '../goal/laid-table';
+import type { FanPlay } from '../plan/ranked-way';
 import { type Rest, spreadOf } from '../plan/rest-spread';
+import { atUsualPace } from '../room/drawn-stroke';
 import type { TablePlay } from '../table/table-play';
-import { DRAWS, drawnOnTable } from '../ways/drawn-chance';
+import { DRAWS, drawnOnTable, overTable } from '../ways/drawn-chance';
 import { askedFor, type WaysQuestion } from '../ways/ways-question';
 import { type FoundSafety, struckBy, type ToldSafety } from './safety';
 import { worthFrom } from './worth';
@@ -39,6 +42,13 @@ export function refineSafety(
     rest: spreadOf(restsOf(all, 0), null),
     struck: { ball, rest: spreadOf(restsOf(all, names.indexOf(ball)), null) },
   };
+}
+
+/** A safety as it plays out when all is as meant, at the player's usual pace; empty where the tip slips. */
+export function fanOfSafety(question: WaysQuestion, told: ToldSafety): readonly FanPlay[] {
+  const stroke = atUsualPace(overTable(told), question.profile);
+  const play = playLaid(askedFor(question).laid, stroke, question.kit);
+  return play === null ? [] : [{ hit: 'true', aimRad: 0, play }];
 }
 
 /** Where a ball rests, of the plays that leave it on the table. */

@@ -5,6 +5,7 @@ import type { FoundWay } from '../ways/found-way';
 import { improved } from '../ways/improve';
 import { type PickRule, waysToRefine, waysToTell } from '../ways/pick-ways';
 import { type ToldWay, workOut } from '../ways/refine-found';
+import { type SlopeTurn, slopeTurn } from '../ways/slope-turn';
 import { askedFor, type WaysQuestion } from '../ways/ways-question';
 import type { ToldSafety } from './safety';
 import { StrokeJudge } from './stroke-worth';
@@ -13,6 +14,8 @@ import { type Worth, worthFrom } from './worth';
 /** A way worked out in full, with what it is worth: plain data. */
 export interface WorthyWay extends ToldWay {
   readonly worth: Worth;
+  /** Left out where the bed is level, or no straight line tells. */
+  readonly slope?: SlopeTurn;
 }
 
 /** What ways are ordered by: what they are worth, or how often they go and keep the cue ball. */
@@ -22,7 +25,8 @@ export type WaysOrder = 'worth' | 'goes';
 export function refineWorthy(question: WaysQuestion, found: FoundWay, draws = DRAWS): WorthyWay {
   const way = improved(question, found);
   const { told, all } = workOut(question, way, draws);
-  return { ...told, worth: worthFrom(question, way, all) };
+  const slope = slopeTurn(question, way);
+  return { ...told, worth: worthFrom(question, way, all), ...(slope && { slope }) };
 }
 
 /** Of ways found so many times as many are looked at as are wanted. */

@@ -33,7 +33,8 @@ export function wayLookedAt(
       return { goal: directGoal(ball, pocket), stroke: overTable(way.option, headingRad) };
     }
     const way = all.isMoved.value ? null : all.chosen.value;
-    if (way === null) return null;
+    // A safety sends no ball anywhere: there is nothing to have made.
+    if (way === null || 'struck' in way.told) return null;
     const { goal, option, headingRad } = way.told;
     return { goal, stroke: overTable(option, headingRad) };
   });

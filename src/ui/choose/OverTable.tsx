@@ -1,6 +1,7 @@
 import { useComputed } from '@preact/signals';
 import { layOutShot, type ShotLines } from '../../diagram/table-lines';
 import { type PlacedWords, placeWords, ZONE } from '../../diagram/table-words';
+import { shotOf } from '../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
 import { AllWayOverlay } from './all-ways/AllWayOverlay';
@@ -29,7 +30,7 @@ export function OverTable({ app, board }: Props) {
   const words = useComputed(() => wordsOf(choose, board, lines.value, told.value)).value;
   if (isAllShown(app)) {
     const way = choose.all.chosen.value;
-    const isAiming = router.route.value.panel === AIM_PANEL && way?.told.shot === null;
+    const isAiming = way !== null && router.route.value.panel === AIM_PANEL && shotOf(way) === null;
     return (
       <>
         <BedClip board={board} />

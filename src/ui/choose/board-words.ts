@@ -1,7 +1,9 @@
 import type { NamedBall } from '../../engine/lie/position';
+import { isSafety } from '../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { DistanceUnit } from '../../units/unit-names';
-import { fallWords, kindWords } from './all-ways/kind-words';
+import { playWords } from './all-ways/kind-words';
+import { STOPS_LEAD, stopLines } from './all-ways/safety-stops';
 import { FAN_LEAD, fanLine } from './fan-words';
 import type { PocketsTold } from './pockets-told';
 import { goalWords, hindranceLines } from './shot-words';
@@ -77,10 +79,14 @@ function fanLines({ chosen, fan, shape }: ChooseModel): readonly string[] {
 }
 
 /** Of the way of any kind that is looked at. */
-function allLines({ all, shape }: ChooseModel): readonly string[] {
+function allLines({ all, open, shape }: ChooseModel): readonly string[] {
   const way = all.chosen.value;
   if (way === null) return [];
-  const { goal, doubleKiss } = way.told;
+  const name = playWords(way.told);
+  if (isSafety(way)) {
+    const stops = stopLines(way, open.value.balls, shape.value);
+    return [name, `${STOPS_LEAD}: ${stops.join('; ')}`];
+  }
   const lines = way.fan.map((play) => fanLine(play, shape.value));
-  return [`${fallWords(goal)}, ${kindWords(goal, doubleKiss)}`, `${FAN_LEAD}: ${lines.join('; ')}`];
+  return [name, `${FAN_LEAD}: ${lines.join('; ')}`];
 }

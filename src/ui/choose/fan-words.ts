@@ -30,10 +30,11 @@ export const FAN_LEAD = 'Where the cue ball rests, in diamonds';
 /** One line of the fan in words: "thin: 2.0 along, 1.5 from the left". */
 export function fanLine({ hit, play }: FanPlay, shape: TableShape): string {
   const outcome = play.balls[0]?.outcome;
-  return `${HITS[hit]}: ${outcome ? outcomeWords(outcome, shape) : 'nothing to tell'}`;
+  return `${HITS[hit]}: ${outcome ? stopWords(outcome, shape) : 'nothing to tell'}`;
 }
 
-function outcomeWords(outcome: Outcome, shape: TableShape): string {
+/** Where a ball ends: "2.0 along, 1.5 from the left". */
+export function stopWords(outcome: Outcome, shape: TableShape): string {
   switch (outcome.kind) {
     case 'pocketed':
       return `scratch in the ${pocketWords(outcome.pocket)} pocket`;

@@ -18,7 +18,11 @@ import { capitalised } from './table-words';
 export const RAISED_LINE =
   'Raised cue: it can mark the cloth and send a ball off the table. The room’s rules come first.';
 
-type Played = Pick<RankedWay, 'way' | 'option'>;
+/** How a way is struck. */
+export interface Played {
+  readonly way: RankedWay['way'];
+  readonly option: { readonly stroke: Omit<Stroke, 'aimRad'> };
+}
 
 /** Whether a way takes a raised cue: by choice, or over what lies behind the cue ball. */
 export function isRaisedCue({ way, option }: Played): boolean {
@@ -71,18 +75,24 @@ export function outcomeWords(way: RankedWay, telling: Telling): readonly string[
     ...(goodPosition === null && !isAtRisk(way)
       ? []
       : [`the pot alone: ${tenthsWords(chance, telling)}`]),
-    ...scratchWords(scratch, telling),
+    ...riskWords(scratch, telling, 'scratch', 'a scratch'),
   ];
 }
 
-/** From so often on a scratch is worth a word. */
+/** From so often on a mishap is worth a word. */
 const NOW_AND_THEN = 0.03;
 const OFTEN = 0.15;
 
-function scratchWords(scratch: number, telling: Telling): readonly string[] {
-  if (scratch < NOW_AND_THEN) return [];
-  if (telling === 'figures') return [`scratch ${tenthsWords(scratch, telling)}`];
-  return [scratch < OFTEN ? 'now and then a scratch' : 'often a scratch'];
+/** How often a mishap happens: "scratch 1 in 10", "now and then a scratch"; empty where hardly ever. */
+export function riskWords(
+  share: number,
+  telling: Telling,
+  what: string,
+  such = what,
+): readonly string[] {
+  if (share < NOW_AND_THEN) return [];
+  if (telling === 'figures') return [`${what} ${tenthsWords(share, telling)}`];
+  return [share < OFTEN ? `now and then ${such}` : `often ${such}`];
 }
 
 /** What comes of it, and why it is no easier, on one line. */
@@ -159,7 +169,7 @@ function missWords(ends: readonly Stray[]): string {
 
 /** The stroke in figures: "⅜ tip right, ¼ tip low, cue 3° up, 1.6 m/s". */
 export function strokeWords(
-  { option: { stroke } }: { readonly option: { readonly stroke: Omit<Stroke, 'aimRad'> } },
+  { option: { stroke } }: Pick<Played, 'option'>,
   scale: SpeedScale,
   tip: TipTold,
 ): string {

@@ -1,12 +1,13 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { WayKind } from '../../../engine/goal/goal';
 import type { NoWay } from '../../../engine/ways/why-none';
+import type { WaysOrder } from '../../../engine/worth/worthy-ways';
 import type { ShotToLog } from '../../log/shot-to-log';
 import type { WayToAsk } from '../way-to-ask';
-import type { ShownWay } from './look-for-ways';
+import type { ShownWay } from './shown-way';
 
 /** What of the ways is listed. */
-export type WayFilter = WayKind | 'all';
+export type WayFilter = WayKind | 'safety' | 'all';
 
 /** How far the search for all ways has come. */
 export interface WaysSearch {
@@ -14,9 +15,9 @@ export interface WaysSearch {
   /** Parts and ways looked at, of how many. */
   readonly done: number;
   readonly of: number;
-  /** As they were found; once all is looked at, the likeliest first. */
+  /** As they were found; once all is looked at, in the order chosen. */
   readonly ways: readonly ShownWay[];
-  /** The kinds of all ways found, of which those are the ones worth a look; empty until all is looked at. */
+  /** The kinds of all ways found but safeties, of which those are the ones worth a look; empty until all is looked at. */
   readonly found: readonly WayKind[];
   /** Why there is none of some kinds; empty until all is looked at. */
   readonly none: readonly NoWay[];
@@ -34,6 +35,9 @@ export interface AllWays {
   /** Whether the list is that of one straight shot, compared over side and speed. */
   readonly isDirect: ReadonlySignal<boolean>;
   readonly search: ReadonlySignal<WaysSearch>;
+  /** What the list is ordered by: another order of what is listed, for as long as the page is open. */
+  readonly order: ReadonlySignal<WaysOrder>;
+  orderBy(order: WaysOrder): void;
   /** The way looked at. */
   readonly chosen: ReadonlySignal<ShownWay | null>;
   choose(way: ShownWay | null): void;

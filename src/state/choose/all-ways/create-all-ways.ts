@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
+import type { WaysOrder } from '../../../engine/worth/worthy-ways';
 import type { Speaker } from '../../../sensors/find-speaker';
 import { isSame } from '../../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../../words/choose-problems';
@@ -10,7 +11,8 @@ import type { ShotModel } from '../../shot-model';
 import { createAsking } from '../asking';
 import { type Later, workAtRest } from '../work-at-rest';
 import type { AllWays, WayFilter, WaysSearch } from './all-ways';
-import { lookForWays, RULE, type ShownWay } from './look-for-ways';
+import { lookForWays, RULE } from './look-for-ways';
+import { inOrder, type ShownWay } from './shown-way';
 import { createSpeaking } from './speaking';
 
 export interface AllWaysPorts {
@@ -45,6 +47,7 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
   const asking = createAsking<WaysQuestion, Shown>(present, NOTHING);
   const { shown, asked, isAsked, isStale, show } = asking;
   const wanted = signal<WayFilter | null>(null);
+  const order = signal<WaysOrder>('worth');
   const chosen = signal<ShownWay | null>(null);
   const speaking = createSpeaking(ports.speaker);
   const filter = computed<WayFilter>(() => wanted.value ?? (isShot.value ? 'direct' : 'all'));
@@ -93,7 +96,8 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
   const toAsk = computed(() => {
     const way = chosen.value;
     const asked = way === null || isMoved.value ? null : ports.asShot(way);
-    return way && asked && { asked, of: way.told.goal };
+    const goal = way?.told.goal;
+    return asked && goal && goal.kind !== 'safety' ? { asked, of: goal } : null;
   });
 
   return {
@@ -104,7 +108,14 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
       choose(null);
       wanted.value = kind;
     },
-    search: computed(() => ({ ...shown.value, isStale: isStale.value })),
+    search: computed(() => {
+      const now = { ...shown.value, isStale: isStale.value };
+      return now.state === 'done' ? { ...now, ways: inOrder(now.ways, order.value) } : now;
+    }),
+    order,
+    orderBy(asked) {
+      order.value = asked;
+    },
     chosen,
     choose,
     isMoved,

@@ -1,19 +1,12 @@
-import type { FanPlay } from '../../../engine/plan/ranked-way';
 import { wayId } from '../../../engine/ways/way-id';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
 import { type PlaysFound, playsInOrder } from '../../../engine/worth/plays-order';
 import type { PlaysJob, PlaysRule } from '../../../engine/worth/plays-work';
-import type { WorthyWay } from '../../../engine/worth/worthy-ways';
+import type { ToldSafety } from '../../../engine/worth/safety';
+import type { Play, WorthyWay } from '../../../engine/worth/worthy-ways';
 import type { Work } from '../../../worker/engine-pool';
 import { inTurn } from './in-turn';
-
-/** A way as it is shown: worked out in full, and played out. */
-export interface ShownWay {
-  /** Tells it from every other. */
-  readonly key: string;
-  readonly told: WorthyWay;
-  readonly fan: readonly FanPlay[];
-}
+import { type ShownWay, struckAs } from './shown-way';
 
 /** What a search came to. */
 export interface AllFound extends Omit<PlaysFound, 'plays'> {
@@ -29,7 +22,7 @@ export interface LookHooks {
 }
 
 /** As many as a person would look through; of every kind and pocket some, be their chance low. */
-export const RULE: PlaysRule = { most: 24, keepsLow: true, order: 'worth', hasSafeties: false };
+export const RULE: PlaysRule = { most: 24, keepsLow: true, order: 'worth', hasSafeties: true };
 
 /** Enough for every worker there may be, and so few that what is shown soon waits for little. */
 const AT_ONCE = 6;
@@ -48,10 +41,17 @@ export async function lookForWays(
   const known = new Map<string, ShownWay>();
   const does = async (asked: PlaysJob): Promise<Done> => {
     const result = await work(asked.name, asked.job, signal);
-    if (asked.name !== 'waysRefine') return { result, way: null };
-    const told = result as WorthyWay;
-    const fan = await work('waysFan', { question, told }, signal);
-    return { result, way: { told, fan } };
+    if (asked.name === 'waysRefine') {
+      const told = result as WorthyWay;
+      const fan = await work('waysFan', { question, told }, signal);
+      return { result, way: (key) => ({ key, told, fan }) };
+    }
+    if (asked.name === 'safetyRefine') {
+      const told = result as ToldSafety;
+      const fan = await work('safetyFan', { question, told }, signal);
+      return { result, way: (key) => ({ key, told, fan }) };
+    }
+    return { result, way: null };
   };
   let done = 0;
   const order = playsInOrder(question, RULE);
@@ -61,9 +61,9 @@ export async function lookForWays(
     const results = await inTurn(jobs, AT_ONCE, does, ({ way }) => {
       if (of !== null) hooks.onProgress(++done, of);
       if (way === null) return;
-      const id = wayId(way.told, way.told.option.stroke);
+      const shown = way(`${known.size}`);
+      const id = idOf(shown.told);
       if (known.has(id)) return;
-      const shown = { ...way, key: `${known.size}` };
       known.set(id, shown);
       hooks.onWay(shown);
     });
@@ -72,14 +72,16 @@ export async function lookForWays(
   const { plays, ...found } = round.value;
   return {
     ...found,
-    ways: plays.flatMap((told) =>
-      'struck' in told ? [] : (known.get(wayId(told, told.option.stroke)) ?? []),
-    ),
+    ways: plays.flatMap((told) => known.get(idOf(told)) ?? []),
   };
+}
+
+function idOf(told: Play): string {
+  return wayId(told, struckAs(told).option.stroke);
 }
 
 interface Done {
   readonly result: unknown;
-  /** Null where it is no way. */
-  readonly way: Omit<ShownWay, 'key'> | null;
+  /** Makes the way that is shown of it; null where it is no way. */
+  readonly way: ((key: string) => ShownWay) | null;
 }

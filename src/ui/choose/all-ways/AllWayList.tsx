@@ -1,12 +1,20 @@
-import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import {
+  isSafety,
+  type ShownPot,
+  type ShownSafety,
+  type ShownWay,
+  struckAs,
+} from '../../../state/choose/all-ways/shown-way';
 import type { Models } from '../../app-models';
 import { easeWords, tellingOf } from '../../chance-telling';
 import { easeBeside } from '../chance-words';
 import { tenthsWords } from '../pocket-words';
 import { capitalised } from '../table-words';
-import { leadLabel, leadShare, outcomeWords, wayName } from '../way-words';
-import { fallWords, kindWords } from './kind-words';
+import { leadLabel, leadShare, outcomeWords, riskWords, wayName } from '../way-words';
+import { fallWords, kindWords, safetyWords } from './kind-words';
+import { roughStops } from './safety-stops';
 import { WayPicture } from './WayPicture';
+import { partsLine, partWords, worthBeside } from './worth-words';
 
 interface Props {
   readonly app: Models<'choose' | 'player'>;
@@ -16,11 +24,10 @@ interface Props {
   onLook(key: string): void;
 }
 
-/** Ways of every kind: how often, what falls where and how, how it is struck, and each ball's path. */
+/** Ways of every kind: what each is worth, what it does and how, and each ball's path. */
 export function AllWayList({ app, rows, isTurned, onLook }: Props) {
   if (rows.length === 0) return null;
-  const isAllThere = app.choose.all.search.value.state === 'done';
-  const best = isAllThere ? Math.max(...rows.map(({ told }) => leadShare(told))) : null;
+  const best = app.choose.all.search.value.state === 'done' ? bestOf(rows) : null;
   return (
     <ol class="way-list">
       {rows.map((way) => (
@@ -43,30 +50,103 @@ export function AllWayList({ app, rows, isTurned, onLook }: Props) {
   );
 }
 
-interface RowProps {
-  readonly app: Models<'player'>;
-  readonly way: ShownWay;
-  /** How often the likeliest goes; null while that is not known. */
-  readonly best: number | null;
+/** The most that any row is worth, and how often the likeliest goes. */
+interface Best {
+  readonly worth: number;
+  readonly goes: number;
 }
 
-function RowWords({ app, way: { told }, best }: RowProps) {
-  const telling = tellingOf(app);
-  const share = leadShare(told);
-  const isBeside = telling === 'ease' && best !== null;
-  const { goal, doubleKiss } = told;
-  const played = [wayName(told), ...outcomeWords(told, telling)].join(', ');
+function bestOf(rows: readonly ShownWay[]): Best {
+  return {
+    worth: Math.max(...rows.map(({ told }) => told.worth.worth)),
+    goes: Math.max(...rows.map((way) => (isSafety(way) ? 0 : leadShare(way.told)))),
+  };
+}
+
+interface RowProps<W extends ShownWay> {
+  readonly app: Models<'choose' | 'player'>;
+  readonly way: W;
+  /** Null while it is not known. */
+  readonly best: Best | null;
+}
+
+function RowWords({ app, way, best }: RowProps<ShownWay>) {
+  const order = app.choose.all.order.value;
+  const isByWorth = order === 'worth' || isSafety(way);
   return (
     <>
       <span class="way-lead">
-        <b class="way-chance">{isBeside ? easeBeside(share, best) : tenthsWords(share, telling)}</b>{' '}
-        <span class="way-label">{isBeside ? easeWords(share) : leadLabel(told, telling)}</span>
+        {isByWorth ? (
+          <LeadWorth app={app} way={way} best={best} />
+        ) : (
+          <LeadGoes app={app} way={way} best={best} />
+        )}
       </span>{' '}
+      {isSafety(way) ? <SafetyWords app={app} way={way} /> : <PotWords app={app} way={way} />}{' '}
+      <span class="way-parts">{partsLine(way.told, tellingOf(app), order)}</span>
+    </>
+  );
+}
+
+function LeadWorth({ app, way: { told }, best }: RowProps<ShownWay>) {
+  const telling = tellingOf(app);
+  const { worth } = told.worth;
+  // Until all are there, how easy the pot is has to do.
+  if (telling === 'ease' && best === null && 'struck' in told) return null;
+  const share = telling === 'ease' ? told.worth.goes : worth;
+  return (
+    <>
+      <b class="way-chance">
+        {telling === 'ease' && best ? worthBeside(worth, best.worth) : partWords(share, telling)}
+      </b>{' '}
+      <span class="way-label">{telling === 'ease' ? 'for most' : 'worth'}</span>
+    </>
+  );
+}
+
+function LeadGoes({ app, way: { told }, best }: RowProps<ShownPot>) {
+  const telling = tellingOf(app);
+  const share = leadShare(told);
+  const isBeside = telling === 'ease' && best !== null;
+  return (
+    <>
+      <b class="way-chance">
+        {isBeside ? easeBeside(share, best.goes) : tenthsWords(share, telling)}
+      </b>{' '}
+      <span class="way-label">{isBeside ? easeWords(share) : leadLabel(told, telling)}</span>
+    </>
+  );
+}
+
+type WordsProps<W extends ShownWay> = Omit<RowProps<W>, 'best'>;
+
+/** By worth, how often the pot alone goes is one of its parts. */
+function PotWords({ app, way: { told } }: WordsProps<ShownPot>) {
+  const telling = tellingOf(app);
+  const { goal, doubleKiss, scratch } = told;
+  const risks =
+    app.choose.all.order.value === 'goes'
+      ? outcomeWords(told, telling)
+      : riskWords(scratch, telling, 'scratch', 'a scratch');
+  return (
+    <>
       <span class="way-name">
         {fallWords(goal).replace(/ pocket$/, '')},{' '}
         <span class="way-kind">{kindWords(goal, doubleKiss)}.</span>
       </span>{' '}
-      <span class="way-reason">{capitalised(played)}</span>
+      <span class="way-reason">{capitalised([wayName(told), ...risks].join(', '))}</span>
+    </>
+  );
+}
+
+function SafetyWords({ app: { choose }, way }: WordsProps<ShownSafety>) {
+  const stops = roughStops(way, choose.open.value.balls, choose.shape.value);
+  return (
+    <>
+      <span class="way-name">
+        Safety, <span class="way-kind">{safetyWords(way.told.goal)}.</span>
+      </span>{' '}
+      <span class="way-reason">{capitalised(`${wayName(struckAs(way.told))}; ${stops}`)}</span>
     </>
   );
 }

@@ -2,7 +2,7 @@ import { ballPaths, fallsAtS } from '../../../diagram/ball-paths';
 import type { Point } from '../../../diagram/canvas';
 import { layOutFan, layOutSpread } from '../../../diagram/table-fan';
 import { aroundPoint, boxAround, placeWord } from '../../../diagram/table-words';
-import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import { isSafety, type ShownWay } from '../../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { Line } from '../../drawing-parts';
 import { FanEnd, Spread } from '../FanOverlay';
@@ -10,7 +10,7 @@ import { type Board, ballsOn } from '../use-board';
 import { Word } from '../Word';
 import { aimedAt } from './aim-line';
 import { diamondsWords } from './rail-words';
-import { cueBallFirst, pathClass } from './WayPicture';
+import { cueBallFirst, meantBall, pathClass } from './WayPicture';
 
 interface Props {
   readonly choose: ChooseModel;
@@ -39,7 +39,7 @@ function MeantPaths({ choose, board, way: { told, fan }, isAiming }: Props) {
   const meant = fan.find(({ hit }) => hit === 'true');
   if (!meant) return null;
   const balls = cueBallFirst(choose.open.value.balls);
-  const falls = balls.findIndex(({ name }) => name === told.goal.ball);
+  const falls = balls.findIndex(({ name }) => name === meantBall(told));
   const untilS = isAiming ? (fallsAtS(meant.play, falls) ?? meant.play.endS) : meant.play.endS;
   return (
     <>
@@ -54,12 +54,18 @@ function MeantPaths({ choose, board, way: { told, fan }, isAiming }: Props) {
 
 type Drawn = Omit<Props, 'isAiming'>;
 
-function Fan({ choose, board, way: { told, fan } }: Drawn) {
+function Fan({ choose, board, way }: Drawn) {
+  const { told, fan } = way;
   const map = board.map.value;
   const paths = layOutFan(fan, map, board.canvas.value, ballsOn(choose, board).map(boxAround));
   return (
     <>
       <Spread spread={layOutSpread(told.rest, map)} />
+      {isSafety(way) && (
+        <g class="struck-spread">
+          <Spread spread={layOutSpread(way.told.struck.rest, map)} />
+        </g>
+      )}
       {paths.map(({ hit, path }) => (
         <path key={hit} class={`fan-path is-${hit}`} d={path} />
       ))}

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { noWayWords } from '../../../words/no-way-words';
+import { NO_SAFETY_WORDS, noWayWords } from '../../../words/no-way-words';
 import type { Models } from '../../app-models';
 import type { Board } from '../use-board';
 import { useListPlace } from '../use-list-place';
@@ -39,12 +39,16 @@ export function AllWaysTools({ app, board }: Props) {
 function NoWays({ app }: Pick<Props, 'app'>) {
   const { all } = app.choose;
   const filter = all.filter.value;
-  const none = all.search.value.none.filter(({ kind }) => filter === 'all' || filter === kind);
-  const lines = [...new Set(none.map(noWayWords))];
-  if (lines.length === 0) return null;
+  const { none, ways, state } = all.search.value;
+  const told = none.filter(({ kind }) => filter === 'all' || filter === kind);
+  const lines = new Set(told.map(noWayWords));
+  if (state === 'done' && filter === 'safety' && listed(ways, filter).length === 0) {
+    lines.add(NO_SAFETY_WORDS);
+  }
+  if (lines.size === 0) return null;
   return (
     <ul class="no-ways">
-      {lines.map((line) => (
+      {[...lines].map((line) => (
         <li key={line}>{line}</li>
       ))}
     </ul>

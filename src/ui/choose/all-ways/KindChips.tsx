@@ -1,6 +1,6 @@
 import type { WayKind } from '../../../engine/goal/goal';
 import type { WayFilter } from '../../../state/choose/all-ways/all-ways';
-import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import { isSafety, type ShownWay } from '../../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { FILTERS } from './kind-words';
 
@@ -21,7 +21,7 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
         >
           <span>{label}</span>
           <b class="kind-count">
-            {state !== 'none' && counted(listed(ways, filter).length, found, filter)}
+            {state !== 'none' && counted(listed(ways, filter), found, filter)}
           </b>
         </button>
       ))}
@@ -29,9 +29,11 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
   );
 }
 
-/** How many are listed; "6/190" once it is known that more were found. */
-function counted(shown: number, found: readonly WayKind[], filter: WayFilter): string {
-  const of = found.filter((kind) => filter === 'all' || kind === filter).length;
+/** How many are listed; "6/190" once it is known that more were found. Of safeties, none are but those told. */
+function counted(ways: readonly ShownWay[], found: readonly WayKind[], filter: WayFilter): string {
+  const shown = ways.length;
+  const safe = ways.filter(isSafety).length;
+  const of = safe + found.filter((kind) => filter === 'all' || kind === filter).length;
   return of > shown ? `${shown}/${of}` : `${shown}`;
 }
 

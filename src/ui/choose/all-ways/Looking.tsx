@@ -1,6 +1,8 @@
+import type { WaysOrder } from '../../../engine/worth/worthy-ways';
 import type { WaysSearch } from '../../../state/choose/all-ways/all-ways';
 import type { Models } from '../../app-models';
 import { AskOnce } from '../../player/AskOnce';
+import { ORDER_LINES } from './worth-words';
 
 interface Props {
   readonly app: Models<'choose' | 'player' | 'router'>;
@@ -13,7 +15,10 @@ export function Looking({ app, putInOrder }: Props) {
   const { all } = app.choose;
   const search = all.search.value;
   const { state, done, of } = search;
-  const words = putInOrder ? 'All is looked at: put in order when you like.' : lookWords(search);
+  const order = all.order.value;
+  const words = putInOrder
+    ? 'All is looked at: put in order when you like.'
+    : lookWords(search, order);
   return (
     <div class="compare">
       <p class="compare-note">{words}</p>
@@ -37,7 +42,19 @@ export function Looking({ app, putInOrder }: Props) {
         </>
       )}
       {state === 'done' && search.ways.length > 0 && putInOrder === null && (
-        <AskOnce app={app} panel="ways/question" />
+        <>
+          <AskOnce app={app} panel="ways/question" />
+          <div class="order-row">
+            <p class="way-reason">{ORDER_LINES[order]}</p>
+            <button
+              type="button"
+              class="button"
+              onClick={() => all.orderBy(order === 'worth' ? 'goes' : 'worth')}
+            >
+              {order === 'worth' ? 'Likeliest first' : 'Wisest first'}
+            </button>
+          </div>
+        </>
       )}
       {(state === 'stopped' || state === 'failed') && (
         <button type="button" class="button compare-do" onClick={() => all.look()}>
@@ -49,11 +66,17 @@ export function Looking({ app, putInOrder }: Props) {
 }
 
 /** Said of the search as it stands. */
-function lookWords({ state, done, of, ways, isStale, problem }: WaysSearch): string {
+function lookWords(
+  { state, done, of, ways, isStale, problem }: WaysSearch,
+  order: WaysOrder,
+): string {
   if (problem !== null) return problem;
   if (isStale) return 'Something has changed: looking anew…';
   const few = ways.length === 1 ? '1 way' : `${ways.length} ways`;
   if (state === 'stopped') return `Stopped early: ${few} so far.`;
-  if (state === 'done') return ways.length === 0 ? 'Nothing goes.' : `${few}, the likeliest first.`;
+  if (state === 'done') {
+    if (ways.length === 0) return 'Nothing goes.';
+    return `${few}, the ${order === 'worth' ? 'wisest' : 'likeliest'} first.`;
+  }
   return state === 'none' ? '' : `${done} of ${of} looked at, ${few} so far.`;
 }

@@ -1,5 +1,11 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import {
+  isSafety,
+  type ShownPot,
+  type ShownWay,
+  shotOf,
+  struckAs,
+} from '../../../state/choose/all-ways/shown-way';
 import { speedWord } from '../../../units/speed-word';
 import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
@@ -14,17 +20,20 @@ import { ShareWay } from '../ShareWay';
 import { capitalised, pocketWords } from '../table-words';
 import { leadLabel, leadShare, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
-import { fallWords, kindWords } from './kind-words';
+import { kindWords, playWords } from './kind-words';
+import { OpenedSafety } from './OpenedSafety';
 import { ReadAloud } from './ReadAloud';
 import { railPointWords } from './rail-words';
 import { roomLines } from './room-lines';
+import { WhyWorth, WorthFigure } from './WhyWorth';
 import { waySentence } from './way-sentence';
+import { missSideLine, slopeLine } from './worth-words';
 
 type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router' | 'cards'>;
 
-interface Props {
+interface Props<W = ShownWay> {
   readonly app: App;
-  readonly way: ShownWay;
+  readonly way: W;
 }
 
 /** The panel of a way that is laid out to be aimed. */
@@ -32,14 +41,14 @@ export const AIM_PANEL = 'ways/aim';
 
 /** A way that was picked: how it plays out, or how to lay the cue. */
 export function OpenedWay({ app, way }: Props) {
-  const isAiming = app.router.route.value.panel === AIM_PANEL && way.told.shot === null;
+  const isAiming = app.router.route.value.panel === AIM_PANEL && shotOf(way) === null;
   const sentence = waySentence(app, way);
   const point = aimedAt(app.choose, way.told);
   return (
     <section key={isAiming ? 'aim' : 'fan'} class="way-fan" aria-labelledby="chosen-way">
       <Title way={way} sentence={sentence} />
-      {isAiming ? <AsLaid app={app} way={way} /> : <HowItPlays app={app} way={way} />}
-      {point && <Room app={app} way={way} awayM={point.awayM} />}
+      {isAiming ? <AsLaid app={app} way={way} /> : <Opened app={app} way={way} />}
+      {point && !isSafety(way) && <Room app={app} way={way} awayM={point.awayM} />}
       <ReadAloud choose={app.choose} sentence={sentence} />
       <PictureOfWay app={app} isOff={app.choose.all.isMoved.value} />
       {isAiming ? <WayBack app={app} /> : <WaysOn app={app} way={way} />}
@@ -47,14 +56,22 @@ export function OpenedWay({ app, way }: Props) {
   );
 }
 
-function HowItPlays({ app, way }: Props) {
+function Opened({ app, way }: Props) {
+  return isSafety(way) ? <OpenedSafety app={app} way={way} /> : <HowItPlays app={app} way={way} />;
+}
+
+function HowItPlays({ app, way }: Props<ShownPot>) {
   const { told, fan } = way;
+  const missSide = missSideLine(told.worth, tellingOf(app));
+  const slope = slopeLine(told);
   return (
     <>
       <Told app={app} way={way} />
       <RaisedWay way={told} />
       <p class="way-reason">{FAN_LEAD}:</p>
       <FanLines plays={fan} shape={app.choose.shape.value} />
+      {missSide && <p class="way-why">{missSide}</p>}
+      {slope && <p class="way-why">{slope}</p>}
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
     </>
   );
@@ -73,7 +90,7 @@ function Title({ way: { told }, sentence }: Pick<Props, 'way'> & { readonly sent
         ref={heading}
         aria-describedby="way-sentence"
       >
-        {fallWords(told.goal)}, {kindWords(told.goal, told.doubleKiss)}
+        {playWords(told)}
       </h2>
       <p id="way-sentence" class="visually-hidden">
         {sentence}
@@ -83,24 +100,26 @@ function Title({ way: { told }, sentence }: Pick<Props, 'way'> & { readonly sent
 }
 
 /** How often it goes, how it is struck, and why it is no easier. */
-function Told({ app, way: { told } }: Props) {
+function Told({ app, way: { told } }: Props<ShownPot>) {
   const telling = tellingOf(app);
   return (
     <>
       <p class="way-played">
+        <WorthFigure app={app} told={told} />{' '}
         <span class="way-label">{leadLabel(told, telling)}</span>{' '}
         <b class="way-figure">{tenthsWords(leadShare(told), telling)}</b>{' '}
         <span>{wayName(told)}</span>
       </p>
       <p class="way-stroke">{strokeWords(told, app.shot.speedScale.value, tipOf(app))}</p>
       <p class="way-reason">{wayLine(told, telling)}.</p>
+      <WhyWorth app={app} told={told} />
       {app.choose.all.isMoved.value && <p class="way-reason">The position has changed since.</p>}
     </>
   );
 }
 
 /** How far each part of the stroke may be off, and it still goes. */
-function Room({ app, way: { told }, awayM }: Props & { readonly awayM: number }) {
+function Room({ app, way: { told }, awayM }: Props<ShownPot> & { readonly awayM: number }) {
   const lines = roomLines(app, told, awayM);
   if (lines.length === 0)
     return <p class="way-reason">It goes by a hair: there is no room to tell.</p>;
@@ -123,8 +142,9 @@ function WaysOn({ app, way }: Props) {
   const { choose, router } = app;
   const { all } = choose;
   const isMoved = all.isMoved.value;
+  const isDirect = shotOf(way) !== null;
   const aim = () => {
-    if (way.told.shot === null) router.open(AIM_PANEL);
+    if (!isDirect) router.open(AIM_PANEL);
     else if (all.sendToShot()) router.goTo('shot');
   };
   return (
@@ -141,7 +161,7 @@ function WaysOn({ app, way }: Props) {
       >
         Aim it
       </button>
-      {way.told.shot !== null && (
+      {isDirect && (
         <button
           type="button"
           class="button"
@@ -153,8 +173,8 @@ function WaysOn({ app, way }: Props) {
           Log
         </button>
       )}
-      {way.told.shot !== null && <ShareWay router={router} isOff={isMoved} />}
-      <KeepDrill app={app} name={keptName(way)} />
+      {isDirect && <ShareWay router={router} isOff={isMoved} />}
+      {!isSafety(way) && <KeepDrill app={app} name={keptName(way)} />}
       {isMoved && (
         <button type="button" class="button button-primary" onClick={() => all.look()}>
           Look again
@@ -167,6 +187,7 @@ function WaysOn({ app, way }: Props) {
 /** The cue as it is laid on the table. */
 function AsLaid({ app, way: { told } }: Props) {
   const point = aimedAt(app.choose, told);
+  const played = struckAs(told);
   return (
     <>
       {point && (
@@ -175,10 +196,10 @@ function AsLaid({ app, way: { told } }: Props) {
         </p>
       )}
       <p class="aim-point">
-        {capitalised(speedWord(told.option.stroke.speedMps))}:{' '}
-        {strokeWords(told, app.shot.speedScale.value, tipOf(app))}.
+        {capitalised(speedWord(played.option.stroke.speedMps))}:{' '}
+        {strokeWords(played, app.shot.speedScale.value, tipOf(app))}.
       </p>
-      <RaisedWay way={told} />
+      <RaisedWay way={played} />
     </>
   );
 }
@@ -194,6 +215,6 @@ function WayBack({ app }: Pick<Props, 'app'>) {
 }
 
 /** "3 far right, bank off the left rail". */
-function keptName({ told: { goal } }: ShownWay): string {
+function keptName({ told: { goal } }: ShownPot): string {
   return `${goal.ball} ${pocketWords(goal.pocket)}, ${kindWords(goal, false)}`;
 }

@@ -1,6 +1,7 @@
 import { layOutWayPicture } from '../../../diagram/way-picture';
 import type { NamedBall } from '../../../engine/lie/position';
-import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import type { Play } from '../../../engine/worth/worthy-ways';
+import type { ShownWay } from '../../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { SmallTable } from '../SmallTable';
 
@@ -15,14 +16,14 @@ interface Props {
   readonly isTurned: boolean;
 }
 
-/** What each ball does until the one meant falls; the row's words say the same. */
+/** What each ball does until the one meant falls or, of a safety, all rest; the row's words say the same. */
 export function WayPicture({ choose, way: { told, fan }, isTurned }: Props) {
   const meant = fan.find(({ hit }) => hit === 'true');
   if (!meant) return null;
   const [widthPx, heightPx] = isTurned ? [LONG, SHORT] : [SHORT, LONG];
   const { lengthM, widthM } = choose.shape.value;
   const balls = cueBallFirst(choose.open.value.balls);
-  const falls = balls.findIndex(({ name }) => name === told.goal.ball);
+  const falls = balls.findIndex(({ name }) => name === meantBall(told));
   const view = layOutWayPicture(
     { lengthM, widthM, balls, play: meant.play, falls },
     { widthPx, heightPx },
@@ -42,6 +43,11 @@ export function WayPicture({ choose, way: { told, fan }, isTurned }: Props) {
       </SmallTable>
     </svg>
   );
+}
+
+/** The ball that falls; of a safety the one that is met first. */
+export function meantBall(told: Play): number {
+  return 'struck' in told ? told.struck.ball : told.goal.ball;
 }
 
 /** How the way of a ball is drawn, by its place in the play. */

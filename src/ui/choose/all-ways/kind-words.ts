@@ -1,5 +1,6 @@
-import type { Goal, Step, WayKind } from '../../../engine/goal/goal';
+import type { Goal, SafetyGoal, Step, WayKind } from '../../../engine/goal/goal';
 import type { LegalRule } from '../../../engine/goal/legal';
+import type { Play } from '../../../engine/worth/worthy-ways';
 import type { WayFilter } from '../../../state/choose/all-ways/all-ways';
 import type { SavedPosition } from '../../../store/saved-position';
 import { ballWords, capitalised, pocketWords } from '../table-words';
@@ -12,6 +13,7 @@ export const FILTERS: readonly (readonly [WayFilter, string])[] = [
   ['kick', 'Kicks'],
   ['combination', 'Combos'],
   ['carom', 'Caroms'],
+  ['safety', 'Safety'],
 ];
 
 /** What falls where: "The 3 into the far right pocket". */
@@ -22,6 +24,18 @@ export function fallWords({ ball, pocket }: Pick<Goal, 'ball' | 'pocket'>): stri
 /** How it gets there: "bank off the left rail", "combination, the 3 off the 5". */
 export function kindWords(goal: Pick<Goal, 'kind' | 'ball' | 'via'>, doubleKiss: boolean): string {
   return `${KINDS[goal.kind](goal)}${doubleKiss ? ', the cue ball meeting it twice' : ''}`;
+}
+
+/** What the cue ball does: "off the far rail to the 3". */
+export function safetyWords({ via }: Pick<SafetyGoal, 'via'>): string {
+  const isStraight = via.every((step) => 'ball' in step);
+  return `${isStraight ? 'straight' : `off ${railsWords(via)}`} to ${firstBall(via)}`;
+}
+
+/** What a way does, at its head: "The 3 into the far right pocket, straight in". */
+export function playWords(told: Play): string {
+  if ('struck' in told) return `Safety, ${safetyWords(told.goal)}`;
+  return `${fallWords(told.goal)}, ${kindWords(told.goal, told.doubleKiss)}`;
 }
 
 type Told = Pick<Goal, 'ball' | 'via'>;

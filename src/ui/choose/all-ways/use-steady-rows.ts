@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import type { ShownWay } from '../../../state/choose/all-ways/look-for-ways';
+import type { ShownWay } from '../../../state/choose/all-ways/shown-way';
 
 interface Steady {
   readonly rows: readonly ShownWay[];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { INVENTED_PROFILES } from '../../../../../src/engine/room/stroke-profile';
+import { isSafety, shotOf, struckAs } from '../../../../../src/state/choose/all-ways/shown-way';
 import { answerAll, CUT, openChoose } from '../open-choose';
 
 async function lookedAt() {
@@ -86,9 +87,9 @@ describe('aiming a way', () => {
     const shared = model.wayToAsk.value;
     expect(model.all.sendToShot()).toBe(true);
     expect(shared).toMatchObject({ asked: sent.asked, of: { ball: 3, pocket: 'far-right' } });
-    const { speedMps, height } = way.told.option.stroke;
+    const { speedMps, height } = struckAs(way.told).option.stroke;
     expect(sent.asked?.shot).toMatchObject({ speedMps, height });
-    expect(sent.asked?.shot.headingRad).toBe(way.told.shot?.headingRad);
+    expect(sent.asked?.shot.headingRad).toBe(shotOf(way)?.headingRad);
     expect(model.all.toLog.value?.position?.goal).toMatchObject({ ball: 3, pocket: 'far-right' });
     expect(model.all.toLog.value?.position?.balls).toEqual(CUT.balls);
   });
@@ -102,6 +103,18 @@ describe('aiming a way', () => {
     expect(model.all.toLog.value).toBeNull();
   });
 
+  it('has nothing for Shot, log or drills of a safety, which sends no ball anywhere', async () => {
+    const { model, wayOf } = await lookedAt();
+    model.all.choose(wayOf('kick'));
+    expect(model.canKeep.value).toBe(true);
+    model.all.choose(wayOf('safety'));
+    expect(model.canKeep.value).toBe(false);
+    expect(model.keepDrill('A safety').ok).toBe(false);
+    expect(model.wayToAsk.value).toBeNull();
+    expect(model.all.sendToShot()).toBe(false);
+    expect(model.all.toLog.value).toBeNull();
+  });
+
   it('sends nothing once balls have moved, and still does once more is known of the player', async () => {
     const { model, player, sent, wayOf } = await lookedAt();
     model.all.choose(wayOf('direct'));
@@ -110,6 +123,29 @@ describe('aiming a way', () => {
     model.nudge(8, 0.05, 0);
     expect(model.all.sendToShot()).toBe(false);
     expect(sent.asked).toBeNull();
+  });
+});
+
+describe('the order of the list', () => {
+  it('is by how often ways go once that is asked for, safeties last, and asks no worker', async () => {
+    const { model, hired } = await lookedAt();
+    const keys = () => model.all.search.value.ways.map(({ key }) => key);
+    const byWorth = keys();
+    const asked = hired.map((worker) => worker.asked.length);
+    model.all.orderBy('goes');
+    const { ways } = model.all.search.value;
+    const goes = ways.map(({ told }) => ('struck' in told ? -1 : told.chance));
+    expect(goes).toEqual([...goes].sort((a, b) => b - a));
+    expect(ways.slice(-2).every(isSafety)).toBe(true);
+    expect([...keys()].sort()).toEqual([...byWorth].sort());
+    expect(hired.map((worker) => worker.asked.length)).toEqual(asked);
+    // Another position is listed in the order that was asked for.
+    model.openPosition('other');
+    expect(model.all.order.value).toBe('goes');
+    model.all.orderBy('worth');
+    model.all.look();
+    await answerAll(hired);
+    expect(model.all.search.value.ways.slice(0, 2).every(isSafety)).toBe(true);
   });
 });
 

@@ -9,13 +9,19 @@ import type { WaysQuestion } from '../../../../../src/engine/ways/ways-question'
 import type { NoWay } from '../../../../../src/engine/ways/why-none';
 import type {
   PlaysTellJob,
+  SafetyRefineJob,
+  SafetySearchJob,
   WaysPartsJob,
   WaysPickJob,
   WaysRefineJob,
   WaysSearchJob,
 } from '../../../../../src/engine/worth/plays-work';
-import type { WorthyWay } from '../../../../../src/engine/worth/worthy-ways';
-import type { WaysFanJob } from '../../../../../src/worker/engine-work';
+import { fanOfSafety } from '../../../../../src/engine/worth/refine-safety';
+import type { FoundSafety, ToldSafety } from '../../../../../src/engine/worth/safety';
+import type { SafetyStretch } from '../../../../../src/engine/worth/search-safety';
+import type { Worth } from '../../../../../src/engine/worth/worth';
+import type { Play, WorthyWay } from '../../../../../src/engine/worth/worthy-ways';
+import type { SafetyFanJob, WaysFanJob } from '../../../../../src/worker/engine-work';
 
 const PARTS = 10;
 /** Invented: the 3 into the far right corner by every kind but a carom. */
@@ -130,6 +136,7 @@ function refine({ way }: WaysRefineJob): WorthyWay {
       },
       scratch: 0.08,
     },
+    ...(goal.kind === 'kick' ? { slope: { turnRad: 0.02, firmerRad: 0.013 } } : {}),
   };
 }
 
@@ -144,6 +151,33 @@ function fan({ question, told }: WaysFanJob): readonly FanPlay[] {
     const play = playLaid(laidTable(position, shape), stroke, kit);
     return play === null ? [] : [{ hit, aimRad, play }];
   });
+}
+
+/** Invented: the 3 hit straight, or off the far rail, softly. */
+const SAFETIES: readonly FoundSafety[] = [
+  [{ ball: 3, by: 'cue' } as const],
+  [{ cushion: 'far', by: 'cue' } as const, { ball: 3, by: 'cue' } as const],
+].map((via, at) => ({
+  goal: { kind: 'safety', ball: null, pocket: null, via },
+  headingRad: HEADING_RAD + at / 10,
+  stroke: { aimRad: 0, side: 0, height: 0, elevationRad: 0.05, speedMps: 1 },
+  way: { side: 'none', arrival: 'roll', isDrag: false, speed: 'soft', isRaised: false },
+  rough: 0.8 - at / 10,
+}));
+
+function refineSafety({ safety: { rough, ...found } }: SafetyRefineJob): ToldSafety {
+  const worth: Worth = {
+    worth: rough,
+    worthError: 0.01,
+    goes: 0.9,
+    goesError: 0.01,
+    wins: 0,
+    after: null,
+    miss: { share: 1, theirBest: 0.2, hooked: 0.4, foul: 0.1, thin: null, full: null },
+    scratch: 0.05,
+  };
+  const rest = { xM: 0, yM: 0, sdM: 0.1, places: [{ xM: 0.2, yM: 0.3 }] };
+  return { ...found, worth, rest, struck: { ball: 3, rest: { ...rest, xM: 0.3 } } };
 }
 
 /** What workers would make of a search for all ways, invented and quick. */
@@ -162,9 +196,18 @@ export const INVENTED_WAYS = {
       .sort((a, b) => b.rough - a.rough)
       .slice(0, rule.most),
   waysRefine: refine,
+  safetyParts: (_: WaysQuestion): readonly SafetyStretch[] =>
+    SAFETIES.map((_, stroke) => ({ search: 'safety-kick', stroke })),
+  safetySearch: ({ stretch }: SafetySearchJob): readonly FoundSafety[] =>
+    SAFETIES.slice(stretch.stroke, stretch.stroke + 1),
+  safetyPick: (found: readonly FoundSafety[]) => found,
+  safetyRefine: refineSafety,
+  safetyFan: ({ question, told }: SafetyFanJob) => fanOfSafety(question, told),
   // Against the order in which they are worked out, so that at the end some rows have to move.
-  playsTell: ({ refined }: PlaysTellJob): readonly WorthyWay[] =>
-    [...refined].sort((a, b) => a.option.stroke.speedMps - b.option.stroke.speedMps),
+  playsTell: ({ refined, safeties }: PlaysTellJob): readonly Play[] => [
+    ...safeties,
+    ...[...refined].sort((a, b) => a.option.stroke.speedMps - b.option.stroke.speedMps),
+  ],
   waysFan: fan,
   waysNone: (_: WaysPartsJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],
 };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { WaysRefineJob, WaysSearchJob } from '../../../../../src/engine/worth/plays-work';
 import type { WaysSearch } from '../../../../../src/state/choose/all-ways/all-ways';
+import { isSafety, struckAs } from '../../../../../src/state/choose/all-ways/shown-way';
 import { answerAll, answerOne, giveUp, openChoose, settle } from '../open-choose';
 
 async function looked(workers: number, seed: number) {
@@ -13,13 +14,14 @@ async function looked(workers: number, seed: number) {
   return { ...opened, seen, search: model.all.search.value };
 }
 
-const speeds = ({ ways }: WaysSearch) => ways.map(({ told }) => told.option.stroke.speedMps);
+const speeds = ({ ways }: WaysSearch) =>
+  ways.map(({ told }) => struckAs(told).option.stroke.speedMps);
 
 describe('looking for all ways', () => {
   it('comes out the same whatever the number of workers, and in whatever order they are done', async () => {
     const alone = await looked(1, 1);
     expect(alone.search).toMatchObject({ state: 'done', problem: null, isStale: false });
-    expect(alone.search.ways).toHaveLength(10);
+    expect(alone.search.ways).toHaveLength(12);
     for (const [workers, seed] of [
       [2, 5],
       [3, 77],
@@ -38,8 +40,13 @@ describe('looking for all ways', () => {
       expect(keys.slice(0, before.length)).toEqual(before);
     }
     expect([...(growing.at(-1) ?? [])].sort()).toEqual([...(seen.at(-1) ?? [])].sort());
-    // Invented workers tell the softest first.
-    expect(speeds(search)).toEqual([...speeds(search)].sort((a, b) => a - b));
+    // Invented workers tell the softest first, after the safeties.
+    expect(search.ways.slice(0, 2).map(({ told }) => told.goal.kind)).toEqual(['safety', 'safety']);
+    expect(speeds(search).slice(2)).toEqual([...speeds(search)].slice(2).sort((a, b) => a - b));
+    expect(search.ways.filter(isSafety).map(({ fan }) => fan.map(({ hit }) => hit))).toEqual([
+      ['true'],
+      ['true'],
+    ]);
   });
 
   it('has the first three ways on screen before all parts are looked at', async () => {
@@ -55,7 +62,7 @@ describe('looking for all ways', () => {
     expect(model.all.search.value.state).toBe('running');
     expect(named('waysNone')).toEqual([]);
     // The likeliest of the first six parts: 0, 0.7, 0.4, 0.1, 0.8 and 0.5.
-    expect(model.all.search.value.ways.map(({ told }) => told.chance)).toEqual([0.8, 0.7, 0.5]);
+    expect(model.all.search.value.ways.map(({ told }) => told.worth.goes)).toEqual([0.8, 0.7, 0.5]);
     await answerAll(hired);
     const worked = named('waysRefine').map(({ job }) => (job as WaysRefineJob).way.stroke.speedMps);
     expect(new Set(worked).size).toBe(worked.length);
@@ -70,7 +77,7 @@ describe('looking for all ways', () => {
     const done = steps.map(([count]) => count);
     expect(done).toEqual([...done].sort((a, b) => a - b));
     expect(steps.every(([count, of]) => count <= of)).toBe(true);
-    expect(steps.at(-1)).toEqual([20, 20]);
+    expect(steps.at(-1)).toEqual([24, 24]);
   });
 
   it('asks for what is chosen: any ball and pocket, and what may be hit first', async () => {
@@ -78,8 +85,11 @@ describe('looking for all ways', () => {
     model.playBall(null);
     model.allow([8]);
     model.all.look();
-    answerOne(hired);
-    await settle();
+    // What parts there are is asked first, of ways and of safeties.
+    for (let parts = 0; parts < 2; parts++) {
+      answerOne(hired);
+      await settle();
+    }
     const jobs = hired.flatMap(({ asked }) => asked.map(({ job }) => job as WaysSearchJob));
     const kinds = ['direct', 'bank', 'kick', 'combination', 'carom'];
     const question = { ball: null, pocket: 'far-right', legal: [8], kinds, zone: null };

@@ -1,49 +1,22 @@
-import { cleanup, screen, within } from '@testing-library/preact';
+import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { SavedPosition } from '../../../../../src/store/saved-position';
-import type { Answers } from '../../../state/choose/invented-work';
 import { CUT } from '../invented-choose';
 import { openChoose, press } from '../open-choose';
+import { chip, look, openAll, openDone, rowOf, rows, strokeOf, text } from './open-all-ways';
 
 afterEach(cleanup);
 
-/** The 3 and the pocket as they are chosen, or neither. */
-const ANY: SavedPosition = { ...CUT, zone: null, goal: { ...CUT.goal, ball: null, pocket: null } };
-
-const rows = () => [...document.querySelectorAll<HTMLElement>('.all-way-row')];
-const text = (css: string) => document.querySelector(css)?.textContent ?? '';
-const chip = (name: string) =>
-  within(screen.getByRole('group', { name: /^Ways to list/ })).getByRole('button', {
-    name: new RegExp(`^${name}`),
-  });
-
-async function openAll(answers: Answers = {}, position = ANY) {
-  const opened = openChoose('#choose/ways', position, answers);
-  opened.rest();
-  await expect.poll(() => opened.choose.all.search.value.state).not.toBe('none');
-  return opened;
-}
-
-async function openDone(answers: Answers = {}, position = ANY) {
-  const opened = await openAll(answers, position);
-  await expect.poll(() => opened.choose.all.search.value.state).toBe('done');
-  await expect.poll(() => rows().length).toBeGreaterThan(0);
-  return opened;
-}
-
-const rowOf = (words: string) => {
-  const row = rows().find(({ textContent }) => textContent?.includes(words));
-  if (!row) throw new Error(`there is a row of ${words}`);
-  return row;
-};
-
 describe('the list of all ways', () => {
-  it('tells of each how often, what falls where and how, and draws its paths', async () => {
+  it('tells of each what it is worth, what falls where and how, and draws its paths', async () => {
     await openDone();
-    expect(rows()).toHaveLength(10);
+    expect(rows()).toHaveLength(12);
     expect(rowOf('bank').textContent).toMatch(
-      /\d.* goes.* The 3 into the far right, bank off the left rail\. No side, \w+, roll, scratch /,
+      /^\d in 10 worth The 3 into the far right, bank off the left rail\. No side, \w+, roll, scratch 1 in 10 goes \d in 10 · then 5 in 10 · theirs 6 in 10$/,
     );
+    expect(rowOf('Safety').textContent).toMatch(
+      /^8 in 10 worth Safety, straight to the 3\. No side, \w+, roll; the cue ball stops .*, the 3 .* theirs 2 in 10 · hooked 4 in 10 · foul 1 in 10$/,
+    );
+    expect(rowOf('off the far rail to the 3')).toBeTruthy();
     expect(rowOf('kick').textContent).toContain('kick off the near, then the right rail');
     expect(rowOf('combination').textContent).toContain('combination, the 3 off the 8');
     for (const row of rows()) {
@@ -53,10 +26,18 @@ describe('the list of all ways', () => {
 
   it('counts each kind, and lists the one that is pressed', async () => {
     await openDone();
-    // Invented workers find ten: three direct cuts, three banks, two kicks, two combinations.
+    // Invented workers find ten, three direct cuts, three banks, two kicks, two combinations; two safeties.
     const counts = [...document.querySelectorAll('.kind-chip')].map((one) => one.textContent);
     // Each was found twice.
-    expect(counts).toEqual(['All10/20', 'Cuts3/6', 'Banks3/6', 'Kicks2/4', 'Combos2/4', 'Caroms0']);
+    expect(counts).toEqual([
+      'All12/22',
+      'Cuts3/6',
+      'Banks3/6',
+      'Kicks2/4',
+      'Combos2/4',
+      'Caroms0',
+      'Safety2',
+    ]);
     chip('Kicks').click();
     await expect.poll(() => rows().length).toBe(2);
     expect(chip('Kicks').getAttribute('aria-pressed')).toBe('true');
@@ -90,7 +71,7 @@ describe('the list of all ways', () => {
         rest();
         return rows().length;
       })
-      .toBe(10);
+      .toBe(12);
     chip('Cuts').click();
     await expect.poll(() => screen.queryByRole('img', { name: /^Chance over/ })).toBeTruthy();
   });
@@ -120,7 +101,7 @@ describe('the list of all ways', () => {
     const { choose } = await openAll({
       waysNone: () => held.then(() => []),
     });
-    await expect.poll(() => rows().length).toBe(10);
+    await expect.poll(() => rows().length).toBe(12);
     const shown = () => rows().map(({ dataset }) => dataset.way);
     const before = shown();
     rows()[4]?.focus();
@@ -136,13 +117,6 @@ describe('the list of all ways', () => {
 });
 
 describe('a way that is opened', () => {
-  async function look(words: string) {
-    const opened = await openDone();
-    rowOf(words).click();
-    await expect.poll(() => text('#chosen-way')).toContain(words);
-    return opened;
-  }
-
   it('is kept as laid, with all that happens on the way, while the balls lie so', async () => {
     const { choose } = await look('bank');
     const told = choose.all.chosen.value?.told;
@@ -151,7 +125,7 @@ describe('a way that is opened', () => {
     const [kept] = choose.drills.value;
     expect(kept?.drill).toMatchObject({ kind: 'bank', via: told?.goal.via });
     expect(kept?.drill?.stroke.aimRad).toBeCloseTo(
-      (told?.headingRad ?? 0) + (told?.option.stroke.aimRad ?? 0),
+      (told?.headingRad ?? 0) + (strokeOf(choose.all.chosen.value)?.aimRad ?? 0),
       12,
     );
     expect(kept?.name).toBe('3 far right, bank off the left rail');
@@ -211,7 +185,7 @@ describe('a way that is opened', () => {
   it('fills Shot in where it is a direct cut, which can be logged too', async () => {
     const { choose, shot, router } = await look('straight in');
     expect(screen.getByRole('button', { name: 'Log how it went' })).toBeTruthy();
-    const speedMps = choose.all.chosen.value?.told.option.stroke.speedMps;
+    const speedMps = strokeOf(choose.all.chosen.value)?.speedMps;
     press('Aim it');
     expect(router.route.value.place).toBe('shot');
     expect(shot.shot.value.speedMps).toBe(speedMps);
@@ -234,7 +208,7 @@ describe('a way that is opened', () => {
     await expect.poll(() => text('#chosen-way')).toContain('combination');
     (document.activeElement as HTMLElement).blur();
     press(/All ways/);
-    await expect.poll(() => rows().length).toBe(10);
+    await expect.poll(() => rows().length).toBe(12);
     expect((document.activeElement as HTMLElement).dataset.way).toBe(key);
   });
 
