@@ -212,7 +212,7 @@ async function pictureTaken(page: Page) {
 
 describe('a picture', () => {
   it.each([
-    ['light', [179, 95, 0], [238, 240, 235]],
+    ['light', [189, 96, 0], [238, 240, 235]],
     ['dark', [255, 178, 36], [18, 22, 26]],
   ] as const)(
     'of a shot has the colours of the %s theme, and words',

@@ -20,7 +20,7 @@ export interface DrawnMark {
 /**
  * Surfaces that things are drawn on rather than drawn: what shows where they end is a line of its
  * own, or a figure in each. */
-const SURFACES = '.table-rail, .board-bed, .trial-bed, .chance-cell rect';
+const SURFACES = '.card-paper, .table-rail, .board-bed, .trial-bed, .chance-cell rect';
 
 /** Where along a line it is looked at. */
 const SHARES = [0.1, 0.3, 0.5, 0.7, 0.9];

@@ -70,8 +70,12 @@ export async function untilAssessed(page: Page): Promise<void> {
 export async function untilTold(page: Page, screen: string): Promise<void> {
   if (screen.startsWith('shot')) await untilAssessed(page);
   if (screen === 'choose/ways') await untilCompared(page);
-  if (!/^log\/(test\/new|practice\/.)/.test(screen)) return;
-  await page.locator('.test-shot:not(.is-stale)').waitFor();
+  const isCard = /^kit\/(card|drill)/.test(screen);
+  if (!isCard && !/^log\/(test\/new|practice\/.)/.test(screen)) return;
+  await page
+    .locator(isCard ? '.card-side' : '.test-shot:not(.is-stale)')
+    .first()
+    .waitFor();
   await settle(page);
 }
 

@@ -15,11 +15,15 @@ export function CardPaper({ label, blocks, children }: Props) {
   const { texts, rules, boxes, drawingY } = layOutCard(blocks);
   const { width, height } = CARD_SIZE;
   return (
-    <svg class="card-side" viewBox={`0 0 ${width} ${height}`}>
+    <svg
+      class="card-side"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={`${label}. ${texts.map(({ text }) => text).join(' ')}`}
+    >
       <title>{label}</title>
       <rect class="card-paper" width={width} height={height} />
-      <path class="card-line" d={rules} />
-      <path class="card-line" d={boxes} />
+      {[rules, boxes].map((lines) => lines && <path key={lines} class="card-line" d={lines} />)}
       <g transform={`translate(0 ${drawingY})`}>{children}</g>
       {texts.map(({ text, look, size, ...at }, index) => (
         <text key={index} class={`card-text is-${look}`} font-size={size.toFixed(1)} {...at}>

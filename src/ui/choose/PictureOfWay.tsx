@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Models } from '../app-models';
 import { PictureButton } from '../cards/TakeAway';
 
@@ -6,10 +7,18 @@ const WORDS = [
   '#chosen-way, .way-played, .way-stroke, .way-reason, .aim-point, .way-warning, .fan-lines li',
 ];
 
+interface Props {
+  readonly app: Models<'cards'>;
+  readonly isOff: boolean;
+  /** What else can be done with it, in the same row. */
+  readonly children?: ComponentChildren;
+}
+
 /** The way that is looked at, as it is drawn on the table, as a picture with its words. */
-export function PictureOfWay({ app: { cards }, isOff }: { app: Models<'cards'>; isOff: boolean }) {
+export function PictureOfWay({ app: { cards }, isOff, children }: Props) {
   return (
-    <p>
+    <div class="way-take">
+      {children}
       <PictureButton
         cards={cards}
         name="leeway-way"
@@ -17,6 +26,6 @@ export function PictureOfWay({ app: { cards }, isOff }: { app: Models<'cards'>; 
         words={WORDS}
         isOff={isOff}
       />
-    </p>
+    </div>
   );
 }

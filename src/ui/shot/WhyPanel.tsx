@@ -52,6 +52,21 @@ function WhyThisAim({ app, late }: WhyProps) {
           Done
         </button>
       </header>
+      <div class="why-take">
+        <button type="button" class="button" onClick={() => app.router.open('coach')}>
+          Coach’s view
+        </button>
+        {late && last && (
+          <PictureButton
+            cards={late.cards}
+            name="leeway-shot"
+            from=".shot-picture"
+            words={PICTURE_WORDS}
+            lines={() => askedLines(app, last)}
+            isOff={app.shot.stale.value}
+          />
+        )}
+      </div>
       <WarningList app={app} all />
       {app.shot.stale.value && last && <p class="stale-note">{staleNote(app)}</p>}
       {last ? (
@@ -60,19 +75,6 @@ function WhyThisAim({ app, late }: WhyProps) {
         </div>
       ) : (
         <p>There is no answer to explain yet.</p>
-      )}
-      <button type="button" class="button" onClick={() => app.router.open('coach')}>
-        Coach’s view
-      </button>
-      {late && last && (
-        <PictureButton
-          cards={late.cards}
-          name="leeway-shot"
-          from=".shot-picture"
-          words={PICTURE_WORDS}
-          lines={() => askedLines(app, last)}
-          isOff={app.shot.stale.value}
-        />
       )}
     </section>
   );

@@ -60,8 +60,8 @@ it('opens dark in the colour that the page itself paints first', () => {
   expect(readFileSync('index.html', 'utf8')).toContain(`background: ${dark?.get('--slate')};`);
 });
 
-/** What is told in sizes of its own: the answer, what is typed, a face in radii, and words that follow others. */
-const OWN_SIZES = /(AnswerBlock|Keypad|TapPad|TipFace|SmallTiles|TableBoard)\.css$/;
+/** In sizes of their own: the answer, what is typed, a face in radii, a shared screen, and words that follow others. */
+const OWN_SIZES = /(AnswerBlock|Keypad|CoachView|TapPad|TipFace|SmallTiles|TableBoard)\.css$/;
 
 it('writes all else in one scale of text', () => {
   const sheets = readdirSync('src/ui', { recursive: true }).map(String);

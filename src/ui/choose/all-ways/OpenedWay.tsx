@@ -49,8 +49,9 @@ export function OpenedWay({ app, way }: Props) {
       <Title way={way} sentence={sentence} />
       {isAiming ? <AsLaid app={app} way={way} /> : <Opened app={app} way={way} />}
       {point && !isSafety(way) && <Room app={app} way={way} awayM={point.awayM} />}
-      <ReadAloud choose={app.choose} sentence={sentence} />
-      <PictureOfWay app={app} isOff={app.choose.all.isMoved.value} />
+      <PictureOfWay app={app} isOff={app.choose.all.isMoved.value}>
+        <ReadAloud choose={app.choose} sentence={sentence} />
+      </PictureOfWay>
       {isAiming ? <WayBack app={app} /> : <WaysOn app={app} way={way} />}
     </section>
   );
