@@ -8,6 +8,8 @@ declare global {
   interface Window {
     /** Every aim that stood on Shot, and was not grey, since the page was loaded. */
     firmAims: string[];
+    /** Their headlines, which come a frame before the figures do. */
+    firmLeads: string[];
   }
 }
 
@@ -16,11 +18,14 @@ beforeEach(async () => {
   app = await openApp();
   await app.page.addInitScript(() => {
     window.firmAims = [];
+    window.firmLeads = [];
     const note = () => {
       const fold = document.querySelector('.answer-figures:not(.is-stale) .answer-fold');
       // The figures, which tell it to the millimetre, come a frame later.
       const text = fold?.querySelector('.answer-others') && fold.textContent;
       if (text && text !== window.firmAims.at(-1)) window.firmAims.push(text);
+      const lead = fold?.querySelector('.answer-lead')?.textContent;
+      if (lead && lead !== window.firmLeads.at(-1)) window.firmLeads.push(lead);
     };
     const all = { subtree: true, childList: true, attributes: true, characterData: true };
     new MutationObserver(note).observe(document, all);
@@ -59,6 +64,9 @@ it('opens with the answer that its readings give, and keeps it', async () => {
   await untilRendered(page);
   await untilWorkedOut(page);
   expect(await page.evaluate(() => window.firmAims)).toEqual([measured]);
+  const leads = await page.evaluate(() => window.firmLeads);
+  expect(leads).toHaveLength(1);
+  expect(measured.startsWith(leads[0] ?? '?')).toBe(true);
 });
 
 it('greys what may still change, and says why, where nothing is known from before', async () => {
