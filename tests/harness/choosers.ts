@@ -31,18 +31,40 @@ const MOST_SAFETIES = 2;
 /** Of the strokes that safeties are looked for with, every so manieth: the list is to be quick. */
 const EVERY_STRETCH = 3;
 
-/** What can be chosen at a position of an endgame, worked out as it is asked for. */
+/** What can be chosen at a position of an endgame, worked out once, when it is asked for. */
 export class Choices {
-  readonly found: readonly FoundWay[];
   private readonly question: WaysQuestion;
+  private readonly known: {
+    found?: readonly FoundWay[];
+    pots?: readonly ListedChoice[];
+    safeties?: readonly ListedChoice[];
+  } = {};
 
   constructor(question: WaysQuestion) {
     this.question = question;
-    this.found = waysStretches(question).flatMap((part) => searchStretch(question, part).ways);
+  }
+
+  /** All pots, as they are found. */
+  get found(): readonly FoundWay[] {
+    this.known.found ??= waysStretches(this.question).flatMap(
+      (part) => searchStretch(this.question, part).ways,
+    );
+    return this.known.found;
   }
 
   /** The pots of the list. */
-  pots(): readonly ListedChoice[] {
+  get pots(): readonly ListedChoice[] {
+    this.known.pots ??= this.listPots();
+    return this.known.pots;
+  }
+
+  /** The safeties of the list: by cushions only where no ball can be hit straight. */
+  get safeties(): readonly ListedChoice[] {
+    this.known.safeties ??= this.listSafeties();
+    return this.known.safeties;
+  }
+
+  private listPots(): readonly ListedChoice[] {
     const rule = { most: MOST_WAYS, keepsLow: false };
     return worthyToRefine(this.question, this.found, rule).map((way) => {
       const { headingRad, stroke } = way;
@@ -51,8 +73,7 @@ export class Choices {
     });
   }
 
-  /** The safeties of the list: by cushions only where no ball can be hit straight. */
-  safeties(): readonly ListedChoice[] {
+  private listSafeties(): readonly ListedChoice[] {
     const all = safetyStretches(this.question);
     const straight = all.filter(({ search }) => search === 'safety');
     const some = straight.filter((_, at) => at % EVERY_STRETCH === 0);
@@ -84,47 +105,65 @@ export class Choices {
 
 const NEAREST_MPS = 1.5;
 
-function best<C extends Choice>(choices: readonly C[], scoreOf: (choice: C) => number): C | null {
+/** The one that scores most; of equals the first. */
+function best<C>(choices: readonly C[], scoreOf: (choice: C) => number): C | null {
   return choices.reduce<C | null>(
     (one, other) => (one === null || scoreOf(other) > scoreOf(one) ? other : one),
     null,
   );
 }
 
-/** A pot worth more than this is hardly bettered by a safety, so none is looked for. */
-const WORTH_ENOUGH = 0.8;
+/** A pot that scores more than this is hardly bettered by a safety, so none is looked for. */
+interface Enough {
+  readonly enough: number;
+}
 
-/** By what the list says that it is worth. */
-export const byWorth: Chooser = (choices) => {
-  const pot = best(choices.pots(), ({ worth }) => worth);
-  if (pot !== null && pot.worth > WORTH_ENOUGH) return pot;
-  const safety = best(choices.safeties(), ({ worth }) => worth);
-  if (pot === null || (safety !== null && safety.worth > pot.worth)) {
-    return safety ?? choices.nearestHit();
-  }
-  return pot;
-};
+/** A pot or a safety by some score, whichever has more. */
+function playBy(scoreOf: (parts: Worth) => number, { enough }: Enough): Chooser {
+  const score = ({ parts }: ListedChoice) => scoreOf(parts);
+  return (choices) => {
+    const pot = best(choices.pots, score);
+    if (pot !== null && score(pot) > enough) return pot;
+    const safety = best(choices.safeties, score);
+    if (pot === null || (safety !== null && score(safety) > score(pot))) {
+      return safety ?? choices.nearestHit();
+    }
+    return pot;
+  };
+}
 
-/** A pot by some value, or where there is none the surest legal hit. */
+/** By what the list says that it is worth; a safety is worth even chances and little more. */
+export const byWorth = playBy(({ worth }) => worth, { enough: 0.6 });
+
+/** By a plainer worth: the ease of what comes then, or of what they have then, for the game. */
+export const byPlainWorth = playBy(
+  (parts) => byThen(parts) + (parts.miss ? parts.miss.share * (1 - parts.miss.theirBest) : 0),
+  { enough: 0.85 },
+);
+
+/** How often it goes, times the ease of what comes then; the last ball needs nothing after it. */
+function byThen({ goes, wins, after }: Worth): number {
+  return wins + (after ? (goes - wins) * after.chance : 0);
+}
+
+/** A pot by some score, or where there is none the surest legal hit. */
 function potBy(scoreOf: (parts: Worth) => number): Chooser {
   return (choices) =>
-    best(choices.pots(), ({ parts }) => scoreOf(parts)) ??
-    best(choices.safeties(), ({ parts }) => parts.goes) ??
+    best(choices.pots, ({ parts }) => scoreOf(parts)) ??
+    best(choices.safeties, ({ parts }) => parts.goes) ??
     choices.nearestHit();
 }
 
 /** By how often it goes. */
 export const byGoes = potBy(({ goes }) => goes);
 
-/** By how often it goes, times the ease of what comes then; the last ball needs nothing after it. */
-export const byGoesThen = potBy(
-  ({ goes, wins, after }) => wins + (goes - wins) * (after?.chance ?? 0),
-);
+/** By how often it goes, times the ease of what comes then. */
+export const byGoesThen = potBy(byThen);
 
 /** The easiest direct pot as it is found, whatever it leaves; or the nearest ball hit anyhow. */
 export const byEase: Chooser = (choices) => {
-  const [easiest] = [...choices.found].sort((a, b) => b.rough - a.rough);
-  if (easiest === undefined) return choices.nearestHit();
+  const easiest = best(choices.found, ({ rough }) => rough);
+  if (easiest === null) return choices.nearestHit();
   const { headingRad, stroke } = easiest;
   return { headingRad, stroke, worth: Number.NaN };
 };

@@ -15,8 +15,14 @@ import { waysQuestion } from './ways-positions';
 export interface Endgame {
   /** Which of the two won; null: neither, within so many strokes. */
   readonly winner: 0 | 1 | null;
-  /** What was chosen, by whom. */
-  readonly choices: readonly { readonly by: 0 | 1; readonly worth: number }[];
+  readonly choices: readonly Chosen[];
+}
+
+/** What was chosen, by whom, with so many balls on the table; worth as it was told, or NaN. */
+export interface Chosen {
+  readonly by: 0 | 1;
+  readonly worth: number;
+  readonly balls: number;
 }
 
 /** After so many strokes nobody has won. */
@@ -29,6 +35,18 @@ function endgameQuestion(position: Position): WaysQuestion {
   return waysQuestion(position, { legal: 'lowest', kinds: ['direct'] });
 }
 
+/** What can be chosen at positions: games from one rack share it as long as they go alike. */
+export class ChoicesKept {
+  private readonly all = new Map<string, Choices>();
+
+  at(question: WaysQuestion): Choices {
+    const key = JSON.stringify(question.position);
+    const kept = this.all.get(key) ?? new Choices(question);
+    this.all.set(key, kept);
+    return kept;
+  }
+}
+
 /**
  * An endgame, lowest ball first, of two club players alike but for how they choose. The first of them begins.
  * How a stroke strays hangs on the seed and its number alone, so it is the same in both games of a pair.
@@ -37,14 +55,15 @@ export function playEndgame(
   rack: Position,
   choosers: readonly [Chooser, Chooser],
   seed: number,
+  kept = new ChoicesKept(),
 ): Endgame {
-  const choices: { by: 0 | 1; worth: number }[] = [];
+  const choices: Chosen[] = [];
   let position = rack;
   let by: 0 | 1 = 0;
   for (let stroke = 0; stroke < MOST_STROKES; stroke++) {
     const question = endgameQuestion(position);
-    const choice = choosers[by](new Choices(question));
-    choices.push({ by, worth: choice.worth });
+    const choice = choosers[by](kept.at(question));
+    choices.push({ by, worth: choice.worth, balls: position.length - 1 });
     const turn = strokeOut(question, choice, seededRandom(seed * GAME_SEEDS + stroke));
     const other: 0 | 1 = by === 0 ? 1 : 0;
     if (turn.kind === 'won') return { winner: by, choices };

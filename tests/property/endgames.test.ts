@@ -1,42 +1,28 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell, WHOLE } from '../harness/campaign-size';
-import { byEase, byGoes, byGoesThen, byWorth, type Chooser } from '../harness/choosers';
-import { type Endgame, playEndgame } from '../harness/endgame';
+import { byEase, byWorth } from '../harness/choosers';
+import { playEndgame } from '../harness/endgame';
+import {
+  endgameMatches,
+  OTHER_NAMES,
+  type OtherName,
+  type Pair,
+  shareOf,
+} from '../harness/endgame-matches';
 import { seededRandom } from '../harness/seeded-random';
 import { randomPosition } from '../harness/ways-positions';
 
-/** Of each match so many racks; either player begins once on each. */
-const PAIRS = campaignSize(1, 200);
+/** Each rack is begun once by either player. */
+const RACKS = campaignSize(1, 200);
 const BALLS = campaignSize(2, 3);
-
-const EASIEST = 'the easiest pot, or the nearest hit';
-const OTHERS: Readonly<Record<string, Chooser>> = {
-  goes: byGoes,
-  'goes times then': byGoesThen,
-  [EASIEST]: byEase,
-};
-
-/** A rack, played by both. */
-interface Pair {
-  /** Of the two games the share that who chooses by worth won; a game without an end is half. */
-  readonly share: number;
-  readonly games: readonly Endgame[];
-}
-
-const shareOf = ({ winner }: Endgame, me: 0 | 1) => (winner === null ? 0.5 : winner === me ? 1 : 0);
-
-function match(other: Chooser): readonly Pair[] {
-  const random = seededRandom(1801);
-  return Array.from({ length: PAIRS }, (_, at): Pair => {
-    const rack = randomPosition(random, BALLS);
-    const first = playEndgame(rack, [byWorth, other], at + 1);
-    const second = playEndgame(rack, [other, byWorth], at + 1);
-    return { share: (shareOf(first, 0) + shareOf(second, 1)) / 2, games: [first, second] };
-  });
-}
+/** No rule of worth was chosen by these. */
+const SEED = 1801;
+/** A worth is a share of games that so many balls end. */
+const TOLD_BALLS = 2;
 
 const mean = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0) / list.length;
 
+/** Standard error by racks, for the two games of one have much in common. */
 function told(pairs: readonly Pair[]): { share: number; error: number } {
   const shares = pairs.map(({ share }) => share);
   const share = mean(shares);
@@ -44,48 +30,73 @@ function told(pairs: readonly Pair[]): { share: number; error: number } {
   return { share, error: Math.sqrt(square / shares.length) };
 }
 
-describe(`endgames of ${BALLS} balls, ${PAIRS} racks played by either of two club players`, () => {
-  const matches = new Map<string, readonly Pair[]>();
+/** What was told to be worth so much, beside what was won. */
+function chosenIn(pairs: readonly Pair[]) {
+  return pairs.flatMap(({ games }) =>
+    games.flatMap((game) =>
+      game.choices
+        .filter(({ worth }) => !Number.isNaN(worth))
+        .map(({ by, worth, balls }) => ({ worth, balls, won: shareOf(game, by) })),
+    ),
+  );
+}
+
+function tellBins(name: string, chosen: ReturnType<typeof chosenIn>): void {
+  for (let bin = 0; bin < 10; bin++) {
+    const within = chosen.filter(({ worth }) => Math.min(9, Math.floor(10 * worth)) === bin);
+    if (within.length === 0) continue;
+    const [worth, won] = [within.map((one) => one.worth), within.map((one) => one.won)];
+    tell(
+      `${name}, worth ${mean(worth).toFixed(2)}: won ${mean(won).toFixed(2)} of ${within.length}`,
+    );
+  }
+}
+
+describe(`endgames of ${BALLS} balls, ${RACKS} racks played by either of two club players`, () => {
+  let all: readonly Pair[] = [];
+  const against = (name: OtherName) => all.filter(({ other }) => other === name);
   beforeAll(() => {
-    for (const [name, other] of Object.entries(OTHERS)) matches.set(name, match(other));
+    all = [...endgameMatches(RACKS, BALLS, SEED)].flat();
   }, CAMPAIGN_TIMEOUT_MS);
 
   it('come to an end', () => {
-    const games = [...matches.values()].flatMap((pairs) => pairs.flatMap((pair) => pair.games));
-    expect(games).toHaveLength(6 * PAIRS);
+    const games = all.flatMap((pair) => pair.games);
+    expect(games).toHaveLength(2 * OTHER_NAMES.length * RACKS);
     const ended = games.filter(({ winner }) => winner !== null);
+    tell(`${ended.length} of ${games.length} games ended`);
     expect(ended.length).toBeGreaterThanOrEqual(0.9 * games.length - 1);
     for (const { choices } of games) expect(choices.length).toBeGreaterThanOrEqual(BALLS);
   });
 
-  it('are told by what share who chooses by worth wins, and of ten bins of worth what was won', () => {
-    for (const [name, pairs] of matches) {
-      const { share, error } = told(pairs);
+  it('are told by what share who chooses by worth wins', () => {
+    for (const name of OTHER_NAMES) {
+      const { share, error } = told(against(name));
       tell(`by worth against ${name}: ${(100 * share).toFixed(1)} ± ${(100 * error).toFixed(1)} %`);
+      expect(share).toBeGreaterThanOrEqual(0);
       // Of a sample the error is nothing to go by.
       if (WHOLE) expect(share + 3 * error, name).toBeGreaterThan(0.5);
     }
-    const chosen = [...matches.values()].flatMap((pairs) =>
-      pairs.flatMap(({ games }) =>
-        games.flatMap((game) =>
-          game.choices
-            .filter(({ worth }) => !Number.isNaN(worth))
-            .map(({ by, worth }) => ({ worth, won: shareOf(game, by) })),
-        ),
-      ),
+    // What the rule of worth took the place of.
+    const { share, error } = told(against('plainer worth'));
+    if (WHOLE) expect(share - 2 * error).toBeGreaterThan(0.5);
+  });
+
+  it('are told by what was won of ten bins of worth', () => {
+    const chosen = chosenIn(all);
+    tellBins(
+      'two balls or one',
+      chosen.filter(({ balls }) => balls <= TOLD_BALLS),
     );
-    for (let bin = 0; bin < 10; bin++) {
-      const within = chosen.filter(({ worth }) => Math.min(9, Math.floor(10 * worth)) === bin);
-      if (within.length === 0) continue;
-      const [worth, won] = [within.map((one) => one.worth), within.map((one) => one.won)];
-      tell(`worth ${mean(worth).toFixed(2)}: won ${mean(won).toFixed(2)} of ${within.length}`);
-    }
+    tellBins(
+      'more balls',
+      chosen.filter(({ balls }) => balls > TOLD_BALLS),
+    );
     expect(chosen.length).toBeGreaterThan(0);
   });
 
   it('are the same played again', () => {
-    const rack = randomPosition(seededRandom(1801), BALLS);
-    const once = matches.get(EASIEST)?.[0]?.games[0];
+    const rack = randomPosition(seededRandom(SEED), BALLS);
+    const once = all.find(({ other }) => other === 'the easiest pot, or the nearest hit')?.games[0];
     expect(once?.choices.length).toBeGreaterThanOrEqual(BALLS);
     expect(playEndgame(rack, [byWorth, byEase], 1)).toEqual(once);
   });

@@ -68,5 +68,5 @@ function nameOf({ goal, way }: FoundSafety): string {
 
 function byRough(one: FoundSafety, other: FoundSafety): number {
   const [a, b] = [one, other].map((safety) => `${nameOf(safety)} ${safety.headingRad.toFixed(9)}`);
-  return other.rough - one.rough || ((a ?? '') < (b ?? '') ? -1 : 1);
+  return other.rough - one.rough || one.leaves - other.leaves || ((a ?? '') < (b ?? '') ? -1 : 1);
 }

@@ -13,10 +13,12 @@ export interface FoundSafety {
   readonly way: Way;
   /** About what it is worth, 0 to 1: enough to choose what to work out. */
   readonly rough: number;
+  /** About how easy the other player's best shot is: it tells apart what is worth the same. */
+  readonly leaves: number;
 }
 
 /** A safety worked out in full: plain data. */
-export interface ToldSafety extends Omit<FoundSafety, 'rough'> {
+export interface ToldSafety extends Omit<FoundSafety, 'rough' | 'leaves'> {
   readonly worth: Worth;
   /** Where the cue ball comes to rest, of strokes that keep it on the table. */
   readonly rest: RestSpread;

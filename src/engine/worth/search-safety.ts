@@ -61,9 +61,15 @@ export function searchSafety(
   const judge = new StrokeJudge(question);
   const looks = headings.map((headingRad) => lookAt(asked, judge, base, headingRad));
   return looks
-    .map((look, at) => ({ look, value: smoothed(looks, at) }))
+    .map((look, at) => ({
+      look,
+      value: smoothed(looks, at, 'value'),
+      leaves: smoothed(looks, at, 'leaves'),
+    }))
     .filter(({ look }) => look.goal !== null && look.goal.via.length > 1 === isKick)
-    .sort((a, b) => b.value - a.value || a.look.headingRad - b.look.headingRad)
+    .sort(
+      (a, b) => b.value - a.value || a.leaves - b.leaves || a.look.headingRad - b.look.headingRad,
+    )
     .slice(0, MOST_OF_A_PART)
     .flatMap(({ look }) => foundAt(asked, judge, base, look) ?? []);
 }
@@ -74,6 +80,8 @@ interface Look {
   /** Null where it is no legal hit that passes the turn. */
   readonly goal: SafetyGoal | null;
   readonly value: number;
+  /** How easy the other player's best shot is. */
+  readonly leaves: number;
 }
 
 function lookAt(asked: WaysAsked, judge: StrokeJudge, base: BaseStroke, headingRad: number): Look {
@@ -82,12 +90,13 @@ function lookAt(asked: WaysAsked, judge: StrokeJudge, base: BaseStroke, headingR
   const play = playLaid(laid, stroke, question.kit, { endsOnly: true });
   const { value, theirs } = judge.judge(play);
   const isSafety = play !== null && theirs !== null && !theirs.isFoul;
-  return { headingRad, value, goal: isSafety ? goalOf(play, asked) : null };
+  const leaves = theirs?.best ?? 0;
+  return { headingRad, value, leaves, goal: isSafety ? goalOf(play, asked) : null };
 }
 
 /** A player who means one look may play the next. */
-function smoothed(looks: readonly Look[], at: number): number {
-  const value = (place: number) => looks[place]?.value ?? 0;
+function smoothed(looks: readonly Look[], at: number, of: 'value' | 'leaves'): number {
+  const value = (place: number) => looks[place]?.[of] ?? 0;
   return (value(at - 1) + 2 * value(at) + value(at + 1)) / 4;
 }
 
@@ -120,6 +129,8 @@ function foundAt(
   const stroke = { ...overTable, aimRad: 0 };
   const meant = { headingRad: overTable.aimRad, stroke };
   const plays = drawnOnTable(question, meant, 0, FEW_DRAWS);
-  const rough = mean(plays.map((drawn) => judge.judge(drawn).value));
-  return { goal, ...meant, way: playedWayOf(asked, overTable, play), rough };
+  const judged = plays.map((drawn) => judge.judge(drawn));
+  const rough = mean(judged.map(({ value }) => value));
+  const leaves = mean(judged.map(({ theirs }) => theirs?.best ?? 0));
+  return { goal, ...meant, way: playedWayOf(asked, overTable, play), rough, leaves };
 }

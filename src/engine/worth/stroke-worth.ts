@@ -1,11 +1,19 @@
-import { legalOf } from '../goal/legal';
+import { type LegalRule, legalOf } from '../goal/legal';
 import type { Position } from '../lie/position';
 import type { TablePlay } from '../table/table-play';
 import { askedFor, type WaysAsked, type WaysQuestion } from '../ways/ways-question';
 import { Ease, type Easiest } from './ease';
 import { isHooked } from './hooked';
 import { bestInHand } from './in-hand';
-import { othersRule, turnAfter } from './turn';
+import { Standing } from './standing';
+import { ballsToGo, othersRule, turnAfter } from './turn';
+import { usualEase } from './usual-ease';
+
+/**
+ * A game is taken to end with the so manieth ball from now. With each ball more, shares of games come nearer to a
+ * half, in nearly the same order: told so, ways would look alike.
+ */
+const BALLS_AHEAD = 2;
 
 /** What one stroke came to: plain data. */
 export interface StrokeWorth {
@@ -29,16 +37,18 @@ export interface Theirs {
 export class StrokeJudge {
   private readonly asked: WaysAsked;
   private readonly ease: Ease;
+  private readonly standing: Standing;
 
   constructor(question: WaysQuestion) {
     // The ball that is asked for now does not bind the next shot.
     this.asked = askedFor({ ...question, ball: null, pocket: null });
     this.ease = new Ease(question);
+    this.standing = new Standing(usualEase(this.ease));
   }
 
   /**
-   * Of a stroke that was played: 1 where it won, the ease of the best next shot while it is still the player's
-   * turn, 1 less the other player's ease where it is not.
+   * Of a stroke that was played: 1 where it won, how the game stands by the best next shot while it is still
+   * the player's turn, 1 less how it stands for the other player where it is not.
    *
    * @param play null: the tip slipped
    */
@@ -52,10 +62,14 @@ export class StrokeJudge {
     }
     if (turn.kind === 'goes-on') {
       const next = this.ease.easiest(turn.position, pottableOf(legal, turn.position));
-      return { value: next?.chance ?? 0, next, theirs: null, hasWon: false };
+      const balls = Math.max(1, ballsAhead(legal, position) - 1);
+      const value = this.standing.share(next?.chance ?? 0, balls);
+      return { value, next, theirs: null, hasWon: false };
     }
     const theirs = this.theirsOf(turn.position, turn.isFoul);
-    return { value: 1 - theirs.best, next: null, theirs, hasWon: false };
+    const balls = ballsAhead(othersRule(legal), turn.position);
+    const value = 1 - this.standing.share(theirs.best, Math.max(1, balls));
+    return { value, next: null, theirs, hasWon: false };
   }
 
   private theirsOf(position: Position, isFoul: boolean): Theirs {
@@ -73,8 +87,12 @@ export class StrokeJudge {
   }
 }
 
+function ballsAhead(rule: LegalRule, position: Position): number {
+  return Math.min(BALLS_AHEAD, ballsToGo(rule, position));
+}
+
 /** The balls that may be hit first and may fall. */
-function pottableOf(rule: WaysQuestion['legal'], position: Position): readonly number[] {
+function pottableOf(rule: LegalRule, position: Position): readonly number[] {
   const { first, falls } = legalOf(rule, position);
   return first.filter((ball) => falls.includes(ball));
 }

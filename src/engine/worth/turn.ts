@@ -22,6 +22,14 @@ export function othersRule(rule: LegalRule): LegalRule {
   return rule === 'high' ? 'low' : rule;
 }
 
+/** How many balls must fall for who plays by a rule to win; of a group the eight comes on top. */
+export function ballsToGo(rule: LegalRule, position: Position): number {
+  const { falls } = legalOf(rule, position);
+  const isGroup = rule === 'low' || rule === 'high';
+  const hasEight = isGroup && position.some(({ name }) => name === EIGHT);
+  return falls.length + (hasEight && !falls.includes(EIGHT) ? 1 : 0);
+}
+
 /**
  * What a stroke makes of the turn. It is a foul to touch no ball that may be touched first, to lose the
  * cue ball, to drive a ball off the table, or to bring after the touch no ball to a cushion or into a

@@ -60,9 +60,10 @@ function hitOf(question: WaysQuestion, way: WorthWay): MeantHit {
 }
 
 /**
- * What a way is worth: the mean, over its drawn strokes, of 1 where the last ball falls, of the ease of
- * the best next shot while it is still the player's turn, and of 1 less the other player's ease where it is
- * not, with the ball in hand after a foul. The other player is taken to play as well.
+ * What a way is worth: the mean, over its drawn strokes, of 1 where the last ball falls, of how the game stands
+ * by the best next shot while it is still the player's turn, and of 1 less how it stands for the other player
+ * where it is not, with the ball in hand after a foul. How it stands is the share of games won, see
+ * `Standing`, as if the next ball but one ended it. The other player is taken to play as well.
  *
  * @param all a play for each draw; null where the tip slipped
  */

@@ -98,7 +98,8 @@ export function playsToTell(
   return order === 'worth' ? plays.sort(byWorth) : plays;
 }
 
-/** By what it is worth; of equals what goes more often, then as they come. */
+/** By what it is worth; of equals what leaves less, then what goes more often, then as they come. */
 function byWorth({ worth: one }: Play, { worth: other }: Play): number {
-  return other.worth - one.worth || other.goes - one.goes;
+  const leaves = ({ miss }: Worth) => miss?.theirBest ?? 0;
+  return other.worth - one.worth || leaves(one) - leaves(other) || other.goes - one.goes;
 }

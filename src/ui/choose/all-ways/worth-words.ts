@@ -8,7 +8,7 @@ import { riskWords, sentences } from '../way-words';
 
 /** What the list is ordered by, in one sentence. */
 export const ORDER_LINES: Readonly<Record<WaysOrder, string>> = {
-  worth: 'Worth counts the next shot where a way goes, and theirs where it does not.',
+  worth: 'Worth is how often you would win with a ball or two to go, by what each leaves.',
   goes: 'By how often each goes, whatever comes after; safeties last.',
 };
 

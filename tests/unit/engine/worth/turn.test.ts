@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { LegalRule } from '../../../../src/engine/goal/legal';
 import type { BallName, NamedBall, Position } from '../../../../src/engine/lie/position';
 import type { Outcome, TableEvent, TablePlay } from '../../../../src/engine/table/table-play';
-import { othersRule, turnAfter } from '../../../../src/engine/worth/turn';
+import { ballsToGo, othersRule, turnAfter } from '../../../../src/engine/worth/turn';
 
 const at = (name: BallName, xM: number, yM: number): NamedBall => ({ name, xM, yM });
 const rests = (xM: number, yM: number): Outcome => ({ kind: 'rests', xM, yM });
@@ -93,5 +93,19 @@ describe('the turn after a stroke', () => {
       'lowest',
       'any',
     ]);
+  });
+});
+
+describe('the balls to go', () => {
+  const lying = (...names: readonly BallName[]): Position =>
+    names.map((name, place) => at(name, 0.1 * place, 0));
+
+  it('are all that may fall, of a group with the eight on top', () => {
+    expect(ballsToGo('any', lying('cue', 2, 8, 11))).toBe(3);
+    expect(ballsToGo('lowest', lying('cue', 2, 8, 11))).toBe(3);
+    expect(ballsToGo('low', lying('cue', 2, 3, 8, 11))).toBe(3);
+    expect(ballsToGo('high', lying('cue', 2, 3, 8, 11))).toBe(2);
+    expect(ballsToGo('low', lying('cue', 8, 11))).toBe(1);
+    expect(ballsToGo('low', lying('cue', 2, 11))).toBe(1);
   });
 });

@@ -163,9 +163,10 @@ const SAFETIES: readonly FoundSafety[] = [
   stroke: { aimRad: 0, side: 0, height: 0, elevationRad: 0.05, speedMps: 1 },
   way: { side: 'none', arrival: 'roll', isDrag: false, speed: 'soft', isRaised: false },
   rough: 0.8 - at / 10,
+  leaves: 0.2,
 }));
 
-function refineSafety({ safety: { rough, ...found } }: SafetyRefineJob): ToldSafety {
+function refineSafety({ safety: { rough, leaves, ...found } }: SafetyRefineJob): ToldSafety {
   const worth: Worth = {
     worth: rough,
     worthError: 0.01,
@@ -173,7 +174,7 @@ function refineSafety({ safety: { rough, ...found } }: SafetyRefineJob): ToldSaf
     goesError: 0.01,
     wins: 0,
     after: null,
-    miss: { share: 1, theirBest: 0.2, hooked: 0.4, foul: 0.1, thin: null, full: null },
+    miss: { share: 1, theirBest: leaves, hooked: 0.4, foul: 0.1, thin: null, full: null },
     scratch: 0.05,
   };
   const rest = { xM: 0, yM: 0, sdM: 0.1, places: [{ xM: 0.2, yM: 0.3 }] };

@@ -9,7 +9,9 @@ describe('the order of the list', () => {
   it('says what it is ordered by, and is ordered by how often each goes at a tap', async () => {
     const { choose } = await openDone();
     expect(text('.compare-note')).toBe('12 ways, the wisest first.');
-    expect(text('.order-row p')).toMatch(/^Worth counts the next shot .* theirs /);
+    expect(text('.order-row p')).toMatch(
+      /^Worth is how often you would win .* by what each leaves\./,
+    );
     press('Likeliest first');
     await expect.poll(() => text('.compare-note')).toBe('12 ways, the likeliest first.');
     expect(rowOf('kick').textContent).toMatch(
