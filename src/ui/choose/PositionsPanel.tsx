@@ -6,7 +6,7 @@ import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
-import { PositionName } from './PositionName';
+import { useNaming } from './PositionName';
 import { PositionPicture } from './PositionPicture';
 import './PositionsPanel.css';
 
@@ -61,12 +61,9 @@ interface RowProps {
 function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
   const { id, name } = position;
   const isOpen = choose.open.value.id === id;
-  const isNaming = useSignal(false);
+  const { rename, field } = useNaming(choose, position);
   const open = () => {
     if (tell(choose.openPosition(id))) router.close();
-  };
-  const turnNaming = () => {
-    isNaming.value = !isNaming.peek();
   };
   return (
     <RecordRow
@@ -76,23 +73,14 @@ function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
       isChosen={isOpen}
       onChoose={open}
       actions={[
-        { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
+        rename,
         { label: 'Copy', onTap: () => tell(choose.duplicate(id)) },
         { label: 'Share', onTap: () => router.visit('kit', `share/position/${id}`) },
         { label: 'Card', onTap: () => router.visit('kit', `drill/${id}`) },
         { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
       ]}
     >
-      {isNaming.value && (
-        <PositionName
-          position={position}
-          onRename={(next) => {
-            const renamed = choose.rename(id, next);
-            if (renamed.ok) isNaming.value = false;
-            return renamed;
-          }}
-        />
-      )}
+      {field}
     </RecordRow>
   );
 }

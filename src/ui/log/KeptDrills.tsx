@@ -3,7 +3,7 @@ import type { EditResult } from '../../state/edit-result';
 import type { DrillPosition } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
 import { kindWords } from '../choose/all-ways/kind-words';
-import { PositionName } from '../choose/PositionName';
+import { useNaming } from '../choose/PositionName';
 import { PositionPicture } from '../choose/PositionPicture';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
@@ -58,10 +58,7 @@ interface RowProps {
 
 function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
   const { id, name } = drill;
-  const isNaming = useSignal(false);
-  const turnNaming = () => {
-    isNaming.value = !isNaming.peek();
-  };
+  const { rename, field } = useNaming(choose, drill);
   return (
     <RecordRow
       name={name}
@@ -70,21 +67,9 @@ function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
       isChosen={false}
       opens={`practice/${id}`}
       onChoose={() => router.open(`practice/${id}`)}
-      actions={[
-        { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
-        { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
-      ]}
+      actions={[rename, { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) }]}
     >
-      {isNaming.value && (
-        <PositionName
-          position={drill}
-          onRename={(next) => {
-            const renamed = choose.rename(id, next);
-            if (renamed.ok) isNaming.value = false;
-            return renamed;
-          }}
-        />
-      )}
+      {field}
     </RecordRow>
   );
 }
