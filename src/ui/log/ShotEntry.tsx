@@ -1,9 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { shotSketch } from '../../diagram/kit-sketch';
 import type { ShotToLog } from '../../state/log/shot-to-log';
 import type { WhatBecame } from '../../state/player/played-edits';
 import type { PlayedShot } from '../../store/player';
 import type { Models } from '../app-models';
+import { KitPicture } from '../kit/KitPicture';
 import { shotLine, toldResult } from './log-words';
 import { ResultButtons } from './ResultButtons';
 import { StoppedTable } from './StoppedTable';
@@ -37,6 +39,7 @@ export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) 
   return (
     <div class={isOnTable ? 'shot-entry is-marking' : 'shot-entry'}>
       <div class="entry-head">
+        <KitPicture sketch={shotSketch(asked.shot.cutRad)} />
         <p class="place-note">{shotLine(logged ?? asked, desk.preferences.value, lengthM)}</p>
         {children}
         {logged && !canMark && (
