@@ -37,9 +37,9 @@ export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) 
   const canMark = logged !== null && (logged.position ?? logged.cueBall) !== null;
   const isOnTable = canMark && isMarking.value;
   return (
-    <div class={isOnTable ? 'shot-entry is-marking' : 'shot-entry'}>
+    <div class="shot-entry">
+      {!isOnTable && <KitPicture sketch={shotSketch(asked.shot.cutRad)} />}
       <div class="entry-head">
-        <KitPicture sketch={shotSketch(asked.shot.cutRad)} />
         <p class="place-note">{shotLine(logged ?? asked, desk.preferences.value, lengthM)}</p>
         {children}
         {logged && !canMark && (
