@@ -1,4 +1,3 @@
-import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/edit-result';
 import type { SavedPosition } from '../../store/saved-position';
 import type { Models } from '../app-models';
@@ -9,17 +8,14 @@ import { RecordRow } from '../kit/RecordRow';
 import { useNaming } from './PositionName';
 import { PositionPicture } from './PositionPicture';
 import './PositionsPanel.css';
+import { useProblem } from '../use-problem';
 
 /** Every position kept: open one, begin, copy, name or delete one. */
 export function PositionsPanel({ app }: { app: Models<'choose' | 'router'> }) {
   const { choose, router } = app;
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const deleted = choose.lastDeleted.value;
   const isOther = Boolean(deleted?.drill);
-  const tell = (result: EditResult) => {
-    problem.value = result.ok ? '' : result.problem;
-    return result.ok;
-  };
   return (
     <>
       <PanelHeader router={router} title="Positions" />

@@ -1,4 +1,3 @@
-import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/edit-result';
 import type { DrillPosition } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
@@ -8,6 +7,7 @@ import { PositionPicture } from '../choose/PositionPicture';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { RecordRow } from '../kit/RecordRow';
+import { useProblem } from '../use-problem';
 import { tallyWords } from './practice-words';
 
 type App = Models<'log' | 'choose' | 'router'>;
@@ -15,13 +15,9 @@ type App = Models<'log' | 'choose' | 'router'>;
 /** Ways kept in Choose to be played again: play, name or delete one. */
 export function KeptDrills({ app }: { app: App }) {
   const { log, choose } = app;
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const deleted = choose.lastDeleted.value;
   const all = log.practice.kept.all.value;
-  const tell = (result: EditResult) => {
-    problem.value = result.ok ? '' : result.problem;
-    return result.ok;
-  };
   return (
     <section class="practice-part" aria-labelledby="practice-kept">
       <h2 id="practice-kept">Kept to play again</h2>
