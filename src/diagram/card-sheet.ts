@@ -42,9 +42,11 @@ const LINE = 1.32;
 const ROW = 1.5;
 const TITLE = 1.15;
 const GAP = 0.7;
+/** Further apart, blocks would not be one card. */
+const MOST_MORE = 1.5;
 /** From a text's foot to the rule under it. */
 const UNDER = 0.35;
-const TEXT = 38;
+const TEXT = 42;
 /** Smaller by so much until all of it fits. */
 const SHRINK = 0.94;
 /** Share of a row that its first cell takes. */
@@ -54,11 +56,18 @@ const BOXES_IN_ROW = 10;
 const BOX = WIDTH / BOXES_IN_ROW;
 const BOX_SIDE = BOX * 0.8;
 
-/** Lays blocks out under one another, as large as they fit. */
+/** Lays blocks out under one another, as large as they fit, and over all the height there is. */
 export function layOutCard(blocks: readonly CardBlock[], size = TEXT): CardSheet {
-  const sheet = new Sheet(size);
+  const sheet = laidOut(blocks, size, GAP);
+  const spare = (BOTTOM - sheet.y) / size;
+  if (spare < 0) return size > 1 ? layOutCard(blocks, size * SHRINK) : sheet;
+  return laidOut(blocks, size, GAP + Math.min(MOST_MORE, spare / blocks.length));
+}
+
+function laidOut(blocks: readonly CardBlock[], size: number, gap: number): Sheet {
+  const sheet = new Sheet(size, gap);
   for (const block of blocks) sheet.add(block);
-  return sheet.y > BOTTOM && size > 1 ? layOutCard(blocks, size * SHRINK) : sheet;
+  return sheet;
 }
 
 class Sheet implements CardSheet {
@@ -68,10 +77,13 @@ class Sheet implements CardSheet {
   drawingY = 0;
   /** The bottom of what was added last. */
   y = MARGIN;
-  constructor(private readonly size: number) {}
+  constructor(
+    private readonly size: number,
+    private readonly gap: number,
+  ) {}
 
   add({ title, rows = [], lines = [], drawing, boxes = 0 }: CardBlock): void {
-    if (this.texts.length > 0) this.y += this.size * GAP;
+    if (this.texts.length > 0) this.y += this.size * this.gap;
     if (title) {
       this.wrap(title, 'title', this.size * TITLE);
       this.rule();

@@ -46,6 +46,6 @@ export function useCanvas(): Measured {
 }
 
 /** The attributes of a drawing that fills its canvas. */
-export function canvasAttributes({ widthPx, heightPx }: Canvas) {
+export function canvasAttributes({ widthPx, heightPx }: Omit<Canvas, 'textPx'>) {
   return { width: widthPx, height: heightPx, viewBox: `0 0 ${widthPx} ${heightPx}` };
 }

@@ -1,3 +1,5 @@
+import { formatNumber } from './format-number';
+
 /** Decimals beyond which nothing measured here goes. */
 const MOST_DECIMALS = 4;
 
@@ -8,6 +10,17 @@ const MOST_DECIMALS = 4;
 export function plusMinus(value: number, sd: number): string {
   const decimals = decimalsFor(sd);
   return `${signed(value, decimals)} ± ${sd.toFixed(decimals)}`;
+}
+
+/**
+ * A deviation as a unit writes it, without the symbol: "±5"; "under ±1" where it would round to nothing.
+ * @param sd in that unit, of either sign
+ */
+export function spreadFigure(sd: number, facts: Parameters<typeof formatNumber>[1]): string {
+  const figure = formatNumber(Math.abs(sd), facts);
+  return Number(figure) === 0
+    ? `under ±${formatNumber(10 ** -facts.decimals, facts)}`
+    : `±${figure}`;
 }
 
 /** How many decimals a figure with that standard deviation is told to. */

@@ -24,7 +24,8 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
  * screens 4.2, what is read of it at a start 0.5. Minifying twice, and one script for all that comes late, took
  * 6 away; what a way is worth, and safeties, in the engine 4.3; cues raised for what level ones cannot do, and
  * notes of the last answers, 0.6; what ways are worth on screen, with safeties and what a tilted bed does,
- * 2.6.
+ * 2.6; rows of the log drawn, a shot drawn where it is asked about, a card over all of its paper, and room too
+ * small for figures told in words, 0.5.
  */
 const BUDGET_BYTES = 265_000;
 

@@ -1,34 +1,15 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { bringIn, pickBackup, saveBackup } from '../harness/backup-at-hand';
-import { killBrowser } from '../harness/kill-browser';
-import { launchWithProfile } from '../harness/launch-browser';
-import { openApp, untilRendered } from '../harness/open-app';
+import { keptPhone } from '../harness/kept-phone';
+import { openApp } from '../harness/open-app';
 import { settle } from '../harness/read-shot';
-import { type StaticServer, startStaticServer } from '../harness/static-server';
 import { tap, tapButton } from '../harness/thumb';
 import { untilKept } from '../harness/until-kept';
 import { resealed } from '../store/backup/resealed';
 
-let profile: string;
-let server: StaticServer;
-beforeAll(async () => {
-  profile = await mkdtemp(join(tmpdir(), 'leeway-profile-'));
-  server = await startStaticServer({ folder: 'dist' });
-});
-afterAll(async () => {
-  await server.stop();
-  await rm(profile, { recursive: true, force: true, maxRetries: 5 });
-});
-
-async function goTo(page: Page, hash: string): Promise<void> {
-  await page.goto(`${server.url}#${hash}`);
-  await untilRendered(page);
-  await settle(page);
-}
+const phone = keptPhone();
+const { goTo } = phone;
 
 /** Logs the shot on Shot: two taps, and the way back. */
 async function logShot(page: Page, result: string): Promise<void> {
@@ -60,8 +41,6 @@ async function readLog(page: Page) {
   };
 }
 
-const STORES = ['indexeddb', 'local_storage'];
-
 it.each([
   { width: 360, height: 640 },
   { width: 844, height: 390 },
@@ -88,7 +67,7 @@ it.each([
 });
 
 it('asks, logs, goes on after the browser was killed, learns, and comes back from a file the same', async () => {
-  const before = await launchWithProfile(profile);
+  const before = await phone.launch();
   const page = await before.newPage();
   await goTo(page, 'log');
   await tapButton(page, /one question/);
@@ -111,9 +90,9 @@ it('asks, logs, goes on after the browser was killed, learns, and comes back fro
     result: expect.not.stringMatching('went'),
   });
   const address = page.url();
-  await killBrowser(before, profile);
+  await phone.kill(before);
 
-  const after = await launchWithProfile(profile);
+  const after = await phone.launch();
   try {
     const again = await after.newPage();
     await again.goto(address);
@@ -127,11 +106,7 @@ it('asks, logs, goes on after the browser was killed, learns, and comes back fro
 
     await goTo(again, 'kit/backup');
     const file = await saveBackup(again);
-    const session = await after.newCDPSession(again);
-    const origin = server.origin;
-    await session.send('Storage.clearDataForOrigin', { origin, storageTypes: STORES.join() });
-    await again.reload();
-    await untilRendered(again);
+    await phone.clearSite(again);
     await goTo(again, 'log');
     expect(await again.locator('.log-row').count()).toBe(0);
     await goTo(again, 'kit/backup');

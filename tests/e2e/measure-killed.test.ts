@@ -1,31 +1,16 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterEach, beforeEach, expect, it } from 'vitest';
-import { killBrowser } from '../harness/kill-browser';
-import { launchWithProfile } from '../harness/launch-browser';
+import { expect, it } from 'vitest';
+import { keptPhone } from '../harness/kept-phone';
 import { beginTrial, stepTitle, tapDigits } from '../harness/measure-at-table';
 import { untilRendered } from '../harness/open-app';
-import { type StaticServer, startStaticServer } from '../harness/static-server';
 import { tapButton } from '../harness/thumb';
 import { untilKept } from '../harness/until-kept';
 
-let profile: string;
-let server: StaticServer;
-beforeEach(async () => {
-  profile = await mkdtemp(join(tmpdir(), 'leeway-profile-'));
-  server = await startStaticServer({ folder: 'dist' });
-});
-afterEach(async () => {
-  await server.stop();
-  await rm(profile, { recursive: true, force: true, maxRetries: 5 });
-});
+const phone = keptPhone();
 
 it('goes on at the same step with the same text after the browser was killed between two keys', async () => {
-  const before = await launchWithProfile(profile);
+  const before = await phone.launch();
   const page = await before.newPage();
-  await page.goto(`${server.url}#kit/measure`);
-  await untilRendered(page);
+  await phone.goTo(page, 'kit/measure');
   await beginTrial(page, 'Line');
   await tapButton(page, 'It is placed');
   await tapButton(page, 'Played');
@@ -35,9 +20,9 @@ it('goes on at the same step with the same text after the browser was killed bet
     typed: expect.objectContaining({ text: expect.stringMatching(/^12\. .* right$/) }),
   });
   const address = page.url();
-  await killBrowser(before, profile);
+  await phone.kill(before);
 
-  const after = await launchWithProfile(profile);
+  const after = await phone.launch();
   try {
     const again = await after.newPage();
     await again.goto(address);

@@ -1,35 +1,15 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { layHidden, lookAtAll, rowOf, untilAllLooked } from '../harness/all-ways-at-hand';
 import { bringIn, pickBackup, saveBackup } from '../harness/backup-at-hand';
-import { killBrowser } from '../harness/kill-browser';
-import { launchWithProfile } from '../harness/launch-browser';
-import { untilRendered } from '../harness/open-app';
+import { keptPhone } from '../harness/kept-phone';
 import { PATIENCE_MS } from '../harness/patience';
 import { settle } from '../harness/read-shot';
-import { type StaticServer, startStaticServer } from '../harness/static-server';
 import { tap, tapButton } from '../harness/thumb';
 import { untilKept } from '../harness/until-kept';
 
-let profile: string;
-let server: StaticServer;
-beforeAll(async () => {
-  profile = await mkdtemp(join(tmpdir(), 'leeway-profile-'));
-  server = await startStaticServer({ folder: 'dist' });
-});
-afterAll(async () => {
-  await server.stop();
-  await rm(profile, { recursive: true, force: true, maxRetries: 5 });
-});
-
-async function goTo(page: Page, hash: string): Promise<void> {
-  await page.goto(`${server.url}#${hash}`);
-  await untilRendered(page);
-  await settle(page);
-}
+const phone = keptPhone();
+const { goTo } = phone;
 
 /** What is said of a try, once it is laid. */
 async function untilTry(page: Page, theme: string, number: number): Promise<string> {
@@ -51,10 +31,9 @@ async function readPractice(page: Page) {
 }
 
 const PATIENT = { timeout: PATIENCE_MS };
-const STORES = ['indexeddb', 'local_storage'];
 
 it('limits, ladder and kept way: tried, killed, gone on with, and back from a file the same', async () => {
-  const before = await launchWithProfile(profile);
+  const before = await phone.launch();
   const page = await before.newPage();
   await goTo(page, 'log/practice');
   await tapButton(page, /one question/);
@@ -80,9 +59,9 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
   await untilKept(page, 'played', { result: expect.not.stringMatching('went') });
   const address = page.url();
   await settle(page);
-  await killBrowser(before, profile);
+  await phone.kill(before);
 
-  const after = await launchWithProfile(profile);
+  const after = await phone.launch();
   try {
     const again = await after.newPage();
     await again.goto(address);
@@ -119,11 +98,7 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
 
     await goTo(again, 'kit/backup');
     const file = await saveBackup(again);
-    const session = await after.newCDPSession(again);
-    const origin = server.origin;
-    await session.send('Storage.clearDataForOrigin', { origin, storageTypes: STORES.join() });
-    await again.reload();
-    await untilRendered(again);
+    await phone.clearSite(again);
     await goTo(again, 'log/practice');
     expect(await again.locator('.record-choose').count()).toBe(0);
     await goTo(again, 'kit/backup');

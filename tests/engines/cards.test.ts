@@ -1,20 +1,10 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
+import { expect, it } from 'vitest';
 import { eventually, tapButton, textOf, waitFor } from '../harness/engines/engine-thumb';
-import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+import { inEachEngine } from '../harness/engines/in-each-engine';
 
-describe.each(ENGINES)('a card in %s', (engine) => {
-  let app: EngineApp;
-  let page: EnginePage;
-  beforeAll(async () => {
-    app = await openInEngine(engine);
-    page = app.page;
-  });
-  afterAll(async () => {
-    await app?.close();
-  });
-
+inEachEngine('a card', (opened) => {
   it('is worked out, laid out, and drawn as a picture', async () => {
+    const { app, page } = opened();
     await app.goTo('#kit/card');
     await waitFor(page, { css: '.card-side' });
     await eventually(() => textOf(page, '.card-side')).toMatch(

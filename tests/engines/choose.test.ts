@@ -1,22 +1,13 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { EXAMPLE_POSITIONS } from '../../src/store/example-positions';
-import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
 import { eventually, seen, tap, tapButton, textOf, waitFor } from '../harness/engines/engine-thumb';
-import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+import { inEachEngine } from '../harness/engines/in-each-engine';
 import { PATIENCE_MS } from '../harness/patience';
 
-describe.each(ENGINES)('choosing in %s', (engine) => {
-  let app: EngineApp;
-  let page: EnginePage;
-  beforeAll(async () => {
-    app = await openInEngine(engine, { hash: '#choose' });
-    page = app.page;
-  });
-  afterAll(async () => {
-    await app?.close();
-  });
-
+inEachEngine('choosing', (opened) => {
   it('opens an example, compares the ways to play it, and fills Shot in from one', async () => {
+    const { app, page } = opened();
+    await app.goTo('#choose');
     const example = EXAMPLE_POSITIONS.at(-1);
     if (!example) throw new Error('there is no example');
     await tapButton(page, /^Positions/);
@@ -57,6 +48,7 @@ describe.each(ENGINES)('choosing in %s', (engine) => {
   });
 
   it('looks at ways of every kind, lists one kind, and lays the cue for it', async () => {
+    const { page } = opened();
     await page.evaluate(() => {
       location.hash = '#choose/ways';
     });

@@ -1,22 +1,12 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { LINK_OF_VERSION_1 } from '../fixtures/link-of-version-1';
-import { ENGINES, type EnginePage } from '../harness/engines/engine-page';
 import { eventually, tap, tapButton, textOf, waitFor } from '../harness/engines/engine-thumb';
-import { type EngineApp, openInEngine } from '../harness/engines/open-engine';
+import { inEachEngine } from '../harness/engines/in-each-engine';
 import { readFigures } from '../harness/engines/read-figures';
 
-describe.each(ENGINES)('a link in %s', (engine) => {
-  let app: EngineApp;
-  let page: EnginePage;
-  beforeAll(async () => {
-    app = await openInEngine(engine);
-    page = app.page;
-  });
-  afterAll(async () => {
-    await app?.close();
-  });
-
+inEachEngine('a link', (opened) => {
   it('is opened, asked about, kept and given back', async () => {
+    const { app, page } = opened();
     const before = await readFigures(page);
     await app.goTo(`#kit/link/${LINK_OF_VERSION_1}`);
     await waitFor(page, { css: 'h2', name: 'This link brings' });
@@ -39,6 +29,7 @@ describe.each(ENGINES)('a link in %s', (engine) => {
   });
 
   it('is drawn as a code, and shown as text where nothing takes it', async () => {
+    const { app, page } = opened();
     await app.goTo('#kit/share/kit');
     await waitFor(page, { css: '.code-picture' });
     const [link, drawn] = await page.evaluate(() => [

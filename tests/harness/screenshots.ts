@@ -57,8 +57,9 @@ for (const size of SIZES) {
   });
   const page = await context.newPage();
   for (const screen of SCREENS.filter((name) => name.includes(values.only))) {
+    // Loaded anew, a page that was opened by a link is not so any more.
+    await page.goto('about:blank');
     await page.goto(`${server.url}#${screen}`);
-    await page.reload();
     await untilRendered(page);
     await untilTold(page, screen);
     await picture(page, screen.replaceAll('/', '-').slice(0, 40), size);

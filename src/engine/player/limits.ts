@@ -1,13 +1,10 @@
-import { strokeOf } from '../direct/shot';
-import { solveAim } from '../direct/solve-aim';
-import { directPot } from '../goal/direct-pot';
-import { goes, missAt } from '../goal/task';
 import { KIT_QUANTITIES, type KitSpread } from '../kit/kit-spread';
 import { chanceOf } from '../room/chance';
 import type { LikelyStroke, StrokeProfile } from '../room/stroke-profile';
 import { likelihoodOfStop, type SpeedWindow } from './known-player';
 import type { LevelTable } from './level-test';
 import { type LimitShot, ordinaryShots } from './ordinary-shots';
+import { asMeant } from './shot-line';
 
 /** What can limit a player: line, speed, and what is not known of the kit. */
 export const LIMITS = ['line', 'speed', 'kit'] as const;
@@ -67,12 +64,10 @@ export function whatLimits({ own, profile, table }: LimitsJob): Limits | null {
 type Shares = Readonly<Record<Limit | 'now', number>>;
 
 function sharesOf(asked: LimitShot, profile: StrokeProfile): Shares | null {
-  const { shot, target, kit, spread, rest } = asked;
-  const answer = solveAim(shot, kit);
-  if (!answer.ok) return null;
-  const task = directPot(shot, target, kit.ballRadiusM);
-  const stroke = strokeOf(shot, answer.aimRad);
-  if (!goes(missAt(task, kit, stroke))) return null;
+  const { kit, spread, rest } = asked;
+  const meant = asMeant(asked);
+  if (meant === null) return null;
+  const { task, stroke } = meant;
   const of = (who: StrokeProfile, unknown = spread) =>
     chanceOf(task, kit, stroke, who, unknown).share * (rest ? stopsIn(rest, who) : 1);
   const shares = {

@@ -57,13 +57,21 @@ export interface ShotLine extends PlainLine {
   readonly stroke: Stroke;
 }
 
-/** The line of a shot; null where the shot has no aim, or does not go even as meant. */
-export function shotLine({ shot, target, kit, spread }: AskedShot): ShotLine | null {
+/** A shot as it is meant: its task and its stroke; null where it has no aim, or does not go even so. */
+export function asMeant({ shot, target, kit }: Pick<AskedShot, 'shot' | 'target' | 'kit'>) {
   const answer = solveAim(shot, kit);
   if (!answer.ok) return null;
   const task = directPot(shot, target, kit.ballRadiusM);
   const stroke = strokeOf(shot, answer.aimRad);
-  if (!goes(missAt(task, kit, stroke))) return null;
+  return goes(missAt(task, kit, stroke)) ? { task, stroke } : null;
+}
+
+/** The line of a shot; null where the shot has no aim, or does not go even as meant. */
+export function shotLine(asked: AskedShot): ShotLine | null {
+  const { shot, kit, spread } = asked;
+  const meant = asMeant(asked);
+  if (meant === null) return null;
+  const { task, stroke } = meant;
   const window = roomWindow(task, kit, stroke, 'aimRad');
   const perAim = window.directionPerUnit;
   if (!perAim) return null;
@@ -75,8 +83,8 @@ export function shotLine({ shot, target, kit, spread }: AskedShot): ShotLine | n
     kit,
     spread,
     stroke,
-    solvedRad: answer.aimRad,
-    edges: edgesOf(window, shot, kit, answer.aimRad),
+    solvedRad: stroke.aimRad,
+    edges: edgesOf(window, shot, kit, stroke.aimRad),
     passes: [passing(window.low.endedBy, -1, fullSide), passing(window.high.endedBy, 1, fullSide)],
     fullSide,
     perTipM: tipSlope(task, kit, stroke),

@@ -12,7 +12,8 @@ const ROUNDED = 1000;
 
 /**
  * Some of all that may be the player, evenly from who makes most to who makes least: so their mean is
- * that of all, within half a point on most shots.
+ * near that of all. On 60 ordinary shots it is half a point off, root mean square, once some 40 are
+ * logged. Where `made` alone is known it is one or two points off, and up to five on single shots.
  *
  * @param question the question's line: an ordinary shot, taken as a straight one and cut either way
  */

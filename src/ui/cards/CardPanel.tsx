@@ -12,7 +12,7 @@ const UNITS: readonly { readonly value: CardUnit; readonly content: string }[] =
   { value: 'tips', content: 'tip widths' },
   { value: 'mm', content: 'mm' },
   { value: 'cm', content: 'cm' },
-  { value: 'in', content: 'inches' },
+  { value: 'in', content: 'in' },
 ];
 
 const PART_LABELS: Readonly<Record<CardPart, string>> = {
@@ -35,27 +35,29 @@ export function CardPanel({ app }: { app: CardApp & LaterModels<'router'> }) {
       <p class="place-note">
         The kit in play on paper, A6, two sides. A card may be allowed where a phone is not: ask.
       </p>
-      <Choices
-        label="What stands on it"
-        isLabelShown
-        items={CARD_PARTS.map((value) => ({
-          value,
-          content: `${cards.parts.value.has(value) ? '✓ ' : ''}${PART_LABELS[value]}`,
-        }))}
-        isChosen={(part) => cards.parts.value.has(part)}
-        onChoose={(part) => {
-          const parts = new Set(cards.parts.peek());
-          if (!parts.delete(part)) parts.add(part);
-          cards.parts.value = parts;
-        }}
-      />
-      <Choices
-        label="Aims in"
-        isLabelShown
-        items={UNITS}
-        isChosen={(unit) => cards.unit.value === unit}
-        onChoose={cards.setUnit}
-      />
+      <div class="card-wants">
+        <Choices
+          label="What stands on it"
+          isLabelShown
+          items={CARD_PARTS.map((value) => ({
+            value,
+            content: `${cards.parts.value.has(value) ? '✓ ' : ''}${PART_LABELS[value]}`,
+          }))}
+          isChosen={(part) => cards.parts.value.has(part)}
+          onChoose={(part) => {
+            const parts = new Set(cards.parts.peek());
+            if (!parts.delete(part)) parts.add(part);
+            cards.parts.value = parts;
+          }}
+        />
+        <Choices
+          label="Aims in"
+          isLabelShown
+          items={UNITS}
+          isChosen={(unit) => cards.unit.value === unit}
+          onChoose={cards.setUnit}
+        />
+      </div>
       {figures ? (
         <>
           <TakeAway cards={cards} name="leeway-card" />

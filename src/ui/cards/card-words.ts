@@ -12,6 +12,7 @@ import { DISTANCE_UNITS, distanceInUnit } from '../../units/distance-unit';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import { BRIDGE } from '../../units/kit-units';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import { spreadFigure } from '../../units/plus-minus';
 import type { LaterModels } from '../app-models';
 import { SHELF_LABELS, SHELVES } from '../kit/shelf-labels';
 import { seenRecord } from '../kit/shelf-words';
@@ -97,7 +98,7 @@ function aimBlock(app: CardApp, { elevationRad, rows, sdM }: AimTable, title: st
   );
   const distance = (lengthM: number) => distanceWords(app, lengthM);
   const sureAt = rows[SURE_AT.row]?.distanceM ?? 0;
-  const sure = sdM === null ? NO_AIM : formatNumber(scale.of(Math.abs(sdM)), scale.facts);
+  const sure = sdM === null ? NO_AIM : spreadFigure(scale.of(sdM), scale.facts);
   return {
     title: `${title} ${formatQuantity(degreesOf(elevationRad), DEGREES)}`,
     rows: [
@@ -110,7 +111,7 @@ function aimBlock(app: CardApp, { elevationRad, rows, sdM }: AimTable, title: st
     ],
     lines: [
       `In ${scale.words}, ← left or → right of the ${lead.replace('-', ' ')}’s centre, straight on. Rows: cue ball to ghost ball. Left side: the other way.`,
-      `Sure to ±${sure} (one standard deviation) at ${distance(sureAt)}, ${SPEED_WORDS[SURE_AT.speed]}, ${sides.at(-1)}.`,
+      `Sure to ${sure} (one standard deviation) at ${distance(sureAt)}, ${SPEED_WORDS[SURE_AT.speed]}, ${sides.at(-1)}.`,
       ...(rows.some(({ offsetsM }) => offsetsM.includes(null))
         ? [`${NO_AIM} No aim: mostly too soft to get there.`]
         : []),

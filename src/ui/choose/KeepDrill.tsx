@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { LaterModels, Models } from '../app-models';
+import { useProblem } from '../use-problem';
 
 interface Props {
   readonly app: Models<'router'> & LaterModels<'choose'>;
@@ -13,12 +14,12 @@ const LONGEST = 60;
 /** Keeps the way looked at, to be played again: a tap more leads to where it is. */
 export function KeepDrill({ app: { choose, router }, name }: Props) {
   const keptId = useSignal('');
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const isKept = choose.drills.value.some(({ id }) => id === keptId.value);
   const keep = () => {
     const kept = choose.keepDrill(name.slice(0, LONGEST));
     keptId.value = kept.ok ? kept.id : '';
-    problem.value = kept.ok ? '' : kept.problem;
+    tell(kept);
   };
   if (!isKept && !choose.canKeep.value) return null;
   const practise = () => router.visit('log', `practice/${keptId.value}`);

@@ -1,4 +1,3 @@
-import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/edit-result';
 import type { SavedPosition } from '../../store/saved-position';
 import type { Models } from '../app-models';
@@ -6,20 +5,17 @@ import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
-import { PositionName } from './PositionName';
+import { useNaming } from './PositionName';
 import { PositionPicture } from './PositionPicture';
 import './PositionsPanel.css';
+import { useProblem } from '../use-problem';
 
 /** Every position kept: open one, begin, copy, name or delete one. */
 export function PositionsPanel({ app }: { app: Models<'choose' | 'router'> }) {
   const { choose, router } = app;
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const deleted = choose.lastDeleted.value;
   const isOther = Boolean(deleted?.drill);
-  const tell = (result: EditResult) => {
-    problem.value = result.ok ? '' : result.problem;
-    return result.ok;
-  };
   return (
     <>
       <PanelHeader router={router} title="Positions" />
@@ -61,12 +57,9 @@ interface RowProps {
 function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
   const { id, name } = position;
   const isOpen = choose.open.value.id === id;
-  const isNaming = useSignal(false);
+  const { rename, field } = useNaming(choose, position);
   const open = () => {
     if (tell(choose.openPosition(id))) router.close();
-  };
-  const turnNaming = () => {
-    isNaming.value = !isNaming.peek();
   };
   return (
     <RecordRow
@@ -76,23 +69,14 @@ function PositionRow({ app: { choose, router }, position, tell }: RowProps) {
       isChosen={isOpen}
       onChoose={open}
       actions={[
-        { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
+        rename,
         { label: 'Copy', onTap: () => tell(choose.duplicate(id)) },
         { label: 'Share', onTap: () => router.visit('kit', `share/position/${id}`) },
         { label: 'Card', onTap: () => router.visit('kit', `drill/${id}`) },
         { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
       ]}
     >
-      {isNaming.value && (
-        <PositionName
-          position={position}
-          onRename={(next) => {
-            const renamed = choose.rename(id, next);
-            if (renamed.ok) isNaming.value = false;
-            return renamed;
-          }}
-        />
-      )}
+      {field}
     </RecordRow>
   );
 }

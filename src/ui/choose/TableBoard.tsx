@@ -7,6 +7,7 @@ import type { PocketName } from '../../engine/table/pocket-shape';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
 import { TableRails } from '../TableRails';
+import { canvasAttributes } from '../use-canvas';
 import { useSettled } from '../use-settled';
 import { isAllShown } from './all-ways/is-all-shown';
 import { BallDisc, BallFace } from './BallMark';
@@ -37,15 +38,12 @@ export function TableBoard({ app, holder, board, mode, touch }: Props) {
       return boardWords(choose, distanceUnit, pocketsTold(app), isAllShown(app));
     }),
   );
-  const { widthPx, heightPx } = board.canvas.value;
   return (
     <div class="table-board" ref={holder}>
       <svg
         role="img"
         aria-label={words.value}
-        width={widthPx}
-        height={heightPx}
-        viewBox={`0 0 ${widthPx} ${heightPx}`}
+        {...canvasAttributes(board.canvas.value)}
         {...{ onPointerDown, onPointerMove, onPointerUp, onPointerCancel }}
       >
         <Bed choose={choose} board={board} mode={mode} />

@@ -5,8 +5,8 @@ import { MeasureRow } from '../measure/MeasureRow';
 import { PlayerRow } from '../player/PlayerRow';
 import { DefaultsNote } from './DefaultsNote';
 import { isOpen } from './is-open';
-import { KitPicture } from './KitPicture';
 import { BackButton } from './PanelHeader';
+import { PictureRow } from './PictureRow';
 import { SHELF_LABELS, SHELVES } from './shelf-labels';
 import { seenRecord } from './shelf-words';
 import './KitLists.css';
@@ -47,15 +47,11 @@ export function KitShelves({ app }: Props) {
   return (
     <>
       <ul class="shelf-list">
-        <li>
-          <MeasureRow app={app} />
-        </li>
+        <MeasureRow app={app} />
         {SHELVES.map((shelf) => (
           <ShelfRow key={shelf} app={app} shelf={shelf} />
         ))}
-        <li>
-          <PlayerRow app={app} />
-        </li>
+        <PlayerRow app={app} />
       </ul>
       <div class="kit-more">
         {MORE.map(([panel, label]) => (
@@ -86,29 +82,15 @@ function ShelfRow({
   const record = app.kit.current[shelf].value;
   const { sketch, figure, caption, source } = seenRecord(app, shelf, record);
   return (
-    <li>
-      <button
-        type="button"
-        class="shelf-row has-picture"
-        data-opens={shelf}
-        aria-current={isOpen(app.router, shelf)}
-        onClick={() => app.router.open(shelf)}
-      >
-        <KitPicture sketch={sketch} />
-        <span class="shelf-words">
-          <span class="shelf-label">
-            {SHELF_LABELS[shelf]}
-            <span class="shelf-origin">, {source}</span>
-          </span>{' '}
-          <b>{record.name}</b>{' '}
-          <span class="record-figure">
-            <strong>{figure}</strong> {caption}
-          </span>
-        </span>
-        <span class="shelf-arrow" aria-hidden="true">
-          ›
-        </span>
-      </button>
-    </li>
+    <PictureRow app={app} panel={shelf} sketch={sketch}>
+      <span class="shelf-label">
+        {SHELF_LABELS[shelf]}
+        <span class="shelf-origin">, {source}</span>
+      </span>{' '}
+      <b>{record.name}</b>{' '}
+      <span class="record-figure">
+        <strong>{figure}</strong> {caption}
+      </span>
+    </PictureRow>
   );
 }

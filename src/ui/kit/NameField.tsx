@@ -1,7 +1,7 @@
-import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import type { EditResult } from '../../state/edit-result';
+import { useProblem } from '../use-problem';
 
 interface Props {
   readonly class?: string;
@@ -21,17 +21,14 @@ interface FieldTies {
 /** A name to type. One that cannot be used is told beside it. */
 export function NameField(props: Props) {
   const { class: className = 'record-name', label = 'Name', onRename, children } = props;
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const id = useId();
   const problemId = useId();
   const ties = { id, 'aria-invalid': problem.value !== '', 'aria-describedby': problemId };
   return (
     <div class={className}>
       <label for={id}>{label}</label>
-      {children(ties, (name) => {
-        const renamed = onRename(name);
-        problem.value = renamed.ok ? '' : renamed.problem;
-      })}
+      {children(ties, (name) => tell(onRename(name)))}
       <span class="field-problem" id={problemId}>
         {problem.value}
       </span>

@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useId, useRef } from 'preact/hooks';
-import type { EditResult } from '../../state/edit-result';
 import type { KitFigure } from '../../state/kit-figure';
 import type { ShelfName } from '../../store/records';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import type { LaterModels } from '../app-models';
 import { HoldButton } from '../controls/HoldButton';
+import { useProblem } from '../use-problem';
 
 interface Props {
   readonly app: LaterModels<'kit'>;
@@ -19,7 +19,7 @@ interface Props {
 /** One number of a record: what it does, its sane range, and the ways to change it. */
 export function RecordNumber({ app: { kit }, shelf, id, figure, told }: Props) {
   const draft = useSignal<string | null>(null);
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const inputId = useId();
   const hintId = useId();
   const putBack = useRef(() => {});
@@ -35,12 +35,9 @@ export function RecordNumber({ app: { kit }, shelf, id, figure, told }: Props) {
   const { path, label, hint, range, facts } = figure;
   const shown = formatNumber(figure.figure, facts);
 
-  function note(edited: EditResult): void {
-    problem.value = edited.ok ? '' : edited.problem;
-  }
   function step(towards: 1 | -1, coarse: boolean): void {
     draft.value = null;
-    note(kit.nudge(shelf, id, path, towards, coarse));
+    tell(kit.nudge(shelf, id, path, towards, coarse));
   }
 
   return (
@@ -65,7 +62,7 @@ export function RecordNumber({ app: { kit }, shelf, id, figure, told }: Props) {
             onFocus={(event) => event.currentTarget.select()}
             onInput={(event) => {
               draft.value = event.currentTarget.value;
-              note(kit.enter(shelf, id, path, event.currentTarget.value));
+              tell(kit.enter(shelf, id, path, event.currentTarget.value));
             }}
             onBlur={() => {
               if (problem.value === '') draft.value = null;

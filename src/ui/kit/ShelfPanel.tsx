@@ -1,8 +1,9 @@
-import { useSignal } from '@preact/signals';
+import type { EditResult } from '../../state/edit-result';
 import type { KitModel } from '../../state/kit-model';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { LaterModels } from '../app-models';
 import { Paged } from '../controls/Paged';
+import { useProblem } from '../use-problem';
 import { DeletedNews } from './DeletedNews';
 import { KitPicture } from './KitPicture';
 import { PanelHeader } from './PanelHeader';
@@ -19,7 +20,7 @@ interface ShelfProps {
 
 /** All there is of one kind: the one in play, others to choose, copy, change or delete. */
 export function ShelfPanel({ app, shelf, cameFrom }: ShelfProps) {
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const { kit } = app;
   const records: readonly Shelves[ShelfName][] = kit.shelves[shelf].value;
   const inPlay = kit.current[shelf].value.id;
@@ -36,15 +37,7 @@ export function ShelfPanel({ app, shelf, cameFrom }: ShelfProps) {
         {(shown) => (
           <ul class="record-list">
             {shown.map((record) => (
-              <ShelfRow
-                key={record.id}
-                app={app}
-                shelf={shelf}
-                record={record}
-                onProblem={(line) => {
-                  problem.value = line;
-                }}
-              />
+              <ShelfRow key={record.id} app={app} shelf={shelf} record={record} tell={tell} />
             ))}
           </ul>
         )}
@@ -65,21 +58,17 @@ interface RowProps {
   readonly app: LaterModels<'kit' | 'measure' | 'desk' | 'router'>;
   readonly shelf: ShelfName;
   readonly record: Shelves[ShelfName];
-  onProblem(line: string): void;
+  tell(result: EditResult): boolean;
 }
 
-function ShelfRow({ app, shelf, record, onProblem }: RowProps) {
+function ShelfRow({ app, shelf, record, tell }: RowProps) {
   const { kit, router } = app;
   const { id, name } = record;
   const isInPlay = kit.current[shelf].value.id === id;
   const copy = () => {
     const copied = kit.copy(shelf, id);
-    onProblem(copied.ok ? '' : copied.problem);
+    tell(copied);
     if (copied.ok) router.open(`${shelf}/${copied.id}`);
-  };
-  const remove = () => {
-    const removed = kit.remove(shelf, id);
-    onProblem(removed.ok ? '' : removed.problem);
   };
   const numbers = `${shelf}/${id}`;
   const { sketch, figure, caption, also, source } = seenRecord(app, shelf, record);
@@ -100,7 +89,7 @@ function ShelfRow({ app, shelf, record, onProblem }: RowProps) {
         },
         { label: 'Copy', onTap: copy },
         { label: 'Share', onTap: () => router.visit('kit', `share/${numbers}`) },
-        { label: 'Delete', isGrave: true, onTap: remove },
+        { label: 'Delete', isGrave: true, onTap: () => tell(kit.remove(shelf, id)) },
       ]}
     />
   );

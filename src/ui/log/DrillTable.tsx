@@ -4,7 +4,7 @@ import { layOutTable } from '../../diagram/table-map';
 import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
 import { PlainTable } from '../PlainTable';
-import { useCanvas } from '../use-canvas';
+import { canvasAttributes, useCanvas } from '../use-canvas';
 import { NamedDot } from './NamedDot';
 import './StoppedTable.css';
 
@@ -21,7 +21,6 @@ export function DrillTable({ app: { log }, drill, laid }: Props) {
   const map = useComputed(() => layOutTable(log.practice.shape.value, canvas.value)).value;
   const isDirect = drill.drill.kind === 'direct';
   const view = layOutDrill(laid.position, isDirect ? null : laid.stroke.aimRad, shape, map);
-  const { widthPx, heightPx } = canvas.value;
   return (
     <div ref={holder} class="test-table">
       <svg
@@ -29,9 +28,7 @@ export function DrillTable({ app: { log }, drill, laid }: Props) {
         aria-label={`From above: ${laid.position.balls.length} balls as they are to lie, and ${
           isDirect ? 'the way into the pocket' : 'the line that the cue points along'
         }`}
-        width={widthPx}
-        height={heightPx}
-        viewBox={`0 0 ${widthPx} ${heightPx}`}
+        {...canvasAttributes(canvas.value)}
       >
         <PlainTable shape={shape} map={map} endTextPx={canvas.value.textPx}>
           <path class={isDirect ? 'plain-line' : 'drill-aim'} d={view.path} />

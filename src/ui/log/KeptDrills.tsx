@@ -1,13 +1,13 @@
-import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/edit-result';
 import type { DrillPosition } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
 import { kindWords } from '../choose/all-ways/kind-words';
-import { PositionName } from '../choose/PositionName';
+import { useNaming } from '../choose/PositionName';
 import { PositionPicture } from '../choose/PositionPicture';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { RecordRow } from '../kit/RecordRow';
+import { useProblem } from '../use-problem';
 import { tallyWords } from './practice-words';
 
 type App = Models<'log' | 'choose' | 'router'>;
@@ -15,13 +15,9 @@ type App = Models<'log' | 'choose' | 'router'>;
 /** Ways kept in Choose to be played again: play, name or delete one. */
 export function KeptDrills({ app }: { app: App }) {
   const { log, choose } = app;
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const deleted = choose.lastDeleted.value;
   const all = log.practice.kept.all.value;
-  const tell = (result: EditResult) => {
-    problem.value = result.ok ? '' : result.problem;
-    return result.ok;
-  };
   return (
     <section class="practice-part" aria-labelledby="practice-kept">
       <h2 id="practice-kept">Kept to play again</h2>
@@ -58,10 +54,7 @@ interface RowProps {
 
 function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
   const { id, name } = drill;
-  const isNaming = useSignal(false);
-  const turnNaming = () => {
-    isNaming.value = !isNaming.peek();
-  };
+  const { rename, field } = useNaming(choose, drill);
   return (
     <RecordRow
       name={name}
@@ -70,21 +63,9 @@ function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
       isChosen={false}
       opens={`practice/${id}`}
       onChoose={() => router.open(`practice/${id}`)}
-      actions={[
-        { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
-        { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
-      ]}
+      actions={[rename, { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) }]}
     >
-      {isNaming.value && (
-        <PositionName
-          position={drill}
-          onRename={(next) => {
-            const renamed = choose.rename(id, next);
-            if (renamed.ok) isNaming.value = false;
-            return renamed;
-          }}
-        />
-      )}
+      {field}
     </RecordRow>
   );
 }

@@ -6,6 +6,8 @@ import { DeletedNews } from '../kit/DeletedNews';
 import {
   besideWords,
   dayHeading,
+  RESULT_WORDS,
+  resultsOf,
   resultWords,
   shotLine,
   timeWords,
@@ -16,6 +18,9 @@ import { ResultMark } from './ResultMark';
 import '../kit/KitLists.css';
 
 type App = Models<'player' | 'kit' | 'desk' | 'nowMs' | 'router'>;
+
+/** A shot whose misses are thin or full. */
+const CUT = { cutRad: 0.5 };
 
 /** All that whoever plays has played, by day, the newest first. */
 export function LogList({ app }: { app: App }) {
@@ -31,9 +36,18 @@ export function LogList({ app }: { app: App }) {
         onPutBack={() => player.restoreShot()}
       />
       {shots.length === 0 && (
-        <p class="place-note">
-          None yet. After a shot, tap <b>Log</b> on Shot, or on a way that you look at in Choose.
-        </p>
+        <>
+          <p class="place-note">
+            None yet. After a shot, tap <b>Log</b> on Shot, or on a way in Choose, then how it went:
+          </p>
+          <ul class="log-key">
+            {resultsOf(CUT).map((result) => (
+              <li key={result}>
+                <ResultMark result={result} /> {RESULT_WORDS[result]}
+              </li>
+            ))}
+          </ul>
+        </>
       )}
       <Paged label="Shots" items={shots}>
         {(shown) =>

@@ -1,12 +1,32 @@
+import { PLAYER_SKETCH, type Sketch, shotSketch } from '../../diagram/kit-sketch';
 import type { Models } from '../app-models';
 import { HelpLinks } from '../HelpLinks';
+import { PictureRow } from '../kit/PictureRow';
 import { AskOnce } from '../player/AskOnce';
 import { knownWords } from '../player/learnt-words';
 import { LogList } from './LogList';
 import { practiceStanding } from './practice-words';
 import { testStanding } from './test-words';
 import { WhoseLog } from './WhoseLog';
-import '../kit/KitLists.css';
+
+type Log = Models<'log'>['log'];
+
+/** What is played for what it tells: its panel, name, drawing and how it stands. */
+const WAYS_IN: readonly (readonly [string, string, Sketch, (log: Log, nowMs: number) => string])[] =
+  [
+    [
+      'test',
+      'Level test',
+      PLAYER_SKETCH,
+      ({ test }, nowMs) => testStanding(test.tests.value, nowMs),
+    ],
+    [
+      'practice',
+      'Practice',
+      shotSketch(0.5),
+      ({ practice }, nowMs) => practiceStanding(practice, nowMs),
+    ],
+  ];
 
 /** Whose log it is, what is known of them, the level test, and all that they played. */
 export function LogOverview({
@@ -14,7 +34,7 @@ export function LogOverview({
 }: {
   app: Models<'player' | 'log' | 'kit' | 'desk' | 'nowMs' | 'router'>;
 }) {
-  const { player, log, router, nowMs } = app;
+  const { player, log, nowMs } = app;
   const [known, leans] = [player.known.value, player.leans.value];
   const isStale = !player.isFresh.value;
   return (
@@ -32,29 +52,18 @@ export function LogOverview({
         </p>
       )}
       <AskOnce app={app} panel="question" />
-      <button type="button" class="shelf-row" data-opens="test" onClick={() => router.open('test')}>
-        <b>Level test</b>{' '}
-        <span class="shelf-effect">{testStanding(log.test.tests.value, nowMs())}</span>
-        <span class="shelf-arrow" aria-hidden="true">
-          ›
-        </span>
-      </button>
-      <button
-        type="button"
-        class="shelf-row"
-        data-opens="practice"
-        onClick={() => router.open('practice')}
-      >
-        <b>Practice</b> <span class="shelf-effect">{practiceStanding(log.practice, nowMs())}</span>
-        <span class="shelf-arrow" aria-hidden="true">
-          ›
-        </span>
-      </button>
+      <ul class="shelf-list">
+        {WAYS_IN.map(([panel, title, sketch, standing]) => (
+          <PictureRow key={panel} app={app} panel={panel} sketch={sketch}>
+            <b>{title}</b> <span class="shelf-effect">{standing(log, nowMs())}</span>
+          </PictureRow>
+        ))}
+      </ul>
+      <output class="place-problem">{player.crowded.value}</output>
+      <LogList app={app} />
       <p class="place-note log-rules">
         In a match the league’s rules come first: many forbid a phone. Log once it is over.
       </p>
-      <output class="place-problem">{player.crowded.value}</output>
-      <LogList app={app} />
     </>
   );
 }

@@ -1,7 +1,9 @@
 import { useEffect } from 'preact/hooks';
+import { clothSketch, cueSketch, PLAYER_SKETCH, type Sketch } from '../../diagram/kit-sketch';
 import type { Theme } from '../../engine/player/drill-shot';
 import type { Models } from '../app-models';
 import { PanelHeader } from '../kit/PanelHeader';
+import { PictureRow } from '../kit/PictureRow';
 import { AskOnce } from '../player/AskOnce';
 import { KeptDrills } from './KeptDrills';
 import { LimitBars } from './LimitBars';
@@ -15,14 +17,14 @@ const THEMES: readonly Theme[] = ['line', 'speed', 'side'];
 
 /** What limits whoever plays, ladders of shots for it, and ways kept to be played again. */
 export function PracticePanel({ app }: { app: App }) {
-  const { log, player, router } = app;
+  const { log, player } = app;
   const { practice } = log;
   useEffect(() => practice.weigh(), [practice]);
   const limits = practice.limits.value;
   const themes = limits ? limitsInOrder(limits).map((limit) => THEME_OF[limit]) : THEMES;
   return (
     <>
-      <PanelHeader router={router} title="Practice" />
+      <PanelHeader router={app.router} title="Practice" />
       <section class="practice-part" aria-labelledby="practice-limits">
         <h2 id="practice-limits">What limits most</h2>
         {limits ? (
@@ -42,9 +44,16 @@ export function PracticePanel({ app }: { app: App }) {
           Five tries a shot. All five made: the next is harder. Three missed: easier. So a ladder
           settles where about 7 in 10 are made.
         </p>
-        {themes.map((theme, place) => (
-          <LadderRow key={theme} app={app} theme={theme} isFirst={place === 0 && limits !== null} />
-        ))}
+        <ul class="shelf-list">
+          {themes.map((theme, place) => (
+            <LadderRow
+              key={theme}
+              app={app}
+              theme={theme}
+              isFirst={place === 0 && limits !== null}
+            />
+          ))}
+        </ul>
         <PracticeDays app={app} />
       </section>
       <KeptDrills app={app} />
@@ -59,19 +68,21 @@ interface RowProps {
   readonly isFirst: boolean;
 }
 
-function LadderRow({ app: { log, router }, theme, isFirst }: RowProps) {
-  const ladder = log.practice.ladders.value[theme];
+const SKETCHES: Readonly<Record<Theme, Sketch>> = {
+  line: PLAYER_SKETCH,
+  speed: clothSketch(4),
+  side: cueSketch(0.03),
+};
+
+function LadderRow({ app, theme, isFirst }: RowProps) {
+  const ladder = app.log.practice.ladders.value[theme];
   const [name, how] = THEME_WORDS[theme];
-  const panel = `practice/${theme}`;
   return (
-    <button type="button" class="shelf-row" data-opens={panel} onClick={() => router.open(panel)}>
+    <PictureRow app={app} panel={`practice/${theme}`} sketch={SKETCHES[theme]}>
       <b>{isFirst ? `${name}: what limits most` : name}</b>{' '}
       <span class="shelf-effect">
         {how} {ladderWords(ladder)}
       </span>
-      <span class="shelf-arrow" aria-hidden="true">
-        ›
-      </span>
-    </button>
+    </PictureRow>
   );
 }

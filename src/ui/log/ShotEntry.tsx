@@ -1,9 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { shotSketch } from '../../diagram/kit-sketch';
 import type { ShotToLog } from '../../state/log/shot-to-log';
 import type { WhatBecame } from '../../state/player/played-edits';
 import type { PlayedShot } from '../../store/player';
 import type { Models } from '../app-models';
+import { KitPicture } from '../kit/KitPicture';
 import { shotLine, toldResult } from './log-words';
 import { ResultButtons } from './ResultButtons';
 import { StoppedTable } from './StoppedTable';
@@ -35,7 +37,8 @@ export function ShotEntry({ app, asked, logged, onLog, children, more }: Props) 
   const canMark = logged !== null && (logged.position ?? logged.cueBall) !== null;
   const isOnTable = canMark && isMarking.value;
   return (
-    <div class={isOnTable ? 'shot-entry is-marking' : 'shot-entry'}>
+    <div class="shot-entry">
+      {!isOnTable && <KitPicture sketch={shotSketch(asked.shot.cutRad)} />}
       <div class="entry-head">
         <p class="place-note">{shotLine(logged ?? asked, desk.preferences.value, lengthM)}</p>
         {children}

@@ -8,7 +8,7 @@ import type { PlayedShot } from '../../store/player';
 import type { Models } from '../app-models';
 import { spotWords } from '../choose/table-words';
 import { PlainTable } from '../PlainTable';
-import { useCanvas } from '../use-canvas';
+import { canvasAttributes, useCanvas } from '../use-canvas';
 import { NamedDot } from './NamedDot';
 import './StoppedTable.css';
 
@@ -43,7 +43,6 @@ export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
   };
   const words = cueBall ? spotWords({ xM: cueBall.x, yM: cueBall.y }, shape) : 'not said';
   const stopped = cueBall && map.toPoint({ xM: cueBall.x, yM: cueBall.y });
-  const { widthPx, heightPx } = canvas.value;
   return (
     <div class="stopped">
       <div
@@ -67,9 +66,7 @@ export function StoppedTable({ app: { kit }, shot, onStopped }: Props) {
       >
         <svg
           aria-hidden="true"
-          width={widthPx}
-          height={heightPx}
-          viewBox={`0 0 ${widthPx} ${heightPx}`}
+          {...canvasAttributes(canvas.value)}
           onPointerUp={(event) => {
             const box = event.currentTarget.getBoundingClientRect();
             const at = { x: event.clientX - box.left, y: event.clientY - box.top };

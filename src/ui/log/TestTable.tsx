@@ -5,7 +5,7 @@ import type { AskedRest } from '../../engine/player/drill-shot';
 import type { LevelShot } from '../../engine/player/level-test';
 import type { Models } from '../app-models';
 import { PlainTable, TwoBalls } from '../PlainTable';
-import { useCanvas } from '../use-canvas';
+import { canvasAttributes, useCanvas } from '../use-canvas';
 
 interface Props {
   readonly app: Models<'log'>;
@@ -20,7 +20,6 @@ export function TestTable({ app: { log }, shot, rest = null }: Props) {
   const shape = log.test.shape.value;
   const map = useComputed(() => layOutTable(log.test.shape.value, canvas.value)).value;
   const view = layOutTestShot(shot, shape, map);
-  const { widthPx, heightPx } = canvas.value;
   const at = rest && map.toPoint(rest);
   const spot = rest && at && { cx: at.x, cy: at.y, r: rest.radiusM * map.pxPerM };
   return (
@@ -30,9 +29,7 @@ export function TestTable({ app: { log }, shot, rest = null }: Props) {
         aria-label={`From above: cue ball, ball and pocket, each ball where two diamonds cross${
           rest ? '; a ring where the cue ball is to stop' : ''
         }`}
-        width={widthPx}
-        height={heightPx}
-        viewBox={`0 0 ${widthPx} ${heightPx}`}
+        {...canvasAttributes(canvas.value)}
       >
         <PlainTable shape={shape} map={map} endTextPx={canvas.value.textPx}>
           {view && (

@@ -26,7 +26,7 @@ const NEARLY_STRAIGHT_DEG = 2;
 const isNearlyStraight = (cutRad: number) => Math.abs(degreesOf(cutRad)) < NEARLY_STRAIGHT_DEG;
 
 /** What can be said of a shot, as its buttons lie: left and right where it is nearly straight. */
-export function resultsOf({ cutRad }: PlayedShot['shot']): readonly Result[] {
+export function resultsOf({ cutRad }: Pick<PlayedShot['shot'], 'cutRad'>): readonly Result[] {
   const sides = isNearlyStraight(cutRad)
     ? (['left', 'right'] as const)
     : (['thin', 'full'] as const);

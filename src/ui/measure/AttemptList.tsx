@@ -1,5 +1,3 @@
-import { useSignal } from '@preact/signals';
-import type { EditResult } from '../../state/edit-result';
 import type { AttemptProgress } from '../../state/measure/attempt-progress';
 import { dayWords } from '../../units/ago-words';
 import type { LaterModels } from '../app-models';
@@ -8,6 +6,7 @@ import { DeletedNews } from '../kit/DeletedNews';
 import { ReadingRows } from './ReadingRows';
 import { shotName } from './trial-words';
 import './AttemptList.css';
+import { useProblem } from '../use-problem';
 
 /** Everything that was taken down, the newest first, each reading beside what the fit expects. */
 export function AttemptList({
@@ -16,10 +15,7 @@ export function AttemptList({
   app: LaterModels<'measure' | 'nowMs' | 'desk' | 'router'>;
 }) {
   const { measure, desk } = app;
-  const problem = useSignal('');
-  const tell = (result: EditResult) => {
-    problem.value = result.ok ? '' : result.problem;
-  };
+  const [problem, tell] = useProblem();
   const attempts = measure.attempts.value;
   const deleted = measure.lastDeleted.value;
   return (

@@ -2,7 +2,7 @@ import { layOutButtView } from '../../diagram/trial-butt';
 import type { Attempt } from '../../store/attempt';
 import type { LaterModels } from '../app-models';
 import { Ball, Line } from '../drawing-parts';
-import { useCanvas } from '../use-canvas';
+import { canvasAttributes, useCanvas } from '../use-canvas';
 import { buttTarget } from './butt-words';
 import './TrialDrawing.css';
 
@@ -18,15 +18,12 @@ export function ButtDrawing({
   const words = buttTarget(app, attempt);
   const view = layOutButtView(attempt.shot.stroke.elevationRad, canvas.value);
   const { cloth, ball, cue, height, label } = view;
-  const { widthPx, heightPx } = canvas.value;
   return (
     <div class="trial-drawing butt-drawing" ref={holder}>
       <svg
         role="img"
         aria-label={`The cue from the side: the middle of its butt end is ${words} above the cloth.`}
-        width={widthPx}
-        height={heightPx}
-        viewBox={`0 0 ${widthPx} ${heightPx}`}
+        {...canvasAttributes(canvas.value)}
       >
         <Line segment={cloth} class="trial-nose" />
         <Line segment={cue} class="butt-cue" />

@@ -7,7 +7,7 @@ import type { TrialStep } from '../../state/measure/trial-steps';
 import type { LaterModels } from '../app-models';
 import { Ball, Line } from '../drawing-parts';
 import { TableRails } from '../TableRails';
-import { useCanvas } from '../use-canvas';
+import { canvasAttributes, useCanvas } from '../use-canvas';
 import { lessonOf } from './lesson-of';
 import { readingFigure, readingInWords } from './reading-words';
 import { drawingWords } from './step-words';
@@ -52,7 +52,6 @@ export function TrialDrawing({ app, shot, step, rail = null }: Props) {
   const { ballRadiusM } = app.kit.kit.value;
   const scene = sceneOf(shot, ballRadiusM, sceneStep(step), expectedM);
   const view = layOutTrialView(scene, canvas.value);
-  const { widthPx, heightPx } = canvas.value;
   const { lengthM } = scene;
   const touch = (event: PointerEvent) => {
     const x = event.clientX - (holder.current?.getBoundingClientRect().left ?? 0);
@@ -65,9 +64,7 @@ export function TrialDrawing({ app, shot, step, rail = null }: Props) {
         onPointerMove={rail ? (event) => event.buttons > 0 && touch(event) : undefined}
         role="img"
         aria-label={drawingWords(shot, sceneStep(step), expected)}
-        width={widthPx}
-        height={heightPx}
-        viewBox={`0 0 ${widthPx} ${heightPx}`}
+        {...canvasAttributes(canvas.value)}
       >
         <TableDrawing view={view} />
         {rail && <Landings view={view} rail={rail} size={{ lengthM, ballRadiusM }} />}

@@ -4,6 +4,7 @@ import { directionWord } from '../../units/direction-word';
 import { DISTANCE_UNITS } from '../../units/distance-unit';
 import { formatNumber, formatQuantity } from '../../units/format-number';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import { spreadFigure } from '../../units/plus-minus';
 import type { LengthUnit } from '../../units/unit-names';
 import { quantityName } from './trial-words';
 
@@ -20,13 +21,14 @@ export interface GainWords {
 export function gainWords(gain: AimGain, unit: LengthUnit, tableLengthM: number): GainWords {
   const facts = LENGTH_UNITS[unit];
   const size = (metres: number) => formatNumber(lengthInUnit(Math.abs(metres), unit), facts);
+  const sd = (metres: number) => spreadFigure(lengthInUnit(metres, unit), facts);
   const shift = size(gain.shiftM);
   return {
     shift:
       Number(shift) === 0
         ? 'Where it was'
         : `${shift} ${facts.symbol} ${directionWord(gain.shiftM)} of before`,
-    sureness: `now ±${size(gain.nowSdM)} ${facts.symbol}, was ±${size(gain.beforeSdM)}`,
+    sureness: `now ${sd(gain.nowSdM)} ${facts.symbol}, was ${sd(gain.beforeSdM)}`,
     enough: enoughWords(gain.enoughM, tableLengthM),
   };
 }

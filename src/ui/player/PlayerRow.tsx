@@ -1,33 +1,21 @@
 import { PLAYER_SKETCH } from '../../diagram/kit-sketch';
 import type { Models } from '../app-models';
-import { isOpen } from '../kit/is-open';
-import { KitPicture } from '../kit/KitPicture';
+import { PictureRow } from '../kit/PictureRow';
 import { knownWords } from './learnt-words';
 
 /** The way from Kit to the players: who plays, and what is known of them. */
-export function PlayerRow({ app: { player, router } }: { app: Models<'player' | 'router'> }) {
+export function PlayerRow({ app }: { app: Models<'player' | 'router'> }) {
+  const { player } = app;
   const { name } = player.inPlay.value;
   const [known, leans] = [player.known.value, player.leans.value];
   return (
-    <button
-      type="button"
-      class="shelf-row has-picture"
-      data-opens="players"
-      aria-current={isOpen(router, 'players')}
-      onClick={() => router.open('players')}
-    >
-      <KitPicture sketch={PLAYER_SKETCH} />
-      <span class="shelf-words">
-        <span class="shelf-label">Player</span> <b>{name}</b>{' '}
-        <span class="shelf-effect">
-          {known && leans
-            ? knownWords(known, leans, player.inPlay.value)
-            : 'Chances are for most players until one question is answered.'}
-        </span>
+    <PictureRow app={app} panel="players" sketch={PLAYER_SKETCH}>
+      <span class="shelf-label">Player</span> <b>{name}</b>{' '}
+      <span class="shelf-effect">
+        {known && leans
+          ? knownWords(known, leans, player.inPlay.value)
+          : 'Chances are for most players until one question is answered.'}
       </span>
-      <span class="shelf-arrow" aria-hidden="true">
-        ›
-      </span>
-    </button>
+    </PictureRow>
   );
 }

@@ -1,10 +1,11 @@
-import { useSignal } from '@preact/signals';
+import type { EditResult } from '../../state/edit-result';
 import type { Player } from '../../store/player';
 import type { Models } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { PanelHeader } from '../kit/PanelHeader';
 import { RecordRow } from '../kit/RecordRow';
+import { useProblem } from '../use-problem';
 import { standingWords } from './learnt-words';
 import { PlaysNow } from './PlaysNow';
 
@@ -17,14 +18,14 @@ interface Props {
 /** Everybody who plays: the one in play, others to choose, and to make or delete. */
 export function PlayersPanel({ app, cameFrom }: Props) {
   const { player, router } = app;
-  const problem = useSignal('');
+  const [problem, tell] = useProblem();
   const all = player.players.value;
   const place = (id: string) => all.findIndex((one) => one.id === id);
   const closed = place(cameFrom.replace('players/', ''));
   const startAt = closed >= 0 ? closed : place(player.inPlay.value.id);
   const add = () => {
     const added = player.add(freeName(all));
-    problem.value = added.ok ? '' : added.problem;
+    tell(added);
     if (added.ok) router.open(`players/${added.id}`);
   };
   return (
@@ -41,14 +42,7 @@ export function PlayersPanel({ app, cameFrom }: Props) {
         {(shown) => (
           <ul class="record-list">
             {shown.map((one) => (
-              <Row
-                key={one.id}
-                app={app}
-                one={one}
-                onProblem={(line) => {
-                  problem.value = line;
-                }}
-              />
+              <Row key={one.id} app={app} one={one} tell={tell} />
             ))}
           </ul>
         )}
@@ -71,18 +65,14 @@ function deletedWords({ player }: Models<'player'>): string {
 
 interface RowProps extends Pick<Props, 'app'> {
   readonly one: Player;
-  onProblem(line: string): void;
+  tell(result: EditResult): boolean;
 }
 
-function Row({ app: { player, router }, one, onProblem }: RowProps) {
+function Row({ app: { player, router }, one, tell }: RowProps) {
   const { id, name } = one;
   const isInPlay = player.inPlay.value.id === id;
   const standing = standingWords(one, player.tallyOf(id));
   const panel = `players/${id}`;
-  const remove = () => {
-    const removed = player.remove(id);
-    onProblem(removed.ok ? '' : removed.problem);
-  };
   return (
     <RecordRow
       name={name}
@@ -91,7 +81,7 @@ function Row({ app: { player, router }, one, onProblem }: RowProps) {
       onChoose={() => player.choose(id)}
       actions={[
         { label: 'Look', spoken: 'Look at', opens: panel, onTap: () => router.open(panel) },
-        { label: 'Delete', isGrave: true, onTap: remove },
+        { label: 'Delete', isGrave: true, onTap: () => tell(player.remove(id)) },
       ]}
     />
   );

@@ -1,7 +1,7 @@
 import type { Certainty } from '../../engine/room/certainty';
-import { degreesOf } from '../../units/angle-degrees';
-import { formatQuantity } from '../../units/format-number';
+import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import { spreadFigure } from '../../units/plus-minus';
 import { QUANTITY_WORDS } from '../../words/quantity-words';
 import type { Models } from '../app-models';
 import { aimSdM } from './room-summary';
@@ -26,8 +26,8 @@ export function HowSure({
       <dl class="why-list is-paired">
         <WhyRow term="in all">
           <b>{plusMinus(aimSdRad)}</b>,{' '}
-          {formatQuantity(lengthInUnit(aimSdM(app), lengthUnit), LENGTH_UNITS[lengthUnit])} at the
-          ball
+          {spreadFigure(lengthInUnit(aimSdM(app), lengthUnit), LENGTH_UNITS[lengthUnit])}{' '}
+          {LENGTH_UNITS[lengthUnit].symbol} at the ball
         </WhyRow>
         {told.map(({ quantity, aimSdRad: shareRad }) => (
           <WhyRow key={quantity} term={QUANTITY_WORDS[quantity].name}>
@@ -47,5 +47,5 @@ export function HowSure({
 }
 
 function plusMinus(angleRad: number): string {
-  return `±${degreesOf(angleRad).toFixed(2)}°`;
+  return `${spreadFigure(degreesOf(angleRad), { ...DEGREES, decimals: 2, leastDecimals: 2 })}°`;
 }

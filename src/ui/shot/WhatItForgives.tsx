@@ -1,7 +1,7 @@
 import type { RoomForError } from '../../engine/room/room-for-error';
 import type { FieldName } from '../../state/shot-fields';
 import type { Models } from '../app-models';
-import { aimWindow } from './aim-window';
+import { aimHairWords, aimWindow } from './aim-window';
 import { ReadingLine } from './ReadingLine';
 import { fieldWindowWords } from './room-of-field';
 import { WhyRow } from './WhyRow';
@@ -26,12 +26,13 @@ export function WhatItForgives({
         <>
           <dl class="why-list is-paired">
             <WhyRow term="Aim">
-              {ends.map(({ reading, miss }, i) => (
-                <span key={i === 0 ? 'from' : 'to'}>
-                  {i === 0 ? 'from ' : ' to '}
-                  {reading ? <ReadingLine reading={reading} /> : 'anywhere'} ({miss})
-                </span>
-              ))}
+              {aimHairWords(app, ends) ||
+                ends.map(({ reading, miss }, i) => (
+                  <span key={i === 0 ? 'from' : 'to'}>
+                    {i === 0 ? 'from ' : ' to '}
+                    {reading ? <ReadingLine reading={reading} /> : 'anywhere'} ({miss})
+                  </span>
+                ))}
             </WhyRow>
             {ROWS.map(([term, name]) => (
               <WhyRow key={name} term={term}>

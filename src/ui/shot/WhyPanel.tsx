@@ -45,9 +45,6 @@ function WhyThisAim({ app, late }: WhyProps) {
     <section class="why-panel" aria-labelledby="why-heading">
       <header class="why-header">
         <h2 id="why-heading">Why this aim</h2>
-        <button type="button" class="button" onClick={() => app.router.visit('kit', 'share/shot')}>
-          Share
-        </button>
         <button type="button" class="button" onClick={() => app.router.close()}>
           Done
         </button>
@@ -55,6 +52,9 @@ function WhyThisAim({ app, late }: WhyProps) {
       <div class="why-take">
         <button type="button" class="button" onClick={() => app.router.open('coach')}>
           Coach’s view
+        </button>
+        <button type="button" class="button" onClick={() => app.router.visit('kit', 'share/shot')}>
+          Share
         </button>
         {late && last && (
           <PictureButton

@@ -1,8 +1,9 @@
 import { aimOffsetM } from '../../diagram/aim-offset';
 import type { WindowEnd } from '../../engine/room/windows';
+import { LENGTH_UNITS } from '../../units/length-unit';
 import type { Models } from '../app-models';
 import { inWords, lengthReading, type Reading } from './answer-words';
-import { MISS_WORDS } from './room-words';
+import { hairWords, MISS_WORDS } from './room-words';
 
 /** One end of the aims that still go: where it passes, and what becomes of the shot beyond. */
 export interface AimEnd {
@@ -32,10 +33,20 @@ export function aimWindow({
   return [endAt(window.low), endAt(window.high)];
 }
 
+/** Where both ends read alike, how little is left about them; else empty. */
+export function aimHairWords({ desk }: Models<'desk'>, ends: readonly AimEnd[]): string {
+  const [from, to] = ends.map(({ reading }) => reading && inWords(reading));
+  return from && from === to
+    ? hairWords(LENGTH_UNITS[desk.preferences.value.lengthUnit], ...ends.map(({ miss }) => miss))
+    : '';
+}
+
 /** The same as one phrase to be heard; empty where none is known. */
 export function aimWindowWords(app: Models<'shot' | 'room' | 'desk'>): string {
   const ends = aimWindow(app);
   if (!ends) return '';
+  const hair = aimHairWords(app, ends);
+  if (hair) return ` Aims go ${hair}`;
   const [from, to] = ends.map(({ reading, miss }) =>
     reading ? `${inWords(reading)} (${miss})` : 'anywhere',
   );

@@ -69,13 +69,28 @@ export const MISS_WORDS: Readonly<Record<EndedBy, string>> = {
  * (full)". Follows "goes".
  */
 export function windowWords({ low, high }: ShownWindow, facts: UnitFacts): string {
-  const write = figureWriter(low, high, facts);
+  const written = { ...facts, decimals: decimalsFor(low, high, facts), eighths: false };
+  const write = ({ value }: WindowEnd) =>
+    facts.sides ? quantityWithSide(value, written) : formatNumber(value, written);
   const unit = facts.sides ? '' : `${facts.spaced ? ' ' : ''}${facts.symbol}`;
-  const from = `from ${write(low)}`;
+  const figure = write(low);
+  const isOpen = low.endedBy === 'range' && high.endedBy === 'range';
+  if (figure === write(high) && !isOpen) {
+    const only = /[1-9]/.test(figure) ? `only at ${figure}${unit}, ` : '';
+    return only + hairWords(written, MISS_WORDS[low.endedBy], MISS_WORDS[high.endedBy]);
+  }
+  const from = `from ${figure}`;
   const to = `${write(high)}${unit}${missOf(high)}`;
-  if (low.endedBy === 'range') return high.endedBy === 'range' ? 'whatever it is' : `up to ${to}`;
+  if (isOpen) return 'whatever it is';
+  if (low.endedBy === 'range') return `up to ${to}`;
   if (high.endedBy === 'range') return `${from}${unit}${missOf(low)} up`;
   return `${from}${missOf(low)} to ${to}`;
+}
+
+/** Of a window that is too narrow for its ends to be told apart: "less than 1 mm either way (full, thin)". */
+export function hairWords(facts: UnitFacts, ...misses: readonly string[]): string {
+  const most = formatQuantity(10 ** -facts.decimals, facts);
+  return `less than ${most} either way (${[...new Set(misses.filter(Boolean))].join(', ')})`;
 }
 
 function missOf({ endedBy }: WindowEnd): string {
@@ -115,11 +130,8 @@ export function endsInWords({ low, high }: ShownWindow, { sides }: UnitFacts): s
 /** Steps that a window should span to be told well. */
 const TOLD_STEPS = 5;
 
-/** Writes with as many decimals as the window's width deserves. */
-function figureWriter(low: WindowEnd, high: WindowEnd, facts: UnitFacts) {
+/** As many decimals as the window's width deserves. */
+function decimalsFor(low: WindowEnd, high: WindowEnd, facts: UnitFacts): number {
   const wanted = Math.ceil(Math.log10(TOLD_STEPS / (high.value - low.value)));
-  const decimals = Math.min(facts.decimals + 1, Math.max(facts.leastDecimals, wanted));
-  const written = { ...facts, decimals, eighths: false };
-  return ({ value }: WindowEnd) =>
-    facts.sides ? quantityWithSide(value, written) : formatNumber(value, written);
+  return Math.min(facts.decimals + 1, Math.max(facts.leastDecimals, wanted));
 }

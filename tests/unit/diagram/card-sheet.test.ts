@@ -37,6 +37,17 @@ it('keeps all that is written within the paper, however much it is', () => {
   );
 });
 
+it('stands over all the height of the paper, where little more would fill it', () => {
+  const lines = Array.from({ length: 6 }, () => 'a line');
+  const rows = Array.from({ length: 4 }, () => ['a', 'b']);
+  const block = { title: 'Title', rows, lines };
+  const { texts } = layOutCard([block, block]);
+  const last = Math.max(...texts.map(({ y }) => y));
+  // The lowest text ends within two lines of the clear edge.
+  expect(last).toBeGreaterThan(CARD_SIZE.height - 60 - 2 * 42 * 1.32);
+  expect(layOutCard([]).texts).toEqual([]);
+});
+
 it('writes every word once, and one size along a row', () => {
   const lines = ['one two three four five six seven eight nine ten eleven twelve thirteen'];
   const { texts } = layOutCard([{ lines, rows: [['a', 'a cell that is far too long', 'b']] }]);

@@ -8,6 +8,7 @@ import {
   windowWords,
 } from '../../../src/ui/shot/room-words';
 import { DEGREES } from '../../../src/units/angle-degrees';
+import { LENGTH_UNITS } from '../../../src/units/length-unit';
 import { SPEED_UNITS } from '../../../src/units/speed-unit';
 import { TIP_CONTACT } from '../../../src/units/tip-contact';
 
@@ -66,11 +67,30 @@ describe('a window', () => {
     expect(windowWords(window, facts)).toBe(words);
   });
 
+  const MM = { ...LENGTH_UNITS.mm, sides: { plus: 'right', minus: 'left' } };
   const SIDE = { ...TIP_CONTACT, sides: { plus: 'right', minus: 'left' } };
 
   it('has words for its sides, and no minus sign', () => {
     const words = windowWords(windowOf(-0.216, 'full', 0.041, 'thin'), SIDE);
     expect(words).toBe('from 0.22 R left (full) to 0.04 R right (thin)');
+  });
+
+  it.each([
+    [windowOf(-0.02, 'full', 0.03, 'thin'), MM, 'less than 0.1 mm either way (full, thin)'],
+    [windowOf(-0.02, 'kiss', 0.03, 'kiss'), MM, 'less than 0.1 mm either way (a second kiss)'],
+    [
+      windowOf(11.998, 'full', 12.003, 'thin'),
+      MM,
+      'only at 12 mm right, less than 0.1 mm either way (full, thin)',
+    ],
+    [
+      windowOf(1.40012, 'short', 1.40031, 'full'),
+      mps,
+      'only at 1.4 m/s, less than 0.001 m/s either way (stops short, full)',
+    ],
+    [windowOf(0, 'range', 0.002, 'full'), DEGREES, 'less than 0.01° either way (full)'],
+  ])('that is narrower than a figure can tell is told in words: %o', (window, facts, words) => {
+    expect(windowWords(window, facts)).toBe(words);
   });
 
   it.each([

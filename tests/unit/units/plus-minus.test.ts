@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { agoWords, dayWords } from '../../../src/units/ago-words';
-import { plusMinus } from '../../../src/units/plus-minus';
+import { LENGTH_UNITS, lengthInUnit } from '../../../src/units/length-unit';
+import { plusMinus, spreadFigure } from '../../../src/units/plus-minus';
 
 const DAY_MS = 86_400_000;
 
@@ -15,6 +16,18 @@ describe('a figure with its standard deviation', () => {
     [-1.26, 0.2, '−1.3 ± 0.2'],
   ])('%d with %d is "%s"', (value, sd, words) => {
     expect(plusMinus(value, sd)).toBe(words);
+  });
+});
+
+describe('a deviation by itself', () => {
+  it.each([
+    [0.0053, 'mm', '±5'],
+    [-0.0053, 'mm', '±5'],
+    [0.0004, 'mm', 'under ±1'],
+    [0.0004, 'in', '±0.02'],
+    [0.0001, 'in', 'under ±0.01'],
+  ] as const)('of %d m in %s is "%s"', (sdM, unit, words) => {
+    expect(spreadFigure(lengthInUnit(sdM, unit), LENGTH_UNITS[unit])).toBe(words);
   });
 });
 

@@ -3,6 +3,7 @@ import type { NamedBall } from '../../../engine/lie/position';
 import type { Play } from '../../../engine/worth/worthy-ways';
 import type { ShownWay } from '../../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../../state/choose/choose-model';
+import { canvasAttributes } from '../../use-canvas';
 import { SmallTable } from '../SmallTable';
 
 /** The longer and the shorter side of the drawing, px. */
@@ -21,21 +22,13 @@ export function WayPicture({ choose, way: { told, fan }, isTurned }: Props) {
   const meant = fan.find(({ hit }) => hit === 'true');
   if (!meant) return null;
   const [widthPx, heightPx] = isTurned ? [LONG, SHORT] : [SHORT, LONG];
+  const size = { widthPx, heightPx };
   const { lengthM, widthM } = choose.shape.value;
   const balls = cueBallFirst(choose.open.value.balls);
   const falls = balls.findIndex(({ name }) => name === meantBall(told));
-  const view = layOutWayPicture(
-    { lengthM, widthM, balls, play: meant.play, falls },
-    { widthPx, heightPx },
-  );
+  const view = layOutWayPicture({ lengthM, widthM, balls, play: meant.play, falls }, size);
   return (
-    <svg
-      class="way-picture"
-      width={widthPx}
-      height={heightPx}
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      aria-hidden="true"
-    >
+    <svg class="way-picture" {...canvasAttributes(size)} aria-hidden="true">
       <SmallTable view={view}>
         {view.paths.map(({ ball, path }) => (
           <path key={ball} class={`ball-path ${pathClass(ball, falls)}`} d={path} />
