@@ -20,7 +20,7 @@ export function KeepDrill({ app: { choose, router }, name }: Props) {
     keptId.value = kept.ok ? kept.id : '';
     problem.value = kept.ok ? '' : kept.problem;
   };
-  if (!isKept && !choose.canKeep.value) return null;
+  if (!isKept && choose.wayToKeep.value === null) return null;
   const practise = () => router.visit('log', `practice/${keptId.value}`);
   return (
     <>

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/edit-result';
 import type { DrillPosition } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
-import { kindWords } from '../choose/all-ways/kind-words';
+import { kindOf } from '../choose/all-ways/laid-words';
 import { PositionName } from '../choose/PositionName';
 import { PositionPicture } from '../choose/PositionPicture';
 import { Paged } from '../controls/Paged';
@@ -72,6 +72,8 @@ function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
       onChoose={() => router.open(`practice/${id}`)}
       actions={[
         { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
+        { label: 'Share', onTap: () => router.visit('kit', `share/position/${id}`) },
+        { label: 'Card', onTap: () => router.visit('kit', `drill/${id}`) },
         { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
       ]}
     >
@@ -87,9 +89,4 @@ function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
       )}
     </RecordRow>
   );
-}
-
-/** "bank off the left rail". */
-export function kindOf({ goal, drill: { kind, via } }: DrillPosition): string {
-  return kindWords({ kind, ball: goal.ball ?? 0, via }, false);
 }

@@ -24,6 +24,8 @@ export const THEME_OF: Readonly<Record<Limit, Theme>> = {
   kit: 'side',
 };
 
+export const isTheme = (id: string): id is Theme => Object.hasOwn(THEME_WORDS, id);
+
 export const LIMIT_WORDS: Readonly<Record<Limit, string>> = {
   line: 'line',
   speed: 'speed',
