@@ -1,11 +1,10 @@
 import type { Step } from '../../engine/goal/goal';
 import type { LegalRule } from '../../engine/goal/legal';
 import type { BallName, NamedBall } from '../../engine/lie/position';
-import { DEFAULT_POCKET, DEFAULT_SHOT } from '../default-desk';
 import { usualNumbers } from '../kit-fields';
 import { numberAt, withNumberAt } from '../number-at';
 import { SHELF_NAMES, type ShelfName, type Shelves } from '../records';
-import type { KeptDrill, SavedPosition } from '../saved-position';
+import { type KeptDrill, NOTHING_CHOSEN, type SavedPosition, type Zone } from '../saved-position';
 import type { LinkBytes } from './link-bytes';
 import {
   LINK_KINDS,
@@ -52,25 +51,18 @@ export function walkShared(walk: Walk, { shot, position, kit }: Shared): Shared 
     : walked;
 }
 
-const ANY_SHOT: SharedShot = { shot: DEFAULT_SHOT, pocket: DEFAULT_POCKET };
-const NAMED = { id: LINK_ID, name: '', origin: 'by-hand' } as const;
-const CUE_BALL: NamedBall = { name: 'cue', xM: 0, yM: 0 };
-const ANY_POSITION: SavedPosition = {
+/* What stands for a thing that is yet to be read has nothing that the walk itself fills in. */
+const ANY_SHOT = { shot: { headingRad: null }, pocket: {} } as SharedShot;
+const CUE_BALL = { name: 'cue' } as NamedBall;
+const NAMED = { name: '', origin: 'by-hand' } as const;
+const ANY_POSITION = {
   ...NAMED,
-  lengthM: 0,
-  widthM: 0,
-  balls: [],
-  goal: { kind: 'pot', ball: null, pocket: null, via: [] },
+  balls: [] as readonly NamedBall[],
+  goal: NOTHING_CHOSEN,
   zone: null,
   changedAtMs: 0,
-};
-
-const ANY_WAY: KeptDrill = {
-  kind: 'direct',
-  via: [],
-  stroke: { aimRad: 0, side: 0, height: 0, elevationRad: 0, speedMps: 0 },
-  tries: [],
-};
+} as SavedPosition;
+const ANY_WAY = { kind: 'direct', via: [] as readonly Step[], stroke: {} } as KeptDrill;
 const ANY_STEP: Step = { cushion: 'near', by: 'cue' };
 
 function walkNumbers<H extends object>(walk: LinkBytes, holder: H, paths: readonly string[]): H {
@@ -128,7 +120,7 @@ function walkPosition(walk: Walk, given: SavedPosition): SavedPosition {
   const pocket = walkWord(walk, LINK_POCKETS, given.goal.pocket);
   const legal = walkRule(walk, given.legal);
   const zone = walk.count(given.zone ? 1 : 0)
-    ? walkNumbers(walk, given.zone ?? { xM: 0, yM: 0, radiusM: 0 }, LINK_NUMBERS.zone)
+    ? walkNumbers(walk, given.zone ?? ({} as Zone), LINK_NUMBERS.zone)
     : null;
   const goal = { ...given.goal, ball, pocket };
   return { ...position, balls, goal, ...(legal && { legal }), zone };
