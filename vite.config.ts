@@ -5,6 +5,7 @@ import { preact } from '@preact/preset-vite';
 import { defineConfig, normalizePath, type Plugin } from 'vite';
 import { type ManifestOptions, type ResolvedVitePWAOptions, VitePWA } from 'vite-plugin-pwa';
 import { chunkByReach } from './chunks.config.ts';
+import { ownNames } from './names.config.ts';
 import release from './package.json' with { type: 'json' };
 import { tighten } from './tighten.config.ts';
 
@@ -132,9 +133,19 @@ function engineWorker(): Plugin {
   };
 }
 
+const LATE_IMPORT =
+  /__vitePreload\((?:async \(\) => \{\s*const \{ \w+ \} = await ([^;]+);\s*return \{ \w+ \};\s*\}|\(\) => ([^,]+)), __VITE_PRELOAD__, import\.meta\.url\)/g;
+
+/** What a late part hands out, which the bundler has a script of its own put together. */
+const RUNTIME = 'rolldown-runtime';
+const RUNTIME_IMPORT = /import \{ t as __exportAll \} from "[^"]+";/;
+const ALL_EXPORTS = /__exportAll\(\{([^}]*)\}\)/g;
+const EXPORT = /(\w+): \(\) => (\w+)/g;
+const GETTER = 'get $1() { return $2; }';
+
 /**
  * Imports what comes late without more ado: Vite's own way would first preload styles, and there is
- * one style sheet.
+ * one style sheet; and a plain object with getters says all that the bundler's own would.
  */
 function plainLateImports(): Plugin {
   return {
@@ -143,6 +154,21 @@ function plainLateImports(): Plugin {
     enforce: 'pre',
     load: (id) =>
       id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : null,
+    renderChunk: (code) => ({
+      code: code
+        .replace(LATE_IMPORT, (_all, taken = '', whole = '') => taken || whole)
+        .replace(RUNTIME_IMPORT, '')
+        .replace(ALL_EXPORTS, (_all, list: string) => `({${list.replace(EXPORT, GETTER)}})`),
+      map: null,
+    }),
+    generateBundle(_, bundle) {
+      const runtime = Object.keys(bundle).find((file) => file.includes(RUNTIME));
+      const users = Object.values(bundle).filter(
+        (one) => 'code' in one && one.code.includes(RUNTIME),
+      );
+      if (users.length > 0) throw new Error(`${users[0]?.fileName} asks for more of ${RUNTIME}.`);
+      if (runtime) delete bundle[runtime];
+    },
   };
 }
 
@@ -204,6 +230,7 @@ export default defineConfig({
     engineWorker(),
     plainLateImports(),
     tighten(),
+    ownNames(),
     contentSecurityPolicy(),
     rescueScript(),
     VitePWA({

@@ -33,7 +33,7 @@ describe('the card of a shot of a ladder', () => {
     const text = await printed();
     const bare = text.replaceAll(':', '');
     for (const line of told.slice(0, 4)) expect(bare).toContain(asPrinted(line));
-    expect(text).toMatch(/Practice:speed.*Fivetriesmakeaset.*Tickabox/);
+    expect(text).toMatch(/Practice:speed.*Fivetriesashot.*Tickabox/);
     // The ring of the spot, beside the two balls.
     expect(await page.locator('.card-side circle.card-line').count()).toBe(1);
     expect(await page.locator('.card-ball').count()).toBe(2);

@@ -28,14 +28,13 @@ export interface LaidTold {
 
 /**
  * Works a way out with the very stroke that it was laid with, whatever that does on this table and with this
- * kit. Null where no such way can be: a ball or the pocket is not there, the steps are no way of that kind,
+ * kit. Null where no such way can be: a ball is not there, the steps are no way of that kind,
  * there is no such cut, or the engine does not take the stroke.
  */
 export function tellLaid(question: WaysQuestion, { goal, stroke }: LaidWay): LaidTold | null {
-  const { position, shape } = question;
+  const { position } = question;
   const isThere = (name: number | 'cue') => ballNamed(position, name) !== null;
   if (!isThere('cue') || !isThere(goal.ball)) return null;
-  if (!shape.pockets.some(({ name }) => name === goal.pocket)) return null;
   if (kindOfVia(goal.via, goal.ball) !== goal.kind) return null;
   const asked = askedFor(question);
   const played = tried(asked, goal, stroke);

@@ -5,7 +5,7 @@ import { laidLines } from '../choose/all-ways/laid-words';
 import { goalWords } from '../choose/shot-words';
 import { ballLabel, capitalised, spotWords } from '../choose/table-words';
 import { PanelHeader } from '../kit/PanelHeader';
-import { isTheme, THEME_WORDS } from '../log/practice-words';
+import { isTheme, LADDER_RULE, THEME_WORDS } from '../log/practice-words';
 import { rungPlaces, rungTask } from '../log/rung-words';
 import { CardSides } from './CardPaper';
 import { type Drill, DrillCard } from './DrillCard';
@@ -69,11 +69,7 @@ function drillOfRung(app: App, theme: keyof typeof THEME_WORDS): Drill | string 
     words: [
       ...rungPlaces(app, rung).map(([what, words]) => `${what}: ${words}.`),
       ...rungTask(app, rung).map(([what, words]) => `${what} ${words}.`),
-      SET_LINE,
+      LADDER_RULE,
     ],
   };
 }
-
-/** The ladder’s rule, for who has no phone at the table. */
-const SET_LINE =
-  'Five tries make a set. All five made: on to a harder one. Three missed: an easier one.';

@@ -146,7 +146,7 @@ function outlineOf(shape: Element): Path2D | null {
   const d = {
     path: shape.getAttribute('d'),
     line: `M${at('x1')} ${at('y1')}L${at('x2')} ${at('y2')}`,
-    polyline: `M${shape.getAttribute('points')}`,
+    polygon: `M${shape.getAttribute('points')}z`,
   }[tagName];
   return d ? new Path2D(d) : null;
 }

@@ -82,7 +82,7 @@ function HowItPlays({ app, way }: Props<ShownPot>) {
 function Brought({ app, way, does }: Props<ShownPot> & { readonly does: boolean }) {
   return (
     <>
-      <p class="way-reason">As it was laid where it comes from; told for the kit in play here.</p>
+      <p class="way-reason">As it was laid elsewhere, told for the kit in play here.</p>
       {does || (
         <p class="way-warning">
           ▲ Struck just so, it does not go here: the kit or the table is another.
