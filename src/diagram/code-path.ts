@@ -1,4 +1,4 @@
-import { correction, generate } from 'lean-qr/nano';
+import { generate } from 'lean-qr/nano';
 
 /** A QR code (ISO/IEC 18004) as an SVG path, a module of it 1 wide. */
 export interface CodePath {
@@ -11,11 +11,12 @@ export interface CodePath {
 const QUIET = 4;
 
 /**
- * The code of a text. Nothing on a screen is smudged: the least correction makes the largest modules.
+ * The code of a text. Nothing on a screen is smudged: the least correction, as it is left to the library,
+ * makes the largest modules.
  * @param text at most 2,900 bytes
  */
 export function codePath(text: string): CodePath {
-  const code = generate(text, { minCorrectionLevel: correction.L });
+  const code = generate(text);
   const { size } = code;
   let d = '';
   for (let y = 0; y < size; y += 1) {

@@ -2,8 +2,8 @@
 const REST_MS = 120;
 
 /**
- * Does work once nothing has been asked for a moment and no finger is down; only the last work
- * asked for. The function it gives calls that off.
+ * Does work once nothing has been asked for a moment and no finger is down: all that was asked for
+ * since, in that order. The function it gives calls one off.
  *
  * @param restMs that moment; 0: as soon as no finger is down
  */
@@ -11,18 +11,18 @@ export function createLaterAtRest(
   page: EventTarget,
   restMs = REST_MS,
 ): (work: () => void) => () => void {
-  let due: (() => void) | null = null;
+  const due = new Set<() => void>();
   let isHeld = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   function wait(): void {
     clearTimeout(timer);
-    if (due && !isHeld) timer = setTimeout(doIt, restMs);
+    if (due.size > 0 && !isHeld) timer = setTimeout(doIt, restMs);
   }
   function doIt(): void {
-    const work = due;
-    due = null;
-    work?.();
+    const works = [...due];
+    due.clear();
+    for (const work of works) work();
   }
   function hold(held: boolean): void {
     isHeld = held;
@@ -34,10 +34,10 @@ export function createLaterAtRest(
     page.addEventListener(end, () => hold(false));
   }
   return (work) => {
-    due = work;
+    due.add(work);
     wait();
     return () => {
-      if (due === work) due = null;
+      due.delete(work);
     };
   };
 }

@@ -8,6 +8,7 @@ export const CHOOSE_PROBLEMS = {
   nothingToPlay: 'Choose a ball and a pocket first.',
   noOtherBall: 'There is only the cue ball on the table: lay a ball to play.',
   outOfDate: 'Something has changed since these ways were compared: compare again.',
+  notHere: 'That way cannot be laid here: what it needs is not on this table.',
   nothingRemoved: 'There is nothing to put back.',
   noWorkers: 'This browser cannot work beside the page: ways cannot be compared here.',
   failed: 'The comparison stopped halfway: try again.',

@@ -19,6 +19,7 @@ import { rangeOfChance } from '../engine/player/some-players';
 import { roomForError } from '../engine/room/room-for-error';
 import { fanOfWay, type ToldWay } from '../engine/ways/refine-found';
 import type { WaysQuestion } from '../engine/ways/ways-question';
+import { type LaidWay, tellLaid } from '../engine/worth/laid-way';
 import { PLAYS_WORK } from '../engine/worth/plays-work';
 import { fanOfSafety } from '../engine/worth/refine-safety';
 import type { ToldSafety } from '../engine/worth/safety';
@@ -46,6 +47,12 @@ export interface PickJob {
 export interface WaysFanJob {
   readonly question: WaysQuestion;
   readonly told: ToldWay;
+}
+
+/** One way that somebody laid elsewhere. */
+export interface WayLaidJob {
+  readonly question: WaysQuestion;
+  readonly way: LaidWay;
 }
 
 /** One safety that was worked out. */
@@ -87,6 +94,7 @@ export const ENGINE_WORK = {
   /** How far the chance of a shot may be off for what is not known of the player. */
   range: rangeOfChance,
   ...PLAYS_WORK,
+  wayLaid: ({ question, way }: WayLaidJob) => tellLaid(question, way),
   waysFan: ({ question, told }: WaysFanJob) => fanOfWay(question, told),
   safetyFan: ({ question, told }: SafetyFanJob) => fanOfSafety(question, told),
   fan: ({ asked, option }: OptionJob) => fanOf(asked.question, asked.scene, option),

@@ -203,8 +203,8 @@ export const APP_FAULTS: readonly PlantedFault[] = [
   {
     why: 'the room for error is worked out time and again while a button is held',
     file: 'src/ui/later-at-rest.ts',
-    find: 'if (due && !isHeld) timer',
-    replace: 'if (due) timer',
+    find: 'if (due.size > 0 && !isHeld) timer',
+    replace: 'if (due.size > 0) timer',
     catchers: ['tests/unit/ui/later-at-rest.test.ts', 'tests/e2e/room-changes.test.ts'],
   },
   {

@@ -38,6 +38,20 @@ export const LINK_FAULTS: readonly PlantedFault[] = [
     catchers: ['tests/e2e/links.test.ts'],
   },
   {
+    why: 'a way that is handed on is struck harder there than it was laid',
+    file: 'src/store/links/link-layout.ts',
+    find: "stroke: ['aimRad', 'side', 'height', 'elevationRad', 'speedMps']",
+    replace: "stroke: ['aimRad', 'side', 'height', 'speedMps', 'elevationRad']",
+    catchers: ['tests/store/links/link-text.test.ts'],
+  },
+  {
+    why: 'a way that came by a link is laid on balls that were moved since',
+    file: 'src/state/choose/brought-way.ts',
+    find: 'isSame(came.balls, balls)',
+    replace: 'isSame(balls, balls)',
+    catchers: ['tests/unit/state/links/links-model.test.ts'],
+  },
+  {
     why: 'a code has no quiet zone, and cameras pass over it',
     file: 'src/diagram/code-path.ts',
     find: 'const QUIET = 4;',

@@ -79,4 +79,21 @@ export async function pictureAllWays(
   await tapButton(page, 'Aim it');
   await page.locator('.board-aim').waitFor();
   await take('choose-all-laid');
+  await tapButton(page, /How it plays/);
+  const link = await linkOfWay(page);
+  await page.goto(`${url}#kit/link/${link.split('/').at(-1)}`);
+  await page.locator('.link-part').first().waitFor();
+  await take('choose-all-brought');
+  await tapButton(page, 'Keep it');
+  await take('choose-all-kept');
+  await tapButton(page, 'Go to Choose');
+  await page.locator('.board-aim').waitFor();
+  await take('choose-all-handed');
+}
+
+/** The link of the way that is looked at, as it is shared. */
+export async function linkOfWay(page: Page): Promise<string> {
+  await tapButton(page, 'Share');
+  await page.getByRole('img', { name: /QR code/ }).waitFor();
+  return page.getByRole('textbox', { name: 'As a link' }).inputValue();
 }

@@ -19,7 +19,7 @@ const FORGERIES: readonly Forgery[] = [
   (bytes, random) => [...bytes, ...bytes.slice(place(bytes, random))],
   (bytes, random) => [pick(random, [0, 2, 3, 200]), ...bytes.slice(1)],
   (_, random) => [1, ...Array.from({ length: Math.floor(random() * 300) }, () => anyByte(random))],
-  (_, random) => [1, pick(random, [1, 2, 4, 63]), ...Array.from({ length: 200 }, () => 0)],
+  (_, random) => [1, pick(random, [1, 2, 4, 63, 66, 127]), ...Array.from({ length: 200 }, () => 0)],
 ];
 
 /** A text with a link in it, or none, that someone made up to see what breaks. */

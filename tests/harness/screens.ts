@@ -29,6 +29,7 @@ export const SCREENS = [
   'kit/backup',
   'kit/card',
   'kit/drill/demo-position-2',
+  'kit/drill/speed',
   'kit/link',
   `kit/link/${LINK_OF_VERSION_1}`,
   'kit/share/shot',

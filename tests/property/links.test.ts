@@ -13,7 +13,7 @@ import { BED_RANGES } from '../../src/store/record-ranges';
 import { SHELF_NAMES, type ShelfName, type Shelves } from '../../src/store/records';
 import type { SavedPosition } from '../../src/store/saved-position';
 import { LINK_FAULT_WORDS } from '../../src/ui/links/link-words';
-import { LINK_OF_VERSION_1, SAID_IN_VERSION_1 } from '../fixtures/link-of-version-1';
+import { LINK_OF_A_WAY, LINK_OF_VERSION_1, SAID_IN_VERSION_1 } from '../fixtures/link-of-version-1';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize, tell } from '../harness/campaign-size';
 import { hostileLink } from '../harness/hostile-links';
 import { randomQuery } from '../harness/random-shots';
@@ -99,7 +99,7 @@ it(`takes ${HOSTILE} hostile links for what they are, and reads none longer than
   const random = seededRandom(20_261_202);
   const fates = new Map<string, number>();
   for (let index = 0; index < HOSTILE; index += 1) {
-    const text = hostileLink(LINK_OF_VERSION_1, random);
+    const text = hostileLink(index % 2 === 0 ? LINK_OF_VERSION_1 : LINK_OF_A_WAY, random);
     const read = readLink(text);
     const fate = read.ok ? 'ok' : read.fault;
     fates.set(fate, (fates.get(fate) ?? 0) + 1);

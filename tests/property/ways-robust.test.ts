@@ -1,10 +1,12 @@
 import { expect, it } from 'vitest';
 import { UNMEASURED } from '../../src/engine/kit/kit-spread';
+import { overTable } from '../../src/engine/ways/drawn-chance';
 import { waysToRefine } from '../../src/engine/ways/pick-ways';
 import { fanOfWay, refineFound } from '../../src/engine/ways/refine-found';
 import { searchStretch } from '../../src/engine/ways/search-stretch';
 import { waysStretches } from '../../src/engine/ways/stretches';
 import type { WaysQuestion } from '../../src/engine/ways/ways-question';
+import { tellLaid } from '../../src/engine/worth/laid-way';
 import { CAMPAIGN_TIMEOUT_MS, campaignSize } from '../harness/campaign-size';
 import { randomTableQuery } from '../harness/random-tables';
 import { seededRandom } from '../harness/seeded-random';
@@ -44,6 +46,11 @@ it(
         told++;
         expect(noNumbers(worked)).toEqual([]);
         expect(fanOfWay(question, worked).length).toBeGreaterThan(0);
+        // As laid elsewhere, with another kit: the cue points somewhere beside.
+        const stroke = { ...overTable(way), aimRad: overTable(way).aimRad + 0.4 * random() };
+        const laid = tellLaid(question, { goal: way.goal, stroke });
+        expect(noNumbers(laid)).toEqual([]);
+        if (laid) expect(fanOfWay(question, laid.told).length).toBeGreaterThan(0);
       }
     }
     expect(told).toBeGreaterThan(POSITIONS / 4);

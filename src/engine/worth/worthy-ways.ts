@@ -21,9 +21,13 @@ export interface WorthyWay extends ToldWay {
 /** What ways are ordered by: what they are worth, or how often they go and keep the cue ball. */
 export type WaysOrder = 'worth' | 'goes';
 
-/** Works a way out in full, with what it is worth, from the same drawn strokes. */
+/** Works a way out in full, with the stroke near by that goes most often. */
 export function refineWorthy(question: WaysQuestion, found: FoundWay, draws = DRAWS): WorthyWay {
-  const way = improved(question, found);
+  return tellWorthy(question, improved(question, found), draws);
+}
+
+/** Works a way out in full with the very stroke that it has, and what it is worth, from the same drawn strokes. */
+export function tellWorthy(question: WaysQuestion, way: FoundWay, draws = DRAWS): WorthyWay {
   const { told, all } = workOut(question, way, draws);
   const slope = slopeTurn(question, way);
   return { ...told, worth: worthFrom(question, way, all), ...(slope && { slope }) };

@@ -7,6 +7,7 @@ import type { KnownPlayer } from '../../engine/player/player-report';
 import type { StrokeProfile } from '../../engine/room/stroke-profile';
 import type { TableShape } from '../../engine/table/table-shape';
 import type { Table } from '../../store/records';
+import { isSame } from '../../store/same-value';
 import type { SavedPosition } from '../../store/saved-position';
 import { knownAlongShot } from '../measure/known-along-shot';
 import { chanceSpread } from '../player/learn-player';
@@ -61,4 +62,11 @@ export function askedOfPockets(from: Omit<AskedFrom, 'shot' | 'table'>): Pockets
     spread: chanceSpread(player, spread),
     profile,
   };
+}
+
+/** Whether a stroke does the same in both, whoever plays it. */
+export function isSameShot(one: RankQuestion | null, other: RankQuestion): boolean {
+  return (
+    one !== null && isSame(one.scene, other.scene) && isSame(one.question.kit, other.question.kit)
+  );
 }

@@ -16,7 +16,7 @@ import type { ShotToLog } from '../log/shot-to-log';
 import type { PocketChances } from './all-pockets';
 import type { AllWays } from './all-ways/all-ways';
 import type { Difference } from './for-most';
-import type { WayToAsk } from './way-to-ask';
+import type { WayToAsk, WithWay } from './way-to-ask';
 
 /** How far the comparison has come. */
 export interface Comparison {
@@ -105,7 +105,7 @@ export interface ChooseModel extends Gestures {
   openPosition(id: string): EditResult;
   /** A new empty one, opened. */
   add(): string;
-  /** Adds one that came from elsewhere beside all others, and opens it. */
+  /** Adds one that came from elsewhere beside all others, and opens it; its way is laid on it, and kept by nobody. */
   bring(position: SavedPosition): CopyResult;
   duplicate(id: string): EditResult;
   rename(id: string, name: string): EditResult;
@@ -131,8 +131,8 @@ export interface ChooseModel extends Gestures {
    * no direct cut, or balls or kit changed since.
    */
   readonly wayToAsk: ReadonlySignal<WayToAsk | null>;
-  /** Whether the way looked at can be kept: the balls lie as they did. */
-  readonly canKeep: ReadonlySignal<boolean>;
+  /** The way looked at, with its position, as it can be kept; null where there is none, or the balls lie otherwise since. */
+  readonly wayToKeep: ReadonlySignal<WithWay | null>;
   /** Keeps the way looked at, to be played again. */
   keepDrill(name: string): CopyResult;
   /** Counts a try of a kept way that Shot cannot ask; false where it is not there. */

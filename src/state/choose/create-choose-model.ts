@@ -18,8 +18,9 @@ import { createAllPockets } from './all-pockets';
 import { createAllWays } from './all-ways/create-all-ways';
 import { directShots } from './all-ways/direct-shots';
 import { waysAsked } from './all-ways/ways-asked';
-import { askedOf, askedOfPockets } from './asked-of';
+import { askedOf, askedOfPockets, isSameShot } from './asked-of';
 import { createBallEdits } from './ball-edits';
+import { createBroughtWay } from './brought-way';
 import type { ChooseModel } from './choose-model';
 import type { ChoosePorts } from './choose-ports';
 import { createChoosing } from './choosing';
@@ -109,8 +110,10 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     if (way === null || asked === null || toLog.value === null) return null;
     return { asked: shotToAsk(asked, way.option), of: asked.scene.goal };
   });
+  const brought = createBroughtWay(kept.open);
   const all = createAllWays({
     ...ports,
+    brought: brought.way,
     ...directShots(() => ({ position: open.peek(), ...given.peek() }), spreadAlong),
     present: computed(() => waysAsked({ position: open.value, ...given.value })),
     isShot: computed(() => shot.value?.ok === true),
@@ -214,7 +217,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     ...createGoalEdits(open, shape, edits),
     openPosition: (id) => whileOpen(() => tell(positions.openPosition(id))),
     add: () => whileOpen(positions.add),
-    bring: (position) => whileOpen(() => positions.bring(position)),
+    bring: (given) => brought.bring(given, (row) => whileOpen(() => positions.bring(row))),
     duplicate: (id) => whileOpen(() => tell(positions.duplicate(id))),
     rename: (id, name) => whileOpen(() => tell(positions.rename(id, name))),
     remove: (id) => whileOpen(() => tell(positions.remove(id))),
@@ -237,11 +240,4 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
       await kept.flush();
     },
   };
-}
-
-/** Whether a stroke does the same in both, whoever plays it. */
-function isSameShot(one: RankQuestion | null, other: RankQuestion): boolean {
-  return (
-    one !== null && isSame(one.scene, other.scene) && isSame(one.question.kit, other.question.kit)
-  );
 }

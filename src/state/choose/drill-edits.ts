@@ -9,10 +9,11 @@ import { typedName } from '../typed-name';
 import type { ChooseModel } from './choose-model';
 import type { KeptPositions } from './kept-positions';
 import type { LookedAt } from './looked-at';
+import type { WithWay } from './way-to-ask';
 
 export type DrillEdits = Pick<
   ChooseModel,
-  'saved' | 'drills' | 'canKeep' | 'keepDrill' | 'logTry' | 'takeBackTry'
+  'saved' | 'drills' | 'wayToKeep' | 'keepDrill' | 'logTry' | 'takeBackTry'
 >;
 
 export interface DrillEditsPorts {
@@ -28,33 +29,29 @@ export interface DrillEditsPorts {
 /** Ways kept to be played again, beside the positions; every change is kept at once. */
 export function createDrillEdits(ports: DrillEditsPorts): DrillEdits {
   const { kept, open, lookedAt, now, newId } = ports;
+  const wayToKeep = computed((): WithWay | null => {
+    const way = lookedAt.value;
+    if (way === null) return null;
+    const { kind, ball, pocket, via } = way.goal;
+    const { lengthM, widthM, balls } = open.value;
+    const drill = { kind, via, stroke: way.stroke, tries: [] };
+    return { lengthM, widthM, balls, goal: directCut(ball, pocket), zone: null, drill };
+  });
   return {
     saved: computed(() => kept.all.value.filter(({ drill }) => !drill)),
     drills: computed(() => kept.all.value.filter(({ drill }) => drill)),
-    canKeep: computed(() => lookedAt.value !== null),
+    wayToKeep,
     keepDrill(name) {
-      const way = lookedAt.peek();
+      const way = wayToKeep.peek();
       if (way === null) return { ok: false, problem: CHOOSE_PROBLEMS.outOfDate };
       const problem = crowded(kept.all.peek());
       if (problem !== null) return { ok: false, problem };
       const named = typedName(name);
       if (!named.ok) return named;
       const names = kept.all.peek().map((one) => one.name);
-      const { kind, ball, pocket, via } = way.goal;
       const id = newId();
-      const { lengthM, widthM, balls } = open.peek();
-      kept.put({
-        id,
-        name: names.includes(named.name) ? copyName(named.name, names) : named.name,
-        origin: 'by-hand',
-        lengthM,
-        widthM,
-        balls,
-        goal: directCut(ball, pocket),
-        zone: null,
-        drill: { kind, via, stroke: way.stroke, tries: [] },
-        changedAtMs: now(),
-      });
+      const unused = names.includes(named.name) ? copyName(named.name, names) : named.name;
+      kept.put({ ...way, id, name: unused, origin: 'by-hand', changedAtMs: now() });
       return { ok: true, id };
     },
     logTry(id, playerId, went) {

@@ -97,7 +97,8 @@ export function createKeeping(ports: KeepingPorts): Keeping {
     });
     const position = wanted.position && shared.position ? keepPosition(shared.position) : null;
     if (wanted.shot && shared.shot) keepShot(shared.shot, position);
-    kept.value = { ...wanted, added, isInPlay };
+    const isLaid = Boolean(position && shared.position?.drill);
+    kept.value = { ...wanted, added, isInPlay, isLaid };
   };
   const lists = [choose.saved, ...SHELF_NAMES.map((name) => kit.shelves[name])];
   const roomless = () =>

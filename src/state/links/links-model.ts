@@ -42,6 +42,8 @@ export interface KeptOfLink extends Wanted {
   readonly added: readonly { readonly shelf: ShelfName; readonly id: string }[];
   /** Whether the kit is in play now. */
   readonly isInPlay: boolean;
+  /** Whether a way was laid on the position. */
+  readonly isLaid: boolean;
 }
 
 /** Shots, positions and kits, handed from phone to phone as links. */

@@ -10,7 +10,7 @@ import type { MeasureModel } from '../measure/measure-model';
 /** What can be shared. */
 export interface SharedFrom {
   readonly desk: Pick<DeskModel, 'shot' | 'pocket'>;
-  readonly choose: Pick<ChooseModel, 'open' | 'saved' | 'wayToAsk'>;
+  readonly choose: Pick<ChooseModel, 'open' | 'saved' | 'drills' | 'wayToAsk' | 'wayToKeep'>;
   readonly kit: KitModel;
   readonly measure: Pick<MeasureModel, 'knowledge' | 'measured' | 'report' | 'shotsReadOn'>;
 }
@@ -27,16 +27,23 @@ export function sharedOf(from: SharedFrom, what: string): Shared | null {
   if (head === 'kit') return { ...NOTHING, kit: kitToShare(from) };
   if (head === 'way') return sharedWay(choose);
   if (head === 'position') {
-    const position = id ? choose.saved.value.find((one) => one.id === id) : choose.open.value;
+    const position = id
+      ? [choose.saved, choose.drills].flatMap((all) => all.value).find((one) => one.id === id)
+      : choose.open.value;
     return position ? { ...NOTHING, position } : null;
   }
   const shelf = SHELF_NAMES.find((name) => name === head);
   return shelf && id ? sharedRecord(from, shelf, id) : null;
 }
 
-function sharedWay({ open, wayToAsk }: SharedFrom['choose']): Shared | null {
+/** A direct cut is Shot's to tell, and older apps know that; any other way goes as it is laid. */
+function sharedWay({ open, wayToAsk, wayToKeep }: SharedFrom['choose']): Shared | null {
   const way = wayToAsk.value;
-  if (way === null) return null;
+  const laid = wayToKeep.value;
+  if (way === null) {
+    const { zone } = open.value;
+    return laid && { ...NOTHING, position: { ...open.value, ...laid, zone } };
+  }
   const { asked, of } = way;
   return {
     ...NOTHING,

@@ -1,3 +1,4 @@
+import type { Rail, WayKind } from '../../engine/goal/goal';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import type { KitFieldPath } from '../kit-fields';
 import type { ShelfName } from '../records';
@@ -15,7 +16,7 @@ export const SEAL_BYTES = 4;
 
 /** The numbers of each thing, in their order, by their dotted names. */
 export const LINK_NUMBERS: { readonly [S in ShelfName]: readonly KitFieldPath<S>[] } & {
-  readonly [N in 'shot' | 'table' | 'place' | 'zone']: readonly string[];
+  readonly [N in 'shot' | 'table' | 'place' | 'zone' | 'stroke']: readonly string[];
 } = {
   shot: [
     'shot.distanceM',
@@ -30,6 +31,7 @@ export const LINK_NUMBERS: { readonly [S in ShelfName]: readonly KitFieldPath<S>
   table: ['lengthM', 'widthM'],
   place: ['xM', 'yM'],
   zone: ['xM', 'yM', 'radiusM'],
+  stroke: ['aimRad', 'side', 'height', 'elevationRad', 'speedMps'],
   cues: ['massRatio', 'tipDiameterM', 'tipRadiusM'],
   cloths: ['slideFriction', 'rollFriction', 'spinDecayRadS2', 'bedRestitution'],
   balls: [
@@ -69,6 +71,12 @@ export const LIST_OF_BALLS = 'balls';
 
 /** Rules by number; 0 is none said. */
 export const LINK_RULES = [undefined, 'any', 'lowest', 'low', 'high', LIST_OF_BALLS] as const;
+
+/** Kinds of ways by number. */
+export const LINK_KINDS: readonly WayKind[] = ['direct', 'bank', 'kick', 'combination', 'carom'];
+
+/** What a ball meets on its way: a rail by number, or a ball by its own, counted on from these. */
+export const LINK_RAILS: readonly Rail[] = ['near', 'far', 'left', 'right'];
 
 /** Where numbers come from, by number. */
 export const LINK_ORIGINS = ['invented', 'by-hand'] as const;

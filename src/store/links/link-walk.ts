@@ -1,12 +1,20 @@
+import type { Step } from '../../engine/goal/goal';
 import type { LegalRule } from '../../engine/goal/legal';
-import type { NamedBall } from '../../engine/lie/position';
-import { DEFAULT_POCKET, DEFAULT_SHOT } from '../default-desk';
+import type { BallName, NamedBall } from '../../engine/lie/position';
 import { usualNumbers } from '../kit-fields';
 import { numberAt, withNumberAt } from '../number-at';
 import { SHELF_NAMES, type ShelfName, type Shelves } from '../records';
-import type { SavedPosition } from '../saved-position';
+import { type KeptDrill, NOTHING_CHOSEN, type SavedPosition, type Zone } from '../saved-position';
 import type { LinkBytes } from './link-bytes';
-import { LINK_NUMBERS, LINK_ORIGINS, LINK_POCKETS, LINK_RULES, LIST_OF_BALLS } from './link-layout';
+import {
+  LINK_KINDS,
+  LINK_NUMBERS,
+  LINK_ORIGINS,
+  LINK_POCKETS,
+  LINK_RAILS,
+  LINK_RULES,
+  LIST_OF_BALLS,
+} from './link-layout';
 import { LINK_ID, type Shared, type SharedKit, type SharedShot } from './shared';
 
 /** What a walk needs beside the bytes. */
@@ -22,11 +30,12 @@ export interface Walk extends LinkBytes {
  * checked: its types are what they ought to be.
  */
 export function walkShared(walk: Walk, { shot, position, kit }: Shared): Shared {
-  const given = [shot, position, ...SHELF_NAMES.map((shelf) => kit[shelf])];
+  const drill = position?.drill;
+  const given = [shot, position, ...SHELF_NAMES.map((shelf) => kit[shelf]), drill];
   const bits = walk.count(given.reduce((sum, one, place) => sum + (one ? 2 ** place : 0), 0));
   if (bits >= 2 ** given.length) walk.meetNewer();
   const has = (place: number) => (bits >> place) & 1;
-  return {
+  const walked = {
     shot: has(0) ? walkShot(walk, shot ?? ANY_SHOT) : null,
     position: has(1) ? walkPosition(walk, position ?? ANY_POSITION) : null,
     kit: Object.fromEntries(
@@ -36,20 +45,25 @@ export function walkShared(walk: Walk, { shot, position, kit }: Shared): Shared 
       ]),
     ) as SharedKit,
   };
+  // Without its position a way is left unread: then the link is damaged.
+  return walked.position && has(given.length - 1)
+    ? { ...walked, position: { ...walked.position, drill: walkWay(walk, drill ?? ANY_WAY) } }
+    : walked;
 }
 
-const ANY_SHOT: SharedShot = { shot: DEFAULT_SHOT, pocket: DEFAULT_POCKET };
-const NAMED = { id: LINK_ID, name: '', origin: 'by-hand' } as const;
-const CUE_BALL: NamedBall = { name: 'cue', xM: 0, yM: 0 };
-const ANY_POSITION: SavedPosition = {
+/* What stands for a thing that is yet to be read has nothing that the walk itself fills in. */
+const ANY_SHOT = { shot: { headingRad: null }, pocket: {} } as SharedShot;
+const CUE_BALL = { name: 'cue' } as NamedBall;
+const NAMED = { name: '', origin: 'by-hand' } as const;
+const ANY_POSITION = {
   ...NAMED,
-  lengthM: 0,
-  widthM: 0,
-  balls: [],
-  goal: { kind: 'pot', ball: null, pocket: null, via: [] },
+  balls: [] as readonly NamedBall[],
+  goal: NOTHING_CHOSEN,
   zone: null,
   changedAtMs: 0,
-};
+} as SavedPosition;
+const ANY_WAY = { kind: 'direct', via: [] as readonly Step[], stroke: {} } as KeptDrill;
+const ANY_STEP: Step = { cushion: 'near', by: 'cue' };
 
 function walkNumbers<H extends object>(walk: LinkBytes, holder: H, paths: readonly string[]): H {
   return paths.reduce<H>(
@@ -93,23 +107,45 @@ function walkMaybe(walk: Walk, value: number | null): number | null {
 }
 
 function walkPosition(walk: Walk, given: SavedPosition): SavedPosition {
-  const { legal: _none, ...position } = walkNumbers(
-    walk,
-    walkNamed(walk, given),
-    LINK_NUMBERS.table,
-  );
+  const {
+    legal: _none,
+    drill: _later,
+    ...position
+  } = walkNumbers(walk, walkNamed(walk, given), LINK_NUMBERS.table);
   const balls = walkList(walk, given.balls, CUE_BALL, (ball) => ({
     ...walkNumbers(walk, ball, LINK_NUMBERS.place),
-    name: walk.count(Number(ball.name) || 0) || CUE_BALL.name,
+    name: walkBall(walk, ball.name),
   }));
   const ball = walk.count(given.goal.ball ?? 0) || null;
   const pocket = walkWord(walk, LINK_POCKETS, given.goal.pocket);
   const legal = walkRule(walk, given.legal);
   const zone = walk.count(given.zone ? 1 : 0)
-    ? walkNumbers(walk, given.zone ?? { xM: 0, yM: 0, radiusM: 0 }, LINK_NUMBERS.zone)
+    ? walkNumbers(walk, given.zone ?? ({} as Zone), LINK_NUMBERS.zone)
     : null;
   const goal = { ...given.goal, ball, pocket };
   return { ...position, balls, goal, ...(legal && { legal }), zone };
+}
+
+function walkBall(walk: Walk, name: BallName): BallName {
+  return walk.count(Number(name) || 0) || CUE_BALL.name;
+}
+
+/** How it is played; what became of it at home stays there. */
+function walkWay(walk: Walk, given: KeptDrill): KeptDrill {
+  return {
+    kind: walkWord(walk, LINK_KINDS, given.kind),
+    via: walkList(walk, given.via, ANY_STEP, (step) => walkStep(walk, step)),
+    stroke: walkNumbers(walk, given.stroke, LINK_NUMBERS.stroke),
+    tries: [],
+  };
+}
+
+function walkStep(walk: Walk, step: Step): Step {
+  const by = walkBall(walk, step.by);
+  const rails = LINK_RAILS.length;
+  const met = walk.count('ball' in step ? rails + step.ball : LINK_RAILS.indexOf(step.cushion));
+  const cushion = LINK_RAILS[met];
+  return cushion ? { cushion, by } : { ball: met - rails, by };
 }
 
 function walkRule(walk: Walk, legal: LegalRule | undefined): LegalRule | undefined {

@@ -13,6 +13,7 @@ import { formatNumber, formatQuantity } from '../../units/format-number';
 import { BRIDGE } from '../../units/kit-units';
 import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
 import { spreadFigure } from '../../units/plus-minus';
+import { speedWord } from '../../units/speed-word';
 import type { LaterModels } from '../app-models';
 import { SHELF_LABELS, SHELVES } from '../kit/shelf-labels';
 import { seenRecord } from '../kit/shelf-words';
@@ -23,7 +24,6 @@ export type CardApp = LaterModels<
 
 const NO_AIM = '–';
 const NO_BREAK = '\u00a0';
-const SPEED_WORDS = ['soft', 'medium', 'firm'];
 
 /** The front and the back of the card of the kit in play. */
 export function cardSides(app: CardApp, figures: CardFigures): readonly (readonly CardBlock[])[] {
@@ -111,7 +111,7 @@ function aimBlock(app: CardApp, { elevationRad, rows, sdM }: AimTable, title: st
     ],
     lines: [
       `In ${scale.words}, ← left or → right of the ${lead.replace('-', ' ')}’s centre, straight on. Rows: cue ball to ghost ball. Left side: the other way.`,
-      `Sure to ${sure} (one standard deviation) at ${distance(sureAt)}, ${SPEED_WORDS[SURE_AT.speed]}, ${sides.at(-1)}.`,
+      `Sure to ${sure} (one standard deviation) at ${distance(sureAt)}, ${speedWord(CARD_SPEEDS[SURE_AT.speed] ?? 0)}, ${sides.at(-1)}.`,
       ...(rows.some(({ offsetsM }) => offsetsM.includes(null))
         ? [`${NO_AIM} No aim: mostly too soft to get there.`]
         : []),
@@ -165,7 +165,7 @@ function distanceWords({ kit, desk }: Pick<CardApp, 'kit' | 'desk'>, lengthM: nu
 /** "soft 0.75 m/s", for each column of speeds. */
 function speedWords({ shot }: Pick<CardApp, 'shot'>): readonly string[] {
   const { facts, inUnit } = shot.speedScale.value;
-  return CARD_SPEEDS.map((mps, at) => `${SPEED_WORDS[at]} ${formatQuantity(inUnit(mps), facts)}`);
+  return CARD_SPEEDS.map((mps) => `${speedWord(mps)} ${formatQuantity(inUnit(mps), facts)}`);
 }
 
 function throwBlock(app: CardApp, { throws, throwFromM }: CardFigures): CardBlock {

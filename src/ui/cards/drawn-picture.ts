@@ -67,33 +67,32 @@ function drawShape(ctx: CanvasRenderingContext2D, shape: SVGGraphicsElement): vo
     const { x, y } = shape.getStartPositionOfChar(0);
     ctx.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
     // A halo lies behind its letters.
-    if (wearStroke(ctx, style, share)) ctx.strokeText(text, x, y);
-    if (wearFill(ctx, style, share)) ctx.fillText(text, x, y);
+    for (const paint of ['stroke', 'fill'] as const) {
+      if (wear(ctx, style, paint, share)) ctx[`${paint}Text`](text, x, y);
+    }
   } else if (outline) {
     shade(ctx, shape, style, outline);
-    if (wearFill(ctx, style, share)) ctx.fill(outline);
-    if (wearStroke(ctx, style, share)) ctx.stroke(outline);
+    for (const paint of ['fill', 'stroke'] as const) {
+      if (wear(ctx, style, paint, share)) ctx[paint](outline);
+    }
   }
   ctx.restore();
 }
 
-/** Takes a shape's fill; false where it has none. */
-function wearFill(ctx: CanvasRenderingContext2D, style: CSSStyleDeclaration, share: number) {
-  ctx.globalAlpha = share * Number(style.fillOpacity);
-  ctx.fillStyle = style.fill;
-  return isPlain(style.fill);
-}
-
-/** Takes a shape's stroke; false where it has none. */
-function wearStroke(ctx: CanvasRenderingContext2D, style: CSSStyleDeclaration, share: number) {
-  const { stroke, strokeWidth, strokeDasharray, strokeLinecap, strokeLinejoin } = style;
-  ctx.globalAlpha = share * Number(style.strokeOpacity);
-  ctx.strokeStyle = stroke;
-  ctx.lineWidth = Number.parseFloat(strokeWidth);
-  ctx.setLineDash(strokeDasharray.match(/[\d.]+/g)?.map(Number) ?? []);
-  ctx.lineCap = strokeLinecap as CanvasLineCap;
-  ctx.lineJoin = strokeLinejoin as CanvasLineJoin;
-  return isPlain(stroke);
+/** Takes a shape's fill or stroke; false where it has no plain one. */
+function wear(
+  ctx: CanvasRenderingContext2D,
+  style: CSSStyleDeclaration,
+  paint: 'fill' | 'stroke',
+  share: number,
+): boolean {
+  ctx.globalAlpha = share * Number(style[`${paint}Opacity`]);
+  ctx[`${paint}Style`] = style[paint];
+  ctx.lineWidth = Number.parseFloat(style.strokeWidth);
+  ctx.setLineDash(style.strokeDasharray.match(/[\d.]+/g)?.map(Number) ?? []);
+  ctx.lineCap = style.strokeLinecap as CanvasLineCap;
+  ctx.lineJoin = style.strokeLinejoin as CanvasLineJoin;
+  return style[paint] !== 'none' && !style[paint].startsWith('url');
 }
 
 /** Fills a shape from left to right as its gradient says; its stops have one colour. */
@@ -119,11 +118,6 @@ function shade(
   ctx.fill(outline);
 }
 
-/** Whether it is a plain colour. */
-function isPlain(paint: string): boolean {
-  return paint !== 'none' && !paint.startsWith('url');
-}
-
 function opacityOf(element: Element): number {
   let share = 1;
   for (let one: Element | null = element; one && one.tagName !== 'svg'; one = one.parentElement) {
@@ -141,24 +135,18 @@ function clip(ctx: CanvasRenderingContext2D, shape: Element): void {
 
 /** A shape as a path; null where it has none. */
 function outlineOf(shape: Element): Path2D | null {
+  const { tagName } = shape;
   const at = (name: string) => Number.parseFloat(shape.getAttribute(name) ?? '0');
-  const path = new Path2D();
-  switch (shape.tagName) {
-    case 'path':
-      return new Path2D(shape.getAttribute('d') ?? '');
-    case 'circle':
-      path.arc(at('cx'), at('cy'), at('r'), 0, 2 * Math.PI);
-      return path;
-    case 'line':
-      path.moveTo(at('x1'), at('y1'));
-      path.lineTo(at('x2'), at('y2'));
-      return path;
-    case 'rect':
-      path.roundRect(at('x'), at('y'), at('width'), at('height'), at('rx'));
-      return path;
-    case 'polyline':
-      return new Path2D(`M${shape.getAttribute('points')}`);
-    default:
-      return null;
+  if (tagName === 'circle' || tagName === 'rect') {
+    const path = new Path2D();
+    if (tagName === 'circle') path.arc(at('cx'), at('cy'), at('r'), 0, 2 * Math.PI);
+    else path.roundRect(at('x'), at('y'), at('width'), at('height'), at('rx'));
+    return path;
   }
+  const d = {
+    path: shape.getAttribute('d'),
+    line: `M${at('x1')} ${at('y1')}L${at('x2')} ${at('y2')}`,
+    polygon: `M${shape.getAttribute('points')}z`,
+  }[tagName];
+  return d ? new Path2D(d) : null;
 }

@@ -21,7 +21,7 @@ export function KeepDrill({ app: { choose, router }, name }: Props) {
     keptId.value = kept.ok ? kept.id : '';
     tell(kept);
   };
-  if (!isKept && !choose.canKeep.value) return null;
+  if (!isKept && choose.wayToKeep.value === null) return null;
   const practise = () => router.visit('log', `practice/${keptId.value}`);
   return (
     <>

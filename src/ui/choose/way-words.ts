@@ -24,6 +24,11 @@ export interface Played {
   readonly option: { readonly stroke: Omit<Stroke, 'aimRad'> };
 }
 
+/** The same as a line of its own, where a stroke takes a raised cue; a hair below, by rounding, counts. */
+export function raisedLines({ elevationRad }: Pick<Stroke, 'elevationRad'>): readonly string[] {
+  return elevationRad >= RAISED_CUE_RAD - 1e-6 ? [`▲ ${RAISED_LINE}`] : [];
+}
+
 /** Whether a way takes a raised cue: by choice, or over what lies behind the cue ball. */
 export function isRaisedCue({ way, option }: Played): boolean {
   return way.isRaised || option.stroke.elevationRad >= RAISED_CUE_RAD;

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Router } from '../route';
 
 /** The way back to where one came from. */
@@ -9,12 +10,20 @@ export function BackButton({ router }: { router: Router }) {
   );
 }
 
+interface Props {
+  readonly router: Router;
+  readonly title: string;
+  /** What else can be done with it. */
+  readonly children?: ComponentChildren;
+}
+
 /** The name of a panel and the way back. */
-export function PanelHeader({ router, title }: { router: Router; title: string }) {
+export function PanelHeader({ router, title, children }: Props) {
   return (
     <header class="panel-header">
       <BackButton router={router} />
       <h1 tabIndex={-1}>{title}</h1>
+      {children}
     </header>
   );
 }

@@ -11,8 +11,8 @@ export function CodePicture({ app: { awake }, url }: { app: LaterModels<'awake'>
   const { size, d } = codePath(url);
   return (
     <svg class="code-picture" viewBox={`0 0 ${size} ${size}`} role="img" aria-label={LABEL}>
-      <rect class="code-paper" width={size} height={size} />
-      <path class="code-ink" d={d} />
+      <rect class="card-paper" width={size} height={size} />
+      <path class="card-fill" d={d} />
     </svg>
   );
 }

@@ -71,6 +71,7 @@ function toHeading(): void {
 function Kept({ app: { links, router } }: { app: App }) {
   const kept = links.kept.value;
   const place = kept?.shot ? 'shot' : 'choose';
+  const isLaid = place === 'choose' && kept?.isLaid;
   return (
     <output class="undo-delete">
       {kept && (
@@ -87,7 +88,11 @@ function Kept({ app: { links, router } }: { app: App }) {
             <span aria-hidden="true">↶</span> Undo
           </button>
           {(kept.shot || kept.position) && (
-            <button type="button" class="button" onClick={() => router.goTo(place)}>
+            <button
+              type="button"
+              class="button"
+              onClick={() => (isLaid ? router.visit('choose', 'ways') : router.goTo(place))}
+            >
               {kept.shot ? 'Go to Shot' : 'Go to Choose'}
             </button>
           )}

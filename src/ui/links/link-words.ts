@@ -16,10 +16,12 @@ export const LINK_OUTCOME_WORDS: Readonly<Record<HandedOut, string>> = {
 };
 
 /** What was kept: "On Shot now. Kept as a position, and open." */
-export function keptWords({ shot, position, kit, added, isInPlay }: KeptOfLink): string {
+export function keptWords({ shot, position, kit, added, isInPlay, isLaid }: KeptOfLink): string {
   return [
     ...(shot ? ['The shot is on Shot; Undo there takes it back, too.'] : []),
-    ...(position ? ['The position is kept and open on Choose.'] : []),
+    ...(position
+      ? [`The position is kept and open on Choose${isLaid ? ', with its way laid on it' : ''}.`]
+      : []),
     ...(kit ? [kitWords(added.length, isInPlay)] : []),
   ].join(' ');
 }

@@ -4,10 +4,11 @@ import type { Wanted } from '../../state/links/links-model';
 import type { Shared, SharedShot } from '../../store/links/shared';
 import type { ShelfName, Shelves } from '../../store/records';
 import type { LaterModels } from '../app-models';
+import { laidLines } from '../choose/all-ways/laid-words';
 import { PositionPicture } from '../choose/PositionPicture';
 import { goalWords, lieWords } from '../choose/shot-words';
 import { capitalised } from '../choose/table-words';
-import { RAISED_LINE, strokeWords } from '../choose/way-words';
+import { raisedLines, strokeWords } from '../choose/way-words';
 import { KitPicture } from '../kit/KitPicture';
 import { SHELF_LABELS, SHELVES } from '../kit/shelf-labels';
 import { seenRecord } from '../kit/shelf-words';
@@ -34,7 +35,10 @@ export function sharedParts(app: App, { shot, position, kit }: Shared): readonly
           {
             part: 'position' as const,
             title: position.name,
-            lines: [`A position of ${position.balls.length} balls`, goalWords(position.goal)],
+            lines: [
+              `A position of ${position.balls.length} balls`,
+              ...(position.drill ? laidLines(app, position) : [goalWords(position.goal)]),
+            ],
             picture: <PositionPicture position={position} />,
           },
         ]
@@ -56,19 +60,15 @@ export function sharedParts(app: App, { shot, position, kit }: Shared): readonly
   ];
 }
 
-/** From here on Shot warns, too. */
-const RAISED_RAD = (10 * Math.PI) / 180;
-
 function shotPart(app: App, { shot }: SharedShot): SharedPart {
   const { lengthM } = app.kit.current.tables.value;
-  const isRaised = shot.elevationRad > RAISED_RAD - 1e-6;
   return {
     part: 'shot',
     title: 'A shot',
     lines: [
       capitalised(lieWords(shot, app.desk.preferences.value, lengthM)),
       capitalised(strokeWords({ option: { stroke: shot } }, app.shot.speedScale.value, tipOf(app))),
-      ...(isRaised ? [`▲ ${RAISED_LINE}`] : []),
+      ...raisedLines(shot),
     ],
     picture: <KitPicture sketch={shotSketch(shot.cutRad)} />,
   };

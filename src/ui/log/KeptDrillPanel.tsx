@@ -1,16 +1,10 @@
 import { useComputed, useSignal } from '@preact/signals';
-import { railPoint } from '../../diagram/rail-point';
 import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
-import { speedWord } from '../../units/speed-word';
 import type { Models } from '../app-models';
-import { fallWords } from '../choose/all-ways/kind-words';
-import { railPointWords } from '../choose/all-ways/rail-words';
+import { laidLines } from '../choose/all-ways/laid-words';
 import { capitalised } from '../choose/table-words';
-import { RAISED_LINE, strokeWords } from '../choose/way-words';
 import { PanelHeader } from '../kit/PanelHeader';
-import { tipOf } from '../shot/tip-told';
 import { DrillTable } from './DrillTable';
-import { kindOf } from './KeptDrills';
 import { tallyWords } from './practice-words';
 import { ResultMark } from './ResultMark';
 import { TrySheet } from './TrySheet';
@@ -100,32 +94,15 @@ function CountSheet({ app, drill, laid }: LaidProps) {
 }
 
 function Words({ app, drill, laid: { position, stroke, problem } }: LaidProps) {
-  const { ball, pocket } = drill.goal;
-  const cueBall = position.balls.find(({ name }) => name === 'cue');
-  const { practice } = app.log;
-  const struck = strokeWords({ option: { stroke } }, app.shot.speedScale.value, tipOf(app));
   return (
     <>
-      {ball !== null && pocket !== null && (
-        <p>
-          <b>{fallWords({ ball, pocket })}</b>, {kindOf(drill)}.
+      {laidLines(app, position, stroke).map((line, at) => (
+        <p key={line} class={line.startsWith('▲') ? 'way-warning' : ''}>
+          {at === 0 ? <b>{line}</b> : line}
         </p>
-      )}
-      {cueBall && drill.drill.kind !== 'direct' && (
-        <p>
-          Point the cue at {railPointWords(railPoint(cueBall, stroke.aimRad, practice.shape.value))}
-          .
-        </p>
-      )}
-      <p>
-        {capitalised(speedWord(stroke.speedMps))}: {struck}.
-      </p>
-      {stroke.elevationRad > RAISED_RAD && <p class="way-warning">▲ {RAISED_LINE}</p>}
+      ))}
       {problem && <p>{problem}</p>}
-      <p class="place-note">{capitalised(tallyWords(practice.kept.tally(drill)))}.</p>
+      <p class="place-note">{capitalised(tallyWords(app.log.practice.kept.tally(drill)))}.</p>
     </>
   );
 }
-
-/** From so much on a cue is called raised. */
-const RAISED_RAD = 0.175;

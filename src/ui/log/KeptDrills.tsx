@@ -1,7 +1,7 @@
 import type { EditResult } from '../../state/edit-result';
 import type { DrillPosition } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
-import { kindWords } from '../choose/all-ways/kind-words';
+import { kindOf } from '../choose/all-ways/laid-words';
 import { useNaming } from '../choose/PositionName';
 import { PositionPicture } from '../choose/PositionPicture';
 import { Paged } from '../controls/Paged';
@@ -63,14 +63,14 @@ function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
       isChosen={false}
       opens={`practice/${id}`}
       onChoose={() => router.open(`practice/${id}`)}
-      actions={[rename, { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) }]}
+      actions={[
+        rename,
+        { label: 'Share', onTap: () => router.visit('kit', `share/position/${id}`) },
+        { label: 'Card', onTap: () => router.visit('kit', `drill/${id}`) },
+        { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
+      ]}
     >
       {field}
     </RecordRow>
   );
-}
-
-/** "bank off the left rail". */
-export function kindOf({ goal, drill: { kind, via } }: DrillPosition): string {
-  return kindWords({ kind, ball: goal.ball ?? 0, via }, false);
 }

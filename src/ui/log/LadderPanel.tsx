@@ -2,19 +2,13 @@ import { useEffect } from 'preact/hooks';
 import type { Theme } from '../../engine/player/drill-shot';
 import { isMade, SET_OF } from '../../state/log/ladders';
 import type { LaidRung } from '../../state/log/practice-model';
-import { speedWord } from '../../units/speed-word';
 import type { Models } from '../app-models';
-import { tellingOf } from '../chance-telling';
-import { tenthsWords } from '../choose/pocket-words';
-import { capitalised, pocketWords } from '../choose/table-words';
 import { PanelHeader } from '../kit/PanelHeader';
-import { tipOf } from '../shot/tip-told';
-import { tipInWords } from '../shot/tip-words';
-import { PlacedBalls } from './PlacedBalls';
-import { reachWords, STOP_BUTTONS, setWords, THEME_WORDS } from './practice-words';
+import { STOP_BUTTONS, setWords, THEME_WORDS } from './practice-words';
+import { oftenWords, rungPlaces, rungTask } from './rung-words';
 import { TestTable } from './TestTable';
+import { ToldLines } from './ToldLines';
 import { TrySheet } from './TrySheet';
-import { crossingWords } from './test-words';
 import { useLast } from './use-last';
 
 type App = Models<'player' | 'log' | 'shot' | 'desk' | 'router'>;
@@ -35,7 +29,16 @@ export function LadderPanel({ app, theme }: Props) {
   const at = shown?.asked.position;
   return (
     <>
-      <PanelHeader router={app.router} title={title} />
+      <PanelHeader router={app.router} title={title}>
+        <button
+          type="button"
+          class="button"
+          disabled={next === null}
+          onClick={() => app.router.visit('kit', `drill/${theme}`)}
+        >
+          Card
+        </button>
+      </PanelHeader>
       {!shown || !at ? (
         <p role="status">{practice.problem.value ?? 'Working out the first shot…'}</p>
       ) : (
@@ -67,31 +70,11 @@ export function LadderPanel({ app, theme }: Props) {
   );
 }
 
-function RungWords({ app, rung: { asked, rung } }: { app: App; rung: LaidRung }) {
-  const { position, shot, kit } = asked;
-  if (position === null) return null;
-  const { balls, goal } = position;
-  const shape = app.log.practice.shape.value;
-  const { unit, scale } = tipOf(app);
-  const telling = tellingOf(app);
-  const { rest, chance } = rung;
-  const often = tenthsWords(chance, telling);
+function RungWords({ app, rung }: { app: App; rung: LaidRung }) {
   return (
     <>
-      <PlacedBalls shape={shape} position={balls} goal={goal} />
-      <p>
-        <b>{capitalised(pocketWords(goal.pocket))}</b> pocket, {speedWord(shot.speedMps)},{' '}
-        {tipInWords(shot, unit, scale)}.
-      </p>
-      {rest && (
-        <p>
-          <b>Cue ball to stop</b> within {reachWords(rest.radiusM / (2 * kit.ballRadiusM))} of{' '}
-          {crossingWords(rest, shape)}.
-        </p>
-      )}
-      <p class="place-note">
-        {telling === 'figures' ? `About ${often} for you` : `For most: ${often}`}.
-      </p>
+      <ToldLines lines={[...rungPlaces(app, rung), ...rungTask(app, rung)]} />
+      <p class="place-note">{oftenWords(app, rung)}.</p>
     </>
   );
 }

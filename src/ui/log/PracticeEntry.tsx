@@ -1,9 +1,8 @@
-import type { Theme } from '../../engine/player/drill-shot';
 import type { Models } from '../app-models';
 import { PanelHeader } from '../kit/PanelHeader';
 import { KeptDrillPanel } from './KeptDrillPanel';
 import { LadderPanel } from './LadderPanel';
-import { THEME_WORDS } from './practice-words';
+import { isTheme } from './practice-words';
 import './Practice.css';
 
 interface Props {
@@ -24,5 +23,3 @@ export function PracticeEntry({ app, id }: Props) {
     </>
   );
 }
-
-const isTheme = (id: string): id is Theme => Object.hasOwn(THEME_WORDS, id);

@@ -8,7 +8,7 @@ import { AskOnce } from '../player/AskOnce';
 import { KeptDrills } from './KeptDrills';
 import { LimitBars } from './LimitBars';
 import { PracticeDays } from './PracticeDays';
-import { ladderWords, limitsInOrder, THEME_OF, THEME_WORDS } from './practice-words';
+import { LADDER_RULE, ladderWords, limitsInOrder, THEME_OF, THEME_WORDS } from './practice-words';
 import './Practice.css';
 
 type App = Models<'player' | 'log' | 'choose' | 'kit' | 'nowMs' | 'router'>;
@@ -40,10 +40,7 @@ export function PracticePanel({ app }: { app: App }) {
       </section>
       <section class="practice-part" aria-labelledby="practice-ladders">
         <h2 id="practice-ladders">Ladders</h2>
-        <p class="place-note">
-          Five tries a shot. All five made: the next is harder. Three missed: easier. So a ladder
-          settles where about 7 in 10 are made.
-        </p>
+        <p class="place-note">{LADDER_RULE} So a ladder settles where about 7 in 10 are made.</p>
         <ul class="shelf-list">
           {themes.map((theme, place) => (
             <LadderRow

@@ -4,9 +4,10 @@ import { TEST_SHOTS } from '../../state/log/level-tests';
 import type { Models } from '../app-models';
 import { capitalised, pocketWords } from '../choose/table-words';
 import { PanelHeader } from '../kit/PanelHeader';
-import { PlacedBalls } from './PlacedBalls';
 import { TestTable } from './TestTable';
+import { ToldLines } from './ToldLines';
 import { TrySheet } from './TrySheet';
+import { placedLines } from './test-words';
 import { useLast } from './use-last';
 
 interface Props {
@@ -62,7 +63,7 @@ function TestWords({ app: { log }, shot }: WordsProps) {
   if (shot === null) return <p>Working out the next shot…</p>;
   return (
     <>
-      <PlacedBalls shape={log.test.shape.value} position={shot.position} goal={shot.goal} />
+      <ToldLines lines={placedLines(shot, log.test.shape.value)} />
       <p>
         <b>{capitalised(pocketWords(shot.goal.pocket))}</b> pocket, medium speed, centre.
       </p>

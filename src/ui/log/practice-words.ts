@@ -24,6 +24,12 @@ export const THEME_OF: Readonly<Record<Limit, Theme>> = {
   kit: 'side',
 };
 
+/** How a ladder goes on. */
+export const LADDER_RULE =
+  'Five tries a shot. All five made: the next is harder. Three missed: easier.';
+
+export const isTheme = (id: string): id is Theme => Object.hasOwn(THEME_WORDS, id);
+
 export const LIMIT_WORDS: Readonly<Record<Limit, string>> = {
   line: 'line',
   speed: 'speed',

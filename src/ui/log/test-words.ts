@@ -1,11 +1,13 @@
 import type { BedSpot } from '../../diagram/table-diamonds';
 import { crossingOf } from '../../diagram/test-shot-view';
+import type { LevelShot } from '../../engine/player/level-test';
 import type { KnownPlayer } from '../../engine/player/player-report';
 import { type LevelTest, TEST_SHOTS } from '../../state/log/level-tests';
 import type { Leans } from '../../state/player/leans';
 import { agoWords } from '../../units/ago-words';
 import { ordinal } from '../../units/diamond-count';
 import { leanWords, scatterWords } from '../player/learnt-words';
+import type { ToldLine } from './ToldLines';
 
 interface BedSize {
   readonly lengthM: number;
@@ -16,6 +18,16 @@ interface BedSize {
 export function crossingWords(spot: BedSpot, bed: BedSize): string {
   const { across, along } = crossingOf(spot, bed);
   return `${ordinal(across)} diamond from the left, ${ordinal(along)} from the break end`;
+}
+
+/** Where cue ball and ball are to be put, each where two diamonds cross. */
+export function placedLines(
+  { position, goal }: Pick<LevelShot, 'position' | 'goal'>,
+  bed: BedSize,
+): readonly ToldLine[] {
+  return [['Cue ball', 'cue'] as const, ['Ball', goal.ball] as const].flatMap(([what, name]) =>
+    position.flatMap((ball) => (ball.name === name ? [[what, crossingWords(ball, bed)]] : [])),
+  );
 }
 
 /** From so much on a speed is off by more than anybody would shrug at. */

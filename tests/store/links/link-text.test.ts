@@ -4,7 +4,12 @@ import { kitFields } from '../../../src/store/kit-fields';
 import { LINK_NUMBERS } from '../../../src/store/links/link-layout';
 import { linkBytes, readLink, writeLink } from '../../../src/store/links/link-text';
 import { SHELF_NAMES } from '../../../src/store/records';
-import { LINK_OF_VERSION_1, SAID_IN_VERSION_1 } from '../../fixtures/link-of-version-1';
+import {
+  LINK_OF_A_WAY,
+  LINK_OF_VERSION_1,
+  SAID_IN_VERSION_1,
+  SAID_OF_A_WAY,
+} from '../../fixtures/link-of-version-1';
 import { bytesOfLink, sealedLink } from './sealed-link';
 
 const SHOT = { shot: DEFAULT_SHOT, pocket: DEFAULT_POCKET };
@@ -50,13 +55,59 @@ describe('a link of version 1', () => {
   });
 });
 
+describe('a position with its way', () => {
+  const bytes = bytesOfLink(LINK_OF_A_WAY);
+  const position = { ...SAID_OF_A_WAY, legal: [3, 5] };
+  const wayOf = (read: ReturnType<typeof readLink>) =>
+    read.ok ? { drill: read.shared.position?.drill, mended: read.mended } : read.fault;
+
+  it('opens as what it said, and takes few bytes more than the position', () => {
+    const shared = { shot: null, position, kit: {} };
+    expect(readLink(LINK_OF_A_WAY)).toEqual({ ok: true, shared, mended: 0 });
+    expect(writeLink({ position })).toBe(LINK_OF_A_WAY);
+    const { drill: _way, ...bare } = position;
+    expect(linkBytes(LINK_OF_A_WAY)).toBeLessThan(linkBytes(writeLink({ position: bare })) + 50);
+  });
+
+  it('is told of by a bit that older apps take for newer: all else they open as ever', () => {
+    expect(bytes[1]).toBe(64 + 2);
+    const { drill: _way, ...bare } = position;
+    expect(bytesOfLink(writeLink({ position: bare }))[1]).toBe(2);
+    expect(bytesOfLink(writeLink({ position: { ...bare, drill: null } }))[1]).toBe(2);
+  });
+
+  it('keeps who tried it, and how often, at home', () => {
+    const tries = [{ playerId: 'player-at-home', atMs: 1, went: true }];
+    const drill = { ...position.drill, tries };
+    expect(writeLink({ position: { ...position, drill } })).toBe(LINK_OF_A_WAY);
+  });
+
+  it.each([
+    ['a stroke that nobody can play', { stroke: { ...position.drill.stroke, speedMps: 1e6 } }],
+    ['a step that is none', { via: [{ ball: 0, by: 'cue' } as const] }],
+    ['a ball that is none', { via: [{ cushion: 'left', by: 16 } as const] }],
+    ['more steps than are ever kept', { via: Array(501).fill({ cushion: 'far', by: 'cue' }) }],
+  ])('is opened without its way, and says so, where that has %s', (_, over) => {
+    const link = writeLink({ position: { ...position, drill: { ...position.drill, ...over } } });
+    expect(wayOf(readLink(link))).toEqual({ drill: null, mended: 1 });
+  });
+
+  it('is of a newer app where its kind is not known, and damaged where it has no position', () => {
+    // Kind, steps and, in eleven bytes, the stroke stand last.
+    const kindAt = bytes.length - 11 - 6;
+    expect(bytes.slice(kindAt, kindAt + 6)).toEqual([1, 2, 0, 7, 3, 2]);
+    expect(faultOf(sealedLink(bytes.with(kindAt, 9)))).toBe('newer');
+    expect(faultOf(sealedLink([1, 64, ...bytes.slice(kindAt)]))).toBe('damaged');
+  });
+});
+
 describe('a link that this version does not know', () => {
   const bytes = bytesOfLink(LINK_OF_VERSION_1);
 
   it.each([
     ['a later version', [2, ...bytes.slice(1)]],
     ['a version far off, of another form', [200, 3, 1, 2, 3]],
-    ['a part that came later', [1, 64, ...bytes.slice(2)]],
+    ['a part that came later', [1, 128, 1, ...bytes.slice(2)]],
     ['a number of the kit that came later', cueWithOneNumberMore()],
   ])('is told to be of a newer one: %s', (_, data) => {
     expect(faultOf(sealedLink(data))).toBe('newer');

@@ -15,17 +15,18 @@ function setUp() {
   return { later, happens };
 }
 
-it('works once nothing more has been asked for a moment', () => {
+it('works once nothing more has been asked for a moment, whoever asked', () => {
   const { later } = setUp();
   const [first, second] = [vi.fn(), vi.fn()];
   later(first);
   vi.advanceTimersByTime(100);
   later(second);
   vi.advanceTimersByTime(100);
+  expect(first).not.toHaveBeenCalled();
   expect(second).not.toHaveBeenCalled();
   vi.advanceTimersByTime(30);
+  expect(first).toHaveBeenCalledTimes(1);
   expect(second).toHaveBeenCalledTimes(1);
-  expect(first).not.toHaveBeenCalled();
   vi.advanceTimersByTime(1000);
   expect(second).toHaveBeenCalledTimes(1);
 });
@@ -42,7 +43,7 @@ it.each(['pointerup', 'pointercancel', 'blur'])('waits while a finger is down, u
   expect(work).toHaveBeenCalledTimes(1);
 });
 
-it('does not when called off, and calling off an old one spares the new', () => {
+it('does not when called off, and calling off one spares the other', () => {
   const { later } = setUp();
   const [first, second] = [vi.fn(), vi.fn()];
   const callOffFirst = later(first);

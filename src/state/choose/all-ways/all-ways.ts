@@ -43,6 +43,8 @@ export interface AllWays {
   choose(way: ShownWay | null): void;
   /** Whether balls, table or kit are others than when ways were looked for. */
   readonly isMoved: ReadonlySignal<boolean>;
+  /** Whether a way that came from elsewhere is being worked out, to be looked at. */
+  readonly isLaying: ReadonlySignal<boolean>;
   /** A direct cut that is looked at, as it is logged; null where there is none, or it is out of date. */
   readonly toLog: ReadonlySignal<ShotToLog | null>;
   /** From now on ways are looked for by themselves, once all is at rest; the function ends that. */

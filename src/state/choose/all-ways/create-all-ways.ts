@@ -1,5 +1,6 @@
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
+import type { LaidWay } from '../../../engine/worth/laid-way';
 import type { WaysOrder } from '../../../engine/worth/worthy-ways';
 import type { Speaker } from '../../../sensors/find-speaker';
 import { isSame } from '../../../store/same-value';
@@ -20,6 +21,8 @@ export interface AllWaysPorts {
   readonly present: ReadonlySignal<WaysQuestion | string>;
   /** Whether one ball and one pocket are chosen, and a straight shot leads there. */
   readonly isShot: ReadonlySignal<boolean>;
+  /** A way that came from elsewhere with the open position, which lies as it came; null: none did. */
+  readonly brought: ReadonlySignal<LaidWay | null>;
   readonly work: Work | null;
   readonly later: Later;
   readonly speaker: Speaker | null;
@@ -43,14 +46,18 @@ const NOTHING: Shown = {
 
 /** All ways to play the open position, looked for by themselves while somebody looks at them. */
 export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void } {
-  const { present, isShot, work, later } = ports;
+  const { present, isShot, brought, work, later } = ports;
   const asking = createAsking<WaysQuestion, Shown>(present, NOTHING);
   const { shown, asked, isAsked, isStale, show } = asking;
   const wanted = signal<WayFilter | null>(null);
   const order = signal<WaysOrder>('worth');
   const chosen = signal<ShownWay | null>(null);
+  /** The last way brought that was worked out, or could not be. */
+  const laid = signal<LaidWay | null>(null);
   const speaking = createSpeaking(ports.speaker);
-  const filter = computed<WayFilter>(() => wanted.value ?? (isShot.value ? 'direct' : 'all'));
+  const filter = computed<WayFilter>(
+    () => wanted.value ?? (isShot.value && brought.value === null ? 'direct' : 'all'),
+  );
   const isDirect = computed(() => filter.value === 'direct' && isShot.value);
   const lies = (question: WaysQuestion | string | null) =>
     typeof question === 'string' || question === null ? question : liesOf(question);
@@ -73,6 +80,38 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
       search.drop();
     }
   };
+  const layOut = async (way: LaidWay, question: WaysQuestion, work: Work) => {
+    const search = asking.begin(question, { ...NOTHING, state: 'running' });
+    const refuse = (problem: string) => {
+      if (search.signal.aborted) return;
+      laid.value = way;
+      search.show(() => ({ state: 'failed', problem }));
+    };
+    try {
+      const worked = await work('wayLaid', { question, way }, search.signal);
+      if (worked === null) return refuse(CHOOSE_PROBLEMS.notHere);
+      const fan = await work('waysFan', { question, told: worked.told }, search.signal);
+      const shown = { key: 'laid', fan, ...worked };
+      batch(() => {
+        laid.value = way;
+        choose(shown);
+        search.show(() => ({ state: 'none', ways: [shown] }));
+      });
+    } catch {
+      refuse(CHOOSE_PROBLEMS.failed);
+    }
+  };
+  const isLaying = computed(() => {
+    const isDue = brought.value !== null && brought.value !== laid.value;
+    return isDue && work !== null && typeof present.value !== 'string';
+  });
+  const begin = () => {
+    const [way, question] = [brought.peek(), present.peek()];
+    if (!isLaying.peek() || way === null || work === null || typeof question === 'string') {
+      return look();
+    }
+    void layOut(way, question, work);
+  };
   const look = () => {
     const question = present.peek();
     choose(null);
@@ -87,7 +126,9 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
   const isDue = () =>
     chosen.value === null &&
     !isDirect.value &&
-    (typeof present.value === 'string' ? shown.value.problem !== present.value : !isAsked.value);
+    (typeof present.value === 'string'
+      ? shown.value.problem !== present.value
+      : !isAsked.value || isOnlyLaid(shown.value));
   const toLog = computed(() => {
     const way = chosen.value;
     return way === null || isMoved.value ? null : ports.asLogged(way);
@@ -118,10 +159,11 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
     },
     chosen,
     choose,
+    isLaying,
     isMoved,
     toLog,
     attend: () => {
-      const end = workAtRest([{ isDue, begin: look }], later);
+      const end = workAtRest([{ isDue, begin }], later);
       return () => {
         end();
         speaking.hush();
@@ -142,6 +184,11 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
       asking.forget();
     },
   };
+}
+
+/** Whether nothing was looked for, and all there is came from elsewhere. */
+function isOnlyLaid({ state, ways }: Shown): boolean {
+  return state === 'none' && ways.length > 0;
 }
 
 /** What a stroke does hangs on this; whoever plays it. */

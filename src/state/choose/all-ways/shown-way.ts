@@ -9,6 +9,8 @@ import type { Play, WaysOrder, WorthyWay } from '../../../engine/worth/worthy-wa
 /** A way to pot a ball as it is shown: worked out in full, and played out. */
 export interface ShownPot extends Shown {
   readonly told: WorthyWay;
+  /** Of a way that came from elsewhere: whether its stroke, as it is meant, does that here. */
+  readonly does?: boolean;
 }
 
 /** A safety as it is shown; played as it is meant alone. */

@@ -2,7 +2,7 @@ import { ballPaths, fallsAtS } from '../../../diagram/ball-paths';
 import type { Point } from '../../../diagram/canvas';
 import { layOutFan, layOutSpread } from '../../../diagram/table-fan';
 import { aroundPoint, boxAround, placeWord } from '../../../diagram/table-words';
-import { isSafety, type ShownWay } from '../../../state/choose/all-ways/shown-way';
+import { isSafety, type ShownWay, shotOf } from '../../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { Line } from '../../drawing-parts';
 import { FanEnd, Spread } from '../FanOverlay';
@@ -25,11 +25,8 @@ export function AllWayOverlay({ choose, board, way, isAiming }: Props) {
   return (
     <g class={choose.all.isMoved.value ? 'fan is-old' : 'fan'}>
       <MeantPaths choose={choose} board={board} way={way} isAiming={isAiming} />
-      {isAiming ? (
-        <AimLine choose={choose} board={board} way={way} />
-      ) : (
-        <Fan choose={choose} board={board} way={way} />
-      )}
+      {isAiming || <Fan choose={choose} board={board} way={way} />}
+      {(isAiming || isBrought(way)) && <AimLine choose={choose} board={board} way={way} />}
     </g>
   );
 }
@@ -51,6 +48,10 @@ function MeantPaths({ choose, board, way: { told, fan }, isAiming }: Props) {
     </>
   );
 }
+
+/** A way that came from elsewhere is laid as it comes. */
+const isBrought = (way: ShownWay) =>
+  !isSafety(way) && way.does !== undefined && shotOf(way) === null;
 
 type Drawn = Omit<Props, 'isAiming'>;
 

@@ -24,6 +24,7 @@ export function AllWaysTools({ app, board }: Props) {
   const { ways, state, isStale } = all.search.value;
   const { rows, putInOrder } = useSteadyRows(ways, state === 'done');
   if (way) return <OpenedWay app={app} way={way} />;
+  if (all.isLaying.value) return <p role="status">Working out the way that came…</p>;
   const shown = listed(rows, all.filter.value);
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>

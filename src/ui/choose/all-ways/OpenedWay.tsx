@@ -6,7 +6,6 @@ import {
   shotOf,
   struckAs,
 } from '../../../state/choose/all-ways/shown-way';
-import { speedWord } from '../../../units/speed-word';
 import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
 import { tipOf } from '../../shot/tip-told';
@@ -17,13 +16,13 @@ import { PictureOfWay } from '../PictureOfWay';
 import { tenthsWords } from '../pocket-words';
 import { RaisedWay } from '../RaisedWay';
 import { ShareWay } from '../ShareWay';
-import { capitalised, pocketWords } from '../table-words';
+import { pocketWords } from '../table-words';
 import { leadLabel, leadShare, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
 import { kindWords, playWords } from './kind-words';
+import { pointLine, struckLine } from './laid-words';
 import { OpenedSafety } from './OpenedSafety';
 import { ReadAloud } from './ReadAloud';
-import { railPointWords } from './rail-words';
 import { roomLines } from './room-lines';
 import { WhyWorth, WorthFigure } from './WhyWorth';
 import { waySentence } from './way-sentence';
@@ -62,11 +61,12 @@ function Opened({ app, way }: Props) {
 }
 
 function HowItPlays({ app, way }: Props<ShownPot>) {
-  const { told, fan } = way;
+  const { told, fan, does } = way;
   const missSide = missSideLine(told.worth, tellingOf(app));
   const slope = slopeLine(told);
   return (
     <>
+      {does === undefined || <Brought app={app} way={way} does={does} />}
       <Told app={app} way={way} />
       <RaisedWay way={told} />
       <p class="way-reason">{FAN_LEAD}:</p>
@@ -74,6 +74,21 @@ function HowItPlays({ app, way }: Props<ShownPot>) {
       {missSide && <p class="way-why">{missSide}</p>}
       {slope && <p class="way-why">{slope}</p>}
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
+    </>
+  );
+}
+
+/** A way that somebody else laid is told as they did, first of all. */
+function Brought({ app, way, does }: Props<ShownPot> & { readonly does: boolean }) {
+  return (
+    <>
+      <p class="way-reason">As it was laid elsewhere, told for the kit in play here.</p>
+      {does || (
+        <p class="way-warning">
+          ▲ Struck just so, it does not go here: the kit or the table is another.
+        </p>
+      )}
+      {shotOf(way) === null && <Pointed app={app} told={way.told} />}
     </>
   );
 }
@@ -174,8 +189,8 @@ function WaysOn({ app, way }: Props) {
           Log
         </button>
       )}
-      {isDirect && <ShareWay router={router} isOff={isMoved} />}
-      {!isSafety(way) && <KeepDrill app={app} name={keptName(way)} />}
+      {isSafety(way) || <ShareWay router={router} isOff={isMoved} />}
+      {isSafety(way) || <KeepDrill app={app} name={keptName(way)} />}
       {isMoved && (
         <button type="button" class="button button-primary" onClick={() => all.look()}>
           Look again
@@ -187,22 +202,19 @@ function WaysOn({ app, way }: Props) {
 
 /** The cue as it is laid on the table. */
 function AsLaid({ app, way: { told } }: Props) {
-  const point = aimedAt(app.choose, told);
   const played = struckAs(told);
   return (
     <>
-      {point && (
-        <p class="aim-point">
-          Point the cue at <b>{railPointWords(point)}</b>.
-        </p>
-      )}
-      <p class="aim-point">
-        {capitalised(speedWord(played.option.stroke.speedMps))}:{' '}
-        {strokeWords(played, app.shot.speedScale.value, tipOf(app))}.
-      </p>
+      <Pointed app={app} told={told} />
+      <p class="aim-point">{struckLine(app, played.option.stroke)}</p>
       <RaisedWay way={played} />
     </>
   );
+}
+
+function Pointed({ app, told }: Pick<Props, 'app'> & Pick<ShownWay, 'told'>) {
+  const point = aimedAt(app.choose, told);
+  return point && <p class="aim-point">{pointLine(point)}</p>;
 }
 
 function WayBack({ app }: Pick<Props, 'app'>) {

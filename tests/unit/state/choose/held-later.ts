@@ -1,19 +1,19 @@
 import type { Later } from '../../../../src/state/choose/work-at-rest';
 
-/** Work for later that waits until it is told that all is at rest; only the last that was asked for. */
+/** Work for later that waits until it is told that all is at rest. */
 export function holdLater(): { later: Later; rest(): void } {
-  let due: (() => void) | null = null;
+  const due = new Set<() => void>();
   return {
     later(work) {
-      due = work;
+      due.add(work);
       return () => {
-        if (due === work) due = null;
+        due.delete(work);
       };
     },
     rest() {
-      const work = due;
-      due = null;
-      work?.();
+      const works = [...due];
+      due.clear();
+      for (const work of works) work();
     },
   };
 }

@@ -6,7 +6,7 @@ import { LINK_OF_VERSION_1, SAID_IN_VERSION_1 } from '../../../fixtures/link-of-
 import { hostileLink } from '../../../harness/hostile-links';
 import { seededRandom } from '../../../harness/seeded-random';
 import { bytesOfLink } from '../../../store/links/sealed-link';
-import { CUT, OTHER } from '../choose/open-choose';
+import { answerAll, CUT, OTHER } from '../choose/open-choose';
 import { ADDRESS, openLinks } from './open-links';
 
 const ALL = { shot: true, position: true, kit: true };
@@ -38,6 +38,103 @@ describe('a shot handed from one phone to another', () => {
     expect(student.shot.shot.value).toMatchObject({ side: 0.35, speedMps: 2.2 });
     student.shot.undo();
     expect(student.shot.shot.value).toEqual(DEFAULT_SHOT);
+  });
+});
+
+describe('a way handed from one phone to another', () => {
+  /** A coach looks at a bank; its link is what a student is handed. */
+  async function handed() {
+    const coach = await openLinks();
+    coach.choose.all.show('all');
+    coach.choose.all.look();
+    await answerAll(coach.hired);
+    const bank = coach.choose.all.search.value.ways.find(({ told }) => told.goal.kind === 'bank');
+    coach.choose.all.choose(bank ?? null);
+    const kept = coach.choose.wayToKeep.value;
+    if (!kept) throw new Error('there is a bank');
+    return { coach, kept, link: coach.shared('way') };
+  }
+  /** Looks at the ways, until all is worked out. */
+  async function look({ choose, rest, hired }: Awaited<ReturnType<typeof openLinks>>) {
+    choose.all.attend();
+    rest();
+    await answerAll(hired);
+  }
+
+  it('is laid there as it was here: the same heading, stroke and steps, whatever it does there', async () => {
+    const { coach, kept, link } = await handed();
+    expect(coach.links.outgoing('way', true)?.fitsCode).toBe(true);
+    const student = await openLinks({ positions: [OTHER] });
+    student.links.look(link);
+    student.links.keep({ shot: false, position: true, kit: false });
+    expect(student.links.kept.value).toMatchObject({ isLaid: true, position: true });
+    expect(student.choose.drills.value).toEqual([]);
+    expect(student.choose.all.isLaying.value).toBe(true);
+    await look(student);
+    expect(student.choose.all.isLaying.value).toBe(false);
+    const shown = student.choose.all.chosen.value;
+    expect(shown).toMatchObject({ does: false, told: { goal: { kind: 'bank', ball: 3 } } });
+    expect(shown?.fan.some(({ hit }) => hit === 'true')).toBe(true);
+    const { drill, goal, balls } = student.choose.wayToKeep.value ?? {};
+    expect({ goal, balls, via: drill?.via }).toEqual({
+      goal: kept.goal,
+      balls: kept.balls,
+      via: kept.drill.via,
+    });
+    for (const [name, was] of Object.entries(kept.drill.stroke)) {
+      expect(drill?.stroke[name as keyof typeof kept.drill.stroke]).toBeCloseTo(was, 7);
+    }
+  });
+
+  it('gives way to the list, which is looked for then, and is gone with its position', async () => {
+    const student = await openLinks({ positions: [OTHER] });
+    student.links.look((await handed()).link);
+    student.links.keep({ shot: false, position: true, kit: false });
+    await look(student);
+    const { all } = student.choose;
+    all.choose(null);
+    student.rest();
+    expect(all.search.value.state).toBe('running');
+    await answerAll(student.hired);
+    expect(all.search.value.state).toBe('done');
+    student.links.undo();
+    expect(student.choose.saved.value.map(({ id }) => id)).toEqual([OTHER.id]);
+    expect(all.isLaying.value).toBe(false);
+  });
+
+  it('is not laid where balls were moved before anybody looked', async () => {
+    const student = await openLinks({ positions: [OTHER] });
+    student.links.look((await handed()).link);
+    student.links.keep({ shot: false, position: true, kit: false });
+    student.choose.nudge(8, 0.05, 0);
+    expect(student.choose.all.isLaying.value).toBe(false);
+    student.choose.undo();
+    expect(student.choose.all.isLaying.value).toBe(true);
+  });
+
+  it('is told not to be possible where its steps are no such way', async () => {
+    const { kept } = await handed();
+    const drill = { ...kept.drill, via: [{ ball: 8, by: 'cue' } as const] };
+    const student = await openLinks({ positions: [OTHER] });
+    student.links.look(writeLink({ position: { ...CUT, drill } }));
+    student.links.keep({ shot: false, position: true, kit: false });
+    await look(student);
+    const { all } = student.choose;
+    expect(all.search.value).toMatchObject({ state: 'failed' });
+    expect(all.search.value.problem).toMatch(/cannot be laid here/);
+    expect(all.chosen.value).toBeNull();
+    all.look();
+    await answerAll(student.hired);
+    expect(all.search.value.state).toBe('done');
+  });
+
+  it('goes, once kept to be played again, from the list of those', async () => {
+    const { coach, kept, link } = await handed();
+    const made = coach.choose.keepDrill('My bank');
+    const id = made.ok ? made.id : '';
+    const read = coach.links.outgoing(`position/${id}`, false)?.shared.position;
+    expect(read).toMatchObject({ name: 'My bank', drill: kept.drill });
+    expect(link).not.toBe(coach.shared(`position/${id}`));
   });
 });
 

@@ -35,7 +35,7 @@ export async function openLinks(options: Options = {}) {
   // Nothing was ever measured on it.
   const { measure } = await openMeasure();
   const { model: shot } = openShot({}, {}, { desk, kit: kit.kit, solve: solveAim });
-  const { model: choose } = await openChoose(positions ? { positions } : {});
+  const { model: choose, hired, rest } = await openChoose(positions ? { positions } : {});
   const saved: File[] = [];
   let ids = 0;
   const links = createLinksModel({
@@ -70,5 +70,5 @@ export async function openLinks(options: Options = {}) {
     if (outgoing === null) throw new Error(`No ${what} to share`);
     return outgoing.url;
   };
-  return { links, desk, kit, shot, choose, saved, all, shared };
+  return { links, desk, kit, shot, choose, hired, rest, saved, all, shared };
 }

@@ -99,6 +99,15 @@ describe('a ladder on screen', () => {
   });
 });
 
+it('has its card behind one button, and Back leads to the ladder', async () => {
+  const { router } = await openLog('#log/practice/side', [LAID_SHOT]);
+  await isLaid();
+  press('Card');
+  expect(router.route.value).toEqual({ place: 'kit', panel: 'drill/side' });
+  router.close();
+  await expect.poll(() => router.route.value).toEqual({ place: 'log', panel: 'practice/side' });
+});
+
 describe('a way kept to be played again', () => {
   const KEPT = [CUT, KEPT_DRILL];
 

@@ -106,9 +106,9 @@ describe('aiming a way', () => {
   it('has nothing for Shot, log or drills of a safety, which sends no ball anywhere', async () => {
     const { model, wayOf } = await lookedAt();
     model.all.choose(wayOf('kick'));
-    expect(model.canKeep.value).toBe(true);
+    expect(model.wayToKeep.value?.drill.kind).toBe('kick');
     model.all.choose(wayOf('safety'));
-    expect(model.canKeep.value).toBe(false);
+    expect(model.wayToKeep.value).toBeNull();
     expect(model.keepDrill('A safety').ok).toBe(false);
     expect(model.wayToAsk.value).toBeNull();
     expect(model.all.sendToShot()).toBe(false);

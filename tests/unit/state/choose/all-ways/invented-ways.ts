@@ -7,6 +7,7 @@ import type { StretchFound } from '../../../../../src/engine/ways/stretch-found'
 import type { WaysStretch } from '../../../../../src/engine/ways/stretches';
 import type { WaysQuestion } from '../../../../../src/engine/ways/ways-question';
 import type { NoWay } from '../../../../../src/engine/ways/why-none';
+import { tellLaid } from '../../../../../src/engine/worth/laid-way';
 import type {
   PlaysTellJob,
   SafetyRefineJob,
@@ -21,7 +22,7 @@ import type { FoundSafety, ToldSafety } from '../../../../../src/engine/worth/sa
 import type { SafetyStretch } from '../../../../../src/engine/worth/search-safety';
 import type { Worth } from '../../../../../src/engine/worth/worth';
 import type { Play, WorthyWay } from '../../../../../src/engine/worth/worthy-ways';
-import type { SafetyFanJob, WaysFanJob } from '../../../../../src/worker/engine-work';
+import type { SafetyFanJob, WayLaidJob, WaysFanJob } from '../../../../../src/worker/engine-work';
 
 const PARTS = 10;
 /** Invented: the 3 into the far right corner by every kind but a carom. */
@@ -209,6 +210,7 @@ export const INVENTED_WAYS = {
     ...safeties,
     ...[...refined].sort((a, b) => a.option.stroke.speedMps - b.option.stroke.speedMps),
   ],
+  wayLaid: ({ question, way }: WayLaidJob) => tellLaid(question, way),
   waysFan: fan,
   waysNone: (_: WaysPartsJob): readonly NoWay[] => [{ kind: 'carom', why: 'in-the-way' }],
 };
