@@ -1,7 +1,9 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { directCut } from '../../engine/goal/goal';
+import type { Stroke } from '../../engine/stroke/stroke';
 import { MOST_TRIES } from '../../store/parse-drill';
-import type { SavedPosition } from '../../store/saved-position';
+import { isSame } from '../../store/same-value';
+import type { KeptDrill, SavedPosition } from '../../store/saved-position';
 import { copyName } from '../../store/shelf-changes';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { crowded } from '../crowded';
@@ -12,7 +14,7 @@ import type { LookedAt } from './looked-at';
 
 export type DrillEdits = Pick<
   ChooseModel,
-  'saved' | 'drills' | 'canKeep' | 'keepDrill' | 'logTry' | 'takeBackTry'
+  'saved' | 'drills' | 'canKeep' | 'keptAs' | 'keepDrill' | 'logTry' | 'takeBackTry'
 >;
 
 export interface DrillEditsPorts {
@@ -28,31 +30,38 @@ export interface DrillEditsPorts {
 /** Ways kept to be played again, beside the positions; every change is kept at once. */
 export function createDrillEdits(ports: DrillEditsPorts): DrillEdits {
   const { kept, open, lookedAt, now, newId } = ports;
+  const drills = computed(() => kept.all.value.filter(({ drill }) => drill));
+  const keptAs = computed(() => {
+    const way = lookedAt.value;
+    if (way === null) return null;
+    // Kept once more it would be the same.
+    const same = drills.value.find((one) =>
+      isSame(one, { ...one, ...asKept(open.value, way, one.drill) }),
+    );
+    return same?.id ?? null;
+  });
   return {
     saved: computed(() => kept.all.value.filter(({ drill }) => !drill)),
-    drills: computed(() => kept.all.value.filter(({ drill }) => drill)),
+    drills,
     canKeep: computed(() => lookedAt.value !== null),
+    keptAs,
     keepDrill(name) {
       const way = lookedAt.peek();
       if (way === null) return { ok: false, problem: CHOOSE_PROBLEMS.outOfDate };
+      const before = keptAs.peek();
+      if (before !== null) return { ok: true, id: before };
       const problem = crowded(kept.all.peek());
       if (problem !== null) return { ok: false, problem };
       const named = typedName(name);
       if (!named.ok) return named;
       const names = kept.all.peek().map((one) => one.name);
-      const { kind, ball, pocket, via } = way.goal;
       const id = newId();
-      const { lengthM, widthM, balls } = open.peek();
       kept.put({
         id,
         name: names.includes(named.name) ? copyName(named.name, names) : named.name,
         origin: 'by-hand',
-        lengthM,
-        widthM,
-        balls,
-        goal: directCut(ball, pocket),
         zone: null,
-        drill: { kind, via, stroke: way.stroke, tries: [] },
+        ...asKept(open.peek(), way),
         changedAtMs: now(),
       });
       return { ok: true, id };
@@ -73,4 +82,20 @@ export function createDrillEdits(ports: DrillEditsPorts): DrillEdits {
       kept.put({ ...row, drill: { ...row.drill, tries }, changedAtMs: now() });
     },
   };
+}
+
+/** What is kept of a way, on the balls as they lie; with the tries and, where alike, the stroke that it had. */
+function asKept({ lengthM, widthM, balls }: SavedPosition, way: LookedAt, was?: KeptDrill | null) {
+  const { kind, ball, pocket, via } = way.goal;
+  const stroke = was && isStruckAlike(was.stroke, way.stroke) ? was.stroke : way.stroke;
+  const drill = { tries: [], ...was, kind, via, stroke };
+  return { lengthM, widthM, balls, goal: directCut(ball, pocket), drill };
+}
+
+/** Nobody strikes so fine: rad, shares of the radius, m/s. */
+const AS_STRUCK = 0.005;
+
+function isStruckAlike(one: Stroke, other: Stroke): boolean {
+  const parts = Object.keys(one) as (keyof Stroke)[];
+  return parts.every((part) => Math.abs(one[part] - other[part]) < AS_STRUCK);
 }

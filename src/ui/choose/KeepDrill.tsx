@@ -10,25 +10,26 @@ interface Props {
 /** A name has room for no more. */
 const LONGEST = 60;
 
-/** Keeps the way looked at, to be played again: a tap more leads to where it is. */
+/** Keeps the way looked at, to be played again; of one that is kept it says so, and leads to where it is. */
 export function KeepDrill({ app: { choose, router }, name }: Props) {
-  const keptId = useSignal('');
   const problem = useSignal('');
-  const isKept = choose.drills.value.some(({ id }) => id === keptId.value);
+  const keptId = choose.keptAs.value;
+  if (keptId === null && !choose.canKeep.value) return null;
   const keep = () => {
     const kept = choose.keepDrill(name.slice(0, LONGEST));
-    keptId.value = kept.ok ? kept.id : '';
     problem.value = kept.ok ? '' : kept.problem;
   };
-  if (!isKept && !choose.canKeep.value) return null;
-  const practise = () => router.visit('log', `practice/${keptId.value}`);
   return (
     <>
-      <button type="button" class="button" onClick={isKept ? practise : keep}>
-        {isKept ? 'Practise' : 'Keep'}
+      <button
+        type="button"
+        class="button"
+        onClick={() => (keptId === null ? keep() : router.visit('log', `practice/${keptId}`))}
+      >
+        {keptId === null ? 'Keep' : '✓ Kept: practise'}
       </button>
       <output class={problem.value === '' ? 'visually-hidden' : ''}>
-        {problem.value || (isKept && 'Kept, in Log under Practice.')}
+        {problem.value || (keptId !== null && 'Kept, in Log under Practice.')}
       </output>
     </>
   );
