@@ -5,7 +5,8 @@ import { KitPicture } from '../kit/KitPicture';
 import { knownWords } from './learnt-words';
 
 /** The way from Kit to the players: who plays, and what is known of them. */
-export function PlayerRow({ app: { player, router } }: { app: Models<'player' | 'router'> }) {
+export function PlayerRow({ app }: { app: Models<'player' | 'kit' | 'desk' | 'router'> }) {
+  const { player, router } = app;
   const { name } = player.inPlay.value;
   const [known, leans] = [player.known.value, player.leans.value];
   return (
@@ -21,7 +22,7 @@ export function PlayerRow({ app: { player, router } }: { app: Models<'player' | 
         <span class="shelf-label">Player</span> <b>{name}</b>{' '}
         <span class="shelf-effect">
           {known && leans
-            ? knownWords(known, leans, player.inPlay.value)
+            ? knownWords(app, known, leans, player.inPlay.value)
             : 'Chances are for most players until one question is answered.'}
         </span>
       </span>
