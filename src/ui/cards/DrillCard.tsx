@@ -1,5 +1,6 @@
 import { layOutTable } from '../../diagram/table-map';
 import { layOutRails, pathThrough } from '../../diagram/table-rails';
+import { type PicturedWay, pathsUntilFall } from '../../diagram/way-picture';
 import { shapeOf } from '../../state/table-in-play';
 import type { SavedPosition } from '../../store/saved-position';
 import { CardPaper } from './CardPaper';
@@ -8,6 +9,8 @@ import { CardPaper } from './CardPaper';
 export interface Drill {
   readonly name: string;
   readonly position: Pick<SavedPosition, 'lengthM' | 'widthM' | 'balls' | 'goal' | 'zone'>;
+  /** What all balls do until the one meant falls; left out: a straight line to the pocket. */
+  readonly played?: Pick<PicturedWay, 'play' | 'falls'>;
   /** What to do, in sentences. */
   readonly words: readonly string[];
   /** How many boxes there are to tick. */
@@ -20,17 +23,18 @@ const BALL = 22;
 const DIAMOND = 9;
 
 /** A drill on one side of a card. */
-export function DrillCard({ drill: { name, position, words, boxes } }: { drill: Drill }) {
+export function DrillCard({ drill }: { drill: Drill }) {
+  const { name, words, boxes } = drill;
   const blocks = [{ title: name }, { drawing: HIGH }, { lines: words }, { boxes }];
   return (
     <CardPaper label="Drill card" blocks={blocks}>
-      <DrillTable position={position} />
+      <DrillTable {...drill} />
     </CardPaper>
   );
 }
 
 /** The table with its diamonds, balls larger than they are. */
-function DrillTable({ position }: Pick<Drill, 'position'>) {
+function DrillTable({ position, played }: Pick<Drill, 'position' | 'played'>) {
   const { balls, goal, zone } = position;
   const map = layOutTable(position, { widthPx: WIDE, heightPx: HIGH, textPx: 30 });
   const { bedPath, diamonds, pockets } = layOutRails(shapeOf(position), map);
@@ -39,6 +43,8 @@ function DrillTable({ position }: Pick<Drill, 'position'>) {
   const way = [ballAt('cue'), ballAt(goal.ball)].flatMap((ball) =>
     ball ? [map.toPoint(ball)] : [],
   );
+  const straight = pocket && way.length === 2 ? [pathThrough([...way, pocket])] : [];
+  const paths = played ? pathsUntilFall(played, map).map(({ path }) => path) : straight;
   const ring = zone && map.toPoint(zone);
   return (
     <>
@@ -59,9 +65,9 @@ function DrillTable({ position }: Pick<Drill, 'position'>) {
       {ring && zone && (
         <circle class="card-line" cx={ring.x} cy={ring.y} r={zone.radiusM * map.pxPerM} />
       )}
-      {pocket && way.length === 2 && (
-        <path class="card-line is-way" d={pathThrough([...way, pocket])} />
-      )}
+      {paths.map((path) => (
+        <path key={path} class="card-line is-way" d={path} />
+      ))}
       {balls.map((ball) => {
         const { x, y } = map.toPoint(ball);
         return (

@@ -1,19 +1,15 @@
-import { useComputed, useSignal } from '@preact/signals';
-import { railPoint } from '../../diagram/rail-point';
+import { useSignal } from '@preact/signals';
 import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
-import { speedWord } from '../../units/speed-word';
 import type { Models } from '../app-models';
-import { fallWords } from '../choose/all-ways/kind-words';
-import { railPointWords } from '../choose/all-ways/rail-words';
 import { capitalised } from '../choose/table-words';
-import { RAISED_LINE, strokeWords } from '../choose/way-words';
+import { RAISED_LINE } from '../choose/way-words';
 import { PanelHeader } from '../kit/PanelHeader';
-import { tipOf } from '../shot/tip-told';
 import { DrillTable } from './DrillTable';
-import { kindOf } from './KeptDrills';
+import { drillLines } from './drill-lines';
 import { tallyWords } from './practice-words';
 import { ResultMark } from './ResultMark';
 import { TrySheet } from './TrySheet';
+import { useLaid } from './use-played';
 
 interface Props {
   readonly app: Models<'player' | 'log' | 'shot' | 'desk' | 'router'>;
@@ -27,7 +23,7 @@ interface LaidProps extends Props {
 /** A way that was kept: where all lies, how it is struck, and what became of each try. */
 export function KeptDrillPanel({ app, drill }: Props) {
   const { kept } = app.log.practice;
-  const laid = useComputed(() => kept.lay(kept.find(drill.id) ?? drill)).value;
+  const laid = useLaid(app, drill);
   const { asked } = laid;
   return (
     <>
@@ -99,30 +95,16 @@ function CountSheet({ app, drill, laid }: LaidProps) {
   );
 }
 
-function Words({ app, drill, laid: { position, stroke, problem } }: LaidProps) {
-  const { ball, pocket } = drill.goal;
-  const cueBall = position.balls.find(({ name }) => name === 'cue');
-  const { practice } = app.log;
-  const struck = strokeWords({ option: { stroke } }, app.shot.speedScale.value, tipOf(app));
+function Words({ app, drill, laid }: LaidProps) {
+  const { stroke, problem } = laid;
   return (
     <>
-      {ball !== null && pocket !== null && (
-        <p>
-          <b>{fallWords({ ball, pocket })}</b>, {kindOf(drill)}.
-        </p>
-      )}
-      {cueBall && drill.drill.kind !== 'direct' && (
-        <p>
-          Point the cue at {railPointWords(railPoint(cueBall, stroke.aimRad, practice.shape.value))}
-          .
-        </p>
-      )}
-      <p>
-        {capitalised(speedWord(stroke.speedMps))}: {struck}.
-      </p>
+      {drillLines(app, drill, laid).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       {stroke.elevationRad > RAISED_RAD && <p class="way-warning">▲ {RAISED_LINE}</p>}
       {problem && <p>{problem}</p>}
-      <p class="place-note">{capitalised(tallyWords(practice.kept.tally(drill)))}.</p>
+      <p class="place-note">{capitalised(tallyWords(app.log.practice.kept.tally(drill)))}.</p>
     </>
   );
 }

@@ -2,12 +2,12 @@ import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/edit-result';
 import type { DrillPosition } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
-import { kindWords } from '../choose/all-ways/kind-words';
 import { PositionName } from '../choose/PositionName';
-import { PositionPicture } from '../choose/PositionPicture';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { RecordRow } from '../kit/RecordRow';
+import { DrillPicture } from './DrillPicture';
+import { kindOf } from './drill-lines';
 import { tallyWords } from './practice-words';
 
 type App = Models<'log' | 'choose' | 'router'>;
@@ -56,7 +56,8 @@ interface RowProps {
   tell(result: EditResult): boolean;
 }
 
-function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
+function DrillRow({ app, drill, tell }: RowProps) {
+  const { log, choose, router } = app;
   const { id, name } = drill;
   const isNaming = useSignal(false);
   const turnNaming = () => {
@@ -66,12 +67,13 @@ function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
     <RecordRow
       name={name}
       note={`${kindOf(drill)}, ${tallyWords(log.practice.kept.tally(drill))}`}
-      picture={<PositionPicture position={drill} />}
+      picture={<DrillPicture app={app} drill={drill} />}
       isChosen={false}
       opens={`practice/${id}`}
       onChoose={() => router.open(`practice/${id}`)}
       actions={[
         { label: 'Rename', isExpanded: isNaming.value, onTap: turnNaming },
+        { label: 'Card', onTap: () => router.visit('kit', `drill/${id}`) },
         { label: 'Delete', isGrave: true, onTap: () => tell(choose.remove(id)) },
       ]}
     >
@@ -87,9 +89,4 @@ function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
       )}
     </RecordRow>
   );
-}
-
-/** "bank off the left rail". */
-export function kindOf({ goal, drill: { kind, via } }: DrillPosition): string {
-  return kindWords({ kind, ball: goal.ball ?? 0, via }, false);
 }

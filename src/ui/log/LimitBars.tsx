@@ -28,7 +28,8 @@ export function LimitBars({ app: { player }, limits }: Props) {
         ))}
       </ul>
       <p class="place-note">
-        A ball that goes counts; where the cue ball was to stop on a spot, that it did as well.
+        Made means that the ball went in. Where there was a spot, the cue ball had to stop on it
+        too.
         {!limits.isOwn && ' Until ten shots are logged, ordinary ones stand for yours.'}
         {limitsInOrder(limits)[0] === 'kit' && ' Measure, under Kit, tells more of the kit.'}
       </p>
