@@ -116,8 +116,7 @@ export function createKeptDrills(ports: KeptDrillsPorts): KeptDrills {
     },
     async play({ position: { balls }, stroke }) {
       const [shape, { kit }] = [choose.shape.peek(), knowledge.peek()];
-      const played = work?.('stroke', { balls, shape, kit, stroke });
-      return (await played?.catch(() => null)) ?? null;
+      return work?.('stroke', { balls, shape, kit, stroke }).catch(() => null) ?? null;
     },
     tally({ id, drill }) {
       const { id: playerId } = player.inPlay.value;

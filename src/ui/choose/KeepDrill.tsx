@@ -26,7 +26,14 @@ export function KeepDrill({ app: { choose, router }, name }: Props) {
         class="button"
         onClick={() => (keptId === null ? keep() : router.visit('log', `practice/${keptId}`))}
       >
-        {keptId === null ? 'Keep' : '✓ Kept: practise'}
+        {keptId === null ? (
+          'Keep'
+        ) : (
+          <>
+            ✓ Kept: <br />
+            practise
+          </>
+        )}
       </button>
       <output class={problem.value === '' ? 'visually-hidden' : ''}>
         {problem.value || (keptId !== null && 'Kept, in Log under Practice.')}

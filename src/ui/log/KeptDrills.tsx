@@ -2,13 +2,14 @@ import { useSignal } from '@preact/signals';
 import type { EditResult } from '../../state/edit-result';
 import type { DrillPosition } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
+import { DrawnWay } from '../choose/all-ways/WayPicture';
 import { PositionName } from '../choose/PositionName';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { RecordRow } from '../kit/RecordRow';
-import { DrillPicture } from './DrillPicture';
 import { kindOf } from './drill-lines';
 import { tallyWords } from './practice-words';
+import { useLaid, usePlayed } from './use-played';
 
 type App = Models<'log' | 'choose' | 'router'>;
 
@@ -59,6 +60,7 @@ interface RowProps {
 function DrillRow({ app, drill, tell }: RowProps) {
   const { log, choose, router } = app;
   const { id, name } = drill;
+  const way = usePlayed(app, useLaid(app, drill));
   const isNaming = useSignal(false);
   const turnNaming = () => {
     isNaming.value = !isNaming.peek();
@@ -67,7 +69,7 @@ function DrillRow({ app, drill, tell }: RowProps) {
     <RecordRow
       name={name}
       note={`${kindOf(drill)}, ${tallyWords(log.practice.kept.tally(drill))}`}
-      picture={<DrillPicture app={app} drill={drill} />}
+      picture={<DrawnWay class="position-picture" way={way} widthPx={92} heightPx={52} />}
       isChosen={false}
       opens={`practice/${id}`}
       onChoose={() => router.open(`practice/${id}`)}

@@ -83,7 +83,7 @@ function Told({ app }: { app: App }) {
       <section class="test-told" aria-labelledby="test-all">
         <h2 id="test-all">{done.length === 1 ? 'On the scale' : 'Test by test'}</h2>
         <p class="place-note">
-          The left end is {lengthAway(app, radOf(1))}. Bars that hardly overlap are a change; others
+          The left end is {lengthAway(app, radOf(1))}. Bars that hardly overlap are a change, others
           may be luck.
         </p>
         <ul class="test-bars">

@@ -43,7 +43,7 @@ describe('the question', () => {
     expect(screen.getAllByRole('button', { name: /^\d+$/ })).toHaveLength(11);
     press('7');
     await screen.findByText(
-      /^For Newcomer: a table length on, .* \d\u00a0mm \(as far as is known .*°\)\.$/,
+      /^For Newcomer: a table length on, .* \d mm \(as far as is known .*°\)\.$/,
     );
     expect(app.player.inPlay.value).toMatchObject({ madeOf10: 7, wasAsked: true });
     press('7');
