@@ -10,7 +10,7 @@ import { pathThrough } from './table-rails';
 export interface DrillView {
   readonly balls: readonly (Point & { readonly name: BallName })[];
   readonly radiusPx: number;
-  /** From the cue ball to the ball and the pocket, or to where the cue points; may be empty. */
+  /** From the cue ball to where the cue points; may be empty. */
   readonly path: string;
   /** Around the pocket played into; null where there is none. */
   readonly ring: { readonly cx: number; readonly cy: number; readonly r: number } | null;
@@ -18,7 +18,7 @@ export interface DrillView {
 
 interface Laid {
   readonly balls: readonly NamedBall[];
-  readonly goal: { readonly ball: BallName | null; readonly pocket: PocketName | null };
+  readonly goal: { readonly pocket: PocketName | null };
 }
 
 /** In smaller balls no number could be read. */
@@ -26,7 +26,7 @@ const LEAST_PX = 7.5;
 const BALL_RADIUS_M = 0.0286;
 const RING_PX = 3.5;
 
-/** @param headingRad where the cue points over the table; null: straight at the ball */
+/** @param headingRad where the cue points over the table; null: no line of it is drawn */
 export function layOutDrill(
   { balls, goal }: Laid,
   headingRad: number | null,
@@ -35,19 +35,15 @@ export function layOutDrill(
 ): DrillView {
   const pocket = shape.pockets.find(({ name }) => name === goal.pocket);
   const cue = balls.find(({ name }) => name === 'cue');
-  const ball = balls.find(({ name }) => name === goal.ball);
   const hole = pocket && map.toPoint({ xM: pocket.drop.x, yM: pocket.drop.y });
-  const line = () => {
-    if (!cue) return [];
-    if (headingRad !== null) return [cue, railPoint(cue, headingRad, shape).spot].map(map.toPoint);
-    const mouth = pocket && { xM: pocket.mouth.x, yM: pocket.mouth.y };
-    return ball && mouth ? [cue, ball, mouth].map(map.toPoint) : [];
-  };
-  const path = line();
+  const points =
+    cue && headingRad !== null
+      ? [cue, railPoint(cue, headingRad, shape).spot].map(map.toPoint)
+      : [];
   return {
     balls: balls.map((one) => ({ ...map.toPoint(one), name: one.name })),
     radiusPx: Math.max(LEAST_PX, BALL_RADIUS_M * map.pxPerM),
-    path: path.length > 1 ? pathThrough(path) : '',
+    path: pathThrough(points),
     ring:
       pocket && hole
         ? { cx: hole.x, cy: hole.y, r: pocket.dropRadiusM * map.pxPerM + RING_PX }

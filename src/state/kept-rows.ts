@@ -30,6 +30,8 @@ export interface KeptRows<T extends WithId> {
   readonly removed: ReadonlySignal<T | null>;
   /** Puts that back; null where there is none. */
   putBack(): T | null;
+  /** Lets that go: its time is over. */
+  forgetRemoved(): void;
   /** Tries again what could not be saved; resolves when the store has answered to everything. */
   flush(): Promise<void>;
 }
@@ -145,6 +147,9 @@ export function createKeptRows<L extends ListName>(
       const row = removed.peek();
       if (row) put(row);
       return row;
+    },
+    forgetRemoved() {
+      removed.value = null;
     },
     async flush() {
       await last;

@@ -108,7 +108,9 @@ export interface LateParts {
   readonly control: Late<ComponentType<ControlProps>>;
   readonly why: Late<ComponentType<WhyProps>>;
   /** The one question about who plays. */
-  readonly question: Late<ComponentType<{ readonly app: Models<'player' | 'kit' | 'router'> }>>;
+  readonly question: Late<
+    ComponentType<{ readonly app: Models<'player' | 'kit' | 'desk' | 'router'> }>
+  >;
 }
 
 export interface PictureHand {

@@ -1,5 +1,8 @@
 import { fitReport } from '../engine/fit/fit-report';
 import { foresee } from '../engine/fit/foresee';
+import { laidTable, playLaid } from '../engine/goal/laid-table';
+import type { Kit } from '../engine/kit/kit';
+import type { Position } from '../engine/lie/position';
 import { fanOf } from '../engine/plan/fan-of';
 import type { OptionGrid } from '../engine/plan/option-grid';
 import { type PocketsQuestion, pocketChances } from '../engine/plan/pocket-chances';
@@ -17,6 +20,8 @@ import { whatLimits } from '../engine/player/limits';
 import { playerReport } from '../engine/player/player-report';
 import { rangeOfChance } from '../engine/player/some-players';
 import { roomForError } from '../engine/room/room-for-error';
+import type { Stroke } from '../engine/stroke/stroke';
+import type { TableShape } from '../engine/table/table-shape';
 import { fanOfWay, type ToldWay } from '../engine/ways/refine-found';
 import type { WaysQuestion } from '../engine/ways/ways-question';
 import { type LaidWay, tellLaid } from '../engine/worth/laid-way';
@@ -67,6 +72,15 @@ export interface DrillsJob {
   readonly table: LevelTable;
 }
 
+/** One stroke over a table with balls on it. */
+export interface StrokeJob {
+  readonly balls: Position;
+  readonly shape: TableShape;
+  readonly kit: Kit;
+  /** In the table's frame. */
+  readonly stroke: Stroke;
+}
+
 /** What the worker does, by name. Nothing but its types may reach the page: they weigh nothing. */
 export const ENGINE_WORK = {
   fit: fitReport,
@@ -97,6 +111,9 @@ export const ENGINE_WORK = {
   wayLaid: ({ question, way }: WayLaidJob) => tellLaid(question, way),
   waysFan: ({ question, told }: WaysFanJob) => fanOfWay(question, told),
   safetyFan: ({ question, told }: SafetyFanJob) => fanOfSafety(question, told),
+  /** What all balls do, the cue ball first; null: it cannot be struck so. */
+  stroke: ({ balls, shape, kit, stroke }: StrokeJob) =>
+    playLaid(laidTable(balls, shape), stroke, kit),
   fan: ({ asked, option }: OptionJob) => fanOf(asked.question, asked.scene, option),
 };
 

@@ -40,15 +40,15 @@ describe('the question', () => {
     await tapButton(page, /one question/);
     await tapButton(page, '7');
     await page
-      .getByText(/^That makes your line scatter by 0\.\d\d°, between 0\.\d\d° and 0/)
+      .getByText(
+        /^For you: a table length on, .* less than \d+\u00a0mm \(as far as is known .*°\)\.$/,
+      )
       .waitFor();
     await tapButton(page, 'Done');
     await untilAssessed(page);
-    expect(await textOf(page, '.why-chance')).toMatch(
-      /^\d+ in 10 for you( \(\d+–\d+\)| \(unsure\))?$/,
-    );
+    expect(await textOf(page, '.why-chance')).toMatch(/^\d+ in 10 for you, \d+ to \d+$/);
     told = await figuresOf(page);
-    expect(told.known).toMatch(/^From 7 made of 10: your line scatters by 0\.\d\d°/);
+    expect(told.known).toMatch(/^From 7 made of 10: a table length on, .*; 0\.\d\d°\)\.$/);
   });
 
   it('is not asked again, and the same figures are there at once after a reload', async () => {
@@ -68,7 +68,7 @@ describe('the question', () => {
     const { page } = app;
     await tapButton(page, /^Player/);
     await tapAction(page, 'Look at', 'You');
-    await page.getByText(/^That makes your line/).waitFor();
+    await page.getByText(/^For you: a table length on/).waitFor();
     const faults = await faultsAtAllSizes(page);
     for (const theme of THEMES) {
       await page.evaluate((name) => {
@@ -92,7 +92,7 @@ describe('from the first start, 360 by 640', () => {
     await page.locator('.made-of-ten').waitFor();
     expect(await outOfSight(page, ['.question-drawing', '.made-of-ten'])).toEqual([]);
     await tapButton(page, '7');
-    await page.getByText(/^That makes your line/).waitFor();
+    await page.getByText(/^For you: a table length on/).waitFor();
     await tapButton(page, 'Done');
     await page.locator('.why-button').waitFor();
     await expect.poll(() => textOf(page, '.why-chance')).toMatch(/ in 10 for you/);

@@ -30,6 +30,37 @@ async function readPractice(page: Page) {
   };
 }
 
+const KEPT = '✓ Kept: practise';
+
+/** The ball that falls is drawn from where it lies, over a rail, into the pocket that is ringed. */
+async function expectDrawnIntoPocket(page: Page): Promise<void> {
+  const path = page.locator('.test-table .ball-path.is-falling');
+  await path.waitFor({ state: 'attached' });
+  const points = ((await path.getAttribute('d')) ?? '')
+    .slice(1)
+    .split('L')
+    .map((point) => point.split(' ').map(Number));
+  const ring = page.locator('.test-ring');
+  const [cx, cy, r] = await Promise.all(['cx', 'cy', 'r'].map((name) => ring.getAttribute(name)));
+  const [x = 0, y = 0] = points.at(-1) ?? [];
+  expect(Math.hypot(x - Number(cx), y - Number(cy))).toBeLessThan(2 * Number(r));
+  expect(points.length).toBeGreaterThan(2);
+}
+
+/** What opens under the last kept way lies above the way between the places. */
+async function expectMenuInSight(page: Page): Promise<void> {
+  const size = page.viewportSize() ?? { width: 390, height: 844 };
+  await page.setViewportSize({ width: 360, height: 640 });
+  const more = page.getByRole('button', { name: /^More: 3 / });
+  await tap(page, more);
+  const menu = page.locator('.record-actions');
+  await menu.waitFor();
+  const [box, nav] = [await menu.boundingBox(), await page.locator('.nav-bar').boundingBox()];
+  if (!box || !nav) throw new Error('both are there');
+  expect(box.y + box.height).toBeLessThanOrEqual(nav.y + 1);
+  await page.setViewportSize(size);
+}
+
 const PATIENT = { timeout: PATIENCE_MS };
 
 it('limits, ladder and kept way: tried, killed, gone on with, and back from a file the same', async () => {
@@ -56,6 +87,7 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
   await untilTry(page, 'Line', 3);
   await tapButton(page, 'Went');
   await untilTry(page, 'Line', 4);
+  expect(await page.locator('h1').textContent()).toBe('Line: try 4 of 5, 2 made');
   await untilKept(page, 'played', { result: expect.not.stringMatching('went') });
   const address = page.url();
   await settle(page);
@@ -80,8 +112,22 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
     await tap(again, rowOf(again, 'bank'));
     await again.locator('.fan-path').first().waitFor();
     await tapButton(again, 'Keep');
-    await tapButton(again, 'Practise');
+    await again.getByRole('button', { name: KEPT }).waitFor();
+    // It knows it when it is come back to, and after all was looked for anew.
+    await tapButton(again, /All ways/);
+    await tap(again, rowOf(again, 'bank'));
+    await again.getByRole('button', { name: KEPT }).waitFor();
+    await untilKept(again, 'positions', { drill: expect.objectContaining({ kind: 'bank' }) });
+    await again.reload();
+    await untilRendered(again);
+    await untilAllLooked(again);
+    await tap(again, rowOf(again, 'bank'));
+    await tapButton(again, KEPT);
     await again.locator('.test-words', { hasText: 'Point the cue at' }).waitFor();
+    expect(await again.locator('.test-words').textContent()).toMatch(
+      /Cue ball: 2\.0 diamonds along, 2\.0 from the left\.12 ball: 5\.0 .*3 ball: 6\.0 /,
+    );
+    await expectDrawnIntoPocket(again);
     for (const said of ['Went', 'Missed', 'Went']) await tapButton(again, said);
     await again.locator('.test-words', { hasText: '2 of 3 made' }).waitFor();
     await untilKept(again, 'positions', {
@@ -95,6 +141,15 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
     expect(practice.ladders.join()).toMatch(/Line.*2 of 3 made, as hard as at first/);
     expect(practice.days).toHaveLength(2);
     expect(practice.kept).toEqual([expect.stringMatching(/bank off .*2 of 3 made/)]);
+    await expectMenuInSight(again);
+    await tap(again, again.getByRole('button', { name: /^Card 3 / }));
+    const card = again.getByRole('img', { name: /^Drill card\. / });
+    expect(await card.getAttribute('aria-label')).toMatch(
+      /The 3 into the .*, bank off .* Point the cue at .* Tick a box/,
+    );
+    // A way of its own for each ball that moves.
+    const ways = again.locator('.card-side .is-way');
+    await expect.poll(() => ways.count(), PATIENT).toBeGreaterThan(1);
 
     await goTo(again, 'kit/backup');
     const file = await saveBackup(again);

@@ -133,7 +133,9 @@ export interface ChooseModel extends Gestures {
   readonly wayToAsk: ReadonlySignal<WayToAsk | null>;
   /** The way looked at, with its position, as it can be kept; null where there is none, or the balls lie otherwise since. */
   readonly wayToKeep: ReadonlySignal<WithWay | null>;
-  /** Keeps the way looked at, to be played again. */
+  /** As what it is kept already, by id; null where it is not. */
+  readonly keptAs: ReadonlySignal<string | null>;
+  /** Keeps the way looked at, to be played again; one that is kept already stays the one that it is. */
   keepDrill(name: string): CopyResult;
   /** Counts a try of a kept way that Shot cannot ask; false where it is not there. */
   logTry(id: string, playerId: string, went: boolean): boolean;

@@ -1,7 +1,9 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { directCut } from '../../engine/goal/goal';
+import type { Stroke } from '../../engine/stroke/stroke';
 import { MOST_TRIES } from '../../store/parse-drill';
-import type { SavedPosition } from '../../store/saved-position';
+import { isSame } from '../../store/same-value';
+import type { KeptDrill, SavedPosition } from '../../store/saved-position';
 import { copyName } from '../../store/shelf-changes';
 import { CHOOSE_PROBLEMS } from '../../words/choose-problems';
 import { crowded } from '../crowded';
@@ -13,7 +15,7 @@ import type { WithWay } from './way-to-ask';
 
 export type DrillEdits = Pick<
   ChooseModel,
-  'saved' | 'drills' | 'wayToKeep' | 'keepDrill' | 'logTry' | 'takeBackTry'
+  'saved' | 'drills' | 'wayToKeep' | 'keptAs' | 'keepDrill' | 'logTry' | 'takeBackTry'
 >;
 
 export interface DrillEditsPorts {
@@ -29,21 +31,29 @@ export interface DrillEditsPorts {
 /** Ways kept to be played again, beside the positions; every change is kept at once. */
 export function createDrillEdits(ports: DrillEditsPorts): DrillEdits {
   const { kept, open, lookedAt, now, newId } = ports;
-  const wayToKeep = computed((): WithWay | null => {
+  const drills = computed(() => kept.all.value.filter(({ drill }) => drill));
+  const wayToKeep = computed(
+    (): WithWay | null => lookedAt.value && asKept(open.value, lookedAt.value),
+  );
+  const keptAs = computed(() => {
     const way = lookedAt.value;
     if (way === null) return null;
-    const { kind, ball, pocket, via } = way.goal;
-    const { lengthM, widthM, balls } = open.value;
-    const drill = { kind, via, stroke: way.stroke, tries: [] };
-    return { lengthM, widthM, balls, goal: directCut(ball, pocket), zone: null, drill };
+    // Kept once more it would be the same.
+    const same = drills.value.find((one) =>
+      isSame(one, { ...one, ...asKept(open.value, way, one.drill), zone: one.zone }),
+    );
+    return same?.id ?? null;
   });
   return {
     saved: computed(() => kept.all.value.filter(({ drill }) => !drill)),
-    drills: computed(() => kept.all.value.filter(({ drill }) => drill)),
+    drills,
     wayToKeep,
+    keptAs,
     keepDrill(name) {
       const way = wayToKeep.peek();
       if (way === null) return { ok: false, problem: CHOOSE_PROBLEMS.outOfDate };
+      const before = keptAs.peek();
+      if (before !== null) return { ok: true, id: before };
       const problem = crowded(kept.all.peek());
       if (problem !== null) return { ok: false, problem };
       const named = typedName(name);
@@ -70,4 +80,24 @@ export function createDrillEdits(ports: DrillEditsPorts): DrillEdits {
       kept.put({ ...row, drill: { ...row.drill, tries }, changedAtMs: now() });
     },
   };
+}
+
+/** What is kept of a way, on the balls as they lie; with the tries and, where alike, the stroke that it had. */
+function asKept(
+  { lengthM, widthM, balls }: SavedPosition,
+  way: LookedAt,
+  was?: KeptDrill | null,
+): WithWay {
+  const { kind, ball, pocket, via } = way.goal;
+  const stroke = was && isStruckAlike(was.stroke, way.stroke) ? was.stroke : way.stroke;
+  const drill = { tries: [], ...was, kind, via, stroke };
+  return { lengthM, widthM, balls, goal: directCut(ball, pocket), zone: null, drill };
+}
+
+/** Nobody strikes so fine: rad, shares of the radius, m/s. */
+const AS_STRUCK = 0.005;
+
+function isStruckAlike(one: Stroke, other: Stroke): boolean {
+  const parts = Object.keys(one) as (keyof Stroke)[];
+  return parts.every((part) => Math.abs(one[part] - other[part]) < AS_STRUCK);
 }

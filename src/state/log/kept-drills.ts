@@ -3,10 +3,12 @@ import { solveAim } from '../../engine/direct/solve-aim';
 import type { KitKnowledge } from '../../engine/fit/kit-knowledge';
 import { shotFrom } from '../../engine/goal/shot-from-position';
 import type { Stroke } from '../../engine/stroke/stroke';
+import type { TablePlay } from '../../engine/table/table-play';
 import type { Table } from '../../store/records';
 import type { KeptDrill, SavedPosition } from '../../store/saved-position';
 import { noShotWords } from '../../words/no-shot-words';
 import { PLAYER_PROBLEMS } from '../../words/player-problems';
+import type { Work } from '../../worker/engine-pool';
 import type { ChooseModel } from '../choose/choose-model';
 import { positionOnTable } from '../choose/position-on-table';
 import { goalOf } from '../choose/position-shot';
@@ -43,6 +45,8 @@ export interface KeptDrills {
   readonly all: ReadonlySignal<readonly DrillPosition[]>;
   find(id: string): DrillPosition | null;
   lay(drill: DrillPosition): LaidDrill;
+  /** What all balls do, the cue ball first, struck as meant; null where nobody can tell. */
+  play(laid: LaidDrill): Promise<TablePlay | null>;
   tally(drill: DrillPosition): DrillTally;
   /** Logs a try of a direct cut as it was laid. */
   log(drill: DrillPosition, asked: ShotToLog, became: WhatBecame): CopyResult;
@@ -56,10 +60,12 @@ export interface KeptDrillsPorts {
   readonly player: Pick<PlayerModel, 'played' | 'log' | 'inPlay'>;
   readonly table: ReadonlySignal<Table>;
   readonly knowledge: ReadonlySignal<KitKnowledge>;
+  /** Null where the browser cannot work beside the page. */
+  readonly work: Work | null;
 }
 
 export function createKeptDrills(ports: KeptDrillsPorts): KeptDrills {
-  const { choose, player, table, knowledge } = ports;
+  const { choose, player, table, knowledge, work } = ports;
   const all = computed(() =>
     choose.drills.value.filter((one): one is DrillPosition => Boolean(one.drill)),
   );
@@ -107,6 +113,10 @@ export function createKeptDrills(ports: KeptDrillsPorts): KeptDrills {
         position: playedPosition(laid, struck, headingRad),
       };
       return { position, stroke: asked.position.stroke, asked, problem: null };
+    },
+    async play({ position: { balls }, stroke }) {
+      const [shape, { kit }] = [choose.shape.peek(), knowledge.peek()];
+      return work?.('stroke', { balls, shape, kit, stroke }).catch(() => null) ?? null;
     },
     tally({ id, drill }) {
       const { id: playerId } = player.inPlay.value;

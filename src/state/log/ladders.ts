@@ -42,6 +42,8 @@ export function ladderOf(played: readonly PlayedShot[], theme: Theme): Ladder {
   let [set, lastSet]: (readonly LadderTry[])[] = [[], []];
   for (const one of tries) {
     if (isMade(one)) made += 1;
+    // An edit of what was logged before can end a set sooner: what is left of it opens no other.
+    if (set?.length === 0 && isSameLie(lastSet?.[0], one)) continue;
     set = isSameLie(set?.[0], one) ? [...(set ?? []), one] : [one];
     const hits = set.filter(isMade).length;
     const step = stepAfter(hits, set.length - hits);

@@ -23,8 +23,11 @@ export interface PlayedEdits {
   strikeOut(shotId: string, isStruckOut: boolean): EditResult;
   /** Takes a shot off the log, as if it had never been entered. */
   removeShot(shotId: string): EditResult;
-  /** Puts the last shot removed back. */
+  /** The same of one just logged: it is not there to be put back. */
+  takeBack(shotId: string): EditResult;
+  /** Puts the last shot removed back, until another is logged, or {@link forgetRemoved}. */
   restoreShot(): EditResult;
+  forgetRemoved(): void;
 }
 
 export interface PlayedEditsPorts {
@@ -61,6 +64,7 @@ export function createPlayedEdits(ports: PlayedEditsPorts): PlayedEdits {
       const id = newId();
       batch(() => {
         const { id: playerId } = kept(inPlay.peek());
+        played.forgetRemoved();
         played.put({ ...shot, id, playerId, atMs: now(), modelVersion: MODEL_VERSION });
       });
       return { ok: true, id };
@@ -69,6 +73,8 @@ export function createPlayedEdits(ports: PlayedEditsPorts): PlayedEdits {
     strikeOut: (id, isStruckOut) =>
       onOne(id, (shot) => played.put({ ...shot, asMeant: !isStruckOut })),
     removeShot: (id) => onOne(id, () => played.remove(id)),
+    takeBack: (id) => onOne(id, () => played.removeAll([id])),
+    forgetRemoved: played.forgetRemoved,
     restoreShot: () => (played.putBack() ? OK : NOTHING_REMOVED),
   };
 }

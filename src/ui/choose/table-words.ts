@@ -1,4 +1,4 @@
-import type { BallName } from '../../engine/lie/position';
+import type { BallName, NamedBall } from '../../engine/lie/position';
 import type { PocketName } from '../../engine/table/pocket-shape';
 import { roughDistance } from '../../units/rough-distance';
 import type { DistanceUnit } from '../../units/unit-names';
@@ -45,6 +45,16 @@ interface Spot {
 export function spotWords(spot: Spot, bed: BedSize): string {
   return diamondWords(spot, bed).replace(' along', ' diamonds along');
 }
+
+/** Where each ball is to lie: "Cue ball: 2.0 diamonds along, 1.5 from the left." */
+export function spotLines({
+  balls,
+  ...bed
+}: BedSize & { readonly balls: Balls }): readonly string[] {
+  return balls.map((ball) => `${capitalised(ballLabel(ball.name))}: ${spotWords(ball, bed)}.`);
+}
+
+type Balls = readonly NamedBall[];
 
 /** The same where it is clear what is counted: "2.0 along, 1.5 from the left". */
 export function diamondWords({ xM, yM }: Spot, { lengthM, widthM }: BedSize): string {

@@ -62,7 +62,7 @@ export function RecordRow(props: Props) {
         <span aria-hidden="true">{isOpen.value ? '×' : '⋯'}</span>
       </button>
       {isOpen.value && (
-        <div class="record-actions" id={actionsId}>
+        <div class="record-actions" id={actionsId} ref={bringInSight}>
           {actions.map((action) => (
             <RecordAction key={action.label} name={name} {...action} />
           ))}
@@ -72,6 +72,9 @@ export function RecordRow(props: Props) {
     </li>
   );
 }
+
+/** What a tap opens below the last row would stay under the edge. */
+const bringInSight = (opened: Element | null) => opened?.scrollIntoView({ block: 'nearest' });
 
 interface RecordActionSpec {
   readonly label: string;

@@ -1,13 +1,14 @@
-import { useComputed, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
 import { laidLines } from '../choose/all-ways/laid-words';
-import { capitalised } from '../choose/table-words';
+import { capitalised, spotLines } from '../choose/table-words';
 import { PanelHeader } from '../kit/PanelHeader';
 import { DrillTable } from './DrillTable';
 import { tallyWords } from './practice-words';
 import { ResultMark } from './ResultMark';
 import { TrySheet } from './TrySheet';
+import { useLaid } from './use-played';
 
 interface Props {
   readonly app: Models<'player' | 'log' | 'shot' | 'desk' | 'router'>;
@@ -21,7 +22,7 @@ interface LaidProps extends Props {
 /** A way that was kept: where all lies, how it is struck, and what became of each try. */
 export function KeptDrillPanel({ app, drill }: Props) {
   const { kept } = app.log.practice;
-  const laid = useComputed(() => kept.lay(kept.find(drill.id) ?? drill)).value;
+  const laid = useLaid(app, drill);
   const { asked } = laid;
   return (
     <>
@@ -96,7 +97,7 @@ function CountSheet({ app, drill, laid }: LaidProps) {
 function Words({ app, drill, laid: { position, stroke, problem } }: LaidProps) {
   return (
     <>
-      {laidLines(app, position, stroke).map((line, at) => (
+      {[...laidLines(app, position, stroke), ...spotLines(position)].map((line, at) => (
         <p key={line} class={line.startsWith('▲') ? 'way-warning' : ''}>
           {at === 0 ? <b>{line}</b> : line}
         </p>

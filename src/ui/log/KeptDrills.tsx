@@ -2,13 +2,14 @@ import type { EditResult } from '../../state/edit-result';
 import type { DrillPosition } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
 import { kindOf } from '../choose/all-ways/laid-words';
+import { DrawnWay } from '../choose/all-ways/WayPicture';
 import { useNaming } from '../choose/PositionName';
-import { PositionPicture } from '../choose/PositionPicture';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
 import { RecordRow } from '../kit/RecordRow';
 import { useProblem } from '../use-problem';
 import { tallyWords } from './practice-words';
+import { useLaid, usePlayed } from './use-played';
 
 type App = Models<'log' | 'choose' | 'router'>;
 
@@ -46,20 +47,25 @@ export function KeptDrills({ app }: { app: App }) {
   );
 }
 
+/** Of the drawing of a row, px. */
+const SIZE = { widthPx: 92, heightPx: 52 };
+
 interface RowProps {
   readonly app: App;
   readonly drill: DrillPosition;
   tell(result: EditResult): boolean;
 }
 
-function DrillRow({ app: { log, choose, router }, drill, tell }: RowProps) {
+function DrillRow({ app, drill, tell }: RowProps) {
+  const { log, choose, router } = app;
   const { id, name } = drill;
   const { rename, field } = useNaming(choose, drill);
+  const way = usePlayed(app, useLaid(app, drill));
   return (
     <RecordRow
       name={name}
       note={`${kindOf(drill)}, ${tallyWords(log.practice.kept.tally(drill))}`}
-      picture={<PositionPicture position={drill} />}
+      picture={<DrawnWay class="position-picture" way={way} size={SIZE} />}
       isChosen={false}
       opens={`practice/${id}`}
       onChoose={() => router.open(`practice/${id}`)}

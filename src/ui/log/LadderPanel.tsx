@@ -25,7 +25,8 @@ export function LadderPanel({ app, theme }: Props) {
   const next = practice.next.value;
   const shown = useLast(next);
   const { set, lastSet, lastStep } = practice.ladders.value[theme];
-  const title = `${THEME_WORDS[theme][0]}: try ${set.length + 1} of ${SET_OF}`;
+  const made = set.length === 0 ? '' : `, ${set.filter(isMade).length} made`;
+  const title = `${THEME_WORDS[theme][0]}: try ${set.length + 1} of ${SET_OF}${made}`;
   const at = shown?.asked.position;
   return (
     <>

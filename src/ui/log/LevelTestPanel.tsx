@@ -4,15 +4,18 @@ import type { KnownPlayer } from '../../engine/player/player-report';
 import { MOST_TOLD } from '../../state/log/level-test-model';
 import { type LevelTest, TEST_SHOTS } from '../../state/log/level-tests';
 import { leansOf } from '../../state/player/leans';
+import { radOf } from '../../units/angle-degrees';
 import { PanelHeader } from '../kit/PanelHeader';
-import { angleWords } from '../player/learnt-words';
+import { lengthAway, shortStray } from '../player/learnt-words';
 import { dayHeading, wentWords } from './log-words';
 import { testLines } from './test-words';
 import './LevelTest.css';
 import type { Models } from '../app-models';
 
+type App = Models<'log' | 'kit' | 'desk' | 'nowMs' | 'router'>;
+
 /** What the level test is, the way into it, and what it told so far. */
-export function LevelTestPanel({ app }: { app: Models<'log' | 'nowMs' | 'router'> }) {
+export function LevelTestPanel({ app }: { app: App }) {
   const { log, router } = app;
   const { test } = log;
   useEffect(() => test.tell(), [test]);
@@ -24,6 +27,10 @@ export function LevelTestPanel({ app }: { app: Models<'log' | 'nowMs' | 'router'
         Fifteen shots laid by the diamonds, each the one that tells most just then. Medium speed,
         the centre of the ball; aim as you always do. It takes ten minutes, and can be left at any
         shot.
+      </p>
+      <p class="place-note">
+        Each result is from its own fifteen shots, so tests months apart compare: further right is
+        steadier.
       </p>
       <div class="test-begin">
         {unfinished && (
@@ -52,7 +59,8 @@ export function LevelTestPanel({ app }: { app: Models<'log' | 'nowMs' | 'router'
 }
 
 /** The last test in words, and all of them on one scale. */
-function Told({ app: { log, nowMs } }: { app: Models<'log' | 'nowMs' | 'router'> }) {
+function Told({ app }: { app: App }) {
+  const { log, nowMs } = app;
   const { tests, told } = log.test;
   const done = tests.value.filter(({ isDone }) => isDone).reverse();
   const last = done[0];
@@ -64,7 +72,7 @@ function Told({ app: { log, nowMs } }: { app: Models<'log' | 'nowMs' | 'router'>
         <h2 id="test-told">{dayHeading(last.begunAtMs, nowMs())}: what these shots tell</h2>
         {known ? (
           <ul class="test-lines">
-            {testLines(known, leansOf(known)).map((line) => (
+            {testLines(app, known, leansOf(known)).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>
@@ -75,12 +83,12 @@ function Told({ app: { log, nowMs } }: { app: Models<'log' | 'nowMs' | 'router'>
       <section class="test-told" aria-labelledby="test-all">
         <h2 id="test-all">{done.length === 1 ? 'On the scale' : 'Test by test'}</h2>
         <p class="place-note">
-          Each from its own fifteen shots alone. From 1° on the left to 0.02° on the right: further
-          right is steadier.
+          The left end is {lengthAway(app, radOf(1))}. Bars that hardly overlap are a change, others
+          may be luck.
         </p>
         <ul class="test-bars">
           {done.slice(0, MOST_TOLD).map((one) => (
-            <TestRow key={one.id} test={one} known={told.value.get(one.id)} nowMs={nowMs()} />
+            <TestRow key={one.id} app={app} test={one} known={told.value.get(one.id)} />
           ))}
         </ul>
       </section>
@@ -89,18 +97,19 @@ function Told({ app: { log, nowMs } }: { app: Models<'log' | 'nowMs' | 'router'>
 }
 
 interface RowProps {
+  readonly app: App;
   readonly test: LevelTest;
   readonly known: KnownPlayer | undefined;
-  readonly nowMs: number;
 }
 
-function TestRow({ test, known, nowMs }: RowProps) {
+function TestRow({ app, test, known }: RowProps) {
   const bar = known && layOutTestBar(known.lineRad);
   const percent = (share: number) => `${(100 * (1 - share)).toFixed(1)}%`;
   return (
     <li>
       <p>
-        <b>{dayHeading(test.begunAtMs, nowMs)}</b> {known ? angleWords(known.lineRad) : '…'}{' '}
+        <b>{dayHeading(test.begunAtMs, app.nowMs())}</b>{' '}
+        {known ? shortStray(app, known.lineRad) : '…'}{' '}
         <span class="shelf-origin">{wentWords(test.shots)}</span>
       </p>
       <svg class="test-bar" aria-hidden="true">

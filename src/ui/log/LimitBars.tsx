@@ -28,7 +28,7 @@ export function LimitBars({ app: { player }, limits }: Props) {
         ))}
       </ul>
       <p class="place-note">
-        A ball that goes counts; where the cue ball was to stop on a spot, that it did as well.
+        Made: the ball went in and, where there was a spot, the cue ball stopped on it.
         {!limits.isOwn && ' Until ten shots are logged, ordinary ones stand for yours.'}
         {limitsInOrder(limits)[0] === 'kit' && ' Measure, under Kit, tells more of the kit.'}
       </p>

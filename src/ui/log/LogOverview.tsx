@@ -48,7 +48,7 @@ export function LogOverview({
       <WhoseLog app={app} />
       {known && leans && (
         <p class={isStale ? 'player-known is-stale' : 'player-known'}>
-          {knownWords(known, leans, player.inPlay.value)}
+          {knownWords(app, known, leans, player.inPlay.value)}
         </p>
       )}
       <AskOnce app={app} panel="question" />

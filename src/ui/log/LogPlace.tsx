@@ -1,3 +1,4 @@
+import { useEffect } from 'preact/hooks';
 import type { Models } from '../app-models';
 import { QuestionPanel } from '../player/QuestionPanel';
 import { useKeptFocus } from '../use-kept-focus';
@@ -17,6 +18,8 @@ const ENTRIES = ['shots', 'test', 'practice'];
 export function LogPlace({ app }: { app: LogModels }) {
   const { panel } = app.router.route.value;
   const place = useKeptFocus(panel);
+  // What was deleted is put back here or not at all.
+  useEffect(() => app.player.forgetRemoved, [app.player]);
   const [head = '', id = ''] = panel.split('/');
   const isEntry = id !== '' && id !== 'question' && ENTRIES.includes(head);
   return (

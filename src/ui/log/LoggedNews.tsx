@@ -22,7 +22,7 @@ export function LoggedNews({ app: { player }, logged, problem, onUndone }: Props
             type="button"
             class="button"
             onClick={() => {
-              player.removeShot(logged.id);
+              player.takeBack(logged.id);
               onUndone?.();
             }}
           >

@@ -74,20 +74,22 @@ function stepsWords(level: number): string {
   return `${steps} ${level > 0 ? 'harder' : 'easier'} than at first`;
 }
 
-/** How practice stands, in the log: "17 tries, last today". */
+/** How practice stands, in the log: "17 tries on ladders, last today. 1 way kept, 3 tries." */
 export function practiceStanding(
   { ladders, kept }: Pick<PracticeModel, 'ladders' | 'kept'>,
   nowMs: number,
 ): string {
   const tries = Object.values(ladders.value).flatMap((ladder) => ladder.tries);
-  const count = kept.all.value.length;
-  const drills =
-    count === 0 ? '' : ` ${count === 1 ? '1 way' : `${count} ways`} kept to play again.`;
+  const ways = kept.all.value;
+  const again = ways.reduce((sum, way) => sum + kept.tally(way).tries, 0);
+  const count = ways.length === 1 ? '1 way' : `${ways.length} ways`;
+  const drills = ways.length === 0 ? '' : ` ${count} kept, ${triesWords(again)}.`;
   if (tries.length === 0) return `What limits you most, and shots for it.${drills}`;
   const last = Math.max(...tries.map(({ atMs }) => atMs));
-  const times = tries.length === 1 ? '1 try' : `${tries.length} tries`;
-  return `${times}, last ${agoWords(nowMs - last)}.${drills}`;
+  return `${triesWords(tries.length)} on ladders, last ${agoWords(nowMs - last)}.${drills}`;
 }
+
+const triesWords = (count: number) => (count === 1 ? '1 try' : `${count} tries`);
 
 /** What a set came to, and what comes of it: "4 of 5 made: the next is as hard". */
 export function setWords(made: number, tries: number, step: Ladder['lastStep']): string {

@@ -6,7 +6,8 @@ import { type LevelTest, TEST_SHOTS } from '../../state/log/level-tests';
 import type { Leans } from '../../state/player/leans';
 import { agoWords } from '../../units/ago-words';
 import { ordinal } from '../../units/diamond-count';
-import { leanWords, scatterWords } from '../player/learnt-words';
+import { capitalised } from '../choose/table-words';
+import { leanWords, type StrayApp, strayWords } from '../player/learnt-words';
 import type { ToldLine } from './ToldLines';
 
 interface BedSize {
@@ -34,11 +35,11 @@ export function placedLines(
 const NOTICED_SHARE = 0.03;
 
 /** What a test told, a line each: the line with its width, its lean, the speed. */
-export function testLines(known: KnownPlayer, leans: Leans): readonly string[] {
+export function testLines(app: StrayApp, known: KnownPlayer, leans: Leans): readonly string[] {
   const lean = leanWords(leans);
   return [
-    `Your line scatters ${scatterWords(known.lineRad)}.`,
-    lean === '' ? 'No lean to one side stands out.' : `It leans ${lean}.`,
+    `${capitalised(strayWords(app, known.lineRad))}.`,
+    lean === '' ? 'No lean to one side stands out.' : `Your line leans ${lean}.`,
     speedLine(known.bias.speedShare),
   ];
 }
@@ -56,7 +57,8 @@ export function testStanding(tests: readonly LevelTest[], nowMs: number): string
     return `${last.shots.length} of ${TEST_SHOTS} played: go on where you left.`;
   const done = tests.filter(({ isDone }) => isDone);
   const lastDone = done.at(-1);
-  if (lastDone === undefined) return 'Fifteen shots in ten minutes tell how fine your line is.';
+  if (lastDone === undefined)
+    return 'Fifteen shots in ten minutes tell how fine your line is, and months later whether it got finer.';
   const times = done.length === 1 ? 'once' : `${done.length} times`;
   return `Done ${times}, last ${agoWords(nowMs - lastDone.begunAtMs)}.`;
 }

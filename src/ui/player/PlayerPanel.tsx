@@ -8,7 +8,7 @@ import { PlaysNow } from './PlaysNow';
 import { TheQuestion } from './TheQuestion';
 
 interface Props {
-  readonly app: Models<'kit' | 'router'> & LaterModels<'player'>;
+  readonly app: Models<'kit' | 'desk' | 'router'> & LaterModels<'player'>;
   readonly id: string;
 }
 
@@ -58,14 +58,15 @@ export function PlayerPanel({ app, id }: Props) {
   );
 }
 
-function Known({ app: { player } }: { app: Models<'player'> }) {
+function Known({ app }: { app: Models<'player' | 'kit' | 'desk'> }) {
+  const { player } = app;
   const [known, leans] = [player.known.value, player.leans.value];
   const tally = player.tallyOf(player.inPlay.value.id);
   return (
     <>
       <p class={player.isFresh.value ? 'player-known' : 'player-known is-stale'}>
         {known && leans
-          ? knownWords(known, leans, player.inPlay.value)
+          ? knownWords(app, known, leans, player.inPlay.value)
           : 'Nothing is known yet: chances are told for most players, without figures.'}
       </p>
       {tally.notMeant > 0 && <p class="place-note">{tallyWords(tally)}.</p>}

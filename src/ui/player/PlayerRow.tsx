@@ -4,7 +4,7 @@ import { PictureRow } from '../kit/PictureRow';
 import { knownWords } from './learnt-words';
 
 /** The way from Kit to the players: who plays, and what is known of them. */
-export function PlayerRow({ app }: { app: Models<'player' | 'router'> }) {
+export function PlayerRow({ app }: { app: Models<'player' | 'kit' | 'desk' | 'router'> }) {
   const { player } = app;
   const { name } = player.inPlay.value;
   const [known, leans] = [player.known.value, player.leans.value];
@@ -13,7 +13,7 @@ export function PlayerRow({ app }: { app: Models<'player' | 'router'> }) {
       <span class="shelf-label">Player</span> <b>{name}</b>{' '}
       <span class="shelf-effect">
         {known && leans
-          ? knownWords(known, leans, player.inPlay.value)
+          ? knownWords(app, known, leans, player.inPlay.value)
           : 'Chances are for most players until one question is answered.'}
       </span>
     </PictureRow>

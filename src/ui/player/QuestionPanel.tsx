@@ -3,7 +3,7 @@ import { PanelHeader } from '../kit/PanelHeader';
 import { TheQuestion } from './TheQuestion';
 
 /** The one question as a panel, and the way back to where it was asked for. */
-export function QuestionPanel({ app }: { app: Models<'player' | 'kit' | 'router'> }) {
+export function QuestionPanel({ app }: { app: Models<'player' | 'kit' | 'desk' | 'router'> }) {
   const { player, router } = app;
   const { madeOf10, wasAsked } = player.inPlay.value;
   const isAnswered = madeOf10 !== null;
@@ -19,7 +19,7 @@ export function QuestionPanel({ app }: { app: Models<'player' | 'kit' | 'router'
           router.close();
         }}
       >
-        {isAnswered ? 'Done' : 'Skip: most players will do'}
+        {isAnswered ? 'Done' : 'Skip: as for most players, until shots tell more'}
       </button>
     </>
   );

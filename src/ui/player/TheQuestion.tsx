@@ -3,23 +3,31 @@ import { layOutQuestion } from '../../diagram/question-view';
 import { layOutTable } from '../../diagram/table-map';
 import { pathThrough } from '../../diagram/table-rails';
 import { shapeOf } from '../../state/table-in-play';
+import { roughDistance } from '../../units/rough-distance';
 import type { Models } from '../app-models';
 import { PlainTable, TwoBalls } from '../PlainTable';
-import { scatterWords } from './learnt-words';
+import { strayWords } from './learnt-words';
 import { forWords } from './player-words';
 import './TheQuestion.css';
+
+type App = Models<'player' | 'kit' | 'desk'>;
+
+/** Two feet, as nearly as anybody lays a ball. */
+const BEHIND_M = 0.6;
 
 const OF_TEN = Array.from({ length: 11 }, (_, made) => made);
 
 /** The one question: a straight shot, how many of ten, and what that makes of a player. */
-export function TheQuestion({ app }: { app: Models<'player' | 'kit'> }) {
-  const { player } = app;
+export function TheQuestion({ app }: { app: App }) {
+  const { player, kit, desk } = app;
+  const { distanceUnit } = desk.preferences.value;
+  const behind = roughDistance(BEHIND_M, distanceUnit, kit.current.tables.value.lengthM);
   const { madeOf10 } = player.inPlay.value;
   const who = forWords(player.inPlay.value);
   return (
     <section class="the-question" aria-label="The question">
       <p>
-        Ball on the centre spot, cue ball two feet behind it, straight into a corner: medium speed,
+        Ball on the centre spot, cue ball {behind} behind it, straight into a corner: medium speed,
         centre of the ball.
       </p>
       <QuestionDrawing app={app} />
@@ -52,12 +60,11 @@ export function TheQuestion({ app }: { app: Models<'player' | 'kit'> }) {
 }
 
 /** What the answer, and whatever else is known, makes of the line. */
-function widthWords({ player }: Models<'player'>): string {
+function widthWords(app: App): string {
+  const { player } = app;
   const known = player.known.value;
   if (known === null || !player.isFresh.value) return player.problem.value ?? 'Working it out…';
-  const who = forWords(player.inPlay.value);
-  const whose = who === 'you' ? 'your' : `${who}’s`;
-  return `That makes ${whose} line scatter ${scatterWords(known.lineRad)}.`;
+  return `For ${forWords(player.inPlay.value)}: ${strayWords(app, known.lineRad)}.`;
 }
 
 /** In the drawing's own units. */

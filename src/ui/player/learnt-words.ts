@@ -5,19 +5,37 @@ import type { ShotTally } from '../../state/player/player-model';
 import type { Player } from '../../store/player';
 import { DEGREES, degreesOf } from '../../units/angle-degrees';
 import { formatNumber } from '../../units/format-number';
+import { LENGTH_UNITS, lengthInUnit } from '../../units/length-unit';
+import type { Models } from '../app-models';
 import { forWords } from './player-words';
 
 const HUNDREDTHS = { ...DEGREES, decimals: 2, leastDecimals: 2 };
 const figure = (angleRad: number) => formatNumber(degreesOf(angleRad), HUNDREDTHS);
 
-/** "0.15° (0.11 to 0.20)": in its middle, and the ends of its central nine tenths. */
-export function angleWords({ value, low, high }: KnownFigure): string {
-  return `${figure(value)}° (${figure(low)} to ${figure(high)})`;
+/** What tells lengths as they are read, and how long a table is. */
+export type StrayApp = Models<'kit' | 'desk'>;
+
+/** How far lines that are off by angles are off a table length on, in the unit chosen: "5 to 9 mm". */
+export function lengthAway({ kit, desk }: StrayApp, ...anglesRad: readonly number[]): string {
+  const { lengthUnit } = desk.preferences.value;
+  const { lengthM } = kit.current.tables.value;
+  const facts = LENGTH_UNITS[lengthUnit];
+  const far = anglesRad.map((rad) =>
+    formatNumber(lengthInUnit(lengthM * Math.tan(rad), lengthUnit), facts),
+  );
+  return `${far.join(' to ')}\u00a0${facts.symbol}`;
 }
 
-/** The same of a line's scatter, as a sentence goes on; its lean is told apart from it. */
-export function scatterWords({ value, low, high }: KnownFigure): string {
-  return `by ${figure(value)}°, between ${figure(low)}° and ${figure(high)}° (9 chances in 10)`;
+/** The same of a line's scatter, and the ends of its central nine tenths: "7 mm (5 to 9 mm; 0.15°)". */
+export function shortStray(app: StrayApp, { value, low, high }: KnownFigure, lead = ''): string {
+  const ends = `${lead}${lengthAway(app, low, high)}`;
+  return `${lengthAway(app, value)} (${ends}; ${figure(value)}°)`;
+}
+
+/** In a sentence that goes on: one standard deviation holds two of three. */
+export function strayWords(app: StrayApp, line: KnownFigure): string {
+  const far = shortStray(app, line, 'as far as is known ');
+  return `a table length on, two of three shots are off their line by less than ${far}`;
 }
 
 /** What it is learnt from: "From 43 shots", "From 6 made of 10 and 43 shots". */
@@ -29,11 +47,16 @@ function sourceWords({ shots }: Pick<KnownPlayer, 'shots'>, { madeOf10 }: Player
   return `From ${told.join(' and ')}`;
 }
 
-/** All in one: "From 43 shots: your line scatters by 0.15°, …, and leans a touch full on cuts." */
-export function knownWords(known: KnownPlayer, leans: Leans, player: Player): string {
+/** All in one: "From 43 shots: a table length on, … Your line leans a touch full on cuts." */
+export function knownWords(
+  app: StrayApp,
+  known: KnownPlayer,
+  leans: Leans,
+  player: Player,
+): string {
   const lean = leanWords(leans);
-  const line = `${whoseWords(player)} line scatters ${scatterWords(known.lineRad)}`;
-  return `${sourceWords(known, player)}: ${line}${lean === '' ? '' : `, and leans ${lean}`}.`;
+  const leaning = lean === '' ? '' : ` ${whoseWords(player)} line leans ${lean}.`;
+  return `${sourceWords(known, player)}: ${strayWords(app, known.lineRad)}.${leaning}`;
 }
 
 /** Less than this, rad, nobody would notice. */
@@ -64,9 +87,9 @@ function sizeWords({ value }: KnownFigure): string {
   return Math.abs(value) < MUCH ? 'a touch ' : '';
 }
 
-/** "your", or "their" of a student. */
+/** "Your", or "Their" of a student. */
 function whoseWords(player: Player): string {
-  return forWords(player) === 'you' ? 'your' : 'their';
+  return forWords(player) === 'you' ? 'Your' : 'Their';
 }
 
 /** "43 shots"; where some teach nothing, "7 shots, 6 learnt from: 1 not as meant". */

@@ -16,7 +16,7 @@ export function AnswerMeaning({ app }: { app: MeaningModels }) {
     <p class={isWaiting ? 'answer-meaning is-stale' : 'answer-meaning'}>
       <b class="why-chance">
         {summary?.chance}
-        {summary?.range && <span class="why-range"> {summary.range}</span>}
+        {summary?.range && <span class="why-range">{summary.range}</span>}
       </b>
       {pointed && <span class="answer-pointed">. Pointed at the ghost ball it {pointed}.</span>}{' '}
       <span class="why-certainty">

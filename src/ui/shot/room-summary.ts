@@ -8,7 +8,7 @@ import { certaintyWords, chanceForWords, rangeOfTen } from './room-words';
 /** How often the shot goes and how sure its aim is, a line each. */
 export interface RoomSummary {
   readonly chance: string;
-  /** How far that may be off, of ten; empty where that is not told. */
+  /** How far that may be off, as it goes on; empty where that is not told. */
   readonly range: string;
   /** The same as the end of a sentence that begins with "It". */
   readonly spoken: string;
@@ -54,24 +54,20 @@ type Assessed = NonNullable<RoomModel['room']['value']>;
 /** What a button takes beside a chance. */
 const LONGEST_NAME = 8;
 
-/** From so many of ten on, a range says no more than that little is known, in more figures: Why tells it. */
-const TOO_WIDE = 6;
-
-/** "6 in 10 for you", "(5–7)"; of whom nothing is known: "fair for most". */
+/** "6 in 10 for you", ", 5 to 7"; of whom nothing is known: "fair for most". */
 function goesWords(
   app: Models<'player'>,
-  { chance: { share }, range }: Assessed,
+  { chance: { share }, range: reach }: Assessed,
 ): Pick<RoomSummary, 'chance' | 'range' | 'spoken'> {
   if (tellingOf(app) === 'ease') {
     const ease = `${easeWords(share)} for most`;
     return { chance: ease, range: '', spoken: `is ${ease}` };
   }
   const chance = chanceForWords(share, forWords(app.player.inPlay.value, LONGEST_NAME));
-  const ends = rangeOfTen(range);
-  if (ends === null) return { chance, range: '', spoken: `goes ${chance}` };
-  const [low, high] = ends;
-  const shown = high - low < TOO_WIDE ? `(${low}–${high})` : '(unsure)';
-  return { chance, range: shown, spoken: `goes ${chance}, ${low} to ${high}` };
+  const ends = rangeOfTen(reach);
+  // Of how many is said anew where the chance itself is not told of ten.
+  const range = ends ? `, ${ends.join(' to ')}${/ in 10 /.test(chance) ? '' : ' in 10'}` : '';
+  return { chance, range, spoken: `goes ${chance}${range}` };
 }
 
 /** One standard deviation of the aim, on the leading ball, m. */

@@ -24,7 +24,8 @@ function models(players: readonly Player[], played: readonly PlayedShot[] = []) 
   const store = createMemoryStore(createNoticeBoard());
   const desk = createDeskModel({ store, desk: DEFAULT_DESK });
   const kit = createKitInPlay({ store, desk, shelves: DEMO_CATALOGUE });
-  return { player: knownPlayer(store, desk, players, played), kit, router: createRouter(window) };
+  const player = knownPlayer(store, desk, players, played);
+  return { player, kit, desk, router: createRouter(window) };
 }
 
 const press = (name: string | RegExp) => screen.getByRole('button', { name }).click();
@@ -41,7 +42,9 @@ describe('the question', () => {
     await screen.findByText(/How many of ten does Newcomer make/);
     expect(screen.getAllByRole('button', { name: /^\d+$/ })).toHaveLength(11);
     press('7');
-    await screen.findByText(/^That makes Newcomer’s line scatter by .*°, between/);
+    await screen.findByText(
+      /^For Newcomer: a table length on, .* \d mm \(as far as is known .*°\)\.$/,
+    );
     expect(app.player.inPlay.value).toMatchObject({ madeOf10: 7, wasAsked: true });
     press('7');
     expect(app.player.inPlay.value.madeOf10).toBeNull();
@@ -50,6 +53,24 @@ describe('the question', () => {
     (await screen.findByRole('button', { name: 'Done' })).click();
     rerender(<AskOnce app={app} panel="question" />);
     expect(button()).toBeNull();
+  });
+
+  it.each([
+    ['m', '0.60 m'],
+    ['cm', '60 cm'],
+    ['ft', '2 ft'],
+    ['in', '24 in'],
+    ['diamonds', '1.9 diamonds'],
+  ] as const)('lays the cue ball in the unit chosen, %s: %s behind', (distanceUnit, behind) => {
+    const app = models([NEWCOMER]);
+    app.desk.setPreference('distanceUnit', distanceUnit);
+    render(<QuestionPanel app={app} />);
+    screen.getByText(new RegExp(`cue ball ${behind} behind it`));
+  });
+
+  it('says what is assumed of whom it is skipped for', () => {
+    render(<QuestionPanel app={models([NEWCOMER])} />);
+    screen.getByRole('button', { name: 'Skip: as for most players, until shots tell more' });
   });
 
   it('can be come back to while nothing is known of whom it was skipped for', () => {

@@ -1,7 +1,8 @@
-import { ballPaths, fallsAtS } from '../../../diagram/ball-paths';
+import { ballPaths } from '../../../diagram/ball-paths';
 import type { Point } from '../../../diagram/canvas';
 import { layOutFan, layOutSpread } from '../../../diagram/table-fan';
 import { aroundPoint, boxAround, placeWord } from '../../../diagram/table-words';
+import { pathsUntilFall } from '../../../diagram/way-picture';
 import { isSafety, type ShownWay, shotOf } from '../../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { Line } from '../../drawing-parts';
@@ -10,7 +11,7 @@ import { type Board, ballsOn } from '../use-board';
 import { Word } from '../Word';
 import { aimedAt } from './aim-line';
 import { diamondsWords } from './rail-words';
-import { cueBallFirst, meantBall, pathClass } from './WayPicture';
+import { BallPaths, cueBallFirst, meantBall } from './WayPicture';
 
 interface Props {
   readonly choose: ChooseModel;
@@ -37,16 +38,10 @@ function MeantPaths({ choose, board, way: { told, fan }, isAiming }: Props) {
   if (!meant) return null;
   const balls = cueBallFirst(choose.open.value.balls);
   const falls = balls.findIndex(({ name }) => name === meantBall(told));
-  const untilS = isAiming ? (fallsAtS(meant.play, falls) ?? meant.play.endS) : meant.play.endS;
-  return (
-    <>
-      {ballPaths(meant.play, board.map.value, untilS)
-        .filter(({ ball }) => isAiming || ball !== 0)
-        .map(({ ball, path }) => (
-          <path key={ball} class={`ball-path ${pathClass(ball, falls)}`} d={path} />
-        ))}
-    </>
-  );
+  const { play } = meant;
+  const map = board.map.value;
+  const paths = isAiming ? pathsUntilFall({ play, falls }, map) : ballPaths(play, map);
+  return <BallPaths paths={paths.filter(({ ball }) => isAiming || ball !== 0)} falls={falls} />;
 }
 
 /** A way that came from elsewhere is laid as it comes. */

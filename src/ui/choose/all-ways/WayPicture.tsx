@@ -1,4 +1,5 @@
-import { layOutWayPicture } from '../../../diagram/way-picture';
+import type { BallPath } from '../../../diagram/ball-paths';
+import { layOutWayPicture, type PicturedWay } from '../../../diagram/way-picture';
 import type { NamedBall } from '../../../engine/lie/position';
 import type { Play } from '../../../engine/worth/worthy-ways';
 import type { ShownWay } from '../../../state/choose/all-ways/shown-way';
@@ -26,15 +27,42 @@ export function WayPicture({ choose, way: { told, fan }, isTurned }: Props) {
   const { lengthM, widthM } = choose.shape.value;
   const balls = cueBallFirst(choose.open.value.balls);
   const falls = balls.findIndex(({ name }) => name === meantBall(told));
-  const view = layOutWayPicture({ lengthM, widthM, balls, play: meant.play, falls }, size);
+  const way = { lengthM, widthM, balls, play: meant.play, falls };
+  return <DrawnWay class="way-picture" way={way} size={size} />;
+}
+
+interface DrawnProps {
+  readonly class: string;
+  readonly way: PicturedWay;
+  readonly size: { readonly widthPx: number; readonly heightPx: number };
+}
+
+/** The drawing itself, as large as is said. */
+export function DrawnWay({ class: look, way, size }: DrawnProps) {
+  const view = layOutWayPicture(way, size);
   return (
-    <svg class="way-picture" {...canvasAttributes(size)} aria-hidden="true">
+    <svg class={look} {...canvasAttributes(size)} aria-hidden="true">
       <SmallTable view={view}>
-        {view.paths.map(({ ball, path }) => (
-          <path key={ball} class={`ball-path ${pathClass(ball, falls)}`} d={path} />
-        ))}
+        <BallPaths paths={view.paths} falls={way.falls} />
       </SmallTable>
     </svg>
+  );
+}
+
+interface PathsProps {
+  readonly paths: readonly BallPath[];
+  /** The place in the play of the ball that falls. */
+  readonly falls: number;
+}
+
+/** The ways of balls; the one that falls stands out. */
+export function BallPaths({ paths, falls }: PathsProps) {
+  return (
+    <>
+      {paths.map(({ ball, path }) => (
+        <path key={ball} class={`ball-path ${pathClass(ball, falls)}`} d={path} />
+      ))}
+    </>
   );
 }
 
@@ -44,7 +72,7 @@ export function meantBall(told: Play): number {
 }
 
 /** How the way of a ball is drawn, by its place in the play. */
-export function pathClass(ball: number, falls: number): string {
+function pathClass(ball: number, falls: number): string {
   if (ball === 0) return 'is-cue';
   return ball === falls ? 'is-falling' : 'is-other';
 }

@@ -135,6 +135,28 @@ describe('a ladder', () => {
     expect(practice.ladders.value.speed.tries).toEqual([]);
   });
 
+  it('has five tries to a set at most, whatever was put back into it or struck out', async () => {
+    const { practice, player, settle, answer } = await openPractice();
+    practice.play('line');
+    await settle();
+    const first = practice.next.value;
+    const early = await answer(MISSED);
+    player.strikeOut(early, true);
+    await settle();
+    for (const became of [MISSED, {}, MISSED, {}, {}]) await answer(became);
+    expect(practice.ladders.value.line).toMatchObject({ level: 0, made: 3, set: [] });
+    await answer();
+    await answer();
+    const laid = practice.next.value;
+    expect(laid && lieOf(laid.asked)).not.toBe(first && lieOf(first.asked));
+    // With a third miss the first set ends two tries sooner.
+    player.strikeOut(early, false);
+    await settle();
+    const { level, set, lastSet } = practice.ladders.value.line;
+    expect([level, set.length, lastSet.length]).toEqual([-1, 2, 4]);
+    expect(practice.next.value && lieOf(practice.next.value.asked)).toBe(laid && lieOf(laid.asked));
+  });
+
   it('goes on with its set after another visit; on another table it lays another', async () => {
     const { practice, store, settle, answer } = await openPractice();
     practice.play('side');

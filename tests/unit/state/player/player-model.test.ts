@@ -235,6 +235,27 @@ describe('a log', () => {
     expect(player.restoreShot()).toMatchObject({ ok: false });
   });
 
+  it('puts back what was removed last alone, and nothing that was only taken back', async () => {
+    const { player } = await openPlayer();
+    const add = () => {
+      const logged = player.log(TO_LOG);
+      if (!logged.ok) throw new Error(logged.problem);
+      return logged.id;
+    };
+    player.removeShot(add());
+    expect(player.lastRemoved.value).not.toBeNull();
+    const next = add();
+    expect(player.lastRemoved.value).toBeNull();
+    expect(player.restoreShot()).toMatchObject({ ok: false });
+    expect(player.takeBack(next)).toEqual({ ok: true });
+    expect(player.takeBack(next)).toMatchObject({ ok: false });
+    expect(player.played.value).toEqual([]);
+    expect(player.restoreShot()).toMatchObject({ ok: false });
+    player.removeShot(add());
+    player.forgetRemoved();
+    expect(player.restoreShot()).toMatchObject({ ok: false });
+  });
+
   it('goes out with its player alone, as a file that an import adds elsewhere', async () => {
     const { player, files } = await openPlayer();
     player.add('Ann B.');

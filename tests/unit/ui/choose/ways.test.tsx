@@ -188,7 +188,7 @@ describe('a way that is looked at', () => {
     expect(kept?.drill?.stroke.speedMps).toBe(way?.option.stroke.speedMps);
     expect(kept?.name).toMatch(/^3 far right: /);
     expect(choose.saved.value.map(({ id }) => id)).not.toContain(kept?.id);
-    (await screen.findByRole('button', { name: 'Practise' })).click();
+    (await screen.findByRole('button', { name: '✓ Kept: practise' })).click();
     expect(router.route.value).toEqual({ place: 'log', panel: `practice/${kept?.id}` });
   });
 

@@ -63,6 +63,29 @@ describe('the log', () => {
     await expect.poll(() => rows()[0]).toMatch(/^Missed the ball/);
   });
 
+  it('offers a deleted shot until another is logged, or Log is left', async () => {
+    const { player, log, router } = await openLog('#log', [LAID_SHOT, PLAIN_SHOT]);
+    const isOffered = () => screen.queryByRole('button', { name: /Put it back/ }) !== null;
+    player.removeShot(PLAIN_SHOT.id);
+    await expect.poll(isOffered).toBe(true);
+    router.open('practice');
+    await screen.findByRole('heading', { name: 'Ladders' });
+    router.close();
+    await expect.poll(isOffered).toBe(true);
+    const asked = log.askShot();
+    if (asked === null) throw new Error('there is a shot');
+    const became = { result: 'went', scratched: false, cueBall: null, asMeant: true } as const;
+    expect(player.log({ ...asked, ...became, testId: null, drill: null }).ok).toBe(true);
+    await expect.poll(isOffered).toBe(false);
+    player.removeShot(LAID_SHOT.id);
+    await expect.poll(isOffered).toBe(true);
+    router.goTo('choose');
+    await expect.poll(() => player.lastRemoved.value).toBeNull();
+    router.goTo('log');
+    await expect.poll(() => rows().length).toBe(1);
+    expect(isOffered()).toBe(false);
+  });
+
   it('tells a nearly straight shot by the pocket’s sides, one said before to be thin too', async () => {
     const shot = { ...PLAIN_SHOT.shot, cutRad: 0.02 };
     const { router } = await openLog('#log', [{ ...PLAIN_SHOT, shot, result: 'thin' }]);
@@ -101,7 +124,9 @@ describe('the log', () => {
     await rest();
     await expect
       .poll(() => document.querySelector('.player-known')?.textContent)
-      .toMatch(/^From 6 made of 10: .* line scatters by/);
+      .toMatch(
+        /^From 6 made of 10: a table length on, two of three shots are off their line by less than \d+\u00a0mm/,
+      );
   });
 });
 
@@ -124,7 +149,7 @@ describe('the level test on screen', () => {
     expect(new Set(player.played.value.map(({ testId }) => testId)).size).toBe(1);
     await expect
       .poll(() => document.querySelector('.test-lines')?.textContent)
-      .toMatch(/^Your line scatters by .*°, between .* \(9 chances in 10\)\./);
+      .toMatch(/^A table length on, two of three shots .*\u00a0mm \(as far as is known .*°\)\./);
     expect(document.querySelector('.test-bars li')?.textContent).toMatch(/12 of 15 went$/);
   });
 

@@ -11,6 +11,7 @@ import { crossingWords, testLines, testStanding } from '../../../../src/ui/log/t
 import { radOf } from '../../../../src/units/angle-degrees';
 import { LAID_SHOT, PLAIN_SHOT } from '../../../store/invented-players';
 import { inventedPlayer } from '../../state/player/open-player';
+import { readIn } from '../read-in';
 
 const METRES = { distanceUnit: 'm' } as const;
 const figure = (value: number, by: number): KnownFigure => ({
@@ -74,17 +75,24 @@ describe('the level test in words', () => {
     const known = inventedPlayer({ madeOf10: null, shots: [] });
     const none = figure(0, 0.001);
     const bias = { ...known.bias, speedShare: figure(0.12, 0.05) };
+    const app = readIn('mm');
     const lines = testLines(
+      app,
       { ...known, bias, lineRad: figure(0.003, 0.001) },
       { straight: none, cutLeft: figure(0.001, 0.0004), cutRight: none },
     );
     expect(lines).toEqual([
-      'Your line scatters by 0.17°, between 0.11° and 0.23° (9 chances in 10).',
-      'It leans a touch full on cuts to the left.',
+      // 2.54 m × tan 0.003 is 7.6 mm.
+      'A table length on, two of three shots are off their line by less than 8\u00a0mm (as far as is known 5 to 10\u00a0mm; 0.17°).',
+      'Your line leans a touch full on cuts to the left.',
       'You hit 12 % harder than meant.',
     ]);
     const unclear = { ...known, bias: { ...bias, speedShare: figure(0.12, 0.2) } };
-    const [, lean, speed] = testLines(unclear, { straight: none, cutLeft: none, cutRight: none });
+    const [, lean, speed] = testLines(app, unclear, {
+      straight: none,
+      cutLeft: none,
+      cutRight: none,
+    });
     expect(lean).toMatch(/^No lean/);
     expect(speed).toMatch(/^Your speed is neither/);
   });
@@ -92,7 +100,7 @@ describe('the level test in words', () => {
   it('says how it stands', () => {
     const done = { id: 'a', begunAtMs: 0, shots: [], isDone: true };
     const DAY_MS = 24 * 60 * 60 * 1000;
-    expect(testStanding([], 0)).toMatch(/^Fifteen shots/);
+    expect(testStanding([], 0)).toMatch(/^Fifteen shots .* months later whether it got finer/);
     expect(testStanding([done], 3 * DAY_MS)).toBe('Done once, last 3 days ago.');
     const left = { ...done, isDone: false, shots: [PLAIN_SHOT] };
     expect(testStanding([done, left], 0)).toMatch(/^1 of 15 played/);

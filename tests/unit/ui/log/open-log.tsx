@@ -20,7 +20,7 @@ import { pictureHand } from '../../../../src/ui/shot/picture-hand';
 import { ShotPlace } from '../../../../src/ui/shot/ShotPlace';
 import { WhyPanel } from '../../../../src/ui/shot/WhyPanel';
 import type { Work } from '../../../../src/worker/engine-pool';
-import type { DrillsJob } from '../../../../src/worker/engine-work';
+import { type DrillsJob, ENGINE_WORK } from '../../../../src/worker/engine-work';
 import { holdLater } from '../../state/choose/held-later';
 import { inventedWork } from '../../state/choose/invented-work';
 import { KNOWN } from '../../state/choose/open-choose';
@@ -48,6 +48,7 @@ const ANSWERS: Readonly<Record<string, (job: never) => unknown>> = {
       rest: theme === 'speed' ? SPOT : null,
     })),
   rung: ({ not, chance }: RungJob) => ({ at: not.includes(0) ? 1 : 0, chance }),
+  stroke: ENGINE_WORK.stroke,
   limits: () => ({ share: 0.6, gains: GAINS, shots: 10, isOwn: false }),
 };
 

@@ -129,10 +129,34 @@ describe('a way that is opened', () => {
       12,
     );
     expect(kept?.name).toBe('3 far right, bank off the left rail');
+    await screen.findByRole('button', { name: '✓ Kept: practise' });
     choose.remove(kept?.id ?? '');
     choose.nudge('cue', 0.05, 0);
     await expect.poll(() => screen.queryByRole('button', { name: 'Keep' })).toBeNull();
     expect(choose.keepDrill('Too late').ok).toBe(false);
+  });
+
+  it('says that it is kept when it is come back to, and is kept once', async () => {
+    const { choose } = await look('bank');
+    press('Keep');
+    const isKept = () => screen.queryByRole('button', { name: '✓ Kept: practise' }) !== null;
+    await expect.poll(isKept).toBe(true);
+    const [kept] = choose.drills.value;
+    press(/All ways/);
+    await expect.poll(isKept).toBe(false);
+    rowOf('kick').click();
+    await screen.findByRole('button', { name: 'Keep' });
+    press(/All ways/);
+    await expect.poll(() => rows().length).toBe(12);
+    rowOf('bank').click();
+    await expect.poll(isKept).toBe(true);
+    expect(choose.keepDrill('Once more')).toEqual({ ok: true, id: kept?.id });
+    expect(choose.drills.value).toEqual([kept]);
+    // What became of its tries makes no other way of it.
+    choose.logTry(kept?.id ?? '', 'player-student', true);
+    expect(choose.keptAs.value).toBe(kept?.id);
+    choose.nudge('cue', 0.05, 0);
+    expect(choose.keptAs.value).toBeNull();
   });
 
   it('draws the fan and the other balls’ paths, and tells the room for error', async () => {
