@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { layHidden, lookAtAll, rowOf, untilAllLooked } from '../harness/all-ways-at-hand';
 import { bringIn, pickBackup, saveBackup } from '../harness/backup-at-hand';
 import { keptPhone } from '../harness/kept-phone';
+import { untilRendered } from '../harness/open-app';
 import { PATIENCE_MS } from '../harness/patience';
 import { settle } from '../harness/read-shot';
 import { tap, tapButton } from '../harness/thumb';
