@@ -1,3 +1,5 @@
+import { Chains } from '../goal/chains';
+import { isSameVia } from '../goal/kind-of-via';
 import { playLaid } from '../goal/laid-table';
 import { KIT_QUANTITIES } from '../kit/kit-spread';
 import { latticePoint } from '../numerics/lattice';
@@ -16,6 +18,8 @@ export interface DrawnWay {
   readonly chance: number;
   /** Standard error of that, as of independent draws: the lattice's is less. */
   readonly chanceError: number;
+  /** Of the draws that go, how many go by just the way that is told; 1 where none goes. */
+  readonly asTold: number;
   /** Of every draw; null where the tip slips. */
   readonly all: readonly (TablePlay | null)[];
   readonly going: readonly TablePlay[];
@@ -71,13 +75,15 @@ export function drawnWay(
 ): DrawnWay {
   const asked = askedFor(question);
   const all = drawnOnTable(question, way, fullerAim, draws);
-  const going = all.filter((play) => play !== null && doesGo(asked, way, play));
+  const going = all.filter((play) => play !== null).filter((play) => doesGo(asked, way, play));
+  const told = going.filter((play) => goesAsTold(asked, way, play)).length;
   const share = (going.length + 1) / (draws + 2);
   return {
     chance: going.length / draws,
     chanceError: Math.sqrt((share * (1 - share)) / draws),
+    asTold: going.length === 0 ? 1 : told / going.length,
     all,
-    going: going.filter((play) => play !== null),
+    going,
   };
 }
 
@@ -97,4 +103,21 @@ export function doesGo(
   const hit = play.events.find((event) => event.kind === 'hits-ball' && event.ball === 0);
   const name = hit?.kind === 'hits-ball' ? laid.names[hit.other] : undefined;
   return typeof name === 'number' && first.includes(name);
+}
+
+/** Whether what led to the fall of a way's ball is just what the way says, in order. */
+export function goesAsTold(
+  { laid }: Pick<WaysAsked, 'laid'>,
+  { goal }: Pick<FoundWay, 'goal'>,
+  play: TablePlay,
+): boolean {
+  const chains = new Chains(laid.names);
+  const number = laid.names.indexOf(goal.ball);
+  for (const event of play.events) {
+    if (event.kind === 'pocketed' && event.ball === number) {
+      return event.pocket === goal.pocket && isSameVia(chains.viaOf(number) ?? [], goal.via);
+    }
+    chains.take(event);
+  }
+  return false;
 }

@@ -1,6 +1,6 @@
 import { Chains } from '../goal/chains';
-import type { Goal, PlayedGoal, Step } from '../goal/goal';
-import { isDoubleKiss, isStep } from '../goal/kind-of-via';
+import type { Goal, PlayedGoal } from '../goal/goal';
+import { isDoubleKiss, isSameVia } from '../goal/kind-of-via';
 import { playLaid } from '../goal/laid-table';
 import { lastLeg } from '../goal/played-out';
 import type { PositionShot } from '../goal/position-shot';
@@ -52,7 +52,7 @@ export function tried(asked: WaysAsked, goal: Goal, stroke: Stroke): Tried | nul
   const play = playLaid(asked.laid, stroke, asked.question.kit, {
     until: (event) => {
       if (event.kind === 'pocketed' && event.ball === number && event.pocket === goal.pocket) {
-        did = isSameWay(chains.viaOf(number) ?? [], goal.via);
+        did = isSameVia(chains.viaOf(number) ?? [], goal.via);
       }
       chains.take(event);
       return false;
@@ -61,10 +61,6 @@ export function tried(asked: WaysAsked, goal: Goal, stroke: Stroke): Tried | nul
   const firstHit = names[chains.firstHit ?? -1];
   const isLegal = typeof firstHit === 'number' && asked.first.includes(firstHit);
   return play && { play, did, isLegal };
-}
-
-function isSameWay(one: readonly Step[], other: readonly Step[]): boolean {
-  return one.length === other.length && one.every((step, at) => isStep(step, other[at] ?? step));
 }
 
 /**
