@@ -113,6 +113,11 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     ...ports,
     ...directShots(() => ({ position: open.peek(), ...given.peek() }), spreadAlong),
     present: computed(() => waysAsked({ position: open.value, ...given.value })),
+    // With the first that is known of them chances are told as theirs, and no longer as anybody's.
+    whoPlays: computed(() => {
+      const { id, madeOf10 } = player.inPlay.value;
+      return { id, madeOf10, isKnown: player.isKnown.value };
+    }),
     isShot: computed(() => shot.value?.ok === true),
     speaker: ports.speaker ?? null,
     ask: ports.shot.ask,

@@ -1,6 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
-import type { WaysOrder } from '../../../engine/worth/worthy-ways';
 import type { Speaker } from '../../../sensors/find-speaker';
 import { isSame } from '../../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../../words/choose-problems';
@@ -11,13 +10,16 @@ import type { ShotModel } from '../../shot-model';
 import { createAsking } from '../asking';
 import { type Later, workAtRest } from '../work-at-rest';
 import type { AllWays, WayFilter, WaysSearch } from './all-ways';
+import { inOrder, type ListOrder } from './list-order';
 import { lookForWays, RULE } from './look-for-ways';
-import { inOrder, type ShownWay } from './shown-way';
+import type { ShownWay } from './shown-way';
 import { createSpeaking } from './speaking';
 
 export interface AllWaysPorts {
   /** What would be asked now, or in one line why nothing can be. */
   readonly present: ReadonlySignal<WaysQuestion | string>;
+  /** Who plays, and how good they say they are. */
+  readonly whoPlays: ReadonlySignal<unknown>;
   /** Whether one ball and one pocket are chosen, and a straight shot leads there. */
   readonly isShot: ReadonlySignal<boolean>;
   readonly work: Work | null;
@@ -29,7 +31,13 @@ export interface AllWaysPorts {
   ask: ShotModel['ask'];
 }
 
-type Shown = Omit<WaysSearch, 'isStale'>;
+type Shown = Omit<WaysSearch, 'isStale' | 'isOutrun'>;
+
+/** What is asked, and for whom. */
+interface AskedFor {
+  readonly question: WaysQuestion;
+  readonly whom: unknown;
+}
 
 const NOTHING: Shown = {
   state: 'none',
@@ -43,27 +51,39 @@ const NOTHING: Shown = {
 
 /** All ways to play the open position, looked for by themselves while somebody looks at them. */
 export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void } {
-  const { present, isShot, work, later } = ports;
-  const asking = createAsking<WaysQuestion, Shown>(present, NOTHING);
+  const { isShot, work, later } = ports;
+  const present = computed((): AskedFor | string => {
+    const question = ports.present.value;
+    return typeof question === 'string' ? question : { question, whom: ports.whoPlays.value };
+  });
+  const asking = createAsking<AskedFor, Shown>(present, NOTHING, whatCounts);
   const { shown, asked, isAsked, isStale, show } = asking;
   const wanted = signal<WayFilter | null>(null);
-  const order = signal<WaysOrder>('worth');
+  const wantedOrder = signal<ListOrder>('worth');
+  const orders = computed((): readonly ListOrder[] => {
+    const { value } = present;
+    const hasZone = typeof value !== 'string' && value.question.zone !== null;
+    return hasZone ? ['worth', 'goes', 'zone'] : ['worth', 'goes'];
+  });
+  const order = computed(() =>
+    orders.value.includes(wantedOrder.value) ? wantedOrder.value : 'goes',
+  );
   const chosen = signal<ShownWay | null>(null);
   const speaking = createSpeaking(ports.speaker);
   const filter = computed<WayFilter>(() => wanted.value ?? (isShot.value ? 'direct' : 'all'));
   const isDirect = computed(() => filter.value === 'direct' && isShot.value);
-  const lies = (question: WaysQuestion | string | null) =>
-    typeof question === 'string' || question === null ? question : liesOf(question);
+  const lies = (asked: AskedFor | string | null) =>
+    typeof asked === 'string' || asked === null ? asked : liesOf(asked.question);
   const isMoved = computed(() => !isSame(lies(present.value), lies(asked.value)));
 
   const choose = (way: ShownWay | null) => {
     speaking.hush();
     chosen.value = way;
   };
-  const run = async (question: WaysQuestion, work: Work) => {
-    const search = asking.begin(question, { ...NOTHING, state: 'running', of: RULE.most });
+  const run = async (asked: AskedFor, work: Work) => {
+    const search = asking.begin(asked, { ...NOTHING, state: 'running', of: RULE.most });
     try {
-      const found = await lookForWays(question, work, search.signal, {
+      const found = await lookForWays(asked.question, work, search.signal, {
         onProgress: (done, of) => search.show(() => ({ done, of })),
         onWay: (way) => search.show(() => ({ ways: [...shown.peek().ways, way] })),
       });
@@ -74,20 +94,23 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
     }
   };
   const look = () => {
-    const question = present.peek();
+    const now = present.peek();
     choose(null);
-    if (work === null || typeof question === 'string') {
+    if (work === null || typeof now === 'string') {
       asking.forget();
-      show({ problem: typeof question === 'string' ? question : CHOOSE_PROBLEMS.noWorkers });
+      show({ problem: typeof now === 'string' ? now : CHOOSE_PROBLEMS.noWorkers });
       return;
     }
-    void run(question, work);
+    void run(now, work);
   };
   /** Whoever looks at a way is not sent away from it. */
   const isDue = () =>
     chosen.value === null &&
     !isDirect.value &&
     (typeof present.value === 'string' ? shown.value.problem !== present.value : !isAsked.value);
+  const isOutrun = computed(
+    () => asked.value !== null && isAsked.value && !isSame(present.value, asked.value),
+  );
   const toLog = computed(() => {
     const way = chosen.value;
     return way === null || isMoved.value ? null : ports.asLogged(way);
@@ -109,12 +132,13 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
       wanted.value = kind;
     },
     search: computed(() => {
-      const now = { ...shown.value, isStale: isStale.value };
+      const now = { ...shown.value, isStale: isStale.value, isOutrun: isOutrun.value };
       return now.state === 'done' ? { ...now, ways: inOrder(now.ways, order.value) } : now;
     }),
+    orders,
     order,
     orderBy(asked) {
-      order.value = asked;
+      wantedOrder.value = asked;
     },
     chosen,
     choose,
@@ -147,4 +171,10 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
 /** What a stroke does hangs on this; whoever plays it. */
 function liesOf({ position, shape, kit, legal }: WaysQuestion) {
   return { position, shape, kit, legal };
+}
+
+/** All but what more logged shots, or more readings, change: ways told stand until asked for anew. */
+function whatCounts({ question, whom }: AskedFor) {
+  const { spread, correlation, profile, ...rest } = question;
+  return { ...rest, whom };
 }
