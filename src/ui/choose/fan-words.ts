@@ -1,7 +1,8 @@
+import type { NamedBall } from '../../engine/lie/position';
 import type { FanPlay } from '../../engine/plan/ranked-way';
 import type { Outcome } from '../../engine/table/table-play';
 import type { TableShape } from '../../engine/table/table-shape';
-import { diamondWords, pocketWords } from './table-words';
+import { ballWords, diamondWords, pocketWords } from './table-words';
 
 const HITS: Readonly<Record<FanPlay['hit'], string>> = {
   true: 'true',
@@ -27,10 +28,36 @@ export const SPREAD_LINE =
 /** What the lines of a fan are about. */
 export const FAN_LEAD = 'Where the cue ball rests, in diamonds';
 
-/** One line of the fan in words: "thin: 2.0 along, 1.5 from the left". */
-export function fanLine({ hit, play }: FanPlay, shape: TableShape): string {
+/** The ball that is to fall, and its place in a play's list. */
+export interface BallInFan {
+  readonly name: number;
+  readonly at: number;
+}
+
+/**
+ * One line of the fan in words: "thin: 2.0 along, 1.5 from the left"; where the ball that is to fall does not,
+ * "; the 3: 7.5 along, 0.5 from the left".
+ *
+ * @param ball left out: the cue ball alone is told of
+ */
+export function fanLine({ hit, play }: FanPlay, shape: TableShape, ball?: BallInFan): string {
   const outcome = play.balls[0]?.outcome;
-  return `${HITS[hit]}: ${outcome ? stopWords(outcome, shape) : 'nothing to tell'}`;
+  const other = ball && play.balls[ball.at]?.outcome;
+  const left =
+    ball && other && other.kind !== 'pocketed'
+      ? `; ${ballWords(ball.name)}: ${stopWords(other, shape)}`
+      : '';
+  return `${HITS[hit]}: ${outcome ? stopWords(outcome, shape) : 'nothing to tell'}${left}`;
+}
+
+/** Where a play tells of a ball. */
+export function ballInFan(name: number, balls: readonly NamedBall[]): BallInFan {
+  return { name, at: cueBallFirst(balls).findIndex((ball) => ball.name === name) };
+}
+
+/** The order in which a play tells of them. */
+export function cueBallFirst(balls: readonly NamedBall[]): readonly NamedBall[] {
+  return [...balls].sort((one, other) => Number(other.name === 'cue') - Number(one.name === 'cue'));
 }
 
 /** Where a ball ends: "2.0 along, 1.5 from the left". */

@@ -1,3 +1,6 @@
+import type { Signal } from '@preact/signals';
+import type { FewWays } from '../../../state/choose/all-ways/fold-ways';
+import { type ListOrder, orderedShare } from '../../../state/choose/all-ways/list-order';
 import {
   isSafety,
   type ShownPot,
@@ -6,46 +9,71 @@ import {
   struckAs,
 } from '../../../state/choose/all-ways/shown-way';
 import type { Models } from '../../app-models';
-import { easeWords, tellingOf } from '../../chance-telling';
+import { easeWords, type Telling, tellingOf } from '../../chance-telling';
 import { easeBeside } from '../chance-words';
 import { tenthsWords } from '../pocket-words';
 import { capitalised } from '../table-words';
-import { leadLabel, leadShare, outcomeWords, riskWords, wayName } from '../way-words';
-import { fallWords, kindWords, safetyWords } from './kind-words';
+import { leadLabel, outcomeWords, scratchOfThese, scratchWords, wayName } from '../way-words';
+import { fallWords, foldWords, safetyWords, wayKind } from './kind-words';
 import { roughStops } from './safety-stops';
 import { WayPicture } from './WayPicture';
-import { partsLine, partWords, worthBeside } from './worth-words';
+import { isByLuck, partsLine, partWords, worthBeside } from './worth-words';
 
 interface Props {
   readonly app: Models<'choose' | 'player'>;
-  readonly rows: readonly ShownWay[];
+  readonly few: FewWays;
+  /** The kinds of which all are listed. */
+  readonly opened: Signal<readonly string[]>;
   readonly isTurned: boolean;
   /** Told which row is left. */
   onLook(key: string): void;
 }
 
 /** Ways of every kind: what each is worth, what it does and how, and each ball's path. */
-export function AllWayList({ app, rows, isTurned, onLook }: Props) {
+export function AllWayList({ app, few, opened, isTurned, onLook }: Props) {
+  const { rows, folded } = few;
   if (rows.length === 0) return null;
-  const best = app.choose.all.search.value.state === 'done' ? bestOf(rows) : null;
+  const order = app.choose.all.order.value;
+  const all = [...rows, ...folded.flatMap(({ ways }) => ways)];
+  const best = app.choose.all.search.value.state === 'done' ? bestOf(all, order) : null;
+  const row = (way: ShownWay) => (
+    <li key={way.key}>
+      <button
+        type="button"
+        class="way-row all-way-row"
+        data-way={way.key}
+        onClick={() => {
+          onLook(way.key);
+          app.choose.all.choose(way);
+        }}
+      >
+        <RowWords app={app} way={way} best={best} />
+        <WayPicture choose={app.choose} way={way} isTurned={isTurned} />
+      </button>
+    </li>
+  );
   return (
     <ol class="way-list">
-      {rows.map((way) => (
-        <li key={way.key}>
-          <button
-            type="button"
-            class="way-row all-way-row"
-            data-way={way.key}
-            onClick={() => {
-              onLook(way.key);
-              app.choose.all.choose(way);
-            }}
-          >
-            <RowWords app={app} way={way} best={best} />
-            <WayPicture choose={app.choose} way={way} isTurned={isTurned} />
-          </button>
-        </li>
-      ))}
+      {rows.map(row)}
+      {folded.map((fold) => {
+        const isOpen = opened.value.includes(fold.kind);
+        return [
+          <li key={fold.kind}>
+            <button
+              type="button"
+              class="way-row way-fold"
+              aria-expanded={isOpen}
+              onClick={() => {
+                const others = opened.peek().filter((kind) => kind !== fold.kind);
+                opened.value = isOpen ? others : [...others, fold.kind];
+              }}
+            >
+              {foldWords(fold, order)}
+            </button>
+          </li>,
+          ...(isOpen ? fold.ways.map(row) : []),
+        ];
+      })}
     </ol>
   );
 }
@@ -56,10 +84,10 @@ interface Best {
   readonly goes: number;
 }
 
-function bestOf(rows: readonly ShownWay[]): Best {
+function bestOf(rows: readonly ShownWay[], order: ListOrder): Best {
   return {
     worth: Math.max(...rows.map(({ told }) => told.worth.worth)),
-    goes: Math.max(...rows.map((way) => (isSafety(way) ? 0 : leadShare(way.told)))),
+    goes: Math.max(...rows.map((way) => (isSafety(way) ? 0 : orderedShare(way, order)))),
   };
 }
 
@@ -104,16 +132,20 @@ function LeadWorth({ app, way: { told }, best }: RowProps<ShownWay>) {
   );
 }
 
-function LeadGoes({ app, way: { told }, best }: RowProps<ShownPot>) {
+function LeadGoes({ app, way, best }: RowProps<ShownPot>) {
   const telling = tellingOf(app);
-  const share = leadShare(told);
+  const order = app.choose.all.order.value;
+  const share = orderedShare(way, order);
+  const label = telling === 'ease' ? 'for most' : 'goes';
   const isBeside = telling === 'ease' && best !== null;
   return (
     <>
       <b class="way-chance">
         {isBeside ? easeBeside(share, best.goes) : tenthsWords(share, telling)}
       </b>{' '}
-      <span class="way-label">{isBeside ? easeWords(share) : leadLabel(told, telling)}</span>
+      <span class="way-label">
+        {isBeside ? easeWords(share) : order === 'zone' ? leadLabel(way.told, telling) : label}
+      </span>
     </>
   );
 }
@@ -123,20 +155,30 @@ type WordsProps<W extends ShownWay> = Omit<RowProps<W>, 'best'>;
 /** By worth, how often the pot alone goes is one of its parts. */
 function PotWords({ app, way: { told } }: WordsProps<ShownPot>) {
   const telling = tellingOf(app);
-  const { goal, doubleKiss, scratch } = told;
-  const risks =
-    app.choose.all.order.value === 'goes'
-      ? outcomeWords(told, telling)
-      : riskWords(scratch, telling, 'scratch', 'a scratch');
   return (
     <>
       <span class="way-name">
-        {fallWords(goal).replace(/ pocket$/, '')},{' '}
-        <span class="way-kind">{kindWords(goal, doubleKiss)}.</span>
+        {fallWords(told.goal).replace(/ pocket$/, '')},{' '}
+        <span class="way-kind">{wayKind(told)}.</span>
       </span>{' '}
-      <span class="way-reason">{capitalised([wayName(told), ...risks].join(', '))}</span>
+      <span class="way-reason">
+        {capitalised([wayName(told), ...riskLine(told, telling, app)].join(', '))}
+        {isByLuck(told) && <b>, mostly by luck</b>}
+      </span>
     </>
   );
+}
+
+/** What the figure at the head leaves out. */
+function riskLine(
+  told: ShownPot['told'],
+  telling: Telling,
+  { choose }: Models<'choose'>,
+): readonly string[] {
+  const order = choose.all.order.value;
+  if (order === 'zone') return outcomeWords(told, telling);
+  const ofThese = order === 'goes' ? scratchOfThese(told, telling).replace(/^, /, '') : '';
+  return [...(ofThese === '' ? [] : [ofThese]), ...scratchWords(told, telling)];
 }
 
 function SafetyWords({ app: { choose }, way }: WordsProps<ShownSafety>) {

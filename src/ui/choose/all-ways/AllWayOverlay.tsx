@@ -6,11 +6,12 @@ import { isSafety, type ShownWay } from '../../../state/choose/all-ways/shown-wa
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { Line } from '../../drawing-parts';
 import { FanEnd, Spread } from '../FanOverlay';
+import { cueBallFirst } from '../fan-words';
 import { type Board, ballsOn } from '../use-board';
 import { Word } from '../Word';
 import { aimedAt } from './aim-line';
 import { diamondsWords } from './rail-words';
-import { cueBallFirst, meantBall, pathClass } from './WayPicture';
+import { meantBall, pathClass } from './WayPicture';
 
 interface Props {
   readonly choose: ChooseModel;
@@ -61,11 +62,7 @@ function Fan({ choose, board, way }: Drawn) {
   return (
     <>
       <Spread spread={layOutSpread(told.rest, map)} />
-      {isSafety(way) && (
-        <g class="struck-spread">
-          <Spread spread={layOutSpread(way.told.struck.rest, map)} />
-        </g>
-      )}
+      {isSafety(way) && <Spread isStruck spread={layOutSpread(way.told.struck.rest, map)} />}
       {paths.map(({ hit, path }) => (
         <path key={hit} class={`fan-path is-${hit}`} d={path} />
       ))}

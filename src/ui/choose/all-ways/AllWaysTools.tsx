@@ -1,4 +1,7 @@
+import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { foldWays } from '../../../state/choose/all-ways/fold-ways';
+import type { ShownWay } from '../../../state/choose/all-ways/shown-way';
 import { NO_SAFETY_WORDS, noWayWords } from '../../../words/no-way-words';
 import type { Models } from '../../app-models';
 import type { Board } from '../use-board';
@@ -22,14 +25,26 @@ export function AllWaysTools({ app, board }: Props) {
   const way = all.chosen.value;
   const onLook = useListPlace(way !== null);
   const { ways, state, isStale } = all.search.value;
-  const { rows, putInOrder } = useSteadyRows(ways, state === 'done');
+  const [filter, order] = [all.filter.value, all.order.value];
+  const fold = (some: readonly ShownWay[]) =>
+    foldWays(listed(some, filter), order, filter === 'all');
+  const folds = state === 'done' && fold(ways).folded.length > 0;
+  const { rows, putInOrder } = useSteadyRows(ways, state === 'done', folds);
+  const opened = useSignal<readonly string[]>([]);
   if (way) return <OpenedWay app={app} way={way} />;
-  const shown = listed(rows, all.filter.value);
+  const isWhole = state === 'done' && putInOrder === null;
+  const few = isWhole ? fold(rows) : { rows: listed(rows, filter), folded: [] };
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>
       <KindChips choose={app.choose} />
       <Looking app={app} putInOrder={putInOrder} />
-      <AllWayList app={app} rows={shown} isTurned={board.map.value.isTurned} onLook={onLook} />
+      <AllWayList
+        app={app}
+        few={few}
+        opened={opened}
+        isTurned={board.map.value.isTurned}
+        onLook={onLook}
+      />
       <NoWays app={app} />
     </div>
   );

@@ -1,8 +1,10 @@
-import type { WaysOrder } from '../../../engine/worth/worthy-ways';
-import type { WaysSearch } from '../../../state/choose/all-ways/all-ways';
+import type { WayFilter, WaysSearch } from '../../../state/choose/all-ways/all-ways';
+import type { ListOrder } from '../../../state/choose/all-ways/list-order';
 import type { Models } from '../../app-models';
 import { AskOnce } from '../../player/AskOnce';
-import { ORDER_LINES } from './worth-words';
+import { foundOf, listed } from './KindChips';
+import { nounOf } from './kind-words';
+import { ORDER_BUTTONS, ORDER_FIRST, ORDER_LINES } from './worth-words';
 
 interface Props {
   readonly app: Models<'choose' | 'player' | 'router'>;
@@ -18,7 +20,7 @@ export function Looking({ app, putInOrder }: Props) {
   const order = all.order.value;
   const words = putInOrder
     ? 'All is looked at: put in order when you like.'
-    : lookWords(search, order);
+    : lookWords(search, order, all.filter.value);
   return (
     <div class="compare">
       <p class="compare-note">{words}</p>
@@ -46,15 +48,23 @@ export function Looking({ app, putInOrder }: Props) {
           <AskOnce app={app} panel="ways/question" />
           <div class="order-row">
             <p class="way-reason">{ORDER_LINES[order]}</p>
-            <button
-              type="button"
-              class="button"
-              onClick={() => all.orderBy(order === 'worth' ? 'goes' : 'worth')}
-            >
-              {order === 'worth' ? 'Likeliest first' : 'Wisest first'}
-            </button>
+            {all.orders.value
+              .filter((other) => other !== order)
+              .map((other) => (
+                <button key={other} type="button" class="button" onClick={() => all.orderBy(other)}>
+                  {ORDER_BUTTONS[other]}
+                </button>
+              ))}
           </div>
         </>
+      )}
+      {state === 'done' && search.isOutrun && (
+        <div class="order-row">
+          <p class="way-reason">You have logged more since, which these do not count.</p>
+          <button type="button" class="button" onClick={() => all.look()}>
+            Look anew
+          </button>
+        </div>
       )}
       {(state === 'stopped' || state === 'failed') && (
         <button type="button" class="button compare-do" onClick={() => all.look()}>
@@ -66,17 +76,20 @@ export function Looking({ app, putInOrder }: Props) {
 }
 
 /** Said of the search as it stands. */
-function lookWords(
-  { state, done, of, ways, isStale, problem }: WaysSearch,
-  order: WaysOrder,
-): string {
+function lookWords(search: WaysSearch, order: ListOrder, filter: WayFilter): string {
+  const { state, done, of, isStale, problem } = search;
   if (problem !== null) return problem;
   if (isStale) return 'Something has changed: looking anew…';
-  const few = ways.length === 1 ? '1 way' : `${ways.length} ways`;
+  const ways = listed(search.ways, filter);
+  const few = `${ways.length} ${nounOf(filter, ways.length)}`;
   if (state === 'stopped') return `Stopped early: ${few} so far.`;
   if (state === 'done') {
-    if (ways.length === 0) return 'Nothing goes.';
-    return `${few}, the ${order === 'worth' ? 'wisest' : 'likeliest'} first.`;
+    if (search.ways.length === 0) return 'Nothing goes.';
+    if (ways.length === 0) return `No ${nounOf(filter, 1)} among them.`;
+    const found = foundOf(ways, search.found, filter);
+    const isAll = found === ways.length;
+    const told = isAll ? few : `${ways.length} of ${found} ${nounOf(filter, found)} found`;
+    return `${told}, ${ORDER_FIRST[order]} first.`;
   }
   return state === 'none' ? '' : `${done} of ${of} looked at, ${few} so far.`;
 }

@@ -1,8 +1,8 @@
 import { layOutWayPicture } from '../../../diagram/way-picture';
-import type { NamedBall } from '../../../engine/lie/position';
 import type { Play } from '../../../engine/worth/worthy-ways';
 import type { ShownWay } from '../../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../../state/choose/choose-model';
+import { cueBallFirst } from '../fan-words';
 import { SmallTable } from '../SmallTable';
 
 /** The longer and the shorter side of the drawing, px. */
@@ -54,9 +54,4 @@ export function meantBall(told: Play): number {
 export function pathClass(ball: number, falls: number): string {
   if (ball === 0) return 'is-cue';
   return ball === falls ? 'is-falling' : 'is-other';
-}
-
-/** The order in which a play tells of them. */
-export function cueBallFirst(balls: readonly NamedBall[]): readonly NamedBall[] {
-  return [...balls].sort((one, other) => Number(other.name === 'cue') - Number(one.name === 'cue'));
 }

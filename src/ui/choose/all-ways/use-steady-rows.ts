@@ -13,15 +13,22 @@ const SCROLLERS = '.choose-place, .choose-sheet';
 /**
  * Rows keep their places while more come below. Once all are there they are put in order, but not
  * under the eyes of who has scrolled down to them or has the focus there: who reads says when.
+ *
+ * @param folds whether some rows go once they are in order
  */
-export function useSteadyRows(ways: readonly ShownWay[], isInOrder: boolean): Steady {
+export function useSteadyRows(
+  ways: readonly ShownWay[],
+  isInOrder: boolean,
+  folds: boolean,
+): Steady {
   const before = useRef({ ways, isInOrder });
   const held = useRef<readonly ShownWay[] | null>(null);
   const [, draw] = useState(0);
   const was = before.current;
   before.current = { ways, isInOrder };
   if (!isInOrder) held.current = null;
-  else if (!was.isInOrder && isOrderOther(was.ways, ways) && isInHand()) held.current = was.ways;
+  else if (!was.isInOrder && (folds || isOrderOther(was.ways, ways)) && isInHand())
+    held.current = was.ways;
   const rows = held.current;
   if (rows === null) return { rows: ways, putInOrder: null };
   return {
