@@ -24,9 +24,9 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
  * screens 4.2, what is read of it at a start 0.5. Minifying twice, and one script for all that comes late, took
  * 6 away; what a way is worth, and safeties, in the engine 4.3; cues raised for what level ones cannot do, and
  * notes of the last answers, 0.6; what ways are worth on screen, with safeties and what a tilted bed does,
- * 2.6.
+ * 2.6; ways told so that a newcomer can follow, with their luck and their words explained, 1.9.
  */
-const BUDGET_BYTES = 265_000;
+const BUDGET_BYTES = 266_500;
 
 /** What must have come, and been read, before the first answer; the way to repair the app with it. */
 const FIRST_BUDGET_BYTES = 80_000;

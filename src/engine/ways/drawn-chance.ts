@@ -1,5 +1,3 @@
-import { Chains } from '../goal/chains';
-import { isSameVia } from '../goal/kind-of-via';
 import { playLaid } from '../goal/laid-table';
 import { KIT_QUANTITIES } from '../kit/kit-spread';
 import { latticePoint } from '../numerics/lattice';
@@ -9,6 +7,7 @@ import { drawnStroke, turnedBy } from '../room/drawn-stroke';
 import { whoPlays } from '../room/who-plays';
 import type { Stroke } from '../stroke/stroke';
 import type { TablePlay } from '../table/table-play';
+import { goesAsTold, isLegalHit } from './as-told';
 import type { FoundWay } from './found-way';
 import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
 
@@ -76,7 +75,7 @@ export function drawnWay(
   const asked = askedFor(question);
   const all = drawnOnTable(question, way, fullerAim, draws);
   const going = all.filter((play) => play !== null).filter((play) => doesGo(asked, way, play));
-  const told = going.filter((play) => goesAsTold(asked, way, play)).length;
+  const told = going.filter((play) => goesAsTold(asked, way.goal, play)).length;
   const share = (going.length + 1) / (draws + 2);
   return {
     chance: going.length / draws,
@@ -100,24 +99,5 @@ export function doesGo(
 ): boolean {
   const outcome = play.balls[laid.names.indexOf(goal.ball)]?.outcome;
   if (outcome?.kind !== 'pocketed' || outcome.pocket !== goal.pocket) return false;
-  const hit = play.events.find((event) => event.kind === 'hits-ball' && event.ball === 0);
-  const name = hit?.kind === 'hits-ball' ? laid.names[hit.other] : undefined;
-  return typeof name === 'number' && first.includes(name);
-}
-
-/** Whether what led to the fall of a way's ball is just what the way says, in order. */
-export function goesAsTold(
-  { laid }: Pick<WaysAsked, 'laid'>,
-  { goal }: Pick<FoundWay, 'goal'>,
-  play: TablePlay,
-): boolean {
-  const chains = new Chains(laid.names);
-  const number = laid.names.indexOf(goal.ball);
-  for (const event of play.events) {
-    if (event.kind === 'pocketed' && event.ball === number) {
-      return event.pocket === goal.pocket && isSameVia(chains.viaOf(number) ?? [], goal.via);
-    }
-    chains.take(event);
-  }
-  return false;
+  return isLegalHit({ laid, first }, play);
 }

@@ -17,7 +17,7 @@ import { shapeOf } from '../table-in-play';
 import { createAllPockets } from './all-pockets';
 import { createAllWays } from './all-ways/create-all-ways';
 import { directShots } from './all-ways/direct-shots';
-import { waysAsked } from './all-ways/ways-asked';
+import { waysFor } from './all-ways/ways-asked';
 import { askedOf, askedOfPockets } from './asked-of';
 import { createBallEdits } from './ball-edits';
 import type { ChooseModel } from './choose-model';
@@ -112,12 +112,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
   const all = createAllWays({
     ...ports,
     ...directShots(() => ({ position: open.peek(), ...given.peek() }), spreadAlong),
-    present: computed(() => waysAsked({ position: open.value, ...given.value })),
-    // With the first that is known of them chances are told as theirs, and no longer as anybody's.
-    whoPlays: computed(() => {
-      const { id, madeOf10 } = player.inPlay.value;
-      return { id, madeOf10, isKnown: player.isKnown.value };
-    }),
+    present: computed(() => waysFor({ position: open.value, ...given.value }, player)),
     isShot: computed(() => shot.value?.ok === true),
     speaker: ports.speaker ?? null,
     ask: ports.shot.ask,

@@ -4,7 +4,7 @@ import type { ChooseModel } from '../../state/choose/choose-model';
 import type { DistanceUnit } from '../../units/unit-names';
 import { playWords } from './all-ways/kind-words';
 import { STOPS_LEAD, stopLines } from './all-ways/safety-stops';
-import { ballInFan, FAN_LEAD, fanLine } from './fan-words';
+import { FAN_LEAD, fanLine } from './fan-words';
 import type { PocketsTold } from './pockets-told';
 import { goalWords, hindranceLines } from './shot-words';
 import {
@@ -71,12 +71,10 @@ function zoneLines({ open, shape }: ChooseModel, unit: DistanceUnit): readonly s
   return [`Zone for the cue ball ${spotWords(zone, shape.value)}, ${across}`];
 }
 
-function fanLines({ chosen, fan, open, shape }: ChooseModel): readonly string[] {
+function fanLines({ chosen, fan, shape }: ChooseModel): readonly string[] {
   const way = chosen.value;
   if (way === null) return [];
-  const { balls, goal } = open.value;
-  const meant = ballInFan(goal.ball ?? 0, balls);
-  const lines = fan.value.map((play) => fanLine(play, shape.value, meant));
+  const lines = fan.value.map((play) => fanLine(play, shape.value));
   return [capitalised(wayName(way)), `${FAN_LEAD}: ${lines.join('; ')}`];
 }
 
@@ -89,7 +87,6 @@ function allLines({ all, open, shape }: ChooseModel): readonly string[] {
     const stops = stopLines(way, open.value.balls, shape.value);
     return [name, `${STOPS_LEAD}: ${stops.join('; ')}`];
   }
-  const meant = ballInFan(way.told.goal.ball, open.value.balls);
-  const lines = way.fan.map((play) => fanLine(play, shape.value, meant));
+  const lines = way.fan.map((play) => fanLine(play, shape.value));
   return [name, `${FAN_LEAD}: ${lines.join('; ')}`];
 }

@@ -28,31 +28,26 @@ export const SPREAD_LINE =
 /** What the lines of a fan are about. */
 export const FAN_LEAD = 'Where the cue ball rests, in diamonds';
 
-/** The ball that is to fall, and its place in a play's list. */
-export interface BallInFan {
-  readonly name: number;
-  readonly at: number;
+/** One line of the fan in words: "thin: 2.0 along, 1.5 from the left". */
+export function fanLine({ hit, play }: FanPlay, shape: TableShape): string {
+  const outcome = play.balls[0]?.outcome;
+  return `${HITS[hit]}: ${outcome ? stopWords(outcome, shape) : 'nothing to tell'}`;
 }
 
 /**
- * One line of the fan in words: "thin: 2.0 along, 1.5 from the left"; where the ball that is to fall does not,
- * "; the 3: 7.5 along, 0.5 from the left".
- *
- * @param ball left out: the cue ball alone is told of
+ * Where a ball is left that was to fall: "; the 3: 7.5 along, 0.5 from the left"; empty where it falls.
+ * @param balls as they were laid
  */
-export function fanLine({ hit, play }: FanPlay, shape: TableShape, ball?: BallInFan): string {
-  const outcome = play.balls[0]?.outcome;
-  const other = ball && play.balls[ball.at]?.outcome;
-  const left =
-    ball && other && other.kind !== 'pocketed'
-      ? `; ${ballWords(ball.name)}: ${stopWords(other, shape)}`
-      : '';
-  return `${HITS[hit]}: ${outcome ? stopWords(outcome, shape) : 'nothing to tell'}${left}`;
-}
-
-/** Where a play tells of a ball. */
-export function ballInFan(name: number, balls: readonly NamedBall[]): BallInFan {
-  return { name, at: cueBallFirst(balls).findIndex((ball) => ball.name === name) };
+export function leftWords(
+  { play }: FanPlay,
+  ball: number,
+  balls: readonly NamedBall[],
+  shape: TableShape,
+): string {
+  const at = cueBallFirst(balls).findIndex(({ name }) => name === ball);
+  const outcome = play.balls[at]?.outcome;
+  if (outcome === undefined || outcome.kind === 'pocketed') return '';
+  return `; ${ballWords(ball)}: ${stopWords(outcome, shape)}`;
 }
 
 /** The order in which a play tells of them. */

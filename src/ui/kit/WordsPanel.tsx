@@ -37,36 +37,24 @@ const WORDS = [
   ['Zone', 'Where you would have the cue ball come to rest.'],
   [
     'Scratch',
-    'The cue ball falls into a pocket or leaves the table. A ball that falls with it counts as gone, but the turn passes.',
+    'The cue ball falls into a pocket or leaves the table. A ball that falls with it goes, but costs the turn.',
   ],
-  [
-    'Worth',
-    'How good a way is, all in: your next shot where it goes, theirs where it does not. 10 in 10 is a sure win.',
-  ],
+  ['Worth', 'How good a way is, all counted: 10 in 10 is a sure win.'],
   [
     'Then yours, else theirs',
-    'How often the easiest shot after it goes: yours where the turn goes on, theirs where it passes to them.',
+    'How often the next shot goes: yours where the ball falls, theirs where the turn passes.',
   ],
   [
     'Foul',
-    'No ball hit that may be hit first, none to a cushion or pocket after that, a scratch, or a ball off the table. They have the ball in hand: the cue ball wherever they like.',
+    'No legal ball hit first, none to a cushion or pocket then, a scratch, a ball off the table: they have the ball in hand.',
   ],
-  [
-    'Safety',
-    'A stroke that pots nothing and leaves them little; hooked: no ball of theirs in sight.',
-  ],
-  [
-    'Bank, kick',
-    'Off a cushion or two: a bank is the object ball, a kick the cue ball on its way to it.',
-  ],
+  ['Safety', 'Pots nothing, and leaves them little. Hooked: they see no ball of theirs.'],
+  ['Bank, kick', 'Off a cushion or two: the object ball, or the cue ball before it meets it.'],
   [
     'Combination, carom',
-    'One ball sends another in; the ball that falls, or the cue ball that sends it, glances off another first.',
+    'One ball sends another in; or glances off another on its way.',
   ],
-  [
-    'Scatter',
-    'How far strokes meant alike stray: the less, the steadier. Chances are counted over it.',
-  ],
+  ['Scatter', 'How far strokes meant alike stray.'],
   ['R', 'The ball’s radius: ½ R of side is a tip contact halfway from centre to edge.'],
   ['Squirt', 'The cue ball leaves the tip off line, away from the side.'],
   ['Swerve', 'It curves back towards the side, the more so the higher the cue is raised.'],

@@ -14,12 +14,11 @@ import { inOrder, type ListOrder } from './list-order';
 import { lookForWays, RULE } from './look-for-ways';
 import type { ShownWay } from './shown-way';
 import { createSpeaking } from './speaking';
+import type { AskedFor } from './ways-asked';
 
 export interface AllWaysPorts {
   /** What would be asked now, or in one line why nothing can be. */
-  readonly present: ReadonlySignal<WaysQuestion | string>;
-  /** Who plays, and how good they say they are. */
-  readonly whoPlays: ReadonlySignal<unknown>;
+  readonly present: ReadonlySignal<AskedFor | string>;
   /** Whether one ball and one pocket are chosen, and a straight shot leads there. */
   readonly isShot: ReadonlySignal<boolean>;
   readonly work: Work | null;
@@ -31,13 +30,9 @@ export interface AllWaysPorts {
   ask: ShotModel['ask'];
 }
 
-type Shown = Omit<WaysSearch, 'isStale' | 'isOutrun'>;
+const ORDERS: readonly ListOrder[] = ['worth', 'goes', 'zone'];
 
-/** What is asked, and for whom. */
-interface AskedFor {
-  readonly question: WaysQuestion;
-  readonly whom: unknown;
-}
+type Shown = Omit<WaysSearch, 'isStale' | 'isOutrun'>;
 
 const NOTHING: Shown = {
   state: 'none',
@@ -51,19 +46,15 @@ const NOTHING: Shown = {
 
 /** All ways to play the open position, looked for by themselves while somebody looks at them. */
 export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void } {
-  const { isShot, work, later } = ports;
-  const present = computed((): AskedFor | string => {
-    const question = ports.present.value;
-    return typeof question === 'string' ? question : { question, whom: ports.whoPlays.value };
-  });
+  const { present, isShot, work, later } = ports;
   const asking = createAsking<AskedFor, Shown>(present, NOTHING, whatCounts);
   const { shown, asked, isAsked, isStale, show } = asking;
   const wanted = signal<WayFilter | null>(null);
   const wantedOrder = signal<ListOrder>('worth');
   const orders = computed((): readonly ListOrder[] => {
     const { value } = present;
-    const hasZone = typeof value !== 'string' && value.question.zone !== null;
-    return hasZone ? ['worth', 'goes', 'zone'] : ['worth', 'goes'];
+    const hasZone = typeof value !== 'string' && value.zone !== null;
+    return hasZone ? ORDERS : ORDERS.slice(0, 2);
   });
   const order = computed(() =>
     orders.value.includes(wantedOrder.value) ? wantedOrder.value : 'goes',
@@ -73,7 +64,7 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
   const filter = computed<WayFilter>(() => wanted.value ?? (isShot.value ? 'direct' : 'all'));
   const isDirect = computed(() => filter.value === 'direct' && isShot.value);
   const lies = (asked: AskedFor | string | null) =>
-    typeof asked === 'string' || asked === null ? asked : liesOf(asked.question);
+    typeof asked === 'string' || asked === null ? asked : liesOf(asked);
   const isMoved = computed(() => !isSame(lies(present.value), lies(asked.value)));
 
   const choose = (way: ShownWay | null) => {
@@ -83,7 +74,7 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
   const run = async (asked: AskedFor, work: Work) => {
     const search = asking.begin(asked, { ...NOTHING, state: 'running', of: RULE.most });
     try {
-      const found = await lookForWays(asked.question, work, search.signal, {
+      const found = await lookForWays(asked, work, search.signal, {
         onProgress: (done, of) => search.show(() => ({ done, of })),
         onWay: (way) => search.show(() => ({ ways: [...shown.peek().ways, way] })),
       });
@@ -174,7 +165,6 @@ function liesOf({ position, shape, kit, legal }: WaysQuestion) {
 }
 
 /** All but what more logged shots, or more readings, change: ways told stand until asked for anew. */
-function whatCounts({ question, whom }: AskedFor) {
-  const { spread, correlation, profile, ...rest } = question;
-  return { ...rest, whom };
+function whatCounts({ spread, correlation, profile, ...rest }: AskedFor) {
+  return rest;
 }

@@ -1,64 +1,36 @@
 import type { WayKind } from '../../../engine/goal/goal';
 import { isSame } from '../../../store/same-value';
-import { type ListOrder, orderedShare } from './list-order';
-import { isSafety, type ShownPot, type ShownWay } from './shown-way';
-
-/** Ways of one kind that are not worth a row each. */
-export interface FoldedWays {
-  readonly kind: WayKind | 'safety';
-  readonly ways: readonly ShownWay[];
-  /** Whether some are far below the best of the list, and whether some are much like one that is shown. */
-  readonly areFar: boolean;
-  readonly areAlike: boolean;
-}
+import { figureOf, type ListOrder } from './list-order';
+import type { ShownWay } from './shown-way';
 
 /** What of a list is worth a row, and the rest by kinds. */
 export interface FewWays {
   readonly rows: readonly ShownWay[];
-  readonly folded: readonly FoldedWays[];
+  readonly folded: ReadonlyMap<WayKind | 'safety', readonly ShownWay[]>;
 }
 
-/** Worth less by so much than the best is far less good; by chance, less than this share of it. */
-export const FAR_LESS_GOOD = 0.15;
-const FAR_LESS_LIKELY = 0.5;
+/** With less than this share of the best one's figure a way is far behind. */
+const FAR_BEHIND = 0.75;
 
 /**
- * Folds away of each kind what is far below the best of all, but for the best of the kind, and what is much
- * like one that is shown.
+ * Folds away of each kind what is far behind the best of all, but for the best of the kind, and what is much
+ * like one that has a row.
  *
  * @param ways in their order
- * @param isMixed whether they are of many kinds; of one that was asked for nothing is too far below
+ * @param isMixed whether they are of many kinds; of one that was asked for nothing is too far behind
  */
 export function foldWays(ways: readonly ShownWay[], order: ListOrder, isMixed: boolean): FewWays {
-  const best = Math.max(...ways.map((way) => figureOf(way, order)));
-  const isFar = (way: ShownWay) =>
-    order === 'worth'
-      ? best - figureOf(way, order) >= FAR_LESS_GOOD
-      : !isSafety(way) && figureOf(way, order) < FAR_LESS_LIKELY * best;
-  const alike = ways.filter((way, at) => ways.slice(0, at).some((other) => isAlike(way, other)));
-  const kinds = [...new Set(ways.map(kindOf))];
-  const folded = kinds.flatMap((kind): readonly FoldedWays[] => {
-    const ofKind = ways.filter((way) => kindOf(way) === kind);
-    const same = ofKind.filter((way) => alike.includes(way));
-    const others = ofKind.filter((way) => !alike.includes(way));
-    const below = isMixed ? others.slice(1).filter(isFar) : [];
-    // One row would only stand for another.
-    const far = below.length > 1 ? below : [];
-    const away = ofKind.filter((way) => same.includes(way) || far.includes(way));
-    const fold = { kind, ways: away, areFar: far.length > 0, areAlike: same.length > 0 };
-    return away.length === 0 ? [] : [fold];
-  });
-  const away = new Set(folded.flatMap((fold) => fold.ways));
-  return { rows: ways.filter((way) => !away.has(way)), folded };
-}
-
-function kindOf({ told }: ShownWay): WayKind | 'safety' {
-  return told.goal.kind;
-}
-
-function figureOf(way: ShownWay, order: ListOrder): number {
-  if (order === 'worth') return way.told.worth.worth;
-  return isSafety(way) ? 0 : orderedShare(way, order);
+  const least = FAR_BEHIND * Math.max(...ways.map((way) => figureOf(way, order)));
+  const rows: ShownWay[] = [];
+  const folded = new Map<WayKind | 'safety', readonly ShownWay[]>();
+  for (const way of ways) {
+    const { kind } = way.told.goal;
+    const shown = rows.filter(({ told }) => told.goal.kind === kind);
+    const isFar = isMixed && shown.length > 0 && figureOf(way, order) < least;
+    if (!isFar && !shown.some((other) => isAlike(way, other))) rows.push(way);
+    else folded.set(kind, [...(folded.get(kind) ?? []), way]);
+  }
+  return { rows, folded };
 }
 
 /** Cue balls that rest within this of each other rest in the same place, m; or within so much of their scatter. */
@@ -66,17 +38,13 @@ const SAME_PLACE_M = 0.1;
 const SAME_PLACE_SDS = 0.5;
 
 /** Whether two ways do the same, at the same pace, and leave the cue ball in the same place: by other side alone. */
-function isAlike(one: ShownWay, other: ShownWay): boolean {
-  if (isSafety(one) || isSafety(other)) return false;
-  return isSame(sameOf(one), sameOf(other)) && restsWith(one, other);
-}
-
-function sameOf({ told: { goal, way } }: ShownPot) {
-  const { side, ...rest } = way;
-  return { goal, rest };
-}
-
-function restsWith({ told: { rest: one } }: ShownPot, { told: { rest: other } }: ShownPot) {
-  const near = Math.max(SAME_PLACE_M, SAME_PLACE_SDS * Math.min(one.sdM, other.sdM));
-  return Math.hypot(one.xM - other.xM, one.yM - other.yM) < near;
+function isAlike({ told: one }: ShownWay, { told: other }: ShownWay): boolean {
+  const sideless = { ...one.way, side: other.way.side };
+  const near = Math.max(SAME_PLACE_M, SAME_PLACE_SDS * Math.min(one.rest.sdM, other.rest.sdM));
+  return (
+    !('struck' in one) &&
+    isSame(one.goal, other.goal) &&
+    isSame(sideless, other.way) &&
+    Math.hypot(one.rest.xM - other.rest.xM, one.rest.yM - other.rest.yM) < near
+  );
 }

@@ -1,6 +1,6 @@
 import type { Signal } from '@preact/signals';
 import type { FewWays } from '../../../state/choose/all-ways/fold-ways';
-import { type ListOrder, orderedShare } from '../../../state/choose/all-ways/list-order';
+import { figureOf, type ListOrder } from '../../../state/choose/all-ways/list-order';
 import {
   isSafety,
   type ShownPot,
@@ -11,10 +11,9 @@ import {
 import type { Models } from '../../app-models';
 import { easeWords, type Telling, tellingOf } from '../../chance-telling';
 import { easeBeside } from '../chance-words';
-import { tenthsWords } from '../pocket-words';
 import { capitalised } from '../table-words';
-import { leadLabel, outcomeWords, scratchOfThese, scratchWords, wayName } from '../way-words';
-import { fallWords, foldWords, safetyWords, wayKind } from './kind-words';
+import { outcomeWords, scratchOfThese, scratchWords, wayName } from '../way-words';
+import { countWords, fallWords, safetyWords, wayKind } from './kind-words';
 import { roughStops } from './safety-stops';
 import { WayPicture } from './WayPicture';
 import { isByLuck, partsLine, partWords, worthBeside } from './worth-words';
@@ -33,9 +32,9 @@ interface Props {
 export function AllWayList({ app, few, opened, isTurned, onLook }: Props) {
   const { rows, folded } = few;
   if (rows.length === 0) return null;
-  const order = app.choose.all.order.value;
-  const all = [...rows, ...folded.flatMap(({ ways }) => ways)];
-  const best = app.choose.all.search.value.state === 'done' ? bestOf(all, order) : null;
+  const { order, search } = app.choose.all;
+  const all = search.value.ways;
+  const best = search.value.state === 'done' ? bestOf(all, order.value) : null;
   const row = (way: ShownWay) => (
     <li key={way.key}>
       <button
@@ -55,23 +54,19 @@ export function AllWayList({ app, few, opened, isTurned, onLook }: Props) {
   return (
     <ol class="way-list">
       {rows.map(row)}
-      {folded.map((fold) => {
-        const isOpen = opened.value.includes(fold.kind);
+      {[...folded].map(([kind, ways]) => {
+        const isOpen = opened.value.includes(kind);
+        const toggle = () => {
+          const others = opened.peek().filter((other) => other !== kind);
+          opened.value = isOpen ? others : [...others, kind];
+        };
         return [
-          <li key={fold.kind}>
-            <button
-              type="button"
-              class="way-row way-fold"
-              aria-expanded={isOpen}
-              onClick={() => {
-                const others = opened.peek().filter((kind) => kind !== fold.kind);
-                opened.value = isOpen ? others : [...others, fold.kind];
-              }}
-            >
-              {foldWords(fold, order)}
+          <li key={kind}>
+            <button type="button" class="way-row way-fold" aria-expanded={isOpen} onClick={toggle}>
+              {countWords(ways.length, kind, ' more')}: far behind, or much like one above
             </button>
           </li>,
-          ...(isOpen ? fold.ways.map(row) : []),
+          ...(isOpen ? ways.map(row) : []),
         ];
       })}
     </ol>
@@ -87,7 +82,7 @@ interface Best {
 function bestOf(rows: readonly ShownWay[], order: ListOrder): Best {
   return {
     worth: Math.max(...rows.map(({ told }) => told.worth.worth)),
-    goes: Math.max(...rows.map((way) => (isSafety(way) ? 0 : orderedShare(way, order)))),
+    goes: Math.max(...rows.map((way) => figureOf(way, order))),
   };
 }
 
@@ -99,56 +94,44 @@ interface RowProps<W extends ShownWay> {
 }
 
 function RowWords({ app, way, best }: RowProps<ShownWay>) {
-  const order = app.choose.all.order.value;
-  const isByWorth = order === 'worth' || isSafety(way);
   return (
     <>
       <span class="way-lead">
-        {isByWorth ? (
-          <LeadWorth app={app} way={way} best={best} />
-        ) : (
-          <LeadGoes app={app} way={way} best={best} />
-        )}
+        <Lead app={app} way={way} best={best} />
       </span>{' '}
       {isSafety(way) ? <SafetyWords app={app} way={way} /> : <PotWords app={app} way={way} />}{' '}
-      <span class="way-parts">{partsLine(way.told, tellingOf(app), order)}</span>
-    </>
-  );
-}
-
-function LeadWorth({ app, way: { told }, best }: RowProps<ShownWay>) {
-  const telling = tellingOf(app);
-  const { worth } = told.worth;
-  // Until all are there, how easy the pot is has to do.
-  if (telling === 'ease' && best === null && 'struck' in told) return null;
-  const share = telling === 'ease' ? told.worth.goes : worth;
-  return (
-    <>
-      <b class="way-chance">
-        {telling === 'ease' && best ? worthBeside(worth, best.worth) : partWords(share, telling)}
-      </b>{' '}
-      <span class="way-label">{telling === 'ease' ? 'for most' : 'worth'}</span>
-    </>
-  );
-}
-
-function LeadGoes({ app, way, best }: RowProps<ShownPot>) {
-  const telling = tellingOf(app);
-  const order = app.choose.all.order.value;
-  const share = orderedShare(way, order);
-  const label = telling === 'ease' ? 'for most' : 'goes';
-  const isBeside = telling === 'ease' && best !== null;
-  return (
-    <>
-      <b class="way-chance">
-        {isBeside ? easeBeside(share, best.goes) : tenthsWords(share, telling)}
-      </b>{' '}
-      <span class="way-label">
-        {isBeside ? easeWords(share) : order === 'zone' ? leadLabel(way.told, telling) : label}
+      <span class="way-parts">
+        {partsLine(way.told, tellingOf(app), app.choose.all.order.value)}
       </span>
     </>
   );
 }
+
+/** What the list is ordered by; of a safety always its worth. */
+function Lead({ app, way, best }: RowProps<ShownWay>) {
+  const telling = tellingOf(app);
+  const isEase = telling === 'ease';
+  const order = isSafety(way) ? 'worth' : app.choose.all.order.value;
+  const isByWorth = order === 'worth';
+  // Until all are there, how easy the pot is has to do.
+  if (isEase && best === null && isSafety(way)) return null;
+  const share = isEase && best === null ? way.told.worth.goes : figureOf(way, order);
+  const beside =
+    best && (isByWorth ? worthBeside(share, best.worth) : easeBeside(share, best.goes));
+  const ease = best && !isByWorth ? easeWords(share) : 'for most';
+  return (
+    <>
+      <b class="way-chance">{isEase && beside ? beside : partWords(share, telling)}</b>{' '}
+      <span class="way-label">{isEase ? ease : LABELS[order]}</span>
+    </>
+  );
+}
+
+const LABELS: Readonly<Record<ListOrder, string>> = {
+  worth: 'worth',
+  goes: 'goes',
+  zone: 'goes and in the zone',
+};
 
 type WordsProps<W extends ShownWay> = Omit<RowProps<W>, 'best'>;
 
@@ -163,7 +146,6 @@ function PotWords({ app, way: { told } }: WordsProps<ShownPot>) {
       </span>{' '}
       <span class="way-reason">
         {capitalised([wayName(told), ...riskLine(told, telling, app)].join(', '))}
-        {isByLuck(told) && <b>, mostly by luck</b>}
       </span>
     </>
   );
@@ -176,9 +158,10 @@ function riskLine(
   { choose }: Models<'choose'>,
 ): readonly string[] {
   const order = choose.all.order.value;
-  if (order === 'zone') return outcomeWords(told, telling);
+  const luck = isByLuck(told) ? ['mostly by luck'] : [];
+  if (order === 'zone') return [...outcomeWords(told, telling), ...luck];
   const ofThese = order === 'goes' ? scratchOfThese(told, telling).replace(/^, /, '') : '';
-  return [...(ofThese === '' ? [] : [ofThese]), ...scratchWords(told, telling)];
+  return [...(ofThese === '' ? [] : [ofThese]), ...scratchWords(told, telling), ...luck];
 }
 
 function SafetyWords({ app: { choose }, way }: WordsProps<ShownSafety>) {

@@ -1,7 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { foldWays } from '../../../state/choose/all-ways/fold-ways';
-import type { ShownWay } from '../../../state/choose/all-ways/shown-way';
 import { NO_SAFETY_WORDS, noWayWords } from '../../../words/no-way-words';
 import type { Models } from '../../app-models';
 import type { Board } from '../use-board';
@@ -26,14 +25,14 @@ export function AllWaysTools({ app, board }: Props) {
   const onLook = useListPlace(way !== null);
   const { ways, state, isStale } = all.search.value;
   const [filter, order] = [all.filter.value, all.order.value];
-  const fold = (some: readonly ShownWay[]) =>
-    foldWays(listed(some, filter), order, filter === 'all');
-  const folds = state === 'done' && fold(ways).folded.length > 0;
-  const { rows, putInOrder } = useSteadyRows(ways, state === 'done', folds);
+  const { rows, putInOrder } = useSteadyRows(ways, state === 'done');
   const opened = useSignal<readonly string[]>([]);
   if (way) return <OpenedWay app={app} way={way} />;
   const isWhole = state === 'done' && putInOrder === null;
-  const few = isWhole ? fold(rows) : { rows: listed(rows, filter), folded: [] };
+  const shown = listed(rows, filter);
+  const few = isWhole
+    ? foldWays(shown, order, filter === 'all')
+    : { rows: shown, folded: new Map() };
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>
       <KindChips choose={app.choose} />

@@ -3,8 +3,8 @@ import type { ListOrder } from '../../../state/choose/all-ways/list-order';
 import type { Models } from '../../app-models';
 import { AskOnce } from '../../player/AskOnce';
 import { foundOf, listed } from './KindChips';
-import { nounOf } from './kind-words';
-import { ORDER_BUTTONS, ORDER_FIRST, ORDER_LINES } from './worth-words';
+import { countWords } from './kind-words';
+import { ORDER_BUTTONS, ORDER_LINES } from './worth-words';
 
 interface Props {
   readonly app: Models<'choose' | 'player' | 'router'>;
@@ -18,6 +18,8 @@ export function Looking({ app, putInOrder }: Props) {
   const search = all.search.value;
   const { state, done, of } = search;
   const order = all.order.value;
+  // Those that stand, and nobody is asked about anything meanwhile.
+  const isOutrun = state === 'done' && search.isOutrun && putInOrder === null;
   const words = putInOrder
     ? 'All is looked at: put in order when you like.'
     : lookWords(search, order, all.filter.value);
@@ -45,9 +47,12 @@ export function Looking({ app, putInOrder }: Props) {
       )}
       {state === 'done' && search.ways.length > 0 && putInOrder === null && (
         <>
-          <AskOnce app={app} panel="ways/question" />
+          {!isOutrun && <AskOnce app={app} panel="ways/question" />}
           <div class="order-row">
-            <p class="way-reason">{ORDER_LINES[order]}</p>
+            <p class="way-reason">
+              {ORDER_LINES[order]}
+              {isOutrun && ' You have logged more since, which is not counted.'}
+            </p>
             {all.orders.value
               .filter((other) => other !== order)
               .map((other) => (
@@ -58,15 +63,7 @@ export function Looking({ app, putInOrder }: Props) {
           </div>
         </>
       )}
-      {state === 'done' && search.isOutrun && (
-        <div class="order-row">
-          <p class="way-reason">You have logged more since, which these do not count.</p>
-          <button type="button" class="button" onClick={() => all.look()}>
-            Look anew
-          </button>
-        </div>
-      )}
-      {(state === 'stopped' || state === 'failed') && (
+      {(state === 'stopped' || state === 'failed' || isOutrun) && (
         <button type="button" class="button compare-do" onClick={() => all.look()}>
           Look again
         </button>
@@ -81,15 +78,14 @@ function lookWords(search: WaysSearch, order: ListOrder, filter: WayFilter): str
   if (problem !== null) return problem;
   if (isStale) return 'Something has changed: looking anew…';
   const ways = listed(search.ways, filter);
-  const few = `${ways.length} ${nounOf(filter, ways.length)}`;
+  const few = countWords(ways.length, filter);
   if (state === 'stopped') return `Stopped early: ${few} so far.`;
   if (state === 'done') {
     if (search.ways.length === 0) return 'Nothing goes.';
-    if (ways.length === 0) return `No ${nounOf(filter, 1)} among them.`;
     const found = foundOf(ways, search.found, filter);
     const isAll = found === ways.length;
-    const told = isAll ? few : `${ways.length} of ${found} ${nounOf(filter, found)} found`;
-    return `${told}, ${ORDER_FIRST[order]} first.`;
+    const told = isAll ? few : `${ways.length} of ${countWords(found, filter)} found`;
+    return `${told}, ${ORDER_BUTTONS[order].toLowerCase()}.`;
   }
   return state === 'none' ? '' : `${done} of ${of} looked at, ${few} so far.`;
 }

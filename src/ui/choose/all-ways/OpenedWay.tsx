@@ -28,7 +28,7 @@ import { railPointWords } from './rail-words';
 import { roomLines } from './room-lines';
 import { WhyWorth, WorthFigure } from './WhyWorth';
 import { waySentence } from './way-sentence';
-import { luckWords, slopeLine } from './worth-words';
+import { isByLuck, LUCK_LINE, slopeLine } from './worth-words';
 
 type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router' | 'cards'>;
 
@@ -102,7 +102,7 @@ function Title({ way: { told }, sentence }: Pick<Props, 'way'> & { readonly sent
 /** How often it goes, how it is struck, and why it is no easier. */
 function Told({ app, way: { told } }: Props<ShownPot>) {
   const telling = tellingOf(app);
-  const line = sentences([luckWords(told, telling), wayLine(told, telling)]);
+  const line = sentences([isByLuck(told) ? LUCK_LINE : '', wayLine(told, telling)]);
   return (
     <>
       <p class="way-played">

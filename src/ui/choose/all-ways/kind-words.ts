@@ -3,8 +3,6 @@ import type { LegalRule } from '../../../engine/goal/legal';
 import type { ToldWay } from '../../../engine/ways/refine-found';
 import type { Play } from '../../../engine/worth/worthy-ways';
 import type { WayFilter } from '../../../state/choose/all-ways/all-ways';
-import type { FoldedWays } from '../../../state/choose/all-ways/fold-ways';
-import type { ListOrder } from '../../../state/choose/all-ways/list-order';
 import type { SavedPosition } from '../../../store/saved-position';
 import { degreesOf } from '../../../units/angle-degrees';
 import { ballWords, capitalised, pocketWords } from '../table-words';
@@ -20,30 +18,10 @@ export const FILTERS: readonly (readonly [WayFilter, string])[] = [
   ['safety', 'Safety'],
 ];
 
-/** What is listed, as one says of so many: "ways", "bank". */
-export function nounOf(filter: WayFilter, count: number): string {
-  if (count === 1) return ONES[filter];
-  return filter === 'safety' ? 'safeties' : `${ONES[filter]}s`;
-}
-
-const ONES: Readonly<Record<WayFilter, string>> = {
-  all: 'way',
-  direct: 'cut',
-  bank: 'bank',
-  kick: 'kick',
-  combination: 'combination',
-  carom: 'carom',
-  safety: 'safety',
-};
-
-/** "8 more kicks, far less good": what is not listed by itself. */
-export function foldWords(fold: FoldedWays, order: ListOrder): string {
-  const { kind, ways, areFar, areAlike } = fold;
-  const why = [
-    ...(areFar ? [order === 'worth' ? 'far less good' : 'far less likely'] : []),
-    ...(areAlike ? ['much like one above'] : []),
-  ];
-  return `${ways.length} more ${nounOf(kind, ways.length)}, ${why.join(', or ')}`;
+/** What is listed, as one says of so many: "12 ways", "1 bank". */
+export function countWords(count: number, filter: WayFilter, more = ''): string {
+  const one = filter === 'all' ? 'way' : filter === 'direct' ? 'cut' : filter;
+  return `${count}${more} ${count === 1 ? one : `${one}s`.replace('tys', 'ties')}`;
 }
 
 /** What falls where: "The 3 into the far right pocket". */

@@ -11,24 +11,17 @@ const LIST = '.way-list';
 const SCROLLERS = '.choose-place, .choose-sheet';
 
 /**
- * Rows keep their places while more come below. Once all are there they are put in order, but not
+ * Rows keep their places while more come below. Once all are there they are put in order, and some are folded away, but not
  * under the eyes of who has scrolled down to them or has the focus there: who reads says when.
- *
- * @param folds whether some rows go once they are in order
  */
-export function useSteadyRows(
-  ways: readonly ShownWay[],
-  isInOrder: boolean,
-  folds: boolean,
-): Steady {
+export function useSteadyRows(ways: readonly ShownWay[], isInOrder: boolean): Steady {
   const before = useRef({ ways, isInOrder });
   const held = useRef<readonly ShownWay[] | null>(null);
   const [, draw] = useState(0);
   const was = before.current;
   before.current = { ways, isInOrder };
   if (!isInOrder) held.current = null;
-  else if (!was.isInOrder && (folds || isOrderOther(was.ways, ways)) && isInHand())
-    held.current = was.ways;
+  else if (!was.isInOrder && was.ways.length > 0 && isInHand()) held.current = was.ways;
   const rows = held.current;
   if (rows === null) return { rows: ways, putInOrder: null };
   return {
@@ -38,10 +31,6 @@ export function useSteadyRows(
       draw((count) => count + 1);
     },
   };
-}
-
-function isOrderOther(rows: readonly ShownWay[], ways: readonly ShownWay[]): boolean {
-  return rows.some(({ key }, at) => key !== ways[at]?.key);
 }
 
 function isInHand(): boolean {

@@ -1,7 +1,6 @@
 import type { Worth } from '../../../engine/worth/worth';
 import type { After, Miss } from '../../../engine/worth/worth-parts';
 import type { Play, WorthyWay } from '../../../engine/worth/worthy-ways';
-import { FAR_LESS_GOOD } from '../../../state/choose/all-ways/fold-ways';
 import type { ListOrder } from '../../../state/choose/all-ways/list-order';
 import { degreesOf } from '../../../units/angle-degrees';
 import { easeWords, type Telling } from '../../chance-telling';
@@ -13,13 +12,6 @@ export const ORDER_LINES: Readonly<Record<ListOrder, string>> = {
   worth: 'Worth counts the next shot where a way goes, and theirs where it does not.',
   goes: 'By how often each goes, whatever comes after; safeties last.',
   zone: 'By how often each goes and stops in the zone; safeties last.',
-};
-
-/** Said of what is listed: "12 of 30 ways found, the wisest first". */
-export const ORDER_FIRST: Readonly<Record<ListOrder, string>> = {
-  worth: 'the wisest',
-  goes: 'the likeliest',
-  zone: 'pot and zone',
 };
 
 /** What puts the list in that order. */
@@ -39,13 +31,14 @@ export function partWords(share: number, telling: Telling): string {
 
 /** Within so much no way is called better than the other: about what the drawn strokes tell apart. */
 const AS_GOOD = 0.03;
+const MUCH = 0.15;
 
 /** How good a way is beside the best, where no figure is told: "about as good". */
 export function worthBeside(worth: number, best: number): string {
   const less = best - worth;
   if (less <= 0) return 'best';
   if (less < AS_GOOD) return 'about as good';
-  return less < FAR_LESS_GOOD ? 'not as good' : 'far less good';
+  return less < MUCH ? 'not as good' : 'far less good';
 }
 
 /** What a way is worth, part by part: "goes 6 in 10 · then yours 5 in 10 · else theirs 3 in 10". */
@@ -98,13 +91,8 @@ export function isByLuck({ asTold }: Pick<WorthyWay, 'asTold'>): boolean {
   return asTold < BY_LUCK;
 }
 
-/** "mostly by luck: of those that go, 2 in 10 go as drawn"; empty where most do. */
-export function luckWords(told: Pick<WorthyWay, 'asTold'>, telling: Telling): string {
-  if (!isByLuck(told)) return '';
-  const tenths = Math.round(10 * told.asTold);
-  const few = telling === 'ease' || tenths === 0 ? 'few' : `${tenths} in 10`;
-  return `mostly by luck: of those that go, ${few} go as drawn`;
-}
+/** Said of a way that is opened. */
+export const LUCK_LINE = 'mostly by luck: fewer than half of those that go do so as drawn';
 
 /** Why a way is worth what it is: what comes when it goes, and what they have when the turn passes. */
 export function whyLines(told: Play, telling: Telling): readonly string[] {

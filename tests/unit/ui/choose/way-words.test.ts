@@ -3,7 +3,7 @@ import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
 import { DEFAULT_PREFERENCES } from '../../../../src/store/default-desk';
-import { fanLine } from '../../../../src/ui/choose/fan-words';
+import { fanLine, leftWords } from '../../../../src/ui/choose/fan-words';
 import { tenthsWords } from '../../../../src/ui/choose/pocket-words';
 import {
   leadLabel,
@@ -221,15 +221,15 @@ describe('words for a fan', () => {
       ...fan,
       play: { ...play, balls: [cueBall, { ...cueBall, outcome }] },
     });
-    const line = (outcome: typeof cueBall.outcome) =>
-      fanLine(with3(outcome), SHAPE, { name: 3, at: 1 });
+    const line = (outcome: typeof cueBall.outcome) => leftWords(with3(outcome), 3, LAID, SHAPE);
+    // Laid in whatever order: a play tells of the cue ball first.
+    const LAID = [
+      { name: 3, xM: 0, yM: 0 },
+      { name: 'cue', xM: 0, yM: 0.5 },
+    ] as const;
     // A quarter of the table up, and of the width to the right of the middle: by the diamonds of SHAPE.
     const left = { kind: 'rests', xM: SHAPE.widthM / 4, yM: -SHAPE.lengthM / 4 } as const;
-    expect(line(left)).toBe(
-      'miss, thin: 4.0 along, 2.0 from the left; the 3: 2.0 along, 3.0 from the left',
-    );
-    expect(line({ kind: 'pocketed', pocket: 'far-left', timeS: 1 })).toBe(
-      'miss, thin: 4.0 along, 2.0 from the left',
-    );
+    expect(line(left)).toBe('; the 3: 2.0 along, 3.0 from the left');
+    expect(line({ kind: 'pocketed', pocket: 'far-left', timeS: 1 })).toBe('');
   });
 });

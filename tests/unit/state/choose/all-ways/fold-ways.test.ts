@@ -35,35 +35,41 @@ function pot(goal: Goal, invented: Invented = {}): ShownPot {
 }
 
 function safety(worth: number): ShownSafety {
-  const told = { goal: { kind: 'safety' }, struck: { ball: 3 }, worth: { worth } };
+  const rest = { xM: 0, yM: 0, sdM: 0.1, places: [] };
+  const goal = { kind: 'safety' };
+  const told = { goal, rest, way: {}, struck: { ball: 3, rest }, worth: { worth } };
   return { key: `${count++}`, told: told as unknown as ShownSafety['told'], fan: [] };
 }
 
 const keys = (ways: readonly { readonly key: string }[]) => ways.map(({ key }) => key);
 
 describe('ways that are folded away', () => {
-  it('are those of a kind far less good than the best of all, but for the best of the kind', () => {
+  it('are those of a kind far behind the best of all, but for the best of the kind', () => {
     const sure = pot(CUT, { worth: 0.9 });
-    const good = pot(CUT, { worth: 0.8 });
+    const good = pot(CUT, { worth: 0.7 });
     const kicks = [0.6, 0.5, 0.4].map((worth) => pot(KICK, { worth }));
-    const { rows, folded } = foldWays([sure, good, ...kicks], 'worth', true);
-    expect(keys(rows)).toEqual(keys([sure, good, ...kicks.slice(0, 1)]));
-    expect(folded).toEqual([{ kind: 'kick', ways: kicks.slice(1), areFar: true, areAlike: false }]);
+    const safe = [0.66, 0.65].map(safety);
+    const { rows, folded } = foldWays([sure, good, ...kicks, ...safe], 'worth', true);
+    // Three quarters of 0.9 is 0.675.
+    expect(keys(rows)).toEqual(keys([sure, good, ...kicks.slice(0, 1), ...safe.slice(0, 1)]));
+    expect([...folded]).toEqual([
+      ['kick', kicks.slice(1)],
+      ['safety', safe.slice(1)],
+    ]);
   });
 
-  it('are none where one row would only stand for another, or one kind was asked for', () => {
-    const ways = [pot(CUT, { worth: 0.9 }), pot(KICK, { worth: 0.5 }), pot(KICK, { worth: 0.4 })];
-    expect(foldWays(ways, 'worth', true).folded).toEqual([]);
+  it('are of a kind that was asked for none for being far behind', () => {
     const kicks = [0.9, 0.3, 0.2].map((worth) => pot(KICK, { worth }));
     expect(foldWays(kicks, 'worth', false).rows).toEqual(kicks);
   });
 
-  it('are by how often they go those that go less than half as often as the best', () => {
-    const sure = pot(CUT, { chance: 0.9 });
-    const kicks = [0.5, 0.46, 0.44, 0.1].map((chance) => pot(KICK, { chance }));
-    const { rows, folded } = foldWays([sure, ...kicks, safety(0.6)], 'goes', true);
-    expect(rows).toHaveLength(4);
-    expect(folded.map(({ ways }) => keys(ways))).toEqual([keys(kicks.slice(2))]);
+  it('are by how often they go those that go far less often, and safeties but for one', () => {
+    const sure = pot(CUT, { chance: 0.8 });
+    const kicks = [0.7, 0.61, 0.59, 0.1].map((chance) => pot(KICK, { chance }));
+    const safe = [0.6, 0.5].map(safety);
+    const { rows, folded } = foldWays([sure, ...kicks, ...safe], 'goes', true);
+    expect(keys(rows)).toEqual(keys([sure, ...kicks.slice(0, 2), ...safe.slice(0, 1)]));
+    expect([...folded.keys()]).toEqual(['kick', 'safety']);
   });
 
   it('are those that leave the cue ball where one above does, by other side alone', () => {
@@ -73,7 +79,7 @@ describe('ways that are folded away', () => {
     const other = pot({ ...KICK, pocket: 'near-left' }, { side: 'left', xM: 0.2 });
     const { rows, folded } = foldWays([right, left, elsewhere, other], 'worth', false);
     expect(rows).toEqual([right, elsewhere, other]);
-    expect(folded).toEqual([{ kind: 'kick', ways: [left], areFar: false, areAlike: true }]);
+    expect([...folded]).toEqual([['kick', [left]]]);
   });
 });
 
