@@ -62,9 +62,7 @@ describe('a position whose direct way is closed', () => {
     await tapButton(page, 'Look again');
     await lookAtAll(page);
     await untilAllLooked(page);
-    expect(await text('.compare-note')).toMatch(
-      /^(\d+ of )?\d+ ways( found)?, wisest first\.$/,
-    );
+    expect(await text('.compare-note')).toMatch(/^(\d+ of )?\d+ ways( found)?, wisest first\.$/);
   });
 
   it('has ways of every kind', async () => {

@@ -50,10 +50,7 @@ const WORDS = [
   ],
   ['Safety', 'Pots nothing, and leaves them little. Hooked: they see no ball of theirs.'],
   ['Bank, kick', 'Off a cushion or two: the object ball, or the cue ball before it meets it.'],
-  [
-    'Combination, carom',
-    'One ball sends another in; or glances off another on its way.',
-  ],
+  ['Combination, carom', 'One ball sends another in; or glances off another on its way.'],
   ['Scatter', 'How far strokes meant alike stray.'],
   ['R', 'The ball’s radius: ½ R of side is a tip contact halfway from centre to edge.'],
   ['Squirt', 'The cue ball leaves the tip off line, away from the side.'],
