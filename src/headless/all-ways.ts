@@ -98,7 +98,7 @@ function toldPlay(play: Play): object {
 }
 
 function toldWay(way: WorthyWay): object {
-  const { goal, headingRad, doubleKiss, shot, fullerSide, worth, slope, ...ranked } = way;
+  const { goal, headingRad, doubleKiss, shot, fullerSide, asTold, worth, slope, ...ranked } = way;
   const { kind, ball, pocket, via } = goal;
   return {
     ...toldRanked(ranked),

@@ -60,6 +60,8 @@ function directCuts(request: OptionsRequest, goal: Pot, shot: PositionShot): Com
     doubleKiss: false,
     shot,
     fullerSide: taskOf(asked.question).thinSide,
+    // Counted along the straight way alone.
+    asTold: 1,
   };
   return {
     ways: orderWays([...rankWays(asked, options)])

@@ -27,9 +27,9 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
  * 2.6; rows of the log drawn, a shot drawn where it is asked about, a card over all of its paper, and room too
  * small for figures told in words, 0.5; kept ways known as kept, drawn as they go, with their diamonds and their
  * card, and what a line strays over a table length, 1; ways of every kind in links, and a rung of practice on a
- * card, 1.6.
+ * card, 1.6; ways told so that a newcomer can follow, with their luck and their words explained, 1.9.
  */
-const BUDGET_BYTES = 265_500;
+const BUDGET_BYTES = 266_500;
 
 /** What must have come, and been read, before the first answer; the way to repair the app with it. */
 const FIRST_BUDGET_BYTES = 80_000;

@@ -41,8 +41,14 @@ export async function untilAllLooked(page: Page): Promise<void> {
   await note.waitFor({ timeout: PATIENCE_MS });
 }
 
+/** Opens every row that stands for several, or folds them again. */
+export async function unfold(page: Page, isOpen = true): Promise<void> {
+  const others = page.locator(`.way-fold[aria-expanded="${!isOpen}"]`);
+  while ((await others.count()) > 0) await tap(page, others.first());
+}
+
 /** A row of the kind that is called so. */
-export const rowOf = (page: Page, kind: string) =>
+export const rowOf = (page: Page, kind: string | RegExp) =>
   page.locator('.all-way-row', { hasText: kind }).first();
 
 /** Takes pictures of all that there is of ways of every kind. */

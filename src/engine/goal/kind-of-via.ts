@@ -1,10 +1,15 @@
 import type { Step, WayKind } from './goal';
 
 /** Whether two steps are the same. */
-export function isStep(one: Step, other: Step): boolean {
+function isStep(one: Step, other: Step): boolean {
   if (one.by !== other.by) return false;
   if ('ball' in one) return 'ball' in other && one.ball === other.ball;
   return 'cushion' in other && one.cushion === other.cushion;
+}
+
+/** Whether the same things happen, in the same order. */
+export function isSameVia(one: readonly Step[], other: readonly Step[]): boolean {
+  return one.length === other.length && one.every((step, at) => isStep(step, other[at] ?? step));
 }
 
 /** Most cushions that a bank or a kick goes by. */

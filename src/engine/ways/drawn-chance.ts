@@ -7,6 +7,7 @@ import { drawnStroke, turnedBy } from '../room/drawn-stroke';
 import { whoPlays } from '../room/who-plays';
 import type { Stroke } from '../stroke/stroke';
 import type { TablePlay } from '../table/table-play';
+import { goesAsTold, isLegalHit } from './as-told';
 import type { FoundWay } from './found-way';
 import { askedFor, type WaysAsked, type WaysQuestion } from './ways-question';
 
@@ -16,6 +17,8 @@ export interface DrawnWay {
   readonly chance: number;
   /** Standard error of that, as of independent draws: the lattice's is less. */
   readonly chanceError: number;
+  /** Of the draws that go, how many go by just the way that is told; 1 where none goes. */
+  readonly asTold: number;
   /** Of every draw; null where the tip slips. */
   readonly all: readonly (TablePlay | null)[];
   readonly going: readonly TablePlay[];
@@ -71,13 +74,15 @@ export function drawnWay(
 ): DrawnWay {
   const asked = askedFor(question);
   const all = drawnOnTable(question, way, fullerAim, draws);
-  const going = all.filter((play) => play !== null && doesGo(asked, way, play));
+  const going = all.filter((play) => play !== null).filter((play) => doesGo(asked, way, play));
+  const told = going.filter((play) => goesAsTold(asked, way.goal, play)).length;
   const share = (going.length + 1) / (draws + 2);
   return {
     chance: going.length / draws,
     chanceError: Math.sqrt((share * (1 - share)) / draws),
+    asTold: going.length === 0 ? 1 : told / going.length,
     all,
-    going: going.filter((play) => play !== null),
+    going,
   };
 }
 
@@ -94,7 +99,5 @@ export function doesGo(
 ): boolean {
   const outcome = play.balls[laid.names.indexOf(goal.ball)]?.outcome;
   if (outcome?.kind !== 'pocketed' || outcome.pocket !== goal.pocket) return false;
-  const hit = play.events.find((event) => event.kind === 'hits-ball' && event.ball === 0);
-  const name = hit?.kind === 'hits-ball' ? laid.names[hit.other] : undefined;
-  return typeof name === 'number' && first.includes(name);
+  return isLegalHit({ laid, first }, play);
 }

@@ -1,6 +1,5 @@
-import { Chains } from '../goal/chains';
-import type { Goal, PlayedGoal, Step } from '../goal/goal';
-import { isDoubleKiss, isStep } from '../goal/kind-of-via';
+import type { Goal, PlayedGoal } from '../goal/goal';
+import { isDoubleKiss } from '../goal/kind-of-via';
 import { playLaid } from '../goal/laid-table';
 import { lastLeg } from '../goal/played-out';
 import type { PositionShot } from '../goal/position-shot';
@@ -10,6 +9,7 @@ import type { Way } from '../plan/way';
 import { nearness } from '../plan/ways-to-zone';
 import type { Stroke } from '../stroke/stroke';
 import type { TablePlay } from '../table/table-play';
+import { goesAsTold, isLegalHit } from './as-told';
 import { playedWayOf } from './played-way';
 import { roughChance } from './rough-chance';
 import type { WaysAsked } from './ways-question';
@@ -45,26 +45,8 @@ interface Tried {
 
 /** @param stroke its aim is measured over the table; null: the engine does not take it */
 export function tried(asked: WaysAsked, goal: Goal, stroke: Stroke): Tried | null {
-  const { names } = asked.laid;
-  const chains = new Chains(names);
-  const number = names.indexOf(goal.ball);
-  let did = false;
-  const play = playLaid(asked.laid, stroke, asked.question.kit, {
-    until: (event) => {
-      if (event.kind === 'pocketed' && event.ball === number && event.pocket === goal.pocket) {
-        did = isSameWay(chains.viaOf(number) ?? [], goal.via);
-      }
-      chains.take(event);
-      return false;
-    },
-  });
-  const firstHit = names[chains.firstHit ?? -1];
-  const isLegal = typeof firstHit === 'number' && asked.first.includes(firstHit);
-  return play && { play, did, isLegal };
-}
-
-function isSameWay(one: readonly Step[], other: readonly Step[]): boolean {
-  return one.length === other.length && one.every((step, at) => isStep(step, other[at] ?? step));
+  const play = playLaid(asked.laid, stroke, asked.question.kit);
+  return play && { play, did: goesAsTold(asked, goal, play), isLegal: isLegalHit(asked, play) };
 }
 
 /**

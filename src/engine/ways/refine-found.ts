@@ -22,6 +22,8 @@ export interface ToldWay
     Pick<FoundWay, 'goal' | 'headingRad' | 'doubleKiss' | 'shot'> {
   /** Which way the cue turns for a fuller hit of the first ball: 1 right, −1 left; 0: it is full. */
   readonly fullerSide: Task['thinSide'];
+  /** Of the drawn strokes that go, how many go by just the way that is told, 0 to 1. */
+  readonly asTold: number;
 }
 
 /** What a way is to do, and the kit as its stroke sees it. */
@@ -72,7 +74,7 @@ export function workOut(question: WaysQuestion, way: FoundWay, draws = DRAWS): W
   const { stroke, goal, headingRad, doubleKiss, shot } = way;
   const { task, kit } = taskOf(question, way);
   const linear = linearChance(task, kit, stroke, profile, spread, SWAYING) ?? BY_A_HAIR;
-  const { chance, chanceError, all, going } = drawnWay(question, way, task.thinSide, draws);
+  const { all, going, ...drawn } = drawnWay(question, way, task.thinSide, draws);
   const meant = atUsualPace(overTable(way), profile);
   const { sds } = linear;
   const told = {
@@ -83,8 +85,7 @@ export function workOut(question: WaysQuestion, way: FoundWay, draws = DRAWS): W
     fullerSide: task.thinSide,
     option: { place: 0, stroke, chance: linear },
     way: way.way,
-    chance,
-    chanceError,
+    ...drawn,
     hardest: STRAY_SOURCES.reduce((a, b) => (sds[b] > sds[a] ? b : a)),
     windows: roomWindows(task, kit, stroke),
     ...cueBallFate(

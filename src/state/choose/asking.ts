@@ -12,9 +12,9 @@ export interface Asking<Q, S extends Working> {
   readonly shown: ReadonlySignal<S>;
   /** What was asked; null: nothing. */
   readonly asked: ReadonlySignal<Q | null>;
-  /** Whether just that would be asked now. */
+  /** Whether just that would be asked now, as far as it counts. */
   readonly isAsked: ReadonlySignal<boolean>;
-  /** Whether something was asked, and something else would be now. */
+  /** Whether something was asked, and something else would be now, as far as that counts. */
   readonly isStale: ReadonlySignal<boolean>;
   show(part: Partial<S>): void;
   /** Begins anew; what is shown of it passes while it is wanted. */
@@ -35,14 +35,19 @@ export interface Wanted<S> {
 /**
  * Keeps work that was asked for beside what would be asked now: once that is something else, work under
  * way is dropped.
+ *
+ * @param counts what of a question makes it another
  */
 export function createAsking<Q, S extends Working>(
   present: ReadonlySignal<Q | string | null>,
   nothing: S,
+  counts: (question: Q) => unknown = (question) => question,
 ): Asking<Q, S> {
   const shown = signal<S>(nothing);
   const asked = signal<Q | null>(null);
-  const isAsked = computed(() => isSame(present.value, asked.value));
+  const counted = (question: Q | string | null) =>
+    typeof question === 'string' || question === null ? question : counts(question);
+  const isAsked = computed(() => isSame(counted(present.value), counted(asked.value)));
   const isStale = computed(() => asked.value !== null && !isAsked.value);
   const isRunning = computed(() => shown.value.state === 'running');
   let abort = new AbortController();

@@ -19,7 +19,7 @@ export interface ChoosePorts {
   /** What is known of the kit in play, its slope as seen from the break end. */
   readonly knowledge: ReadonlySignal<KitKnowledge>;
   /** Who plays. */
-  readonly player: Pick<PlayerModel, 'profile' | 'known'>;
+  readonly player: Pick<PlayerModel, 'profile' | 'known' | 'inPlay' | 'isKnown'>;
   /** Works jobs out beside the page; null where the browser cannot. */
   readonly work: Work | null;
   readonly shot: Pick<ShotModel, 'ask'>;

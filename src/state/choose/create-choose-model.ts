@@ -17,7 +17,7 @@ import { shapeOf } from '../table-in-play';
 import { createAllPockets } from './all-pockets';
 import { createAllWays } from './all-ways/create-all-ways';
 import { directShots } from './all-ways/direct-shots';
-import { waysAsked } from './all-ways/ways-asked';
+import { waysFor } from './all-ways/ways-asked';
 import { askedOf, askedOfPockets, isSameShot } from './asked-of';
 import { createBallEdits } from './ball-edits';
 import { createBroughtWay } from './brought-way';
@@ -115,7 +115,7 @@ export function createChooseModel(ports: ChoosePorts): ChooseModel {
     ...ports,
     brought: brought.way,
     ...directShots(() => ({ position: open.peek(), ...given.peek() }), spreadAlong),
-    present: computed(() => waysAsked({ position: open.value, ...given.value })),
+    present: computed(() => waysFor({ position: open.value, ...given.value }, player)),
     isShot: computed(() => shot.value?.ok === true),
     speaker: ports.speaker ?? null,
     ask: ports.shot.ask,

@@ -13,6 +13,7 @@ import { tenthsWords } from './pocket-words';
 import { RaisedWay } from './RaisedWay';
 import { ShareWay } from './ShareWay';
 import { pocketWords } from './table-words';
+import { WayFigure } from './WayFigure';
 import { keptShare, leadLabel, leadShare, strokeWords, wayLine, wayName } from './way-words';
 
 interface Props {
@@ -31,17 +32,17 @@ export function WayHead({ app, way }: Props) {
   const isStale = toLog.value === null;
   const isOld = isStale || isChanceStale.value;
   const telling = tellingOf(app);
+  const line = wayLine(way, telling);
   return (
     <div class={isStale ? 'way-head is-stale' : 'way-head'}>
       <h2 id="chosen-way" tabIndex={-1} ref={heading}>
-        <span class="way-label">{leadLabel(way, telling)}</span>{' '}
-        <b class={isOld ? 'way-figure is-old' : 'way-figure'}>
+        <WayFigure label={leadLabel(way, telling)} isOld={isOld}>
           {tenthsWords(leadShare(way), telling)}
-        </b>{' '}
-        <span>{name}</span>
+        </WayFigure>{' '}
+        <span class="way-called">{name}</span>
       </h2>
       <p class="way-stroke">{strokeWords(way, app.shot.speedScale.value, tipOf(app))}</p>
-      <p class="way-reason">{wayLine(way, telling)}.</p>
+      {line && <p class="way-reason">{line}.</p>}
       <RangeLine app={app} kept={keptShare(way)} />
       {isOld && (
         <p class="way-reason">
@@ -71,7 +72,7 @@ export function WayFan({ app, way }: Props) {
     <section class="way-fan" aria-labelledby="chosen-way">
       <RaisedWay way={way} />
       <p class="way-reason">{plays.length === 0 ? 'Working out how it plays…' : `${FAN_LEAD}:`}</p>
-      <FanLines plays={plays} shape={choose.shape.value} />
+      <FanLines choose={choose} plays={plays} ball={choose.open.value.goal.ball ?? 0} />
       {way.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
       <PictureOfWay app={app} isOff={isStale} />
       <div class="sheet-foot">

@@ -44,13 +44,22 @@ export function FanOverlay({ choose, board, keepOff, children }: Props) {
   );
 }
 
-export function Spread({ spread }: { spread: SpreadView | null }) {
+interface SpreadProps {
+  readonly spread: SpreadView | null;
+  /** Whether it is of the ball that is struck: crosses, told apart from the cue ball's dots by their shape. */
+  readonly isStruck?: boolean;
+}
+
+export function Spread({ spread, isStruck = false }: SpreadProps) {
   if (spread === null) return null;
+  const { dots } = spread;
   return (
-    <g class="fan-spread" clip-path={`url(#${BED_CLIP})`}>
-      {spread.dots.map(({ x, y }, index) => (
-        <circle key={`${index} ${x}`} cx={x} cy={y} r={1.4} />
-      ))}
+    <g class={isStruck ? 'fan-spread struck-spread' : 'fan-spread'} clip-path={`url(#${BED_CLIP})`}>
+      {isStruck ? (
+        <path d={dots.map(({ x, y }) => `M${x - 3} ${y}h6m-3-3v6`).join('')} />
+      ) : (
+        dots.map(({ x, y }, index) => <circle key={`${index} ${x}`} cx={x} cy={y} r={1.4} />)
+      )}
       {spread.ring && <circle class="fan-ring" {...spread.ring} />}
     </g>
   );

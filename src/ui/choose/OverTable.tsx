@@ -1,7 +1,7 @@
 import { useComputed } from '@preact/signals';
 import { layOutShot, type ShotLines } from '../../diagram/table-lines';
 import { type PlacedWords, placeWords, ZONE } from '../../diagram/table-words';
-import { shotOf } from '../../state/choose/all-ways/shown-way';
+import { isSafety, shotOf } from '../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../state/choose/choose-model';
 import type { Models } from '../app-models';
 import { AllWayOverlay } from './all-ways/AllWayOverlay';
@@ -34,7 +34,8 @@ export function OverTable({ app, board }: Props) {
     return (
       <>
         <BedClip board={board} />
-        <ZoneMark choose={choose} board={board} />
+        {/* A safety goes by what it leaves, wherever the zone is. */}
+        {(way === null || !isSafety(way)) && <ZoneMark choose={choose} board={board} />}
         {way && <AllWayOverlay choose={choose} board={board} way={way} isAiming={isAiming} />}
       </>
     );

@@ -4,7 +4,7 @@ import { PictureButton } from '../cards/TakeAway';
 
 /** What is said of a way beside and under the table. */
 const WORDS = [
-  '#chosen-way, .way-played, .way-stroke, .way-reason, .aim-point, .way-warning, .fan-lines li',
+  '.way-title, .way-pair, .way-called, .way-stroke, .way-reason, .aim-point, .way-warning, .fan-lines li',
 ];
 
 interface Props {

@@ -10,9 +10,10 @@ export function orderWords(hasZone: boolean, telling: Telling, whom: string): st
     : `For ${whom}, the likeliest first: pot ${hasZone ? 'and zone' : 'without a scratch'}`;
 }
 
-/** Why most of the ways are no easier; null where each has a reason of its own. */
+/** Why most of the ways are no easier; null where each has a reason of its own, or some have none. */
 export function sharedReason(ways: readonly RankedWay[]): string | null {
   const reasons = ways.map(tightWords);
+  if (reasons.includes('')) return null;
   const count = (reason: string) => reasons.filter((one) => one === reason).length;
   return reasons.find((reason) => 2 * count(reason) > Math.max(2, reasons.length)) ?? null;
 }

@@ -75,13 +75,29 @@ function isAtRisk({ clean }: Pick<RankedWay, 'clean'>): boolean {
 
 /** What comes of it beside the lead: "the pot alone: 3 in 10", "scratch 1 in 10"; may be empty. */
 export function outcomeWords(way: RankedWay, telling: Telling): readonly string[] {
-  const { chance, scratch, goodPosition } = way;
+  const isLead = way.goodPosition === null && !isAtRisk(way);
+  const ofThese = scratchOfThese(way, telling);
+  const costs = ofThese === '' ? '' : `${ofThese} and cost the turn`;
   return [
-    ...(goodPosition === null && !isAtRisk(way)
-      ? []
-      : [`the pot alone: ${tenthsWords(chance, telling)}`]),
-    ...riskWords(scratch, telling, 'scratch', 'a scratch'),
+    ...(isLead ? [] : [`the pot alone: ${tenthsWords(way.chance, telling)}${costs}`]),
+    ...scratchWords(way, telling),
   ];
+}
+
+/** ", of these 3 in 10 scratch", after how often a way goes at all; empty where hardly any do. */
+export function scratchOfThese({ clean }: Pick<RankedWay, 'clean'>, telling: Telling): string {
+  if (telling === 'ease' || 1 - clean < NOW_AND_THEN) return '';
+  const tenths = Math.round(10 * (1 - clean));
+  return `, of these ${tenths === 0 ? 'a few' : tenthsWords(1 - clean, telling)} scratch`;
+}
+
+/** How often the cue ball is lost, where that is not told of those that go. */
+export function scratchWords(
+  way: Pick<RankedWay, 'clean' | 'scratch'>,
+  telling: Telling,
+): readonly string[] {
+  if (scratchOfThese(way, telling) !== '') return [];
+  return riskWords(way.scratch, telling, 'scratch', 'a scratch');
 }
 
 /** From so often on a mishap is worth a word. */
@@ -100,18 +116,27 @@ export function riskWords(
   return [share < OFTEN ? `now and then ${such}` : `often ${such}`];
 }
 
-/** What comes of it, and why it is no easier, on one line. */
+/** What comes of it, and why it is no easier, on one line; may be empty. */
 export function wayLine(ranked: RankedWay, telling: Telling): string {
   return sentences([...outcomeWords(ranked, telling), reasonWords(ranked)]);
 }
 
-/** One after the other, without the last full stop. */
+/** One after the other, without the last full stop; what is empty is left out. */
 export function sentences(parts: readonly string[]): string {
-  return parts.map(capitalised).join('. ');
+  return parts
+    .filter((part) => part !== '')
+    .map(capitalised)
+    .join('. ');
 }
 
-/** Why it is no easier, in a few words. */
-export function tightWords({ hardest }: RankedWay): string {
+/** A way that goes as often as this is not hard: nothing of it is said to leave little room. */
+const SURE = 0.8;
+/** What strays by less than this share of what is open, one deviation, is not what makes a way hard. */
+const STRAYS = 0.5;
+
+/** Why it is no easier, in a few words; empty where nothing makes it hard, or no one thing is known to. */
+export function tightWords({ hardest, chance, option }: RankedWay): string {
+  if (chance >= SURE || option.chance.sds[hardest] < STRAYS) return '';
   return hardest === 'kit'
     ? 'most of the doubt is your kit: measuring it helps'
     : `the ${TIGHT[hardest]} leaves little room`;
@@ -121,7 +146,7 @@ export function tightWords({ hardest }: RankedWay): string {
 export function reasonWords(way: RankedWay): string {
   const { hardest, windows, option } = way;
   const lead = tightWords(way);
-  if (hardest === 'kit' || windows === null) return lead;
+  if (lead === '' || hardest === 'kit' || windows === null) return lead;
   return `${lead}${missWords(endsOf(hardest, windows, option.stroke.side))}`;
 }
 

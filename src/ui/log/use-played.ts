@@ -4,7 +4,7 @@ import type { PicturedWay } from '../../diagram/way-picture';
 import type { TablePlay } from '../../engine/table/table-play';
 import type { DrillPosition, LaidDrill } from '../../state/log/kept-drills';
 import type { Models } from '../app-models';
-import { cueBallFirst } from '../choose/all-ways/WayPicture';
+import { cueBallFirst } from '../choose/fan-words';
 
 /** A kept way as it lies on the table in play. */
 export function useLaid({ log }: Models<'log'>, drill: DrillPosition): LaidDrill {

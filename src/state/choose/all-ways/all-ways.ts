@@ -1,9 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { WayKind } from '../../../engine/goal/goal';
 import type { NoWay } from '../../../engine/ways/why-none';
-import type { WaysOrder } from '../../../engine/worth/worthy-ways';
 import type { ShotToLog } from '../../log/shot-to-log';
 import type { WayToAsk } from '../way-to-ask';
+import type { ListOrder } from './list-order';
 import type { ShownWay } from './shown-way';
 
 /** What of the ways is listed. */
@@ -23,6 +23,8 @@ export interface WaysSearch {
   readonly none: readonly NoWay[];
   /** True where position, kit or player have changed since: shown, but greyed. */
   readonly isStale: boolean;
+  /** Whether more is known of who plays, or of the kit, than is counted: they stand until looked for anew. */
+  readonly isOutrun: boolean;
   /** One line on what went wrong or is missing, or null. */
   readonly problem: string | null;
 }
@@ -35,9 +37,11 @@ export interface AllWays {
   /** Whether the list is that of one straight shot, compared over side and speed. */
   readonly isDirect: ReadonlySignal<boolean>;
   readonly search: ReadonlySignal<WaysSearch>;
+  /** The orders there are: by the zone only where there is one. */
+  readonly orders: ReadonlySignal<readonly ListOrder[]>;
   /** What the list is ordered by: another order of what is listed, for as long as the page is open. */
-  readonly order: ReadonlySignal<WaysOrder>;
-  orderBy(order: WaysOrder): void;
+  readonly order: ReadonlySignal<ListOrder>;
+  orderBy(order: ListOrder): void;
   /** The way looked at. */
   readonly chosen: ReadonlySignal<ShownWay | null>;
   choose(way: ShownWay | null): void;

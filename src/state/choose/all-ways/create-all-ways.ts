@@ -1,7 +1,6 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { WaysQuestion } from '../../../engine/ways/ways-question';
 import type { LaidWay } from '../../../engine/worth/laid-way';
-import type { WaysOrder } from '../../../engine/worth/worthy-ways';
 import type { Speaker } from '../../../sensors/find-speaker';
 import { isSame } from '../../../store/same-value';
 import { CHOOSE_PROBLEMS } from '../../../words/choose-problems';
@@ -12,13 +11,15 @@ import type { ShotModel } from '../../shot-model';
 import { createAsking } from '../asking';
 import { type Later, workAtRest } from '../work-at-rest';
 import type { AllWays, WayFilter, WaysSearch } from './all-ways';
+import { inOrder, type ListOrder } from './list-order';
 import { lookForWays, RULE } from './look-for-ways';
-import { inOrder, type ShownWay } from './shown-way';
+import type { ShownWay } from './shown-way';
 import { createSpeaking } from './speaking';
+import type { AskedFor } from './ways-asked';
 
 export interface AllWaysPorts {
   /** What would be asked now, or in one line why nothing can be. */
-  readonly present: ReadonlySignal<WaysQuestion | string>;
+  readonly present: ReadonlySignal<AskedFor | string>;
   /** Whether one ball and one pocket are chosen, and a straight shot leads there. */
   readonly isShot: ReadonlySignal<boolean>;
   /** A way that came from elsewhere with the open position, which lies as it came; null: none did. */
@@ -32,7 +33,9 @@ export interface AllWaysPorts {
   ask: ShotModel['ask'];
 }
 
-type Shown = Omit<WaysSearch, 'isStale'>;
+const ORDERS: readonly ListOrder[] = ['worth', 'goes', 'zone'];
+
+type Shown = Omit<WaysSearch, 'isStale' | 'isOutrun'>;
 
 const NOTHING: Shown = {
   state: 'none',
@@ -47,10 +50,18 @@ const NOTHING: Shown = {
 /** All ways to play the open position, looked for by themselves while somebody looks at them. */
 export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void } {
   const { present, isShot, brought, work, later } = ports;
-  const asking = createAsking<WaysQuestion, Shown>(present, NOTHING);
+  const asking = createAsking<AskedFor, Shown>(present, NOTHING, whatCounts);
   const { shown, asked, isAsked, isStale, show } = asking;
   const wanted = signal<WayFilter | null>(null);
-  const order = signal<WaysOrder>('worth');
+  const wantedOrder = signal<ListOrder>('worth');
+  const orders = computed((): readonly ListOrder[] => {
+    const { value } = present;
+    const hasZone = typeof value !== 'string' && value.zone !== null;
+    return hasZone ? ORDERS : ORDERS.slice(0, 2);
+  });
+  const order = computed(() =>
+    orders.value.includes(wantedOrder.value) ? wantedOrder.value : 'goes',
+  );
   const chosen = signal<ShownWay | null>(null);
   /** The last way brought that was worked out, or could not be. */
   const laid = signal<LaidWay | null>(null);
@@ -59,18 +70,18 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
     () => wanted.value ?? (isShot.value && brought.value === null ? 'direct' : 'all'),
   );
   const isDirect = computed(() => filter.value === 'direct' && isShot.value);
-  const lies = (question: WaysQuestion | string | null) =>
-    typeof question === 'string' || question === null ? question : liesOf(question);
+  const lies = (asked: AskedFor | string | null) =>
+    typeof asked === 'string' || asked === null ? asked : liesOf(asked);
   const isMoved = computed(() => !isSame(lies(present.value), lies(asked.value)));
 
   const choose = (way: ShownWay | null) => {
     speaking.hush();
     chosen.value = way;
   };
-  const run = async (question: WaysQuestion, work: Work) => {
-    const search = asking.begin(question, { ...NOTHING, state: 'running', of: RULE.most });
+  const run = async (asked: AskedFor, work: Work) => {
+    const search = asking.begin(asked, { ...NOTHING, state: 'running', of: RULE.most });
     try {
-      const found = await lookForWays(question, work, search.signal, {
+      const found = await lookForWays(asked, work, search.signal, {
         onProgress: (done, of) => search.show(() => ({ done, of })),
         onWay: (way) => search.show(() => ({ ways: [...shown.peek().ways, way] })),
       });
@@ -80,7 +91,7 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
       search.drop();
     }
   };
-  const layOut = async (way: LaidWay, question: WaysQuestion, work: Work) => {
+  const layOut = async (way: LaidWay, question: AskedFor, work: Work) => {
     const search = asking.begin(question, { ...NOTHING, state: 'running' });
     const refuse = (problem: string) => {
       if (search.signal.aborted) return;
@@ -113,14 +124,14 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
     void layOut(way, question, work);
   };
   const look = () => {
-    const question = present.peek();
+    const now = present.peek();
     choose(null);
-    if (work === null || typeof question === 'string') {
+    if (work === null || typeof now === 'string') {
       asking.forget();
-      show({ problem: typeof question === 'string' ? question : CHOOSE_PROBLEMS.noWorkers });
+      show({ problem: typeof now === 'string' ? now : CHOOSE_PROBLEMS.noWorkers });
       return;
     }
-    void run(question, work);
+    void run(now, work);
   };
   /** Whoever looks at a way is not sent away from it. */
   const isDue = () =>
@@ -129,6 +140,9 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
     (typeof present.value === 'string'
       ? shown.value.problem !== present.value
       : !isAsked.value || isOnlyLaid(shown.value));
+  const isOutrun = computed(
+    () => asked.value !== null && isAsked.value && !isSame(present.value, asked.value),
+  );
   const toLog = computed(() => {
     const way = chosen.value;
     return way === null || isMoved.value ? null : ports.asLogged(way);
@@ -150,12 +164,13 @@ export function createAllWays(ports: AllWaysPorts): AllWays & { forget(): void }
       wanted.value = kind;
     },
     search: computed(() => {
-      const now = { ...shown.value, isStale: isStale.value };
+      const now = { ...shown.value, isStale: isStale.value, isOutrun: isOutrun.value };
       return now.state === 'done' ? { ...now, ways: inOrder(now.ways, order.value) } : now;
     }),
+    orders,
     order,
     orderBy(asked) {
-      order.value = asked;
+      wantedOrder.value = asked;
     },
     chosen,
     choose,
@@ -194,4 +209,9 @@ function isOnlyLaid({ state, ways }: Shown): boolean {
 /** What a stroke does hangs on this; whoever plays it. */
 function liesOf({ position, shape, kit, legal }: WaysQuestion) {
   return { position, shape, kit, legal };
+}
+
+/** All but what more logged shots, or more readings, change: ways told stand until asked for anew. */
+function whatCounts({ spread, correlation, profile, ...rest }: AskedFor) {
+  return rest;
 }

@@ -1,10 +1,9 @@
 import type { PositionShot } from '../../../engine/goal/position-shot';
 import type { FanPlay } from '../../../engine/plan/ranked-way';
 import type { Way } from '../../../engine/plan/way';
-import { worthOf } from '../../../engine/plan/worth-of';
 import type { Stroke } from '../../../engine/stroke/stroke';
 import type { ToldSafety } from '../../../engine/worth/safety';
-import type { Play, WaysOrder, WorthyWay } from '../../../engine/worth/worthy-ways';
+import type { Play, WorthyWay } from '../../../engine/worth/worthy-ways';
 
 /** A way to pot a ball as it is shown: worked out in full, and played out. */
 export interface ShownPot extends Shown {
@@ -47,13 +46,4 @@ export function struckAs(told: Play): Struck {
   if (!('struck' in told)) return told;
   const { headingRad, way, stroke } = told;
   return { headingRad, way, option: { stroke } };
-}
-
-/** Ways that came by worth, by how often they go if that is asked for: safeties last, nothing goes. */
-export function inOrder(ways: readonly ShownWay[], order: WaysOrder): readonly ShownWay[] {
-  return order === 'worth' ? ways : [...ways].sort((a, b) => goesOf(b) - goesOf(a));
-}
-
-function goesOf({ told }: ShownWay): number {
-  return 'struck' in told ? -1 : worthOf(told);
 }

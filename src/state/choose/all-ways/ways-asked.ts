@@ -10,6 +10,7 @@ import type { SavedPosition } from '../../../store/saved-position';
 import { CHOOSE_PROBLEMS } from '../../../words/choose-problems';
 import { noShotWords } from '../../../words/no-shot-words';
 import { chanceSpread } from '../../player/learn-player';
+import type { PlayerModel } from '../../player/player-model';
 
 /** What a search for all ways hangs on. */
 export interface WaysFrom {
@@ -24,7 +25,7 @@ export interface WaysFrom {
 }
 
 /** What the engine is asked of a position; in one line why it cannot be. */
-export function waysAsked(from: WaysFrom): WaysQuestion | string {
+function waysAsked(from: WaysFrom): WaysQuestion | string {
   const { position, shape, knowledge, profile, player } = from;
   const { balls, goal, legal = 'any', zone } = position;
   const { kit, spread, correlation } = knowledge;
@@ -48,4 +49,18 @@ export function waysAsked(from: WaysFrom): WaysQuestion | string {
     pocket,
     zone,
   };
+}
+
+/** What is asked, and for whom. */
+export type AskedFor = WaysQuestion & { readonly whom: unknown };
+
+/** The same, and for whom: with the first that is known of them chances are theirs, and no longer anybody's. */
+export function waysFor(
+  from: WaysFrom,
+  { inPlay, isKnown }: Pick<PlayerModel, 'inPlay' | 'isKnown'>,
+): AskedFor | string {
+  const question = waysAsked(from);
+  const { id, madeOf10 } = inPlay.value;
+  const whom = { id, madeOf10, isKnown: isKnown.value };
+  return typeof question === 'string' ? question : { ...question, whom };
 }

@@ -7,11 +7,12 @@ import { isSafety, type ShownWay, shotOf } from '../../../state/choose/all-ways/
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { Line } from '../../drawing-parts';
 import { FanEnd, Spread } from '../FanOverlay';
+import { cueBallFirst } from '../fan-words';
 import { type Board, ballsOn } from '../use-board';
 import { Word } from '../Word';
 import { aimedAt } from './aim-line';
 import { diamondsWords } from './rail-words';
-import { BallPaths, cueBallFirst, meantBall } from './WayPicture';
+import { BallPaths, meantBall } from './WayPicture';
 
 interface Props {
   readonly choose: ChooseModel;
@@ -57,11 +58,7 @@ function Fan({ choose, board, way }: Drawn) {
   return (
     <>
       <Spread spread={layOutSpread(told.rest, map)} />
-      {isSafety(way) && (
-        <g class="struck-spread">
-          <Spread spread={layOutSpread(way.told.struck.rest, map)} />
-        </g>
-      )}
+      {isSafety(way) && <Spread isStruck spread={layOutSpread(way.told.struck.rest, map)} />}
       {paths.map(({ hit, path }) => (
         <path key={hit} class={`fan-path is-${hit}`} d={path} />
       ))}

@@ -1,4 +1,6 @@
+import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { foldWays } from '../../../state/choose/all-ways/fold-ways';
 import { NO_SAFETY_WORDS, noWayWords } from '../../../words/no-way-words';
 import type { Models } from '../../app-models';
 import type { Board } from '../use-board';
@@ -22,15 +24,27 @@ export function AllWaysTools({ app, board }: Props) {
   const way = all.chosen.value;
   const onLook = useListPlace(way !== null);
   const { ways, state, isStale } = all.search.value;
+  const [filter, order] = [all.filter.value, all.order.value];
   const { rows, putInOrder } = useSteadyRows(ways, state === 'done');
+  const opened = useSignal<readonly string[]>([]);
   if (way) return <OpenedWay app={app} way={way} />;
   if (all.isLaying.value) return <p role="status">Working out the way that came…</p>;
-  const shown = listed(rows, all.filter.value);
+  const isWhole = state === 'done' && putInOrder === null;
+  const shown = listed(rows, filter);
+  const few = isWhole
+    ? foldWays(shown, order, filter === 'all')
+    : { rows: shown, folded: new Map() };
   return (
     <div class={isStale ? 'ways is-stale' : 'ways'}>
       <KindChips choose={app.choose} />
       <Looking app={app} putInOrder={putInOrder} />
-      <AllWayList app={app} rows={shown} isTurned={board.map.value.isTurned} onLook={onLook} />
+      <AllWayList
+        app={app}
+        few={few}
+        opened={opened}
+        isTurned={board.map.value.isTurned}
+        onLook={onLook}
+      />
       <NoWays app={app} />
     </div>
   );

@@ -29,12 +29,20 @@ export function KindChips({ choose: { all } }: { choose: ChooseModel }) {
   );
 }
 
-/** How many are listed; "6/190" once it is known that more were found. Of safeties, none are but those told. */
+/** How many are listed; "6/190" once it is known that more were found. */
 function counted(ways: readonly ShownWay[], found: readonly WayKind[], filter: WayFilter): string {
-  const shown = ways.length;
-  const safe = ways.filter(isSafety).length;
-  const of = safe + found.filter((kind) => filter === 'all' || kind === filter).length;
+  const [shown, of] = [ways.length, foundOf(ways, found, filter)];
   return of > shown ? `${shown}/${of}` : `${shown}`;
+}
+
+/** Of all that were found, those that a filter lets through. Of safeties, none are but those told. */
+export function foundOf(
+  ways: readonly ShownWay[],
+  found: readonly WayKind[],
+  filter: WayFilter,
+): number {
+  const safe = ways.filter(isSafety).length;
+  return safe + found.filter((kind) => filter === 'all' || kind === filter).length;
 }
 
 /** Of ways, those that a filter lets through. */

@@ -1,8 +1,10 @@
-import type { WaysOrder } from '../../../engine/worth/worthy-ways';
-import type { WaysSearch } from '../../../state/choose/all-ways/all-ways';
+import type { WayFilter, WaysSearch } from '../../../state/choose/all-ways/all-ways';
+import type { ListOrder } from '../../../state/choose/all-ways/list-order';
 import type { Models } from '../../app-models';
 import { AskOnce } from '../../player/AskOnce';
-import { ORDER_LINES } from './worth-words';
+import { foundOf, listed } from './KindChips';
+import { countWords } from './kind-words';
+import { ORDER_BUTTONS, ORDER_LINES } from './worth-words';
 
 interface Props {
   readonly app: Models<'choose' | 'player' | 'router'>;
@@ -16,9 +18,11 @@ export function Looking({ app, putInOrder }: Props) {
   const search = all.search.value;
   const { state, done, of } = search;
   const order = all.order.value;
+  // Those that stand, and nobody is asked about anything meanwhile.
+  const isOutrun = state === 'done' && search.isOutrun && putInOrder === null;
   const words = putInOrder
     ? 'All is looked at: put in order when you like.'
-    : lookWords(search, order);
+    : lookWords(search, order, all.filter.value);
   return (
     <div class="compare">
       <p class="compare-note">{words}</p>
@@ -43,20 +47,23 @@ export function Looking({ app, putInOrder }: Props) {
       )}
       {state === 'done' && search.ways.length > 0 && putInOrder === null && (
         <>
-          <AskOnce app={app} panel="ways/question" />
+          {!isOutrun && <AskOnce app={app} panel="ways/question" />}
           <div class="order-row">
-            <p class="way-reason">{ORDER_LINES[order]}</p>
-            <button
-              type="button"
-              class="button"
-              onClick={() => all.orderBy(order === 'worth' ? 'goes' : 'worth')}
-            >
-              {order === 'worth' ? 'Likeliest first' : 'Wisest first'}
-            </button>
+            <p class="way-reason">
+              {ORDER_LINES[order]}
+              {isOutrun && ' You have logged more since, which is not counted.'}
+            </p>
+            {all.orders.value
+              .filter((other) => other !== order)
+              .map((other) => (
+                <button key={other} type="button" class="button" onClick={() => all.orderBy(other)}>
+                  {ORDER_BUTTONS[other]}
+                </button>
+              ))}
           </div>
         </>
       )}
-      {(state === 'stopped' || state === 'failed') && (
+      {(state === 'stopped' || state === 'failed' || isOutrun) && (
         <button type="button" class="button compare-do" onClick={() => all.look()}>
           Look again
         </button>
@@ -66,17 +73,19 @@ export function Looking({ app, putInOrder }: Props) {
 }
 
 /** Said of the search as it stands. */
-function lookWords(
-  { state, done, of, ways, isStale, problem }: WaysSearch,
-  order: WaysOrder,
-): string {
+function lookWords(search: WaysSearch, order: ListOrder, filter: WayFilter): string {
+  const { state, done, of, isStale, problem } = search;
   if (problem !== null) return problem;
   if (isStale) return 'Something has changed: looking anew…';
-  const few = ways.length === 1 ? '1 way' : `${ways.length} ways`;
+  const ways = listed(search.ways, filter);
+  const few = countWords(ways.length, filter);
   if (state === 'stopped') return `Stopped early: ${few} so far.`;
   if (state === 'done') {
-    if (ways.length === 0) return 'Nothing goes.';
-    return `${few}, the ${order === 'worth' ? 'wisest' : 'likeliest'} first.`;
+    if (search.ways.length === 0) return 'Nothing goes.';
+    const found = foundOf(ways, search.found, filter);
+    const isAll = found === ways.length;
+    const told = isAll ? few : `${ways.length} of ${countWords(found, filter)} found`;
+    return `${told}, ${ORDER_BUTTONS[order].toLowerCase()}.`;
   }
   return state === 'none' ? '' : `${done} of ${of} looked at, ${few} so far.`;
 }

@@ -24,7 +24,7 @@ export function OpenedSafety({ app, way }: Props) {
   return (
     <>
       <p class="way-played">
-        <WorthFigure app={app} told={told} /> <span>{wayName(played)}</span>
+        <WorthFigure app={app} told={told} /> <span class="way-called">{wayName(played)}</span>
       </p>
       <p class="way-stroke">{strokeWords(played, app.shot.speedScale.value, tipOf(app))}</p>
       {scratch && <p class="way-reason">{capitalised(scratch)}.</p>}

@@ -17,16 +17,17 @@ import { tenthsWords } from '../pocket-words';
 import { RaisedWay } from '../RaisedWay';
 import { ShareWay } from '../ShareWay';
 import { pocketWords } from '../table-words';
-import { leadLabel, leadShare, strokeWords, wayLine, wayName } from '../way-words';
+import { WayFigure } from '../WayFigure';
+import { leadLabel, leadShare, sentences, strokeWords, wayLine, wayName } from '../way-words';
 import { aimedAt } from './aim-line';
-import { kindWords, playWords } from './kind-words';
+import { playWords, wayKind } from './kind-words';
 import { pointLine, struckLine } from './laid-words';
 import { OpenedSafety } from './OpenedSafety';
 import { ReadAloud } from './ReadAloud';
 import { roomLines } from './room-lines';
 import { WhyWorth, WorthFigure } from './WhyWorth';
 import { waySentence } from './way-sentence';
-import { missSideLine, slopeLine } from './worth-words';
+import { isByLuck, LUCK_LINE, slopeLine } from './worth-words';
 
 type App = Models<'shot' | 'choose' | 'player' | 'desk' | 'router' | 'cards'>;
 
@@ -62,7 +63,6 @@ function Opened({ app, way }: Props) {
 
 function HowItPlays({ app, way }: Props<ShownPot>) {
   const { told, fan, does } = way;
-  const missSide = missSideLine(told.worth, tellingOf(app));
   const slope = slopeLine(told);
   return (
     <>
@@ -70,8 +70,7 @@ function HowItPlays({ app, way }: Props<ShownPot>) {
       <Told app={app} way={way} />
       <RaisedWay way={told} />
       <p class="way-reason">{FAN_LEAD}:</p>
-      <FanLines plays={fan} shape={app.choose.shape.value} />
-      {missSide && <p class="way-why">{missSide}</p>}
+      <FanLines choose={app.choose} plays={fan} ball={told.goal.ball} />
       {slope && <p class="way-why">{slope}</p>}
       {told.rest.places.length > 0 && <p class="way-reason">{SPREAD_LINE}</p>}
     </>
@@ -118,16 +117,18 @@ function Title({ way: { told }, sentence }: Pick<Props, 'way'> & { readonly sent
 /** How often it goes, how it is struck, and why it is no easier. */
 function Told({ app, way: { told } }: Props<ShownPot>) {
   const telling = tellingOf(app);
+  const line = sentences([isByLuck(told) ? LUCK_LINE : '', wayLine(told, telling)]);
   return (
     <>
       <p class="way-played">
         <WorthFigure app={app} told={told} />{' '}
-        <span class="way-label">{leadLabel(told, telling)}</span>{' '}
-        <b class="way-figure">{tenthsWords(leadShare(told), telling)}</b>{' '}
-        <span>{wayName(told)}</span>
+        <WayFigure label={leadLabel(told, telling)}>
+          {tenthsWords(leadShare(told), telling)}
+        </WayFigure>{' '}
+        <span class="way-called">{wayName(told)}</span>
       </p>
       <p class="way-stroke">{strokeWords(told, app.shot.speedScale.value, tipOf(app))}</p>
-      <p class="way-reason">{wayLine(told, telling)}.</p>
+      {line && <p class="way-reason">{line}.</p>}
       <WhyWorth app={app} told={told} />
       {app.choose.all.isMoved.value && <p class="way-reason">The position has changed since.</p>}
     </>
@@ -228,6 +229,7 @@ function WayBack({ app }: Pick<Props, 'app'>) {
 }
 
 /** "3 far right, bank off the left rail". */
-function keptName({ told: { goal } }: ShownPot): string {
-  return `${goal.ball} ${pocketWords(goal.pocket)}, ${kindWords(goal, false)}`;
+function keptName({ told }: ShownPot): string {
+  const { ball, pocket } = told.goal;
+  return `${ball} ${pocketWords(pocket)}, ${wayKind({ ...told, doubleKiss: false })}`;
 }

@@ -1,10 +1,10 @@
 import type { BallPath } from '../../../diagram/ball-paths';
 import { layOutWayPicture, type PicturedWay } from '../../../diagram/way-picture';
-import type { NamedBall } from '../../../engine/lie/position';
 import type { Play } from '../../../engine/worth/worthy-ways';
 import type { ShownWay } from '../../../state/choose/all-ways/shown-way';
 import type { ChooseModel } from '../../../state/choose/choose-model';
 import { canvasAttributes } from '../../use-canvas';
+import { cueBallFirst } from '../fan-words';
 import { SmallTable } from '../SmallTable';
 
 /** The longer and the shorter side of the drawing, px. */
@@ -75,9 +75,4 @@ export function meantBall(told: Play): number {
 function pathClass(ball: number, falls: number): string {
   if (ball === 0) return 'is-cue';
   return ball === falls ? 'is-falling' : 'is-other';
-}
-
-/** The order in which a play tells of them. */
-export function cueBallFirst(balls: readonly NamedBall[]): readonly NamedBall[] {
-  return [...balls].sort((one, other) => Number(other.name === 'cue') - Number(one.name === 'cue'));
 }

@@ -1,6 +1,7 @@
 import type { Play } from '../../../engine/worth/worthy-ways';
 import type { Models } from '../../app-models';
 import { tellingOf } from '../../chance-telling';
+import { WayFigure } from '../WayFigure';
 import { partWords, whyLines } from './worth-words';
 
 interface Props {
@@ -12,12 +13,7 @@ interface Props {
 export function WorthFigure({ app, told: { worth } }: Props) {
   const telling = tellingOf(app);
   if (telling === 'ease') return null;
-  return (
-    <>
-      <span class="way-label">worth</span>{' '}
-      <b class="way-figure">{partWords(worth.worth, telling)}</b>
-    </>
-  );
+  return <WayFigure label="worth">{partWords(worth.worth, telling)}</WayFigure>;
 }
 
 /** Why it is worth that. */

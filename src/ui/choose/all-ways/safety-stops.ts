@@ -2,16 +2,15 @@ import type { NamedBall } from '../../../engine/lie/position';
 import type { Outcome } from '../../../engine/table/table-play';
 import type { TableShape } from '../../../engine/table/table-shape';
 import type { ShownSafety } from '../../../state/choose/all-ways/shown-way';
-import { stopWords } from '../fan-words';
+import { cueBallFirst, stopWords } from '../fan-words';
 import { ballWords, capitalised } from '../table-words';
-import { cueBallFirst } from './WayPicture';
 
 /** What the lines of a safety are about. */
 export const STOPS_LEAD = 'Where both balls stop when all is as meant, in diamonds';
 
 /** What dots and rings of a safety's drawing are. */
 export function safetySpreadLine({ told: { struck } }: ShownSafety): string {
-  return `Dots: where the cue ball rests in single strokes; open ones: ${ballWords(struck.ball)}. A ring, where drawn, holds about two in three.`;
+  return `Dots: where the cue ball rests in single strokes; crosses: ${ballWords(struck.ball)}. A ring, where drawn, holds about two in three.`;
 }
 
 interface Stop {

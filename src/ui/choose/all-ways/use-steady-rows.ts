@@ -11,7 +11,7 @@ const LIST = '.way-list';
 const SCROLLERS = '.choose-place, .choose-sheet';
 
 /**
- * Rows keep their places while more come below. Once all are there they are put in order, but not
+ * Rows keep their places while more come below. Once all are there they are put in order, and some are folded away, but not
  * under the eyes of who has scrolled down to them or has the focus there: who reads says when.
  */
 export function useSteadyRows(ways: readonly ShownWay[], isInOrder: boolean): Steady {
@@ -21,7 +21,7 @@ export function useSteadyRows(ways: readonly ShownWay[], isInOrder: boolean): St
   const was = before.current;
   before.current = { ways, isInOrder };
   if (!isInOrder) held.current = null;
-  else if (!was.isInOrder && isOrderOther(was.ways, ways) && isInHand()) held.current = was.ways;
+  else if (!was.isInOrder && was.ways.length > 0 && isInHand()) held.current = was.ways;
   const rows = held.current;
   if (rows === null) return { rows: ways, putInOrder: null };
   return {
@@ -31,10 +31,6 @@ export function useSteadyRows(ways: readonly ShownWay[], isInOrder: boolean): St
       draw((count) => count + 1);
     },
   };
-}
-
-function isOrderOther(rows: readonly ShownWay[], ways: readonly ShownWay[]): boolean {
-  return rows.some(({ key }, at) => key !== ways[at]?.key);
 }
 
 function isInHand(): boolean {

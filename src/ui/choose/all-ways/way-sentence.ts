@@ -24,7 +24,7 @@ import { aimedAt } from './aim-line';
 import { playWords } from './kind-words';
 import { railPointWords } from './rail-words';
 import { STOPS_LEAD, stopLines } from './safety-stops';
-import { worthSentence } from './worth-words';
+import { isByLuck, LUCK_LINE, worthSentence } from './worth-words';
 
 /** All there is to know of a way, to be heard: what goes where, how often, how, and what becomes of it. */
 export function waySentence(
@@ -44,6 +44,7 @@ export function waySentence(
     playWords(told),
     `${capitalised(goes)}${whom}`,
     ...outcomeWords(told, telling).map(capitalised),
+    isByLuck(told) ? capitalised(LUCK_LINE) : '',
     worthSentence(told, telling),
     ...(point ? [`Point the cue at ${railPointWords(point)}`] : []),
     `${capitalised(wayName(told))}: ${strokeWords(told, app.shot.speedScale.value, tipOf(app))}`,

@@ -14,6 +14,7 @@ import { createPlayerFile } from '../../../../src/state/player/player-file';
 import { createPlayerModel, type PlayerModel } from '../../../../src/state/player/player-model';
 import { createMemoryStore } from '../../../../src/store/memory-store';
 import { createNoticeBoard } from '../../../../src/store/notice-board';
+import { newPlayer } from '../../../../src/store/parse-player';
 import type { PlayedShot, Player } from '../../../../src/store/player';
 import type { StorePort } from '../../../../src/store/store-port';
 import { STUDENT } from '../../../store/invented-players';
@@ -25,6 +26,7 @@ export function somebody(profile: StrokeProfile = INVENTED_PROFILES.club) {
     profile: signal(profile),
     known: signal<KnownPlayer | null>(null),
     isKnown: signal(false),
+    inPlay: signal(newPlayer('invented', 'Invented', 0)),
   };
 }
 

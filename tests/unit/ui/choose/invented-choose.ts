@@ -57,15 +57,16 @@ export function inventedChoose(position: SavedPosition = CUT, answers: Answers =
   const shot = openShot().model;
   const player = knownPlayer(store, desk);
   const { later, rest } = holdLater();
+  const knowledge = signal(KNOWN);
   const choose = createChooseModel({
     store,
     positions: [position, position === CUT ? EMPTY : CUT],
     table: kit.current.tables,
-    knowledge: signal(KNOWN),
+    knowledge,
     player,
     work: inventedWork(answers),
     shot,
     later,
   });
-  return { choose, desk, kit, shot, player, rest };
+  return { choose, desk, kit, knowledge, shot, player, rest };
 }

@@ -23,7 +23,7 @@ const WAY: RankedWay = {
     stroke: { aimRad: 0, side: 0, height: 0, elevationRad: 0.05, speedMps: 2 },
     chance: {
       share: 0.4,
-      sds: { direction: 2, side: 0, height: 0, elevation: 0, speed: 0, kit: 0 },
+      sds: { direction: 2, side: 0, height: 0, elevation: 0, speed: 2, kit: 0 },
     },
   },
   way: { side: 'none', arrival: 'roll', isDrag: false, speed: 'medium', isRaised: false },
@@ -100,6 +100,12 @@ describe('words for a list of ways', () => {
     expect(rowLine(BY_SPEED, shared, 'figures', inCm)).toBe(
       'Scratch 1 in 10. Hit no more than 10\u00a0% softer or 15\u00a0% firmer. Cue ball stops give or take 14 cm. The speed leaves little room',
     );
+  });
+
+  it('share no reason with a way that nothing makes hard', () => {
+    const easy = { ...WAY, chance: 0.95 };
+    expect(sharedReason([WAY, WAY, easy])).toBeNull();
+    expect(rowLine(easy, null, 'figures', inCm)).not.toContain('little room');
   });
 
   it('say every reason in its row where most have one of their own', () => {

@@ -3,7 +3,7 @@ import { DEFAULT_KIT } from '../../../../src/engine/kit/kit';
 import type { FanPlay, RankedWay } from '../../../../src/engine/plan/ranked-way';
 import type { RoomWindow, RoomWindows } from '../../../../src/engine/room/windows';
 import { DEFAULT_PREFERENCES } from '../../../../src/store/default-desk';
-import { fanLine } from '../../../../src/ui/choose/fan-words';
+import { fanLine, leftWords } from '../../../../src/ui/choose/fan-words';
 import { tenthsWords } from '../../../../src/ui/choose/pocket-words';
 import {
   leadLabel,
@@ -11,6 +11,7 @@ import {
   outcomeWords,
   reasonWords,
   strokeWords,
+  wayLine,
   wayName,
 } from '../../../../src/ui/choose/way-words';
 import { tileWords } from '../../../../src/ui/shot/tile-words';
@@ -66,6 +67,13 @@ const WAY: RankedWay = {
   scratch: 0.08,
 };
 
+/** The same, hard for what is named alone. */
+function hardBy(hardest: RankedWay['hardest']): RankedWay {
+  const { chance } = WAY.option;
+  const sds = { ...chance.sds, speed: 0, [hardest]: 2 };
+  return { ...WAY, hardest, option: { ...WAY.option, chance: { ...chance, sds } } };
+}
+
 const struck = (side: number): RankedWay['option'] => ({
   ...WAY.option,
   stroke: { ...WAY.option.stroke, side },
@@ -109,12 +117,20 @@ describe('words for a way', () => {
     ['elevation', 'the butt’s height leaves little room'],
     ['kit', 'most of the doubt is your kit: measuring it helps'],
   ] as const)('say why it is hard where that is the %s', (hardest, words) => {
-    expect(reasonWords({ ...WAY, hardest })).toBe(words);
+    expect(reasonWords({ ...hardBy(hardest) })).toBe(words);
+  });
+
+  it('say nothing where nothing is hard, or no one thing strays enough to make it so', () => {
+    expect(reasonWords({ ...WAY, chance: 0.95 })).toBe('');
+    expect(reasonWords({ ...WAY, chance: 0.8 })).toBe('');
+    expect(reasonWords({ ...WAY, chance: 0.75 })).toMatch(/^the speed leaves little room/);
+    expect(reasonWords({ ...WAY, hardest: 'side' })).toBe('');
+    expect(wayLine({ ...WAY, chance: 0.95, scratch: 0 }, 'figures')).toBe('');
   });
 
   it('count more side away from the middle, left side too', () => {
     // Side is left: the low end is more of it.
-    expect(reasonWords({ ...WAY, hardest: 'side' })).toBe(
+    expect(reasonWords(hardBy('side'))).toBe(
       'the side leaves little room: thin with more, miscue with less',
     );
   });
@@ -138,11 +154,20 @@ describe('words for a way', () => {
   });
 
   it('leave scratches out of the figure where they count, and say what goes at all', () => {
-    const risky = { ...WAY, chance: 0.5, clean: 0.6 };
+    const risky = { ...WAY, chance: 0.5, clean: 0.6, scratch: 0.2 };
     expect(`${leadLabel(risky, 'figures')} ${tenthsWords(leadShare(risky), 'figures')}`).toBe(
       'goes, no scratch 3 in 10',
     );
-    expect(outcomeWords(risky, 'figures')).toEqual(['the pot alone: 5 in 10', 'scratch 1 in 10']);
+    expect(outcomeWords(risky, 'figures')).toEqual([
+      'the pot alone: 5 in 10, of these 4 in 10 scratch and cost the turn',
+    ]);
+    expect(outcomeWords({ ...risky, clean: 0.96 }, 'figures')).toEqual([
+      'the pot alone: 5 in 10, of these a few scratch and cost the turn',
+    ]);
+    expect(outcomeWords({ ...risky, clean: 0.98, scratch: 0.1 }, 'figures')).toEqual([
+      'the pot alone: 5 in 10',
+      'scratch 1 in 10',
+    ]);
   });
 
   it('tell how often in words where nobody is known', () => {
@@ -186,5 +211,25 @@ describe('words for a fan', () => {
     expect(fanLine(rests, SHAPE)).toBe('true: 4.0 along, 2.0 from the left');
     const scratch = ending('thin', { kind: 'pocketed', pocket: 'far-left', timeS: 1 });
     expect(fanLine(scratch, SHAPE)).toBe('thin: scratch in the far left pocket');
+  });
+
+  it('say where a ball is left that does not fall', () => {
+    const { play, ...fan } = ending('missed-thin', { kind: 'rests', xM: 0, yM: 0 });
+    const [cueBall] = play.balls;
+    if (!cueBall) throw new Error('there is a cue ball');
+    const with3 = (outcome: typeof cueBall.outcome) => ({
+      ...fan,
+      play: { ...play, balls: [cueBall, { ...cueBall, outcome }] },
+    });
+    const line = (outcome: typeof cueBall.outcome) => leftWords(with3(outcome), 3, LAID, SHAPE);
+    // Laid in whatever order: a play tells of the cue ball first.
+    const LAID = [
+      { name: 3, xM: 0, yM: 0 },
+      { name: 'cue', xM: 0, yM: 0.5 },
+    ] as const;
+    // A quarter of the table up, and of the width to the right of the middle: by the diamonds of SHAPE.
+    const left = { kind: 'rests', xM: SHAPE.widthM / 4, yM: -SHAPE.lengthM / 4 } as const;
+    expect(line(left)).toBe('; the 3: 2.0 along, 3.0 from the left');
+    expect(line({ kind: 'pocketed', pocket: 'far-left', timeS: 1 })).toBe('');
   });
 });

@@ -57,6 +57,44 @@ describe('looking by itself', () => {
     end();
   });
 
+  it('leaves what was told as it stands where more is known of who plays, until asked', async () => {
+    const { model, hired, player, rest } = await lookedAt();
+    model.all.attend();
+    const { ways } = model.all.search.value;
+    expect(model.all.search.value.isOutrun).toBe(false);
+    player.profile.value = INVENTED_PROFILES.steady;
+    rest();
+    const { search } = model.all;
+    expect(search.value).toMatchObject({ state: 'done', isStale: false, isOutrun: true });
+    expect(search.value.ways).toEqual(ways);
+    model.all.look();
+    expect(search.value).toMatchObject({ state: 'running', isOutrun: false });
+    // Nor is what is under way begun anew.
+    const asked = hired.map((worker) => worker.asked.length);
+    player.profile.value = INVENTED_PROFILES.club;
+    rest();
+    expect(search.value).toMatchObject({ state: 'running', isOutrun: true });
+    expect(hired.map((worker) => worker.asked.length)).toEqual(asked);
+  });
+
+  it('begins anew for somebody else, or for who says how good they are', async () => {
+    const { model, hired, player, rest } = await lookedAt();
+    model.all.attend();
+    const now = player.inPlay.value;
+    for (const other of [
+      { ...now, id: 'other' },
+      { ...now, id: 'other', madeOf10: 7 },
+    ]) {
+      player.inPlay.value = other;
+      expect(model.all.search.value).toMatchObject({ state: 'done', isStale: true });
+      rest();
+      expect(model.all.search.value).toMatchObject({ state: 'running', isStale: false });
+      await answerAll(hired);
+    }
+    player.inPlay.value = { ...player.inPlay.value, name: 'Renamed' };
+    expect(model.all.search.value).toMatchObject({ state: 'done', isStale: false });
+  });
+
   it('takes nobody away from a way they look at', async () => {
     const { model, rest, wayOf } = await lookedAt();
     model.all.attend();
@@ -134,11 +172,20 @@ describe('the order of the list', () => {
     const asked = hired.map((worker) => worker.asked.length);
     model.all.orderBy('goes');
     const { ways } = model.all.search.value;
+    expect(model.all.orders.value).toEqual(['worth', 'goes']);
     const goes = ways.map(({ told }) => ('struck' in told ? -1 : told.chance));
     expect(goes).toEqual([...goes].sort((a, b) => b - a));
     expect(ways.slice(-2).every(isSafety)).toBe(true);
     expect([...keys()].sort()).toEqual([...byWorth].sort());
     expect(hired.map((worker) => worker.asked.length)).toEqual(asked);
+    // By the zone only while there is one.
+    model.markZone({ xM: 0, yM: 0, radiusM: 0.2 });
+    expect(model.all.orders.value).toEqual(['worth', 'goes', 'zone']);
+    model.all.orderBy('zone');
+    expect(model.all.order.value).toBe('zone');
+    model.markZone(null);
+    expect(model.all.order.value).toBe('goes');
+    model.all.orderBy('goes');
     // Another position is listed in the order that was asked for.
     model.openPosition('other');
     expect(model.all.order.value).toBe('goes');

@@ -93,6 +93,7 @@ function refine({ way }: WaysRefineJob): WorthyWay {
     doubleKiss,
     shot,
     fullerSide: 1,
+    asTold: goal.kind === 'combination' ? 0.2 : 0.9,
     option: {
       place: 0,
       stroke: { ...stroke, speedMps: BETTERED * stroke.speedMps },
@@ -116,7 +117,8 @@ function refine({ way }: WaysRefineJob): WorthyWay {
       height: around(stroke.height, 0.1),
       elevationRad: around(stroke.elevationRad, 0.02),
     },
-    rest: { xM: 0, yM: 0, sdM: 0.1, places: [{ xM: 0.2, yM: 0.3 }] },
+    // Each leaves the cue ball elsewhere.
+    rest: { xM: stroke.speedMps - 1.5, yM: 0, sdM: 0.1, places: [{ xM: 0.2, yM: 0.3 }] },
     goodPosition: null,
     clean: 1,
     scratch: 0.08,

@@ -28,6 +28,18 @@ describe('words for what happens', () => {
     );
   });
 
+  it('tell how far a ball is cut, and call straight in what is hardly cut', () => {
+    const via = [{ ball: 3, by: 'cue' }] as const;
+    const goal = { kind: 'direct', ball: 3, via } as const;
+    const cut = (deg: number) => kindWords(goal, false, (deg * Math.PI) / 180);
+    expect(cut(45)).toBe('cut 45°');
+    expect(cut(-12.4)).toBe('cut 12°');
+    expect(cut(2.5)).toBe('straight in');
+    expect(cut(3.4)).toBe('cut 3°');
+    // Of a way that was kept the angle is not known.
+    expect(told(goal)).toBe('direct');
+  });
+
   it('name the ball between', () => {
     expect(
       told({

@@ -25,11 +25,23 @@ export async function openAll(answers: Answers = {}, position = ANY) {
   return opened;
 }
 
-/** The same once all is looked at. */
-export async function openDone(answers: Answers = {}, position = ANY) {
+/** The same once all is looked at, with what is folded away folded. */
+export async function openFolded(answers: Answers = {}, position = ANY) {
   const opened = await openAll(answers, position);
   await expect.poll(() => opened.choose.all.search.value.state).toBe('done');
   await expect.poll(() => rows().length).toBeGreaterThan(0);
+  return opened;
+}
+
+/** The rows that stand for several. */
+export const folds = () => [...document.querySelectorAll<HTMLElement>('.way-fold')];
+
+/** All once it is looked at, with a row each. */
+export async function openDone(answers: Answers = {}, position = ANY) {
+  const opened = await openFolded(answers, position);
+  for (const fold of folds()) fold.click();
+  const all = opened.choose.all.search.value.ways.length;
+  await expect.poll(() => rows().length).toBe(all);
   return opened;
 }
 

@@ -1,26 +1,31 @@
 import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { press } from '../open-choose';
-import { look, openDone, rowOf, rows, text } from './open-all-ways';
+import { folds, look, openDone, rowOf, rows, text } from './open-all-ways';
 
 afterEach(cleanup);
 
 describe('the order of the list', () => {
   it('says what it is ordered by, and is ordered by how often each goes at a tap', async () => {
     const { choose } = await openDone();
-    expect(text('.compare-note')).toBe('12 ways, the wisest first.');
+    expect(text('.compare-note')).toBe('12 of 22 ways found, wisest first.');
     expect(text('.order-row p')).toMatch(
       /^Worth is how often you would win .* by what each leaves\./,
     );
     press('Likeliest first');
-    await expect.poll(() => text('.compare-note')).toBe('12 ways, the likeliest first.');
+    await expect.poll(() => text('.compare-note')).toBe('12 of 22 ways found, likeliest first.');
     expect(rowOf('kick').textContent).toMatch(
-      / goes, no scratch|goes .* worth \d in 10 · then 5 in 10 · theirs/,
+      / goes .* worth \d in 10 · then yours 5 in 10 · else theirs/,
     );
-    expect(rows().at(-1)?.textContent).toContain('Safety');
-    expect(rows().map(({ dataset }) => dataset.way)).toEqual(
-      choose.all.search.value.ways.map(({ key }) => key),
-    );
+    for (const fold of folds()) if (fold.getAttribute('aria-expanded') !== 'true') fold.click();
+    await expect.poll(() => rows().length).toBe(12);
+    const listed = rows().map(({ dataset }) => dataset.way);
+    const ordered = choose.all.search.value.ways.map(({ key }) => key);
+    const [own] = folds();
+    const isAbove = (row: HTMLElement) =>
+      own === undefined || (row.compareDocumentPosition(own) & 4) !== 0;
+    expect(rows().filter(isAbove).at(-1)?.textContent).toContain('Safety');
+    expect([...listed].sort()).toEqual([...ordered].sort());
     press('Wisest first');
     await expect.poll(() => rows()[0]?.textContent).toContain('Safety');
   });
@@ -32,14 +37,14 @@ describe('the order of the list', () => {
     await expect.poll(() => text('.way-lead')).toBe('best for most');
     const told = rows().map(({ textContent }) => textContent ?? '');
     expect(told.filter((row) => / in 10|worth|%/.test(row))).toEqual([]);
-    expect(rowOf('bank').textContent).toMatch(/ the pot \w+ · then fair · theirs fair$/);
+    expect(rowOf('bank').textContent).toMatch(/ the pot \w+ · then yours fair · else theirs fair$/);
     expect(rowOf('Safety').textContent).toMatch(
-      / theirs hard · often hooked · now and then a foul$/,
+      / theirs hard · often hooked · now and then a foul of yours$/,
     );
     rowOf('bank').click();
     await expect.poll(() => text('#chosen-way')).toContain('bank');
     expect(document.querySelector('.way-fan')?.textContent).not.toMatch(/ in 10|worth/i);
-    expect(text('.way-why')).toBe('When it goes, next is mostly the 8 near left: fair.');
+    expect(text('.way-why')).toBe('When it goes, your next is mostly the 8 near left: fair.');
   });
 });
 
@@ -49,14 +54,16 @@ describe('what an opened way is worth', () => {
     const why = [...document.querySelectorAll('.way-why')].map(({ textContent }) => textContent);
     expect(why).toEqual([
       expect.stringMatching(
-        /^When it goes \(.* in 10\), next is mostly the 8 near left: 5 in 10\.$/,
-      ),
-      expect.stringMatching(
-        /^When the turn passes \(.* in 10\), they have 6 in 10, if they play as well; hooked 1 in 10; a foul, ball in hand, 1 in 10\.$/,
+        /^When it goes, \d in 10 times, your next is mostly the 8 near left, which goes 5 in 10\.$/,
       ),
       'Missed thin they have 2 in 10, missed full 7 in 10: miss thin.',
+      expect.stringMatching(
+        /^When the turn passes to them, \d in 10 times, their best shot goes 6 in 10, if they play as well; they are hooked 1 in 10; with ball in hand, by your foul, 1 in 10\.$/,
+      ),
     ]);
-    expect(text('#way-sentence')).toMatch(/Worth .* in 10\. When it goes .*: miss thin\. /);
+    expect(text('#way-sentence')).toMatch(
+      /Worth .* in 10\. When it goes, .*: miss thin\. When the turn/,
+    );
   });
 
   it('says how far the bed’s slope turns it, where a firmer stroke turns less', async () => {
@@ -76,7 +83,9 @@ describe('what an opened way is worth', () => {
       expect.stringMatching(/^A The cue ball: [\d.]+ along, /),
       expect.stringMatching(/^The 3: [\d.]+ along, /),
     ]);
-    expect(text('.way-why')).toMatch(/they have 2 in 10, if they play as well; hooked 4 in 10; /);
+    expect(text('.way-why')).toMatch(
+      /their best shot goes 2 in 10, if they play as well; they are hooked 4 in 10; /,
+    );
     expect(text('#way-sentence')).toMatch(
       /^Safety, straight to the 3\. Worth 8 in 10\. When the turn passes .*Point the cue at .*The 3: /,
     );
