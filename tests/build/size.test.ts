@@ -24,12 +24,15 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
  * screens 4.2, what is read of it at a start 0.5. Minifying twice, and one script for all that comes late, took
  * 6 away; what a way is worth, and safeties, in the engine 4.3; cues raised for what level ones cannot do, and
  * notes of the last answers, 0.6; what ways are worth on screen, with safeties and what a tilted bed does,
- * 2.6.
+ * 2.6; the last screen shown first, and taken over, 2.6.
  */
-const BUDGET_BYTES = 265_000;
+const BUDGET_BYTES = 267_400;
 
-/** What must have come, and been read, before the first answer; the way to repair the app with it. */
-const FIRST_BUDGET_BYTES = 80_000;
+/**
+ * What must have come, and been read, before the first answer of a first visit; the way to repair the
+ * app with it. A start that shows the last screen waits for 2.4 kB of it.
+ */
+const FIRST_BUDGET_BYTES = 81_900;
 
 it('sends no more scripts and styles than that, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
@@ -37,7 +40,7 @@ it('sends no more scripts and styles than that, gzipped, the service worker amon
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);
 });
 
-it('has the first answer on screen with at most 80 kB of scripts, gzipped', () => {
+it('has the first answer on screen with at most 82 kB of scripts, gzipped', () => {
   const scripts = firstScripts();
   expect(scripts.length).toBeGreaterThan(2);
   expect(shippedCode).toEqual(expect.arrayContaining([...scripts]));
