@@ -5,6 +5,8 @@ type Graph = Parameters<Rolldown.CodeSplittingNameFunction>[1];
 const MAIN = 'src/main.tsx';
 const WORKER = 'src/worker/engine-worker.ts';
 const RESCUE = 'src/rescue.ts';
+/** What shows the last screen, the first of all to run. */
+const SHOWN = 'src/last-screen.ts';
 /** Each is started by its own address. */
 const APART = [WORKER, RESCUE];
 
@@ -23,6 +25,7 @@ function closure(roots: readonly string[], graph: Graph): ReadonlySet<string> {
 interface Reached {
   /** By what must run whatever becomes of the rest. */
   readonly rescue: ReadonlySet<string>;
+  readonly shown: ReadonlySet<string>;
   readonly first: ReadonlySet<string>;
   readonly worker: ReadonlySet<string>;
   /** By what comes once the first answer stands. */
@@ -36,6 +39,7 @@ function reachOf(root: string, graph: Graph): Reached {
   const late = [...first].flatMap((id) => graph.getModuleInfo(id)?.dynamicallyImportedIds ?? []);
   return {
     rescue: closure([`${root}/${RESCUE}`], graph),
+    shown: closure([`${root}/${SHOWN}`], graph),
     first,
     worker: closure([`${root}/${WORKER}`], graph),
     late: closure(late, graph),
@@ -60,8 +64,9 @@ export function chunkByReach(root: string): Rolldown.CodeSplittingNameFunction {
   };
 }
 
-function chunkOf(id: string, { rescue, first, worker, late, runs }: Reached): string | null {
+function chunkOf(id: string, { rescue, shown, first, worker, late, runs }: Reached): string | null {
   if (rescue.has(id)) return 'repair';
+  if (shown.has(id)) return 'shown';
   if (first.has(id)) return worker.has(id) ? 'engine' : 'first';
   if (runs.has(id)) return 'engine-more';
   if (worker.has(id)) return late.has(id) ? 'engine-more' : null;

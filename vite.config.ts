@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { preact } from '@preact/preset-vite';
-import { defineConfig, normalizePath, type Plugin } from 'vite';
+import { defineConfig, type HtmlTagDescriptor, normalizePath, type Plugin } from 'vite';
 import { type ManifestOptions, type ResolvedVitePWAOptions, VitePWA } from 'vite-plugin-pwa';
 import { chunkByReach } from './chunks.config.ts';
 import release from './package.json' with { type: 'json' };
@@ -110,6 +110,32 @@ function rescueScript(): Plugin {
 }
 
 /**
+ * Has the page run what shows the last screen, as soon as that has come, and fetch all else that it
+ * starts with: `last-screen` starts it, by the address of the app's own script.
+ */
+function lastScreenFirst(): Plugin {
+  const started = /<script type="module" crossorigin src="([^"]+\/(\w+)-[^"/]+)"><\/script>/g;
+  return {
+    name: 'last-screen-first',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler(html) {
+        const later: HtmlTagDescriptor[] = [];
+        const page = html.replace(started, (tag, href, name) => {
+          if (name === 'shown') return tag.replace('crossorigin', 'async crossorigin');
+          const id = name === 'first' ? { id: 'app-script' } : {};
+          const attrs = { rel: 'preload', as: 'script', crossorigin: true, fetchpriority: 'low' };
+          later.push({ tag: 'link', attrs: { ...attrs, ...id, href }, injectTo: 'head' });
+          return '';
+        });
+        return { html: page, tags: later };
+      },
+    },
+  };
+}
+
+/**
  * Builds the engine's worker with the page, which Vite would bundle apart: so the two share the
  * engine's scripts. Its address is what `?worker&url` stands for.
  */
@@ -205,6 +231,7 @@ export default defineConfig({
     plainLateImports(),
     tighten(),
     contentSecurityPolicy(),
+    lastScreenFirst(),
     rescueScript(),
     VitePWA({
       mode: 'production',

@@ -1,3 +1,4 @@
+import { takenOver } from './last-screen';
 import './ui/theme.css';
 import './ui/base.css';
 import { computed, signal } from '@preact/signals';
@@ -22,20 +23,24 @@ import { createKnownKit } from './state/measure/create-known-kit';
 import { knownAlongShot } from './state/measure/known-along-shot';
 import { createNotedKnowledge } from './state/measure/noted-knowledge';
 import { createNotedAnswers } from './state/noted-answers';
+import { createNotedRoom } from './state/noted-room';
 import { createNotedPlayers } from './state/player/noted-players';
 import { createPlayerModel } from './state/player/player-model';
 import { noteRecentShots } from './state/recent-shots';
 import { createRoomModel } from './state/room-model';
+import { createScreenKeeper } from './state/screen-keeper';
 import { createShotModel } from './state/shot-model';
 import { createStorageNotices } from './state/storage-notices';
 import { createTabClashes } from './state/tab-clashes';
 import { createStore } from './store/create-store';
+import { freshId } from './store/fresh-id';
 import { notedText } from './store/noted-text';
 import { onPageGone, onPageHide } from './store/on-page-hide';
 import { App } from './ui/App';
 import type { FirstModels } from './ui/app-models';
 import { createLateParts, inOrder } from './ui/late-parts';
 import { createLaterAtRest } from './ui/later-at-rest';
+import { keepScreen, SCREEN_KEY } from './ui/noted-screen';
 import { createRouter } from './ui/route';
 import { wearPreferences } from './ui/wear-preferences';
 import { createEnginePool } from './worker/engine-pool';
@@ -49,6 +54,13 @@ async function start(holder: HTMLElement): Promise<void> {
   const findStorage = () => globalThis.localStorage ?? null;
   const places = copyPlaces(findStorage, () => globalThis.sessionStorage ?? null);
   const storageRoom = createStorageRoom(navigator.storage);
+  const screenNote = notedText(findStorage, SCREEN_KEY);
+  const screen = createScreenKeeper({
+    note: screenNote,
+    by: freshId(),
+    noteScreen: () => keepScreen(screenNote, holder),
+    afterFrame: () => afterFrame(window),
+  });
   const gate = createSaveGate(
     createStore({
       findDraftStorage: findStorage,
@@ -57,6 +69,7 @@ async function start(holder: HTMLElement): Promise<void> {
       fetchMemory: () => import('./store/memory-store'),
     }),
     storageRoom.ask,
+    screen,
   );
   const { store } = gate;
   const loaded = await loadKept(store, places, () => import('./state/backup/second-copy'));
@@ -125,17 +138,28 @@ async function start(holder: HTMLElement): Promise<void> {
     tableRuns: runs.here,
     desk,
   });
+  const notedRoom = createNotedRoom({
+    note: notedText(findStorage, 'leeway.room'),
+    build: import.meta.url,
+    assess: createRoomClient(poolOf(1)),
+  });
   const room = createRoomModel({
     lastAnswer: shot.lastAnswer,
     desk,
     player,
     known,
     spreadBefore: computed(() => measure.before.value.spread),
-    assess: createRoomClient(poolOf(1)),
+    assess: notedRoom.assess,
+    recall: notedRoom.recall,
     later: createLaterAtRest(window),
   });
   noteRecentShots({ lastAnswer: shot.lastAnswer, desk, later: createLaterAtRest(window) });
-  onPageHide(answers.keep);
+  onPageHide(() => {
+    answers.keep();
+    notedRoom.keep();
+    const isAtRest = desk.saving.peek() === 'saved' && !shot.isHeld.peek() && room.isFresh.peek();
+    if (store.keeps && isAtRest && !shot.stale.peek() && !shot.laid.peek()) screen.keep();
+  });
 
   const reload = () => location.reload();
   const flush = () =>
@@ -196,6 +220,7 @@ async function start(holder: HTMLElement): Promise<void> {
   const late = createLateParts(models, window);
   wearPreferences(desk.preferences);
   render(<App app={first} late={late} />, holder);
+  takenOver();
   // None of this is to hold the first frame up.
   await afterFrame(window);
   registerServiceWorker(

@@ -20,5 +20,11 @@ async function repair(): Promise<void> {
 }
 
 button?.addEventListener('click', () => void repair());
-rescue?.addEventListener('animationend', () => offer?.removeAttribute('hidden'));
+rescue?.addEventListener('animationend', () => {
+  // The last screen stands there, which nobody has taken over.
+  const noted = document.querySelector<HTMLElement>('#app[data-noted]');
+  noted?.replaceChildren();
+  delete noted?.dataset.noted;
+  offer?.removeAttribute('hidden');
+});
 if (rescue) rescue.hidden = false;

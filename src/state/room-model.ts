@@ -35,6 +35,8 @@ export interface RoomPorts {
   /** How little was known of it before anything was measured. */
   readonly spreadBefore: ReadonlySignal<KitSpread>;
   readonly assess: AssessRoom;
+  /** What was worked out of this at an earlier visit, where that is known. */
+  readonly recall?: (question: PlayerRoomQuestion) => PlayerRoom | null;
   /** Does work once the hand rests, unless called off by the function it returns. */
   readonly later: (work: () => void) => () => void;
 }
@@ -78,7 +80,7 @@ const MEASURED_SHARE = 0.9;
  * change: it costs a hundred times what the aim does, and nobody reads it while a button is held.
  */
 export function createRoomModel(ports: RoomPorts): RoomModel {
-  const { lastAnswer, desk, player, known, spreadBefore, assess, later } = ports;
+  const { lastAnswer, desk, player, known, spreadBefore, assess, recall, later } = ports;
   const target = computed<Target>(() => ({ kind: 'mouth', ...desk.pocket.value }));
   const question = computed<Question | null>(() => {
     const answered = lastAnswer.value;
@@ -92,17 +94,15 @@ export function createRoomModel(ports: RoomPorts): RoomModel {
       known: known.value,
     };
   });
-  const assessed = signal<{ question: Question; room: PlayerRoom } | null>(null);
+  const first = question.peek();
+  const recalled = first && recall?.(jobOf(first));
+  const assessed = signal<{ question: Question; room: PlayerRoom } | null>(
+    first && recalled ? { question: first, room: recalled } : null,
+  );
   const failed = signal<Question | null>(null);
   let callOff = () => {};
   const work = (asked: Question) => {
-    const { shot, kit, answer } = asked.answered;
-    const { spread, correlation } = asked.known;
-    const { target, profile, chanceSpread, some } = asked;
-    const stroke = strokeOf(shot, answer.aimRad);
-    const known = { spread, chanceSpread, correlation };
-    const job = { balls: shot, target, kit, stroke, profile, some, ...known };
-    callOff = assess(job, (room) => {
+    callOff = assess(jobOf(asked), (room) => {
       if (room === null) failed.value = asked;
       else assessed.value = { question: asked, room };
     });
@@ -136,4 +136,12 @@ export function createRoomModel(ports: RoomPorts): RoomModel {
       dispose();
     },
   };
+}
+
+function jobOf({ answered, known, ...asked }: Question): PlayerRoomQuestion {
+  const { shot, kit, answer } = answered;
+  const { target, profile, chanceSpread, some } = asked;
+  const { spread, correlation } = known;
+  const stroke = strokeOf(shot, answer.aimRad);
+  return { balls: shot, target, kit, stroke, profile, some, spread, chanceSpread, correlation };
 }

@@ -1,6 +1,6 @@
 import { batch, type ReadonlySignal, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
-import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Canvas } from '../diagram/canvas';
 import { steady } from '../state/steady';
 
@@ -17,23 +17,26 @@ type Measured = [
 /**
  * The size of an element, followed as it changes, so that drawings are laid out in real pixels; and
  * whether it was looked at. What waits for that is not drawn twice.
+ *
+ * @param taken finds the element where it stands already, to be taken over
  */
-export function useCanvas(): Measured {
+export function useCanvas(taken?: string): Measured {
   const holder = useRef<HTMLDivElement>(null);
-  const canvas = useSignal<Canvas>(UNMEASURED);
-  const isMeasured = useSignal(false);
+  const [standing] = useState(() => {
+    const element = taken ? document.querySelector(taken) : null;
+    return element && sizeOf(element);
+  });
+  const canvas = useSignal<Canvas>(standing ?? UNMEASURED);
+  const isMeasured = useSignal(Boolean(standing));
   // Before the first frame is painted: nothing is drawn at a size that is not its own.
   useLayoutEffect(() => {
     const element = holder.current;
     if (!element) return;
     const measure = () => {
-      const { clientWidth: widthPx, clientHeight: heightPx } = element;
-      const rootPx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      const size = sizeOf(element);
       batch(() => {
         isMeasured.value = true;
-        if (widthPx > 0 && heightPx > 0) {
-          canvas.value = { widthPx, heightPx, textPx: (rootPx || 16) * SMALL_TEXT };
-        }
+        if (size) canvas.value = size;
       });
     };
     measure();
@@ -43,6 +46,12 @@ export function useCanvas(): Measured {
   }, [canvas, isMeasured]);
   // An observer tells first of the size that is known already.
   return [holder, useMemo(() => steady(canvas), [canvas]), isMeasured];
+}
+
+function sizeOf({ clientWidth: widthPx, clientHeight: heightPx }: Element): Canvas | null {
+  if (widthPx <= 0 || heightPx <= 0) return null;
+  const rootPx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return { widthPx, heightPx, textPx: (rootPx || 16) * SMALL_TEXT };
 }
 
 /** The attributes of a drawing that fills its canvas. */

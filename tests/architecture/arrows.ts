@@ -31,8 +31,10 @@ const PLACES: Readonly<Record<string, Place>> = {
     typesFrom: ['engine', 'store'],
     packages: ['preact', 'preact/hooks', '@preact/signals'],
   },
+  // What shows the last screen before anything else has run.
+  'last-screen.ts': { from: ['sensors', 'store', 'ui'], packages: [] },
   'main.tsx': {
-    from: ['engine', ...MIDDLE, 'state', 'ui', 'later'],
+    from: ['engine', ...MIDDLE, 'state', 'ui', 'later', 'last-screen'],
     packages: ['preact', '@preact/signals'],
   },
   // What comes after the first answer, put together as that is.

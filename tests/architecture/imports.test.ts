@@ -53,7 +53,14 @@ describe('the source tree', () => {
 
   it('loads late by two doors alone, where all of it is fetched once the first answer stands', () => {
     const late = sources.filter(({ code }) => /\bimport\s*\(/.test(code));
-    expect(late.map(({ path }) => path)).toEqual(['src/main.tsx', 'src/ui/late-parts.tsx']);
+    expect(late.map(({ path }) => path)).toEqual([
+      // The app itself, by the address that the page has of it, and nothing by its name.
+      'src/last-screen.ts',
+      'src/main.tsx',
+      'src/ui/late-parts.tsx',
+    ]);
+    const [{ imports } = { imports: [] }] = late;
+    expect(imports.filter(({ specifier }) => /main|later/.test(specifier))).toEqual([]);
   });
 
   it('keeps markup in ui and main.tsx', () => {

@@ -47,10 +47,11 @@ export function parseSource(path: string, text: string): SourceFile {
     specifier: moduleRequest.value.replace(/\?.*$/, ''),
     typesOnly: entries.length > 0 && entries.every(({ isType }) => isType),
   }));
-  const late = dynamicImports.map(({ moduleRequest: { start, end } }) => ({
-    specifier: text.slice(start + 1, end - 1),
-    typesOnly: false,
-  }));
+  const late = dynamicImports.flatMap(({ moduleRequest: { start, end } }) => {
+    const named = /^(['"])(.*)\1$/.exec(text.slice(start, end));
+    // An address that is worked out is no file that could be looked up.
+    return named ? [{ specifier: named[2] ?? '', typesOnly: false }] : [];
+  });
   const reExports = staticExports.flatMap(({ entries }) =>
     entries.flatMap(({ moduleRequest }) => moduleRequest?.value ?? []),
   );

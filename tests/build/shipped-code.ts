@@ -29,8 +29,12 @@ export function scriptsWith(...scripts: readonly string[]): readonly string[] {
   return [...found];
 }
 
-/** The scripts that the page starts, with all that they import before they run. */
+/** The scripts that the page starts, or has fetched to be started, with all they import before they run. */
 export function firstScripts(): readonly string[] {
-  const started = [...textOf('index.html').matchAll(/<script[^>]* src="([^"]+)"/g)];
+  const page = textOf('index.html');
+  const started = [
+    ...page.matchAll(/<script[^>]* src="([^"]+)"/g),
+    ...page.matchAll(/<link rel="preload" as="script"[^>]* href="([^"]+)"/g),
+  ];
   return scriptsWith(...started.map(([, src = '']) => posix.normalize(src)));
 }

@@ -27,12 +27,16 @@ import { firstScripts, gzippedCodeBytes, scriptsWith, shippedCode } from './ship
  * 2.6; rows of the log drawn, a shot drawn where it is asked about, a card over all of its paper, and room too
  * small for figures told in words, 0.5; kept ways known as kept, drawn as they go, with their diamonds and their
  * card, and what a line strays over a table length, 1; ways of every kind in links, and a rung of practice on a
- * card, 1.6; ways told so that a newcomer can follow, with their luck and their words explained, 1.9.
+ * card, 1.6; ways told so that a newcomer can follow, with their luck and their words explained, 1.9; the last
+ * screen shown first, and taken over, 2.6.
  */
-const BUDGET_BYTES = 266_500;
+const BUDGET_BYTES = 272_500;
 
-/** What must have come, and been read, before the first answer; the way to repair the app with it. */
-const FIRST_BUDGET_BYTES = 80_000;
+/**
+ * What must have come, and been read, before the first answer of a first visit; the way to repair the
+ * app with it. A start that shows the last screen waits for 2.4 kB of it.
+ */
+const FIRST_BUDGET_BYTES = 81_900;
 
 it('sends no more scripts and styles than that, gzipped, the service worker among them', () => {
   expect(shippedCode).toContain('sw.js');
@@ -40,7 +44,7 @@ it('sends no more scripts and styles than that, gzipped, the service worker amon
   expect(gzippedCodeBytes()).toBeLessThanOrEqual(BUDGET_BYTES);
 });
 
-it('has the first answer on screen with at most 80 kB of scripts, gzipped', () => {
+it('has the first answer on screen with at most 82 kB of scripts, gzipped', () => {
   const scripts = firstScripts();
   expect(scripts.length).toBeGreaterThan(2);
   expect(shippedCode).toEqual(expect.arrayContaining([...scripts]));

@@ -17,8 +17,21 @@ export interface SaveGate {
   open(): void;
 }
 
+/** Told of whatever is about to be written to the store, and of each row that was answered. */
+export interface WriteWatch {
+  beforeWrite(): void;
+  /** Not called after what puts the page out of date, such as an import. */
+  afterWrite(): void;
+}
+
+const NOBODY: WriteWatch = { beforeWrite() {}, afterWrite() {} };
+
 /** @param whenOwn called in the tap that saves a reading or a number of the person's own */
-export function createSaveGate(store: StorePort, whenOwn: () => void = () => {}): SaveGate {
+export function createSaveGate(
+  store: StorePort,
+  whenOwn: () => void = () => {},
+  { beforeWrite, afterWrite }: WriteWatch = NOBODY,
+): SaveGate {
   const answered = signal(0);
   let held: (() => void)[] | null = null;
 
@@ -29,7 +42,9 @@ export function createSaveGate(store: StorePort, whenOwn: () => void = () => {})
   const through = <R>(write: () => Promise<R>) =>
     new Promise<R>((resolve) => {
       pass(async () => {
+        beforeWrite();
         const result = await write();
+        afterWrite();
         answered.value += 1;
         resolve(result);
       });
@@ -48,17 +63,31 @@ export function createSaveGate(store: StorePort, whenOwn: () => void = () => {})
       },
       delete: (list, id) => through(() => store.delete(list, id)),
       saveDesk: (desk) => through(() => store.saveDesk(desk)),
-      draftDesk: (desk) => pass(() => store.draftDesk(desk)),
+      draftDesk: (desk) =>
+        pass(() => {
+          beforeWrite();
+          store.draftDesk(desk);
+          afterWrite();
+        }),
       saveUnsaved: () => through(() => store.saveUnsaved()),
       // Those of a store that has nothing to keep things in take the place of these as it loads.
       readAll: () => store.readAll(),
-      importBackup: (plan) => store.importBackup(plan),
+      importBackup(plan) {
+        beforeWrite();
+        return store.importBackup(plan);
+      },
       lastImportMs: () => store.lastImportMs(),
-      undoImport: () => store.undoImport(),
+      undoImport() {
+        beforeWrite();
+        return store.undoImport();
+      },
       formerCopies: () => store.formerCopies(),
       onNotice: store.onNotice,
       onElsewhere: (listener) => store.onElsewhere(listener),
-      answerElsewhere: (...answer) => store.answerElsewhere(...answer),
+      answerElsewhere(...answer) {
+        beforeWrite();
+        store.answerElsewhere(...answer);
+      },
     },
     answered,
     close() {

@@ -28,7 +28,7 @@ interface Props {
  * under it how far the cue ball would roll. The cue ball is dragged for distance, the run for speed.
  */
 export function OverheadStrip({ app, hand }: Props) {
-  const [holder, canvas, isMeasured] = useCanvas();
+  const [holder, canvas, isMeasured] = useCanvas('.overhead-drawing');
   const finger = useSignal<Finger | null>(null);
   const here = hand.here.value;
   return (

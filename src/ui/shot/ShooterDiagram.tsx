@@ -25,7 +25,7 @@ interface Props {
  * and the tip are dragged; a tap says what lies there, as does the button for who has no finger on it.
  */
 export function ShooterDiagram({ app, hand }: Props) {
-  const [holder, canvas, isMeasured] = useCanvas();
+  const [holder, canvas, isMeasured] = useCanvas('.shooter-diagram');
   return (
     <div class="shooter-diagram" ref={holder}>
       {isMeasured.value && <Picture app={app} hand={hand} canvas={canvas} />}

@@ -92,3 +92,24 @@ it('tells of storage only what the store itself says by then', () => {
   keeps = false;
   expect(gate.store.keeps).toBe(false);
 });
+
+it('tells who watches before anything is written, and after what leaves the page up to date', async () => {
+  const told: string[] = [];
+  const store = createMemoryStore(createNoticeBoard());
+  const noting = (name: string) => () => {
+    told.push(name);
+    return Promise.resolve({ ok: true as const });
+  };
+  const writing = { ...store, put: noting('put'), undoImport: noting('undo') };
+  const gate = createSaveGate({ ...writing, draftDesk: () => void told.push('draft') }, () => {}, {
+    beforeWrite: () => void told.push('before'),
+    afterWrite: () => void told.push('after'),
+  });
+  await gate.store.put('cues', MY_CUE);
+  gate.store.draftDesk(ofStudent);
+  await gate.store.undoImport();
+  expect(told.join(' ')).toBe('before put after before draft after before undo');
+  gate.close();
+  void gate.store.put('cues', MY_CUE);
+  expect(told).toHaveLength(8);
+});
