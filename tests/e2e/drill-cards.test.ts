@@ -54,7 +54,7 @@ describe('the card of a way kept to be played again', () => {
     await tap(page, rowOf(page, 'bank'));
     await page.locator('.fan-path').first().waitFor();
     await tapButton(page, 'Keep');
-    await tapButton(page, 'Practise');
+    await tapButton(page, /Kept: practise/);
     await page.locator('.test-words', { hasText: 'Point the cue at' }).waitFor();
     const told = await paragraphs();
     await page.goto(`${app.server.url}#log/practice`);

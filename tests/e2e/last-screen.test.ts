@@ -51,18 +51,24 @@ async function startHeld(page: Page = app.page) {
 const screen = (page: Page = app.page) =>
   page.evaluate(() => document.querySelector('#app')?.innerHTML ?? '');
 
-it('has the answer in the first frame, before the app’s own script has come', async () => {
+it('has the answer before the app’s own script has come, its drawings at their size from the first', async () => {
   const { page } = app;
   const answer = await page.locator('.answer-lead').textContent();
   await page.addInitScript(() => {
-    requestAnimationFrame(() => {
-      const html = document.documentElement;
-      html.dataset.firstAnswer = document.querySelector('.answer-lead')?.textContent ?? '';
+    const look = () => {
+      const lead = document.querySelector('.answer-lead');
+      if (!lead) {
+        requestAnimationFrame(look);
+        return;
+      }
       const drawings = [...document.querySelectorAll('.shooter-diagram, .overhead-drawing')];
+      const html = document.documentElement;
       html.dataset.firstSizes = drawings
         .map((one) => `${one.querySelector('svg')?.clientWidth} of ${one.clientWidth}`)
         .join(', ');
-    });
+      html.dataset.firstAnswer = lead.textContent ?? '';
+    };
+    requestAnimationFrame(look);
   });
   const { takeOver } = await startHeld();
   const first = () => page.evaluate(() => ({ ...document.documentElement.dataset }));

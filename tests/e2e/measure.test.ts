@@ -75,7 +75,7 @@ describe('an attempt left on the way', () => {
     await expect.poll(() => stepTitle(page)).toBe('Place the cue ball');
     await page.goBack();
     await page.goto(`${app.server.url}#kit`);
-    await expect.poll(() => page.locator('.measure-row').textContent()).toContain(name);
+    await expect.poll(() => page.locator('[data-opens="measure"]').textContent()).toContain(name);
   });
 
   it('stands where it stood after a reload, half a figure and its unit included', async () => {

@@ -52,7 +52,7 @@ async function expectDrawnIntoPocket(page: Page): Promise<void> {
 async function expectMenuInSight(page: Page): Promise<void> {
   const size = page.viewportSize() ?? { width: 390, height: 844 };
   await page.setViewportSize({ width: 360, height: 640 });
-  const more = page.getByRole('button', { name: /^More: 3 / });
+  const more = page.getByRole('button', { name: /^More: \d+ / });
   await tap(page, more);
   const menu = page.locator('.record-actions');
   await menu.waitFor();
@@ -143,10 +143,10 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
     expect(practice.days).toHaveLength(2);
     expect(practice.kept).toEqual([expect.stringMatching(/bank off .*2 of 3 made/)]);
     await expectMenuInSight(again);
-    await tap(again, again.getByRole('button', { name: /^Card 3 / }));
+    await tap(again, again.getByRole('button', { name: /^Card \d+ / }));
     const card = again.getByRole('img', { name: /^Drill card\. / });
     expect(await card.getAttribute('aria-label')).toMatch(
-      /The 3 into the .*, bank off .* Point the cue at .* Tick a box/,
+      /The \d+ into the .*, bank off .* Point the cue at .* Tick a box/,
     );
     // A way of its own for each ball that moves.
     const ways = again.locator('.card-side .is-way');

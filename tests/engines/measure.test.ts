@@ -52,7 +52,7 @@ describe.each(ENGINES)('measuring in %s', (engine) => {
   }
 
   it('takes line shots down by taps, keeps one over a reload, and tells the cue’s squirt', async () => {
-    await tap(page, { css: '.measure-row' });
+    await tap(page, { css: '[data-opens="measure"]' });
     const first = await beginLine();
     await tapButton(page, 'It is placed');
     await tapButton(page, 'Played');

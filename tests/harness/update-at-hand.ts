@@ -59,6 +59,11 @@ export async function openTab(context: BrowserContext, url: string): Promise<Pag
   return page;
 }
 
-/** The scripts that the page was started by: one of them differs between any two versions. */
+/** The scripts that the page starts, now or later: one of them differs between any two versions. */
 export const versionOf = (page: Page) =>
-  page.evaluate(() => Array.from(document.scripts, ({ src }) => src).join(' '));
+  page.evaluate(() =>
+    Array.from(
+      document.querySelectorAll('script[src], link[as="script"]'),
+      (one) => one.getAttribute('src') ?? one.getAttribute('href'),
+    ).join(' '),
+  );
