@@ -45,8 +45,10 @@ describe('the question', () => {
       )
       .waitFor();
     await tapButton(page, 'Done');
+    // How far it may be off is told once the answer has been learnt from.
+    const chance = () => textOf(page, '.why-chance');
+    await expect.poll(chance).toMatch(/^\d+ in 10 for you, \d+ to \d+$/);
     await untilAssessed(page);
-    expect(await textOf(page, '.why-chance')).toMatch(/^\d+ in 10 for you, \d+ to \d+$/);
     told = await figuresOf(page);
     expect(told.known).toMatch(/^From 7 made of 10: a table length on, .*; 0\.\d\d°\)\.$/);
   });
