@@ -1,9 +1,9 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { layHidden, lookAtAll, rowOf, untilAllLooked } from '../harness/all-ways-at-hand';
+import { openOneOf } from '../harness/all-ways-at-hand';
 import { faultsAtAllSizes } from '../harness/layout-faults';
 import { type OpenApp, openApp } from '../harness/open-app';
 import { asPrinted, readPdf } from '../harness/read-pdf';
-import { tap, tapButton } from '../harness/thumb';
+import { tapButton } from '../harness/thumb';
 
 let app: OpenApp;
 afterEach(async () => {
@@ -47,12 +47,7 @@ describe('the card of a way kept to be played again', () => {
   it('points the cue at the rail, as it is kept', async () => {
     app = await openApp({ hash: '#choose' });
     const { page } = app;
-    await layHidden(page);
-    await tapButton(page, 'Play');
-    await lookAtAll(page);
-    await untilAllLooked(page);
-    await tap(page, rowOf(page, 'bank'));
-    await page.locator('.fan-path').first().waitFor();
+    await openOneOf(page, 'bank');
     await tapButton(page, 'Keep');
     await tapButton(page, /Kept: practise/);
     await page.locator('.test-words', { hasText: 'Point the cue at' }).waitFor();

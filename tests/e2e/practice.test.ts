@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { layHidden, lookAtAll, rowOf, untilAllLooked } from '../harness/all-ways-at-hand';
+import { openOneOf, rowOf, untilAllLooked } from '../harness/all-ways-at-hand';
 import { bringIn, pickBackup, saveBackup } from '../harness/backup-at-hand';
 import { keptPhone } from '../harness/kept-phone';
 import { untilRendered } from '../harness/open-app';
@@ -106,12 +106,7 @@ it('limits, ladder and kept way: tried, killed, gone on with, and back from a fi
     await untilTry(again, 'Speed', 2);
 
     await goTo(again, 'choose');
-    await layHidden(again);
-    await tapButton(again, 'Play');
-    await lookAtAll(again);
-    await untilAllLooked(again);
-    await tap(again, rowOf(again, 'bank'));
-    await again.locator('.fan-path').first().waitFor();
+    await openOneOf(again, 'bank');
     await tapButton(again, 'Keep');
     await again.getByRole('button', { name: KEPT }).waitFor();
     // It knows it when it is come back to, and after all was looked for anew.

@@ -1,15 +1,9 @@
 import { afterEach, expect, it } from 'vitest';
-import {
-  layHidden,
-  linkOfWay,
-  lookAtAll,
-  rowOf,
-  untilAllLooked,
-} from '../harness/all-ways-at-hand';
+import { linkOfWay, openOneOf } from '../harness/all-ways-at-hand';
 import { runAxe } from '../harness/axe';
 import { type OpenApp, openApp } from '../harness/open-app';
 import { settle } from '../harness/read-shot';
-import { tap, tapButton } from '../harness/thumb';
+import { tapButton } from '../harness/thumb';
 
 const open: OpenApp[] = [];
 afterEach(async () => {
@@ -26,12 +20,7 @@ async function phone(hash: string): Promise<OpenApp> {
 
 it('hands a bank from one phone to another as it is laid: point, stroke and fan', async () => {
   const coach = (await phone('#choose')).page;
-  await layHidden(coach);
-  await tapButton(coach, 'Play');
-  await lookAtAll(coach);
-  await untilAllLooked(coach);
-  await tap(coach, rowOf(coach, 'bank'));
-  await coach.locator('.fan-path').first().waitFor();
+  await openOneOf(coach, 'bank');
   const told = async (page: typeof coach) => ({
     title: await page.locator('#chosen-way').textContent(),
     stroke: await page.locator('.way-stroke').textContent(),

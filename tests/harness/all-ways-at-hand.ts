@@ -51,6 +51,21 @@ export async function unfold(page: Page, isOpen = true): Promise<void> {
 export const rowOf = (page: Page, kind: string | RegExp) =>
   page.locator('.all-way-row', { hasText: kind }).first();
 
+/** Lays the same position, looks at all its ways, and opens one of a kind. */
+export async function openOneOf(page: Page, kind: string): Promise<void> {
+  await layHidden(page);
+  await tapButton(page, 'Play');
+  await lookAtAll(page);
+  await untilAllLooked(page);
+  await openWay(page, kind);
+}
+
+/** Opens the first row of a kind, as far as its paths. */
+async function openWay(page: Page, kind: string): Promise<void> {
+  await tap(page, rowOf(page, kind));
+  await page.locator('.fan-path').first().waitFor();
+}
+
 /** Takes pictures of all that there is of ways of every kind. */
 export async function pictureAllWays(
   page: Page,
@@ -79,8 +94,7 @@ export async function pictureAllWays(
   await page.locator('.struck-spread').waitFor();
   await take('choose-all-safety');
   await tapButton(page, /All ways/);
-  await tap(page, rowOf(page, 'bank'));
-  await page.locator('.fan-path').first().waitFor();
+  await openWay(page, 'bank');
   await take('choose-all-way');
   await tapButton(page, 'Aim it');
   await page.locator('.board-aim').waitFor();

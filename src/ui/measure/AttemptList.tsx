@@ -3,10 +3,10 @@ import { dayWords } from '../../units/ago-words';
 import type { LaterModels } from '../app-models';
 import { Paged } from '../controls/Paged';
 import { DeletedNews } from '../kit/DeletedNews';
+import { useProblem } from '../use-problem';
 import { ReadingRows } from './ReadingRows';
 import { shotName } from './trial-words';
 import './AttemptList.css';
-import { useProblem } from '../use-problem';
 
 /** Everything that was taken down, the newest first, each reading beside what the fit expects. */
 export function AttemptList({
