@@ -63,6 +63,8 @@ it(
       await page.locator('.backup-storage').waitFor();
       const count = await page.locator('.backup-storage summary').textContent();
       expect([seed, count]).toEqual([seed, expect.stringMatching(/^\d+ set aside as found$/)]);
+      // What is told above moves the page as it comes, and a tap would then land beside.
+      await page.getByText('Something kept here was damaged').waitFor();
       const saved = await saveBackup(page);
       const rows = saved.text.match(/^\{"store":"set-aside"/gm) ?? [];
       expect([seed, Number.parseInt(count ?? '', 10)]).toEqual([seed, rows.length]);
