@@ -4,23 +4,16 @@ import { solveAim } from '../../../src/engine/direct/solve-aim';
 import { DEFAULT_KIT, type Kit } from '../../../src/engine/kit/kit';
 import { createNotedAnswers } from '../../../src/state/noted-answers';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
-import type { NotedText } from '../../../src/store/noted-text';
+import { textInMemory } from '../../harness/text-in-memory';
 
 const { shot } = DEFAULT_DESK;
 const softer: Shot = { ...shot, speedMps: 0.95 * shot.speedMps };
 const refused: Shot = { ...shot, speedMps: 0.05, distanceM: 2 };
 
-let text: string | null;
+let note = textInMemory();
 beforeEach(() => {
-  text = null;
+  note = textInMemory();
 });
-const note: NotedText = {
-  get: () => text,
-  set(next) {
-    text = next;
-    return true;
-  },
-};
 
 /** A visit that asks for something, and rests. */
 function visit(asked: readonly (readonly [Shot, Kit])[], build = 'this build') {
@@ -50,14 +43,14 @@ it.each([
 });
 
 it.each([
-  ['by another build', () => text],
-  ['and damaged', () => text?.replace(/"aimRad":-?\d\.\d/, '"aimRad":3.1') ?? null],
+  ['by another build', () => note.get()],
+  ['and damaged', () => note.get()?.replace(/"aimRad":-?\d\.\d/, '"aimRad":3.1') ?? null],
   ['by nobody', () => 'leeway'],
 ])('takes no word for it that was noted %s', (why, spoil) => {
   visit([[shot, DEFAULT_KIT]]);
-  const before = text;
-  text = spoil();
-  if (why === 'and damaged') expect(text).not.toBe(before);
+  const before = note.get();
+  note.set(spoil());
+  if (why === 'and damaged') expect(note.get()).not.toBe(before);
   const build = why === 'by another build' ? 'the next build' : 'this build';
   expect(visit([[shot, DEFAULT_KIT]], build)).toEqual({
     told: [solveAim(shot, DEFAULT_KIT)],

@@ -7,20 +7,13 @@ import { roomForError } from '../../../src/engine/room/room-for-error';
 import { INVENTED_PROFILES } from '../../../src/engine/room/stroke-profile';
 import { createNotedRoom } from '../../../src/state/noted-room';
 import { DEFAULT_DESK } from '../../../src/store/default-desk';
-import type { NotedText } from '../../../src/store/noted-text';
 import type { PlayerRoom, PlayerRoomQuestion } from '../../../src/worker/room-client';
+import { textInMemory } from '../../harness/text-in-memory';
 
-let text: string | null;
+let note = textInMemory();
 beforeEach(() => {
-  text = null;
+  note = textInMemory();
 });
-const note: NotedText = {
-  get: () => text,
-  set(next) {
-    text = next;
-    return true;
-  },
-};
 
 function questionAt(speedMps: number): PlayerRoomQuestion {
   const balls = { ...DEFAULT_DESK.shot, speedMps };
@@ -68,15 +61,15 @@ it('knows none of another question, another build, or of what was damaged', () =
   visit();
   expect(recall(questionAt(1.8 + 1e-12))).toBeNull();
   expect(recall(question, 'another build')).toBeNull();
-  const before = text;
-  text = text?.replace(/"share":0\.\d/, '"share":0.0') ?? null;
-  expect(text).not.toBe(before);
+  const before = note.get();
+  note.set(before?.replace(/"share":0\.\d/, '"share":0.0') ?? null);
+  expect(note.get()).not.toBe(before);
   expect(recall(question)).toBeNull();
 });
 
 it('notes no room that could not be worked out, and none that JSON cannot say', () => {
   visit('this build', null);
-  expect(text).toBeNull();
+  expect(note.get()).toBeNull();
   visit('this build', { ...room, certainty: { ...room.certainty, aimSdRad: Infinity } });
-  expect(text).toBeNull();
+  expect(note.get()).toBeNull();
 });
